@@ -1,0 +1,90 @@
+import { coherentText, type Dimension } from './dimension';
+import { MeopError } from './errors';
+import { exactAtom } from './exact-factor';
+import type { Kind } from './kinds';
+import { fromSi, toSi, type Unit, unitFor, unitOf } from './unit';
+
+/** How a quantity is printed. */
+export interface FormatOptions {
+  /** The unit; the quantity's own where it is left out. */
+  readonly unit?: string;
+  /** Significant figures, 1 to 17; 4 where it is left out. */
+  readonly figures?: number;
+  /** Put a thin space between groups of three digits; off where it is left out. */
+  readonly groups?: boolean;
+}
+
+/**
+ * A number to so many significant figures, without trailing noise or zeros.
+ *
+ * @throws MeopError `figures-range` where `figures` is not a whole number from 1 to 17.
+ * @example formatNumber(6.894757293168361, 4) // => '6.895'
+ */
+export function formatNumber(value: number, figures = 4, groups = false): string {
+  if (!Number.isInteger(figures) || figures < 1 || figures > 17)
+    throw new MeopError('figures-range', `figures: ${figures} given; 1 to 17 is expected`, 'figures');
+  if (value === 0 || !Number.isFinite(value)) return String(value === 0 ? 0 : value);
+  const magnitude = Math.abs(value);
+  if (magnitude < 1e-4 || magnitude >= 1e9) return Number(value.toPrecision(figures)).toExponential();
+  // Digits left of the point are kept as they are: 12345 psi must not print as 12350 psi.
+  const whole = Math.floor(Math.log10(magnitude)) + 1;
+  const text = whole >= figures ? value.toFixed(0) : String(Number(value.toPrecision(figures)));
+  return groups ? text.replace(/\B(?=(\d{3})+(?=\.|$))(?<!\.\d*)/g, '\u2009') : text;
+}
+
+/** The unit as it is shown to people: `kg/m³`, `N·m`, `°C`. */
+export function prettyUnit(text: string): string {
+  if (text === '1') return '';
+  return text
+    .replace(/\^(-?\d+)(?![.\d])/g, (_, n: string) =>
+      [...n].map((c) => (c === '-' ? '⁻' : '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(c)])).join(''),
+    )
+    .replace(/\*/g, '·')
+    .replace('delta_', 'Δ')
+    .replace('deg', '°');
+}
+
+const counted = /^(?:gauge|absolute)/; // from ambient, from vacuum: psig, psia
+
+/** The text people read: `6.895 MPa gauge`. */
+export function formatSi(si: number, kind: Kind, unit: Unit, options: FormatOptions = {}): string {
+  const shown = options.unit === undefined ? unit : unitFor(kind, options.unit);
+  const text = formatNumber(fromSi(si, shown), options.figures, options.groups);
+  const symbol = prettyUnit(shown.text);
+  const space = symbol === '' || symbol === '°' ? '' : ' ';
+  const [reference] = counted.exec(shown.kind === kind ? '' : kind) ?? []; // psig says it already
+  return `${text}${space}${symbol}${reference ? ` ${reference}` : ''}`;
+}
+
+// Coherent units that say a kind which base units do not.
+const coherent: Partial<Record<Kind, string>> = {
+  angle: 'rad',
+  'temperature difference': 'delta_K',
+  'pressure difference': 'Pad',
+};
+
+// Coherent units that people write shorter than in base units.
+const named = 'Pa N J W N*s Pa*s N/m J/kg J/(kg*K) W/m^2 W/(m*K) W/(m^2*K) J/mol J/(mol*K)'.split(' ');
+
+/** The coherent SI unit of a dimension, by its name where it has one. */
+export const coherentUnit = (dimension: Dimension): string =>
+  named.find((unit) => unitOf(unit).dimension === dimension) ?? coherentText(dimension);
+
+/**
+ * The shortest text in this unit that parses back to the same SI bits, or the text in SI where there is none. A gauge or
+ * absolute pressure says so (`psig`), or it could be read back as the other.
+ */
+export function machineText(si: number, given: Unit, kind: Kind): string {
+  const pascal = counted.test(kind) ? `Pa${kind[0]}` : undefined;
+  const saying = given.text + kind[0];
+  const unit = pascal && given.kind === 'pressure' ? unitOf(exactAtom(saying) ? saying : pascal) : given;
+  const value = fromSi(si, unit);
+  for (const digits of [15, 16, 17]) {
+    const short = Number(value.toPrecision(digits));
+    if (toSi(short, unit) === si) return `${short} ${unit.machineText}`.replace(/ 1$/, '');
+  }
+  return `${si} ${pascal ?? coherent[unit.kind] ?? coherentUnit(unit.dimension)}`;
+}
+
+/** Text that HTML shows as it is. */
+export const escaped = (text: string): string => text.replace(/&/g, '&amp;').replace(/</g, '&lt;');

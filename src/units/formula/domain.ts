@@ -1,0 +1,54 @@
+import { MeopError } from '../errors';
+import { formatSi } from '../format';
+import type { SiInput } from '../parse';
+import { shownIn } from '../shown-unit';
+import { unitFor } from '../unit';
+import type { Domain, Given } from './declaration';
+
+/** Whether an SI value lies in a domain. */
+export function inDomain(si: number, { above, below, min, max, whole }: Domain): boolean {
+  return (
+    (above === undefined || si > above) &&
+    (below === undefined || si < below) &&
+    (min === undefined || si >= min) &&
+    (max === undefined || si <= max) &&
+    (!whole || Number.isInteger(si))
+  );
+}
+
+/** A domain in words: `above 0 mm and below 1 m`. */
+export function domainText({ kind, domain }: Given, unitText?: string): string {
+  const unit = unitText === undefined ? shownIn(kind, false) : unitFor(kind, unitText);
+  const shown = (si: number): string =>
+    si === 0 && unit.originSi === 0 ? '0' : formatSi(si, unit.kind, unit, { figures: 6 });
+  const parts = [
+    ...(domain.whole ? ['a whole number'] : []),
+    ...(domain.above !== undefined ? [`above ${shown(domain.above)}`] : []),
+    ...(domain.min !== undefined ? [`at least ${shown(domain.min)}`] : []),
+    ...(domain.below !== undefined ? [`below ${shown(domain.below)}`] : []),
+    ...(domain.max !== undefined ? [`at most ${shown(domain.max)}`] : []),
+  ];
+  return parts.join(' and ') || 'any finite value';
+}
+
+/** The error for a value outside its domain. */
+export function outOfDomain(
+  context: string,
+  field: string,
+  given: Given,
+  value: unknown,
+  read: SiInput,
+): MeopError {
+  const text =
+    typeof value === 'object' ? formatSi(read.si, given.kind, read.unit, { figures: 12 }) : String(value);
+  const expected = domainText(given, read.unit.dimension.key === 0 ? undefined : read.unit.text);
+  return new MeopError(
+    'out-of-domain',
+    `${context}: ${field}: ${text} given; the ${given.meaning} must be ${expected}`,
+    field,
+    {
+      value,
+      expected,
+    },
+  );
+}

@@ -1,0 +1,144 @@
+import { coherentUnit, escaped, formatNumber, formatSi, prettyUnit } from '../format';
+import { dimensionOfKind } from '../kinds';
+import { isQuantity } from '../quantity';
+import { shownIn } from '../shown-unit';
+import { aligned } from '../table';
+import { fromSi, type Unit } from '../unit';
+import type { Given } from './declaration';
+import type { FormulaFacts } from './formula';
+
+/** A calculation written out; prints as text in a terminal and as HTML in a notebook. */
+export interface Explanation {
+  readonly title: string;
+  readonly equation: string;
+  /** One line a parameter: symbol, meaning, as given, in SI. */
+  readonly givens: readonly ExplainedGiven[];
+  /** The equation with the SI numbers in place of the symbols. */
+  readonly substitution: string;
+  /** The result in SI. */
+  readonly value: number;
+  /** The result as text, in the unit shown, in SI and in the other system. */
+  readonly result: string;
+  readonly cautions: readonly string[];
+  readonly source: string;
+  toString(): string;
+  toHtml(): string;
+}
+
+/** One parameter of a calculation. */
+export interface ExplainedGiven {
+  readonly symbol: string;
+  readonly meaning: string;
+  readonly given: string;
+  readonly si: string;
+}
+
+interface Calculation {
+  readonly facts: FormulaFacts;
+  readonly given: Readonly<Record<string, unknown>>;
+  readonly si: Readonly<Record<string, number>>;
+  readonly shown: Unit;
+  readonly value: number;
+  readonly cautions: readonly string[];
+}
+
+const figures = 7;
+
+/** Writes a calculation out. */
+export function explanation({ facts, given, si, shown, value, cautions }: Calculation): Explanation {
+  const { title, equation, source, inputs, output } = facts;
+  const givens = Object.entries(inputs).map(([field, parameter]) => ({
+    symbol: parameter.symbol,
+    meaning: parameter.meaning,
+    given: given[field] === undefined ? 'standard' : asGiven(given[field]),
+    si: inSi(si[field], parameter),
+  }));
+  const numbers = new Map(
+    Object.entries(inputs).map(([field, { symbol }]) => [symbol, formatNumber(si[field], figures)]),
+  );
+  const parts = {
+    title,
+    equation,
+    givens,
+    substitution: substituted(equation, numbers),
+    value,
+    result: resultText(value, output, shown),
+    cautions,
+    source,
+  };
+  const text = (): string => asText(parts, output.meaning);
+  const html = (): string => asHtml(parts);
+  return {
+    ...parts,
+    toString: text,
+    toHtml: html,
+    ...{ [Symbol.for('nodejs.util.inspect.custom')]: text },
+    ...{ [Symbol.for('Jupyter.display')]: () => ({ 'text/plain': text(), 'text/html': html() }) },
+  };
+}
+
+const asGiven = (value: unknown): string => (isQuantity(value) ? value.format({ figures }) : String(value));
+
+function inSi(value: number, { kind }: Given): string {
+  const text = kind === 'angle' ? 'rad' : coherentUnit(dimensionOfKind(kind));
+  return `${formatNumber(value, figures)} ${prettyUnit(text)}`.trimEnd();
+}
+
+function resultText(value: number, output: Given, shown: Unit): string {
+  if (output.kind === 'dimensionless') return `${output.symbol} = ${formatNumber(value, figures)}`;
+  const others = [...new Set([shownIn(output.kind, false), shownIn(output.kind, true)])];
+  const rest = others
+    .filter(({ text }) => text !== shown.text)
+    .map((unit) => `${formatNumber(fromSi(value, unit), figures)} ${prettyUnit(unit.text)}`);
+  const main = formatSi(value, output.kind, shown, { figures });
+  return `${output.symbol} = ${main}${rest.length > 0 ? ` (${rest.join(', ')})` : ''}`;
+}
+
+// A symbol is a run of letters with what is attached to it; the longest that is known wins, so p_ref is not p.
+function substituted(equation: string, numbers: ReadonlyMap<string, string>): string {
+  const at = equation.indexOf('=');
+  const symbols = [...numbers.keys()]
+    .sort((a, b) => b.length - a.length)
+    .map((s) => s.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
+  if (symbols.length === 0) return equation;
+  const symbol = new RegExp(`(?<![\\p{L}_])(?:${symbols.join('|')})(?![\\p{L}_\\p{M}₀-₉])`, 'gu');
+  const right = equation.slice(at + 1).replace(symbol, (found) => wrapped(numbers.get(found) ?? found));
+  return `${equation.slice(0, at + 1)}${right}`;
+}
+
+const wrapped = (number: string): string =>
+  number.startsWith('-') || number.includes('e') ? `(${number})` : number;
+
+type Parts = Omit<Explanation, 'toString' | 'toHtml'>;
+
+function asText(
+  { title, equation, givens, substitution, result, cautions, source }: Parts,
+  meaning: string,
+): string {
+  const lines = [
+    equation,
+    ...aligned(givens.map((g) => [g.symbol, `= ${g.given}`, `= ${g.si}`, g.meaning])),
+    substitution,
+    `${result}  ${meaning}`,
+    ...cautions.map((caution) => `caution: ${caution}`),
+    `source: ${source}`,
+  ];
+  return [title, ...lines.map((line) => `  ${line}`)].join('\n');
+}
+
+const cells = (tag: string, texts: readonly string[]): string =>
+  `<tr>${texts.map((text) => `<${tag}>${escaped(text)}</${tag}>`).join('')}</tr>`;
+
+function asHtml({ title, equation, givens, substitution, result, cautions, source }: Parts): string {
+  const head = cells('th', ['symbol', 'meaning', 'given', 'SI']);
+  const rows = givens.map(({ symbol, meaning, given, si }) => cells('td', [symbol, meaning, given, si]));
+  const lines = [
+    equation,
+    substitution,
+    result,
+    ...cautions.map((caution) => `caution: ${caution}`),
+    `source: ${source}`,
+  ];
+  const [first, ...rest] = lines.map((line) => `<p>${escaped(line)}</p>`);
+  return `<figure><b>${escaped(title)}</b>${first}<table>${head}${rows.join('')}</table>${rest.join('')}</figure>`;
+}

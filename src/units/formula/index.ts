@@ -1,0 +1,17 @@
+/** The formula builder: one declaration per equation. */
+export type {
+  Arguments,
+  Declaration,
+  Domain,
+  Given,
+  Givens,
+  Result,
+  SiArguments,
+  SiValues,
+} from './declaration';
+export type { ExplainedGiven, Explanation } from './explain';
+export { type AnyFormula, type Formula, type FormulaFacts, formula, type SolveArguments } from './formula';
+export { optional } from './given';
+export * from './givens';
+export { type FormulaList, formulas } from './registry';
+export * from './thermal-givens';

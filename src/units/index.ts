@@ -1,0 +1,21 @@
+/**
+ * Quantities, units, parsing, formatting and the formula builder. Imports nothing but decimal.js.
+ *
+ * @example q('1000 psi').in('MPa') // => 6.894757293168361
+ * @module
+ */
+export * from './constants';
+export * from './errors';
+export { type FormatOptions, formatNumber } from './format';
+export * from './formula';
+export * from './input';
+export * from './is-close';
+export { type Kind, type NamedKind, namedKinds } from './kinds';
+export type { SiInput } from './parse';
+export * from './pressure-reference';
+export * from './q';
+export { fromSiValue, isQuantity, type Quantity, type QuantityInput } from './quantity';
+export { fromSiArray, type Series, series, seriesOf } from './series';
+export { type Cell, table } from './table';
+export { type Unit, unitFor, unitOf } from './unit';
+export type { UnitOf } from './unit-names';

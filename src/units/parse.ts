@@ -1,0 +1,58 @@
+import { MeopError } from './errors';
+import { accepts } from './kind-rules';
+import type { NamedKind } from './kinds';
+import { leadingNumber } from './number-text';
+import { fromSiValue } from './quantity';
+import { quoted, wrongKind } from './quantity-error';
+import { toSi, type Unit, unitAt, unitFor } from './unit';
+import { unitSyntax } from './unit-error';
+
+const longest = 200; // characters; no quantity needs more, and a pasted file should not be scanned
+
+/** An SI double and the unit it was given in. */
+export interface SiInput {
+  readonly si: number;
+  readonly unit: Unit;
+}
+
+/** Reads a text such as `3/8 in`; where a kind is given, the unit must be one of that kind. */
+export function parse(text: string, kind: NamedKind | undefined): SiInput {
+  if (text.length > longest)
+    throw new MeopError(
+      'text-too-long',
+      `${text.length} characters are no quantity; at most ${longest} are read`,
+    );
+  const at = text.search(/\S/);
+  const { value, end } = leadingNumber(text, at);
+  if (end === at) throw noNumber(text);
+  let start = end;
+  while (text.charCodeAt(start) === 32) start++;
+  if (text[start] === ',') throw unitSyntax(text, start, 'a comma reads two ways: write 1450 or 1.45');
+  if (text[start] === '/') throw unitSyntax(text, start, 'write a fraction as 3/8 in, a reciprocal as 2 1/K');
+  const name = text.slice(start).trim();
+  // Only s and K mean something else where a kind is expected; every other unit is read where it stands.
+  const unit = kind && (name === 's' || name === 'K') ? unitFor(kind, name) : unitAt(text, start);
+  const si = finiteSi(value, unit, text);
+  if (kind !== undefined && !accepts(kind, unit.kind))
+    throw wrongKind('value', fromSiValue(si, unit.kind, unit), kind, '');
+  return { si, unit };
+}
+
+/** The number in SI, refused where it is not finite. */
+export function finiteSi(value: number, unit: Unit, given: unknown): number {
+  const si = toSi(value, unit);
+  if (Number.isFinite(si)) return si;
+  throw new MeopError('not-finite', `${quoted(given)} is not a finite number`, undefined, { value: given });
+}
+
+/** The error for a value with no number in front. */
+export function noNumber(given: unknown): MeopError {
+  const text = quoted(given);
+  const infinite = /^'\s*[+-]?(?:nan|inf|∞)/i.test(text);
+  return new MeopError(
+    infinite ? 'not-finite' : 'no-number',
+    `${text} ${infinite ? 'is not a finite number' : "has no number in front: write for example '1000 psi' or '3/8 in'"}`,
+    undefined,
+    { value: given },
+  );
+}

@@ -1,0 +1,56 @@
+import { accepts } from './kind-rules';
+import type { Kind, NamedKind } from './kinds';
+import { finiteSi, noNumber, parse } from './parse';
+import { fromSiValue, isQuantity, type Quantity } from './quantity';
+import { wrongKind } from './quantity-error';
+import { unitFor, unitOf } from './unit';
+import type { KindOfUnit } from './unit-names';
+
+type LastWord<S extends string> = S extends `${string} ${infer Rest}` ? LastWord<Rest> : S;
+/** The kind of a text as the compiler can tell it: that of its last word; any kind where it cannot. */
+export type KindOfText<S extends string> = S extends `${string} ${infer Rest}`
+  ? KindOfUnit<LastWord<Rest>>
+  : Kind;
+// Marked NoInfer where it is returned: else the compiler looks for the kind backwards from where the result goes, at
+// 10 ms a call.
+type KindOfCall<V, U> = V extends string ? KindOfText<V> : U extends string ? KindOfUnit<U> : 'dimensionless';
+
+/**
+ * Makes a quantity from a text (`q('3/8 in')`) or from a number and a unit (`q(1000, 'psi')`).
+ * `psi` alone is a pressure that each parameter takes as it declares; `psig` and `psia` say which they are.
+ *
+ * @throws MeopError `no-number`, `not-finite`, `unknown-unit`, `ambiguous-unit`, `unit-syntax`
+ * @example q('1 in').in('mm') // => 25.4
+ */
+export function q<const V extends string | number, const U extends string = never>(
+  value: V,
+  unit?: V extends string ? never : U,
+): Quantity<NoInfer<KindOfCall<V, U>>> {
+  if (typeof value === 'string') {
+    const { si, unit: parsed } = parse(value, undefined);
+    return fromSiValue(si, parsed.kind, parsed);
+  }
+  if (typeof value !== 'number') throw noNumber(value);
+  const named = unit === undefined ? unitOf('1') : unitOf(unit);
+  return fromSiValue(finiteSi(value, named, value), named.kind, named);
+}
+
+/**
+ * Makes a quantity of a named kind from a text, a quantity or, where there is no dimension, a number. For texts the
+ * compiler cannot see, and where a kind gives a unit its meaning: seconds of specific impulse, a difference in K.
+ *
+ * @throws MeopError `wrong-kind` and all that {@link q} throws
+ * @example quantity('specific impulse', '230 s').in('m/s') // => 2255.5295
+ */
+export function quantity<const K extends NamedKind>(kind: K, value: string | number | Quantity): Quantity<K> {
+  if (isQuantity(value)) {
+    if (!accepts(kind, value.kind)) throw wrongKind('value', value, kind, kind);
+    return fromSiValue(value.si, kind, unitFor(value.kind, value.unit), value.cautions);
+  }
+  if (typeof value === 'number') {
+    if (kind !== 'dimensionless') throw wrongKind('value', value, kind, kind);
+    return fromSiValue(finiteSi(value, unitOf('1'), value), kind, unitOf('1'));
+  }
+  const { si, unit } = parse(value, kind);
+  return fromSiValue(si, kind, unit);
+}

@@ -1,0 +1,263 @@
+import { combine, dimensionless } from './dimension';
+import { MeopError } from './errors';
+import { escaped, type FormatOptions, formatSi, machineText } from './format';
+import type {
+  Accepts,
+  AddableTo,
+  DivisorOf,
+  KindOfMinus,
+  KindOfPer,
+  KindOfPow,
+  KindOfRoot,
+  KindOfTimes,
+  SubtractableFrom,
+} from './kind-rules';
+import { accepts, kindOfSum } from './kind-rules';
+import { type Kind, kindOfDimension, type NamedKind } from './kinds';
+import { wrongKind, wrongUnit } from './quantity-error';
+import { shownIn } from './shown-unit';
+import { fromSi, type Unit, unitFor } from './unit';
+import type { UnitOf } from './unit-names';
+
+declare const kindOf: unique symbol;
+
+/**
+ * An immutable value with its dimension, kept as an SI double, that remembers the unit it is to be shown in.
+ * Make one with {@link q} or {@link quantity}. The compiler knows its kind: a pressure times an area is a force.
+ *
+ * @example q('1000 psi').times(q('2 in^2')).in('lbf') // => 2000
+ */
+export interface Quantity<K extends Kind = Kind> {
+  /** Present in the type only: `{ si: 5 }` is no quantity. */
+  readonly [kindOf]: K;
+  /** The value in coherent SI units. */
+  readonly si: number;
+  /** What is measured, such as `'length'` or `'gauge pressure'`. */
+  readonly kind: Kind;
+  /** The unit it is shown in. */
+  readonly unit: string;
+  /** What to keep in mind when using it: validity limits that were left. Arithmetic does not carry them on. */
+  readonly cautions: readonly string[];
+  /** The number in a unit. @throws MeopError `wrong-unit` */
+  in(unit: UnitOf<K>): number;
+  /** The same quantity, shown in a unit. @throws MeopError `wrong-unit` */
+  to(unit: UnitOf<K>): Quantity<K>;
+  /** The sum. @throws MeopError `wrong-kind` */
+  plus<O extends AddableTo<K>>(other: Quantity<O>): Quantity<K>;
+  /** The difference; of two points, such as temperatures, a difference kind. @throws MeopError `wrong-kind` */
+  minus<O extends SubtractableFrom<K>>(other: Quantity<O>): Quantity<NoInfer<KindOfMinus<K, O>>>;
+  /** The product with a quantity or a number. */
+  times<O extends Kind = 'dimensionless'>(
+    other: Quantity<O> | number,
+  ): Quantity<NoInfer<[O] extends ['dimensionless'] ? K : KindOfTimes<K, O>>>;
+  /** The quotient by a quantity or a number. @throws MeopError `divided-by-zero`, `gauge-ratio` */
+  per<O extends DivisorOf<K> = 'dimensionless'>(
+    other: Quantity<O> | number,
+  ): Quantity<NoInfer<[O] extends ['dimensionless'] ? K : KindOfPer<K, O>>>;
+  /** A whole power. */
+  pow<N extends number>(n: N): Quantity<KindOfPow<K, N>>;
+  /** The n-th root. */
+  root<N extends number>(n: N): Quantity<KindOfRoot<K, N>>;
+  /** The same value meant as another kind of the same dimension: `q('4 N*m').as('torque')`. */
+  as<T extends NamedKind>(kind: T): Quantity<T>;
+  /** The text people read; four significant figures unless asked otherwise. */
+  format(options?: FormatOptions & { readonly unit?: UnitOf<K> }): string;
+  /** The text people read. */
+  toString(): string;
+  /** Text that parses back to the same bits. */
+  toJSON(): string;
+}
+
+/** What a parameter of a kind takes: a quantity, or a text whose unit the compiler checks. */
+export type QuantityInput<K extends NamedKind> = [QuantityOfKind[NamedKind]] extends [never]
+  ? never
+  : InputOfKind[K];
+
+// Looked up, not aliased: so the compiler's message lists the units that are allowed instead of a type's name.
+// The compiler prints a union in the order in which its members were made: all quantities first, so that a message
+// names the kind before it lists the units. That is why QuantityInput asks after them.
+type QuantityOfKind = { [K in NamedKind]: Quantity<Accepts<K>> };
+type InputOfKind = { [K in NamedKind]: QuantityOfKind[K] | TextOfKind[K] };
+type TextOfKind = { [K in NamedKind]: `${number} ${UnitOf<K>}` | (K extends 'length' ? LengthText : never) };
+type LengthText =
+  | `${number}${'mm' | 'in' | '"'}`
+  | `${number}/${number} in`
+  | `${number} ${number}/${number} in`;
+
+const none: readonly string[] = Object.freeze([]);
+const mark = Symbol.for('meop.quantity'); // known to every copy of the library that a program may load
+
+const shownUnit = Symbol('unit');
+/** The right-hand side of an operation. */
+interface Readable {
+  readonly si: number;
+  readonly kind: Kind;
+  readonly [shownUnit]: Unit;
+}
+
+class SiQuantity<K extends Kind> implements Quantity<K> {
+  declare readonly [kindOf]: K;
+  readonly #si: number;
+  readonly #kind: Kind;
+  readonly #unit: Unit;
+  readonly #cautions: readonly string[];
+
+  constructor(si: number, kind: Kind, unit: Unit, cautions: readonly string[]) {
+    this.#si = si;
+    this.#kind = kind;
+    this.#unit = unit;
+    this.#cautions = cautions;
+  }
+  get si(): number {
+    return this.#si;
+  }
+  get kind(): Kind {
+    return this.#kind;
+  }
+  get unit(): string {
+    return this.#unit.text;
+  }
+  get cautions(): readonly string[] {
+    return this.#cautions;
+  }
+  get [shownUnit](): Unit {
+    return this.#unit;
+  }
+  get [mark](): true {
+    return true;
+  }
+  in(unit: string): number {
+    return fromSi(this.#si, convertible(this, this.#unit, unit));
+  }
+  to(unit: string): Quantity<K> {
+    return new SiQuantity(this.#si, this.#kind, convertible(this, this.#unit, unit), this.#cautions);
+  }
+  plus(other: Quantity): Quantity<K> {
+    return this.#sum(other, false);
+  }
+  minus<M extends Kind>(other: Quantity): Quantity<M> {
+    return this.#sum(other, true);
+  }
+  #sum<S extends Kind>(other: Quantity, minus: boolean): Quantity<S> {
+    const kind = isQuantity(other) ? kindOfSum(this.#kind, other.kind, minus) : undefined;
+    if (kind === undefined) throw wrongKind(minus ? 'minus' : 'plus', other, this.#kind, this.toJSON());
+    const unit = kind === this.#kind ? this.#unit : shownIn(kind, this.#unit.us);
+    return finite(minus ? this.#si - other.si : this.#si + other.si, kind, unit, this);
+  }
+  times<P extends Kind>(other: Quantity | number): Quantity<P> {
+    if (typeof other === 'number') return finite(this.#si * other, this.#kind, this.#unit, this);
+    const right = read(other, 'times');
+    return this.#product(right, 1, this.#si * right.si);
+  }
+  per<P extends Kind>(other: Quantity | number): Quantity<P> {
+    const right = typeof other === 'number' ? undefined : read(other, 'per');
+    const divisor = typeof other === 'number' ? other : other.si;
+    if (divisor === 0)
+      throw new MeopError('divided-by-zero', `${this.toJSON()} cannot be divided by zero`, undefined, {
+        value: other,
+      });
+    if (!right) return finite(this.#si / divisor, this.#kind, this.#unit, this);
+    if (this.#kind === 'gauge pressure' && right[shownUnit].dimension === this.#unit.dimension)
+      throw new MeopError(
+        'gauge-ratio',
+        `a gauge pressure has no true zero, so ${this.toJSON()} forms no ratio: use absolute(p, ambient)`,
+      );
+    return this.#product(right, -1, this.#si / divisor);
+  }
+  #product<P extends Kind>(right: Readable, n: 1 | -1, si: number): Quantity<P> {
+    if (right.kind === 'dimensionless') return finite(si, this.#kind, this.#unit, this);
+    const dim = combine(this.#unit.dimension, right[shownUnit].dimension, n);
+    const kind = kindOfDimension(dim);
+    return finite(si, kind, shownIn(kind, this.#unit.us), this);
+  }
+  pow<P extends Kind>(n: number): Quantity<P> {
+    if (!Number.isInteger(n))
+      throw new MeopError('power', `pow: ${n} given; a whole number is expected (for roots: .root)`, 'n', {
+        value: n,
+      });
+    return this.#power(n, this.#si ** n);
+  }
+  root<P extends Kind>(n: number): Quantity<P> {
+    if (!Number.isInteger(n) || n < 2)
+      throw new MeopError('power', `root: ${n} given; a whole number from 2 is expected`, 'n', { value: n });
+    if (this.#si < 0 && n % 2 === 0)
+      throw new MeopError('power', `root: ${this.toJSON()} is negative and has no real root of degree ${n}`);
+    const size = Math.abs(this.#si);
+    const root = n === 2 ? Math.sqrt(size) : n === 3 ? Math.cbrt(size) : size ** (1 / n);
+    return this.#power(1 / n, Math.sign(this.#si) * root);
+  }
+  #power<P extends Kind>(n: number, si: number): Quantity<P> {
+    if (n === 1) return new SiQuantity(si, this.#kind, this.#unit, none);
+    const dim = combine(dimensionless, this.#unit.dimension, n);
+    const kind = kindOfDimension(dim);
+    return finite(si, kind, shownIn(kind, this.#unit.us), this);
+  }
+  as<T extends NamedKind>(kind: T): Quantity<T> {
+    if (!accepts(kind, this.#kind) && !accepts(this.#kind, kind))
+      throw wrongKind('as', this, kind, `.as('${kind}')`);
+    const unit = accepts(kind, this.#unit.kind) ? this.#unit : shownIn(kind, this.#unit.us);
+    return new SiQuantity(this.#si, kind, unit, this.#cautions);
+  }
+  format(options?: FormatOptions): string {
+    if (options?.unit !== undefined) convertible(this, this.#unit, options.unit);
+    return formatSi(this.#si, this.#kind, this.#unit, options);
+  }
+  toString(): string {
+    return this.format();
+  }
+  toJSON(): string {
+    return machineText(this.#si, this.#unit, this.#kind);
+  }
+  [Symbol.toPrimitive](hint: string): string {
+    if (hint !== 'number') return this.format();
+    throw new MeopError(
+      'quantity-as-number',
+      `${this.toJSON()} is a quantity, not a number: use .in('${this.#unit.text}'), or .plus, .minus, .times, .per`,
+    );
+  }
+  [Symbol.for('nodejs.util.inspect.custom')](): string {
+    return withCautions(this.format(), this.#cautions);
+  }
+  [Symbol.for('Jupyter.display')](): Readonly<Record<string, string>> {
+    const text = withCautions(this.format(), this.#cautions);
+    const html = escaped(text).replaceAll('\n', '<br>');
+    return { 'text/plain': text, 'text/html': `<span>${html}</span>` };
+  }
+}
+
+/** Makes a quantity from an SI double; what the formulas and procedures return. */
+export function fromSiValue<K extends Kind>(
+  si: number,
+  kind: Kind,
+  unit: Unit,
+  cautions: readonly string[] = none,
+): Quantity<K> {
+  return new SiQuantity<K>(si, kind, unit, cautions);
+}
+
+/** Whether a value is a quantity, of this copy of the library or of another that the program loaded. */
+export function isQuantity(value: unknown): value is Quantity {
+  return value instanceof SiQuantity || (typeof value === 'object' && value !== null && mark in value);
+}
+
+function read(other: unknown, operation: string): Readable {
+  if (other instanceof SiQuantity) return other;
+  if (isQuantity(other))
+    return { si: other.si, kind: other.kind, [shownUnit]: unitFor(other.kind, other.unit) };
+  throw wrongKind(operation, other, 'dimensionless');
+}
+
+function finite<K extends Kind>(si: number, kind: Kind, unit: Unit, given: Quantity): Quantity<K> {
+  if (Number.isFinite(si)) return new SiQuantity<K>(si, kind, unit, none);
+  throw new MeopError('not-finite', `arithmetic on ${given.toJSON()} gives ${si}, not a finite number`);
+}
+
+const withCautions = (text: string, cautions: readonly string[]): string =>
+  cautions.length === 0 ? text : `${text}\n${cautions.map((caution) => `  caution: ${caution}`).join('\n')}`;
+
+function convertible(quantity: Quantity, own: Unit, text: string): Unit {
+  if (own.text === text) return own;
+  const unit = unitFor(quantity.kind, text);
+  if (unit.kind === quantity.kind || accepts(quantity.kind, unit.kind)) return unit;
+  throw wrongUnit(`'${quantity.toJSON()}'`, quantity.kind, text, unit.kind);
+}

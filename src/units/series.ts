@@ -1,0 +1,156 @@
+import { MeopError } from './errors';
+import { formatNumber, prettyUnit } from './format';
+import { accepts } from './kind-rules';
+import type { Kind, NamedKind } from './kinds';
+import { fromSiValue, type Quantity } from './quantity';
+import { quoted, wrongUnit } from './quantity-error';
+import { shownIn } from './shown-unit';
+import { fromSi, toSi, type Unit, unitFor, unitOf } from './unit';
+import type { KindOfUnit, UnitOf } from './unit-names';
+
+declare const kindOfSeries: unique symbol;
+
+/**
+ * A run of values of one kind: SI doubles in one typed array, and the unit they are shown in.
+ *
+ * @example series([1, 2], 'in').in('mm')[1] // => 50.8
+ */
+export interface Series<K extends Kind = Kind> {
+  readonly [kindOfSeries]: K;
+  readonly kind: Kind;
+  readonly unit: string;
+  readonly length: number;
+  /** The SI doubles themselves, not a copy: treat them as read only. */
+  readonly si: Float64Array;
+  /** A new array of numbers in a unit. */
+  in(unit: UnitOf<K>): Float64Array;
+  /** The same values, shown in a unit. */
+  to(unit: UnitOf<K>): Series<K>;
+  /** One value; from the end where the index is negative. @throws MeopError `index-range` */
+  at(index: number): Quantity<K>;
+  /** The least value. @throws MeopError `empty-series` */
+  min(): Quantity<K>;
+  /** The greatest value. @throws MeopError `empty-series` */
+  max(): Quantity<K>;
+  /** The numbers in the unit shown, for JSON: `{ unit, values }`. */
+  toJSON(): { readonly unit: string; readonly values: readonly number[] };
+  toString(): string;
+}
+
+class SiSeries<K extends Kind> implements Series<K> {
+  declare readonly [kindOfSeries]: K;
+  readonly kind: Kind;
+  readonly si: Float64Array;
+  readonly #unit: Unit;
+
+  constructor(si: Float64Array, kind: Kind, unit: Unit) {
+    this.si = si;
+    this.kind = kind;
+    this.#unit = unit;
+  }
+  get unit(): string {
+    return this.#unit.text;
+  }
+  get length(): number {
+    return this.si.length;
+  }
+  in(unit: string): Float64Array {
+    const shown = showable(this.kind, unit);
+    return this.si.map((value) => fromSi(value, shown));
+  }
+  to(unit: string): Series<K> {
+    return new SiSeries<K>(this.si, this.kind, showable(this.kind, unit));
+  }
+  at(index: number): Quantity<K> {
+    const value = this.si.at(index);
+    if (value === undefined || !Number.isInteger(index))
+      throw new MeopError(
+        'index-range',
+        `at: ${index} given; the series has ${this.length} values, counted from 0`,
+        'index',
+      );
+    return fromSiValue<K>(value, this.kind, this.#unit);
+  }
+  min(): Quantity<K> {
+    return fromSiValue<K>(this.#fold(Math.min), this.kind, this.#unit);
+  }
+  max(): Quantity<K> {
+    return fromSiValue<K>(this.#fold(Math.max), this.kind, this.#unit);
+  }
+  #fold(pick: (a: number, b: number) => number): number {
+    if (this.length === 0)
+      throw new MeopError('empty-series', 'an empty series has no least or greatest value');
+    return this.si.reduce((a, b) => pick(a, b));
+  }
+  toJSON(): { readonly unit: string; readonly values: readonly number[] } {
+    return { unit: this.#unit.machineText, values: [...this.in(this.#unit.text)] };
+  }
+  toString(): string {
+    const shown = [...this.si.subarray(0, 4)].map((value) => formatNumber(fromSi(value, this.#unit)));
+    const rest = this.length > 5 ? ['…'] : [];
+    const last = this.length > 4 ? [formatNumber(fromSi(this.si[this.length - 1], this.#unit))] : [];
+    return `[${[...shown, ...rest, ...last].join(', ')}] ${prettyUnit(this.#unit.text)} (${this.length} values of ${this.kind})`;
+  }
+  [Symbol.for('nodejs.util.inspect.custom')](): string {
+    return this.toString();
+  }
+}
+
+function showable(kind: Kind, text: string): Unit {
+  const unit = unitFor(kind, text);
+  if (unit.kind === kind || accepts(kind, unit.kind)) return unit;
+  throw wrongUnit('a series', kind, text, unit.kind);
+}
+
+/**
+ * Makes a series from numbers in a unit.
+ *
+ * @throws MeopError `not-finite` naming the first value that is no finite number
+ * @example series([0.5, 1], 'MPa').max().in('bar') // => 10
+ */
+export function series<const U extends string>(
+  values: ArrayLike<number>,
+  unit: U,
+): Series<NoInfer<KindOfUnit<U>>> {
+  const shown = unitOf(unit);
+  return new SiSeries<KindOfUnit<U>>(siValues(values, shown), shown.kind, shown);
+}
+
+/**
+ * Makes a series of a named kind from numbers in a unit, where the unit alone does not say the kind.
+ *
+ * @throws MeopError `not-finite`, `wrong-unit`
+ * @example seriesOf('gauge pressure', [1, 2], 'bar').kind // => 'gauge pressure'
+ */
+export function seriesOf<const K extends NamedKind>(
+  kind: K,
+  values: ArrayLike<number>,
+  unit: UnitOf<K>,
+): Series<K> {
+  const shown = showable(kind, unit);
+  return new SiSeries<K>(siValues(values, shown), kind, shown);
+}
+
+/** Makes a series of SI doubles without copying or checking them; what the kernels hand out. */
+export function fromSiArray<const K extends NamedKind>(
+  kind: K,
+  si: Float64Array,
+  unit?: UnitOf<K>,
+): Series<K> {
+  return new SiSeries<K>(si, kind, unit === undefined ? shownIn(kind, false) : unitFor(kind, unit));
+}
+
+function siValues(values: ArrayLike<number>, unit: Unit): Float64Array {
+  const si = new Float64Array(values.length);
+  for (let i = 0; i < si.length; i++) {
+    const value = toSi(values[i], unit);
+    if (!Number.isFinite(value))
+      throw new MeopError(
+        'not-finite',
+        `values[${i}]: ${quoted(values[i])} given; a finite number is expected`,
+        `values[${i}]`,
+      );
+    si[i] = value;
+  }
+  return si;
+}

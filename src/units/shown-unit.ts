@@ -1,0 +1,17 @@
+import { coherentText } from './dimension';
+import { dimensionOfKind, type Kind, kindFacts } from './kinds';
+import { type Unit, unitFor } from './unit';
+
+const shown = new Map<Kind, readonly [metric: Unit, us: Unit]>(); // found once, since products are frequent
+
+/** The unit a kind is shown in where nobody chose one: after what it was made of, metric or US. */
+export function shownIn(kind: Kind, us: boolean): Unit {
+  let units = shown.get(kind);
+  if (!units) {
+    const coherent = coherentText(dimensionOfKind(kind));
+    const { metric, us: american } = kindFacts(kind) ?? { metric: coherent, us: coherent };
+    units = [unitFor(kind, metric), unitFor(kind, american)];
+    shown.set(kind, units);
+  }
+  return units[us ? 1 : 0];
+}

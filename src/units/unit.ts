@@ -1,0 +1,96 @@
+import type { Dimension } from './dimension';
+import { MeopError } from './errors';
+import { doubles, exactProduct } from './exact-factor';
+import { type Kind, kindOfDimension } from './kinds';
+import { parseUnitText } from './unit-grammar';
+import { icePointKelvin, icePoints } from './unit-table';
+
+/** A unit: how a number in it becomes an SI double, and what kind of quantity it measures by itself. */
+export interface Unit {
+  readonly text: string;
+  /** Text that means the same wherever it is parsed; differs for the second as a specific impulse. */
+  readonly machineText: string;
+  readonly kind: Kind;
+  readonly dimension: Dimension;
+  /** SI = (value − origin) · factor / divisor + originSi; both origins are zero but for °C and °F. */
+  readonly factor: number;
+  readonly divisor: number;
+  readonly origin: number;
+  readonly originSi: number;
+  readonly us: boolean;
+}
+
+const parsed = new Map<string, Unit>();
+const mostParsed = 4096; // texts remembered; a program that feeds endless new ones must not grow
+
+/**
+ * The unit that a text names by itself.
+ *
+ * @throws MeopError `unknown-unit`, `ambiguous-unit` or `unit-syntax`, pointing at the character.
+ */
+export function unitOf(text: string): Unit {
+  return parsed.get(text) ?? remember(text, makeUnit(text, 0));
+}
+
+/** As {@link unitOf}, for a unit that begins at character `at` of a longer text, so that errors point there. */
+export function unitAt(whole: string, at: number): Unit {
+  const text = whole.slice(at);
+  return parsed.get(text) ?? remember(text, makeUnit(whole, at));
+}
+
+function remember(text: string, unit: Unit): Unit {
+  if (parsed.size >= mostParsed) parsed.clear();
+  parsed.set(text, unit);
+  return unit;
+}
+
+function makeUnit(whole: string, at: number): Unit {
+  const factors = parseUnitText(whole, at);
+  const exact = exactProduct(factors);
+  const text = whole.slice(at).trim() || '1';
+  const single = factors.length === 1 && factors[0].power === 1 ? factors[0].atom : '';
+  const point = Object.hasOwn(icePoints, single);
+  const { factor, divisor } = doubles(exact);
+  if (!(factor > 0) || !Number.isFinite(factor))
+    throw new MeopError('not-finite', `'${text}' is beyond a double`, undefined, { value: text });
+  return {
+    text,
+    machineText: text,
+    kind: exact.kind ?? kindOfDimension(exact.dimension),
+    dimension: exact.dimension,
+    factor,
+    divisor,
+    origin: point ? icePoints[single] : 0,
+    originSi: point ? icePointKelvin : 0,
+    us: exact.us,
+  };
+}
+
+/** Seconds of specific impulse: standard gravity times a second. */
+const impulseSecond = (): Unit => {
+  const made = unitOf('lbf*s/lb');
+  return { ...made, text: 's', kind: 'specific impulse' };
+};
+
+/** The unit a text names where a kind is expected: a second of specific impulse is not a second. */
+export function unitFor(kind: Kind, text: string): Unit {
+  if (kind === 'specific impulse' && text === 's')
+    return parsed.get(' Isp') ?? remember(' Isp', impulseSecond());
+  if (kind === 'temperature difference' && text === 'K') return unitOf('delta_K');
+  return unitOf(text);
+}
+
+/** A number in a unit, as an SI double. */
+export function toSi(value: number, unit: Unit): number {
+  return ((value - unit.origin) * unit.factor) / unit.divisor + unit.originSi;
+}
+
+/**
+ * An SI double as a number in a unit: of the numbers that stand for the same SI bits, one with at most six
+ * decimals where there is one, so that 25.4 mm come back as 25.4.
+ */
+export function fromSi(si: number, unit: Unit): number {
+  const value = ((si - unit.originSi) * unit.divisor) / unit.factor + unit.origin;
+  const short = Math.round(value * 1e6) / 1e6;
+  return toSi(short, unit) === si ? short : value;
+}

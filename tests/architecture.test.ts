@@ -1,0 +1,100 @@
+import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { dirname, join, relative, resolve } from 'node:path';
+import { describe, expect, test } from 'vitest';
+
+// The floors, from the ground up: a module imports only from floors below its own.
+const floors = [
+  ['units', 'numerics'],
+  ['thermo', 'structures'],
+  ['nozzle'],
+  ['firing'],
+  ['ballistics'],
+  ['motor'],
+  ['bin'],
+];
+// numerics refuses its arguments with the error of units; nothing else crosses within a floor.
+const allowedWithinFloor = new Set(['numerics>units']);
+const floorOf = (module: string): number => floors.findIndex((floor) => floor.includes(module));
+
+function sources(folder: string): string[] {
+  return readdirSync(folder).flatMap((name) => {
+    const path = join(folder, name);
+    if (statSync(path).isDirectory()) return sources(path);
+    return path.endsWith('.ts') ? [path] : [];
+  });
+}
+const files = sources('src');
+const text = (file: string): string => readFileSync(file, 'utf8');
+const imports = (file: string): string[] =>
+  [...text(file).matchAll(/(?:from|import\()\s*['"]([^'"]+)['"]/g)].map((match) => match[1]);
+
+describe('the house', () => {
+  test('there are sources to look at', () => expect(files.length).toBeGreaterThan(20));
+
+  test('a module imports only from floors below its own, and nobody the root index', () => {
+    const wrong: string[] = [];
+    for (const file of files) {
+      const module = relative('src', file).split('/')[0];
+      if (module === 'index.ts') continue;
+      for (const target of imports(file).filter((name) => name.startsWith('.'))) {
+        const path = relative(resolve('src'), resolve(dirname(file), target));
+        const other = path.split('/')[0];
+        if (other === module) continue;
+        const within = floorOf(other) === floorOf(module) && allowedWithinFloor.has(`${module}>${other}`);
+        if (floorOf(other) < 0 || !(floorOf(other) < floorOf(module) || within))
+          wrong.push(`${file} imports ${target}`);
+      }
+    }
+    expect(wrong).toEqual([]);
+  });
+
+  test('nothing under src but src/bin uses a Node built-in', () => {
+    const builtin =
+      /^(?:node:|fs|path|os|url|util|crypto|stream|buffer|process|child_process|worker_threads)(?:$|\/|[a-z])/;
+    const wrong = files
+      .filter((file) => !file.startsWith('src/bin'))
+      .flatMap((file) =>
+        imports(file)
+          .filter((name) => builtin.test(name))
+          .map((name) => `${file} imports ${name}`),
+      );
+    expect(wrong).toEqual([]);
+  });
+
+  test('only src/units uses decimal.js, and src/units does not load zod', () => {
+    const users = (name: string): string[] => files.filter((file) => imports(file).includes(name));
+    expect(users('decimal.js').filter((file) => !file.startsWith('src/units/'))).toEqual([]);
+    expect(
+      users('zod').filter((file) => /^src\/(?:units|numerics|thermo|structures|nozzle)\//.test(file)),
+    ).toEqual([]);
+  });
+
+  test('no file passes 300 lines', () => {
+    const long = files.map((file) => `${text(file).split('\n').length - 1} ${file}`);
+    expect(long.filter((line) => Number.parseInt(line, 10) > 300)).toEqual([]);
+  });
+
+  test('an index only re-exports and opens with a comment; there is no utils, common or helpers', () => {
+    for (const file of files.filter((name) => name.endsWith('/index.ts'))) {
+      const code = text(file)
+        .replace(/\/\*[\s\S]*?\*\//g, '')
+        .replace(/\/\/.*$/gm, '');
+      const rest = code
+        .replace(/export\s+(?:type\s+)?(?:\*(?:\s+as\s+\w+)?|\{[^}]*\})\s+from\s+'[^']+';?/g, '')
+        .trim();
+      expect(rest, file).toBe('');
+      expect(text(file).trimStart().startsWith('/**'), `${file} opens with a module comment`).toBe(true);
+    }
+    expect(files.filter((file) => /\/(?:utils?|common|helpers?)(?:\/|\.ts$)/.test(file))).toEqual([]);
+  });
+
+  test('no any, no non-null assertion, no silenced compiler', () => {
+    const code = (file: string): string => text(file).replace(/\/\*[\s\S]*?\*\/|\/\/.*$/gm, '');
+    const wrong = files.filter(
+      (file) =>
+        /@ts-(?:ignore|expect-error|nocheck)/.test(text(file)) ||
+        /\bas any\b|: any\b|as unknown as/.test(code(file)),
+    );
+    expect(wrong).toEqual([]);
+  });
+});

@@ -1,0 +1,278 @@
+import { describe, expect, it } from 'vitest';
+import { MeopError, q, quantity, unitOf } from '../../src/units';
+
+// What people write and what it means; the sizes of the units themselves are checked in conversions.test.ts.
+
+describe('accepted', () => {
+  it.each<readonly [text: string, si: number, kind: string]>([
+    ['1450 psi', 9997398.075094124, 'pressure'],
+    ['0.125in', 0.003175, 'length'],
+    ['3/8 in', 0.009525, 'length'],
+    ['1 1/2 in', 0.0381, 'length'],
+    ['-1 1/2 in', -0.0381, 'length'],
+    ['12.5e-3 m', 0.0125, 'length'],
+    ['12.5E-3 m', 0.0125, 'length'],
+    ['.5 in', 0.0127, 'length'],
+    ['5. mm', 0.005, 'length'],
+    ['+5 mm', 0.005, 'length'],
+    ['4.2 kg/m^3', 4.2, 'density'],
+    ['4.2 kg·m⁻³', 4.2, 'density'],
+    ['4.2 kg*m^-3', 4.2, 'density'],
+    ['1 lbf/in²', 6894.757293168362, 'pressure'],
+    ['3 N*s', 3, 'impulse'],
+    ['3 N · s', 3, 'impulse'],
+    ['5 µm', 5e-6, 'length'], // U+00B5
+    ['5 μm', 5e-6, 'length'], // U+03BC
+    ['5 um', 5e-6, 'length'],
+    ['20 °C', 293.15, 'temperature'],
+    ['20°C', 293.15, 'temperature'],
+    ['20 ℃', 293.15, 'temperature'],
+    ['0.3 in/s', 0.00762, 'speed'],
+    ['5"', 0.127, 'length'],
+    ['30°', Math.PI / 6, 'angle'],
+    ['35 %', 0.35, 'dimensionless'],
+    ['0.35', 0.35, 'dimensionless'],
+    ['12e-6 1/K', 12e-6, 'reciprocal temperature'],
+    ['350 J/(kg*K)', 350, 'specific heat'],
+    ['350 J / (kg K)'.replace('g K', 'g*K'), 350, 'specific heat'],
+    ['50 psig', 344737.8646584181, 'gauge pressure'],
+    ['4 barg', 4e5, 'gauge pressure'],
+    ['4 bara', 4e5, 'absolute pressure'],
+    ['50 psia', 344737.8646584181, 'absolute pressure'],
+    ['5 delta_K', 5, 'temperature difference'],
+    ['5 Δ°C', 5, 'temperature difference'],
+    ['3 cc', 3e-6, 'volume'],
+    ['  5 mm ', 0.005, 'length'],
+    ['5\u00a0mm', 0.005, 'length'],
+    ['5\u202fmm', 0.005, 'length'],
+    ['\t5 mm\n', 0.005, 'length'],
+    ['2 MPa*m^0.5', 2e6, 'fracture toughness'],
+    ['3 s^0', 3, 'dimensionless'],
+    ['-0 mm', 0, 'length'],
+  ])('%j', (text, si, kind) => {
+    expect(q(text).si).toBeCloseTo(si, 12 - Math.ceil(Math.log10(Math.abs(si) + 1)));
+    expect(q(text).kind).toBe(kind);
+  });
+
+  it('as a number and a unit', () => {
+    expect(q(1000, 'psi').si).toBe(q('1000 psi').si);
+    expect(q(0.35).si).toBe(0.35);
+    expect(q(0.35).kind).toBe('dimensionless');
+  });
+
+  it('with a meaning that the kind gives', () => {
+    expect(quantity('specific impulse', '230 s').si).toBeCloseTo(230 * 9.80665, 9); // 3rd CGPM (1901)
+    expect(quantity('time', '230 s').si).toBe(230);
+    expect(quantity('temperature difference', '5 K').si).toBe(5);
+    expect(quantity('temperature difference', '5 K').kind).toBe('temperature difference');
+    expect(quantity('gauge pressure', '5 MPa').kind).toBe('gauge pressure');
+    expect(quantity('torque', '5 N*m').kind).toBe('torque');
+  });
+});
+
+/** Code and message of the refusal of a text. */
+function refusal(read: () => unknown): string {
+  try {
+    return `accepted as ${String(read())}`;
+  } catch (error) {
+    return error instanceof MeopError
+      ? `${error.code}: ${error.message}`
+      : `not a MeopError: ${String(error)}`;
+  }
+}
+const refused = (...texts: string[]): string =>
+  texts.map((text) => `${JSON.stringify(text)} ${refusal(() => q(text))}`).join('\n');
+
+describe('refused', () => {
+  it('an unknown unit, with the nearest one', () => {
+    expect(
+      refused('5 mmm', '5 Mpa', '5 psI', '5 KN', '5 inchs', '5 mm furlong', '5 qqqqqqq'),
+    ).toMatchInlineSnapshot(`
+      ""5 mmm" unknown-unit: no unit 'mmm' (did you mean 'mm'?): '5 mmm' (character 3)
+      "5 Mpa" unknown-unit: no unit 'Mpa' (did you mean 'MPa'?): '5 Mpa' (character 3)
+      "5 psI" unknown-unit: no unit 'psI' (did you mean 'psi'?): '5 psI' (character 3)
+      "5 KN" unknown-unit: no unit 'KN' (did you mean 'kN'?): '5 KN' (character 3)
+      "5 inchs" unknown-unit: no unit 'inchs' (did you mean 'inch'?): '5 inchs' (character 3)
+      "5 mm furlong" unit-syntax: put '*' or '·' between two units: '5 mm furlong' (character 6)
+      "5 qqqqqqq" unknown-unit: no unit 'qqqqqqq': '5 qqqqqqq' (character 3)"
+    `);
+  });
+  it('a missing number, NaN, infinity, nothing', () => {
+    expect(
+      refused('psi', '', '  ', 'NaN psi', 'Infinity psi', '-inf mm', '--5 mm', '1/0 in', '1e400 m'),
+    ).toMatchInlineSnapshot(`
+      ""psi" no-number: 'psi' has no number in front: write for example '1000 psi' or '3/8 in'
+      "" no-number: '' has no number in front: write for example '1000 psi' or '3/8 in'
+      "  " no-number: '  ' has no number in front: write for example '1000 psi' or '3/8 in'
+      "NaN psi" not-finite: 'NaN psi' is not a finite number
+      "Infinity psi" not-finite: 'Infinity psi' is not a finite number
+      "-inf mm" not-finite: '-inf mm' is not a finite number
+      "--5 mm" no-number: '--5 mm' has no number in front: write for example '1000 psi' or '3/8 in'
+      "1/0 in" not-finite: '1/0 in' is not a finite number
+      "1e400 m" not-finite: '1e400 m' is not a finite number"
+    `);
+  });
+  it('trailing text', () => {
+    expect(refused('5 mm,', '5 mm 3', '5 kg/m^3 about', '5 mm)', '5 mm; 6 mm')).toMatchInlineSnapshot(`
+      ""5 mm," unit-syntax: ',' cannot follow 'mm': '5 mm,' (character 5)
+      "5 mm 3" unit-syntax: put '*' or '·' between two units: '5 mm 3' (character 6)
+      "5 kg/m^3 about" unit-syntax: put '*' or '·' between two units: '5 kg/m^3 about' (character 10)
+      "5 mm)" unit-syntax: ')' cannot follow 'mm': '5 mm)' (character 5)
+      "5 mm; 6 mm" unit-syntax: ';' cannot follow 'mm': '5 mm; 6 mm' (character 5)"
+    `);
+  });
+  it('what can be read two ways', () => {
+    expect(
+      refused(
+        '5 J/kg*K',
+        '5 J/kg·K',
+        '5 J/kg/K',
+        '5 J/kg K',
+        '5 N m',
+        '5 Nm',
+        '5 ft-lb',
+        '5 W/m²K',
+        '1,450 psi',
+        '1 450 psi',
+        '5 mm2',
+        '5 /K',
+      ),
+    ).toMatchInlineSnapshot(`
+      ""5 J/kg*K" ambiguous-unit: a product after '/' reads two ways: write J/(kg*K) or J*K/kg: '5 J/kg*K' (character 7)
+      "5 J/kg·K" ambiguous-unit: a product after '/' reads two ways: write J/(kg*K) or J*K/kg: '5 J/kg·K' (character 7)
+      "5 J/kg/K" unit-syntax: put the whole divisor in brackets: '5 J/kg/K' (character 7)
+      "5 J/kg K" unit-syntax: put '*' or '·' between two units: '5 J/kg K' (character 8)
+      "5 N m" unit-syntax: put '*' or '·' between two units: '5 N m' (character 5)
+      "5 Nm" ambiguous-unit: 'Nm' could be meant twice: write N*m: '5 Nm' (character 3)
+      "5 ft-lb" unit-syntax: put '*' or '·' between two units: '5 ft-lb' (character 5)
+      "5 W/m²K" unit-syntax: put '*' or '·' between two units: '5 W/m²K' (character 7)
+      "1,450 psi" unit-syntax: a comma reads two ways: write 1450 or 1.45: '1,450 psi' (character 2)
+      "1 450 psi" unknown-unit: no unit '450': '1 450 psi' (character 3)
+      "5 mm2" ambiguous-unit: 'mm2' could be meant twice: write mm^2: '5 mm2' (character 3)
+      "5 /K" unit-syntax: write a fraction as 3/8 in, a reciprocal as 2 1/K: '5 /K' (character 3)"
+    `);
+  });
+  it('the ambiguities of the trade, each with its reply', () => {
+    expect(
+      refused(
+        '5 F',
+        '5 C',
+        '5 R',
+        '5 Mm',
+        '5 mPa',
+        '5 lbs',
+        '5 #',
+        '5 cal',
+        '5 ton',
+        '5 gal',
+        '5 bar g',
+        '5 psi (gauge)',
+        "5'",
+      ),
+    ).toMatchInlineSnapshot(`
+      ""5 F" ambiguous-unit: 'F' could be meant twice: write degF or °F: '5 F' (character 3)
+      "5 C" ambiguous-unit: 'C' could be meant twice: write degC or °C: '5 C' (character 3)
+      "5 R" ambiguous-unit: 'R' could be meant twice: write degR: '5 R' (character 3)
+      "5 Mm" ambiguous-unit: 'Mm' could be meant twice: write mm (M is mega): '5 Mm' (character 3)
+      "5 mPa" ambiguous-unit: 'mPa' could be meant twice: write MPa (m is milli), or Pa: '5 mPa' (character 3)
+      "5 lbs" ambiguous-unit: 'lbs' could be meant twice: write lb (mass) or lbf (force): '5 lbs' (character 3)
+      "5 #" ambiguous-unit: '#' could be meant twice: write lb (mass) or lbf (force): '5 #' (character 3)
+      "5 cal" ambiguous-unit: 'cal' could be meant twice: write cal_th (4.184 J) or cal_IT (4.1868 J): '5 cal' (character 3)
+      "5 ton" ambiguous-unit: 'ton' could be meant twice: write t, short_ton or long_ton: '5 ton' (character 3)
+      "5 gal" ambiguous-unit: 'gal' could be meant twice: write US_gal or UK_gal: '5 gal' (character 3)
+      "5 bar g" ambiguous-unit: write barg (gauge) or bara (absolute): '5 bar g' (character 7)
+      "5 psi (gauge)" ambiguous-unit: write psig (gauge) or psia (absolute): '5 psi (gauge)' (character 7)
+      "5'" unknown-unit: no unit ''': '5'' (character 2)"
+    `);
+  });
+  it('SI prefixes on inch, pound and psi', () => {
+    expect(refused('5 kpsi', '5 min lb', '5 klb', '5 min.', '5 Mpsi', '5 kin')).toMatchInlineSnapshot(`
+      ""5 kpsi" unknown-unit: no unit 'kpsi' (did you mean 'psi'?): '5 kpsi' (character 3)
+      "5 min lb" unit-syntax: put '*' or '·' between two units: '5 min lb' (character 7)
+      "5 klb" unknown-unit: no unit 'klb' (did you mean 'lb'?): '5 klb' (character 3)
+      "5 min." unit-syntax: put '*' or '·' between two units: '5 min.' (character 6)
+      "5 Mpsi" unknown-unit: no unit 'Mpsi' (did you mean 'psi'?): '5 Mpsi' (character 3)
+      "5 kin" unknown-unit: no unit 'kin' (did you mean 'in'?): '5 kin' (character 3)"
+    `);
+  });
+  it('a broken unit', () => {
+    expect(
+      refused('5 m^', '5 m⁻', '5 m^9', '5 m^0.3', '5 J/(kg*K', '5 (m)', '5 m//s', '5 m/', '5 *m', '5 %^-999'),
+    ).toMatchInlineSnapshot(`
+      ""5 m^" unit-syntax: an exponent is a whole number or a half: '5 m^' (character 4)
+      "5 m⁻" unit-syntax: an exponent is a whole number or a half: '5 m⁻' (character 4)
+      "5 m^9" dimension-range: m^9: a quantity has whole or half exponents up to 7; work with plain SI numbers
+      "5 m^0.3" dimension-range: m^0.3: a quantity has whole or half exponents up to 7; work with plain SI numbers
+      "5 J/(kg*K" unit-syntax: the bracket after '/' is not closed: '5 J/(kg*K' (character 10)
+      "5 (m)" unit-syntax: a unit is missing here: '5 (m)' (character 3)
+      "5 m//s" unit-syntax: a unit is missing here: '5 m//s' (character 5)
+      "5 m/" unit-syntax: a unit is missing here: '5 m/' (character 5)
+      "5 *m" unit-syntax: a unit is missing here: '5 *m' (character 3)
+      "5 %^-999" not-finite: '%^-999' is beyond a double"
+    `);
+  });
+  it('a text that is no quantity by its length', () => {
+    expect(refused('1'.repeat(201))).toContain(
+      'text-too-long: 201 characters are no quantity; at most 200 are read',
+    );
+  });
+  it('names of JavaScript', () => {
+    for (const name of ['__proto__', 'constructor', 'toString', 'hasOwnProperty'])
+      expect(refusal(() => q(`5 ${name}`))).toMatch(/^unknown-unit/);
+  });
+  it('pointing at the character, where the text is long too', () => {
+    const text = `5 ${'N*'.repeat(40)}Q`;
+    expect(refusal(() => unitOf(text.slice(2)))).toContain('(character 81)');
+    expect(refusal(() => q('5 mm*Q'))).toContain("'5 mm*Q' (character 6)");
+    expect(refusal(() => quantity('specific impulse', '230 S'))).toContain("'230 S' (character 5)");
+  });
+});
+
+describe('refused where a kind is expected', () => {
+  const asked = (kind: Parameters<typeof quantity>[0], ...values: (string | number)[]): string =>
+    values.map((value) => `${JSON.stringify(value)} ${refusal(() => quantity(kind, value))}`).join('\n');
+
+  it('a mass for a force, a force for a mass, an ounce for a volume', () => {
+    expect(asked('force', '5 lb', '5 kg', '5 oz')).toMatchInlineSnapshot(`
+      ""5 lb" wrong-kind: '5 lb' is a mass; a force is expected: write lbf, kgf or N for a force
+      "5 kg" wrong-kind: '5 kg' is a mass; a force is expected: write lbf, kgf or N for a force
+      "5 oz" wrong-kind: '5 oz' is a mass; a force is expected: write lbf, kgf or N for a force"
+    `);
+    expect(asked('mass', '5 lbf', '5 N')).toMatchInlineSnapshot(`
+      ""5 lbf" wrong-kind: '5 lbf' is a force; a mass is expected: write kg, lb or oz for a mass
+      "5 N" wrong-kind: '5 N' is a force; a mass is expected: write kg, lb or oz for a mass"
+    `);
+    expect(asked('volume', '5 oz')).toMatchInlineSnapshot(
+      `""5 oz" wrong-kind: '5 oz' is a mass; a volume is expected: write US_fl_oz for a fluid ounce"`,
+    );
+  });
+  it('the wrong reference of a pressure', () => {
+    expect(asked('absolute pressure', '50 psig', '4 barg')).toMatchInlineSnapshot(`
+      ""50 psig" wrong-kind: '50 psig' is a gauge pressure; an absolute pressure is expected: convert with absolute(p, ambient)
+      "4 barg" wrong-kind: '4 barg' is a gauge pressure; an absolute pressure is expected: convert with absolute(p, ambient)"
+    `);
+    expect(asked('gauge pressure', '50 psia', '4 bara')).toMatchInlineSnapshot(`
+      ""50 psia" wrong-kind: '50 psia' is an absolute pressure; a gauge pressure is expected: convert with gauge(p, ambient)
+      "4 bara" wrong-kind: '4 bara' is an absolute pressure; a gauge pressure is expected: convert with gauge(p, ambient)"
+    `);
+    expect(asked('stress', '50 psig')).toMatchInlineSnapshot(
+      `""50 psig" wrong-kind: '50 psig' is a gauge pressure; a stress is expected: write it in MPa or psi, for example"`,
+    );
+  });
+  it('a temperature for a difference and the other way round', () => {
+    expect(asked('temperature difference', '21 degC', '70 °F')).toMatchInlineSnapshot(`
+      ""21 degC" wrong-kind: '21 degC' is a temperature; a temperature difference is expected: write delta_degC, delta_degF or delta_K
+      "70 °F" wrong-kind: '70 °F' is a temperature; a temperature difference is expected: write delta_degC, delta_degF or delta_K"
+    `);
+    expect(asked('temperature', '5 delta_K')).toMatchInlineSnapshot(
+      `""5 delta_K" wrong-kind: '5 delta_K' is a temperature difference; a temperature is expected: write degC, degF or K"`,
+    );
+  });
+  it('a bare number', () => {
+    expect(asked('length', 5, '5')).toMatchInlineSnapshot(`
+      "5 wrong-kind: length: 5 is not a quantity; a length is expected: write it in mm or in, for example
+      "5" wrong-kind: '5' is a plain number; a length is expected: write it in mm or in, for example"
+    `);
+    expect(quantity('dimensionless', 5).si).toBe(5);
+  });
+});
