@@ -1,0 +1,57 @@
+/** Argument checks made once at the door of a numerical routine, never inside its loops. */
+import { MeopError } from '../units/errors';
+
+/** The error of every refused argument: code `invalid-argument`, the argument's name as its path. */
+export function invalidArgument(name: string, value: unknown, expected: string): MeopError {
+  const message = `${name} must be ${expected}, got ${String(value)}.`;
+  return new MeopError('invalid-argument', message, name, { value, expected });
+}
+
+export function requireFinite(name: string, value: number): void {
+  if (!Number.isFinite(value)) throw invalidArgument(name, value, 'a finite number');
+}
+
+export function requirePositive(name: string, value: number): void {
+  if (!(value > 0 && value < Infinity)) throw invalidArgument(name, value, 'a finite number above zero');
+}
+
+export function requireNonNegative(name: string, value: number): void {
+  if (!(value >= 0 && value < Infinity)) throw invalidArgument(name, value, 'a finite number, zero or above');
+}
+
+export function requireInteger(name: string, value: number, least: number): void {
+  if (!Number.isInteger(value) || value < least) {
+    throw invalidArgument(name, value, `a whole number of at least ${least}`);
+  }
+}
+
+export function requireFiniteArray(name: string, values: ArrayLike<number>, least = 1): void {
+  if (values.length < least) throw invalidArgument(`${name}.length`, values.length, `at least ${least}`);
+  for (let i = 0; i < values.length; i++) requireFinite(`${name}[${i}]`, values[i]);
+}
+
+export function requireSameLength(
+  firstName: string,
+  first: ArrayLike<unknown>,
+  secondName: string,
+  second: ArrayLike<unknown>,
+): void {
+  if (first.length !== second.length) {
+    throw new MeopError(
+      'invalid-argument',
+      `${secondName} must have as many values as ${firstName} (${first.length}), got ${second.length}.`,
+      secondName,
+    );
+  }
+}
+
+export function requireIncreasing(name: string, values: ArrayLike<number>, least = 1): void {
+  requireFiniteArray(name, values, least);
+  for (let i = 1; i < values.length; i++) {
+    const previous = values[i - 1];
+    const current = values[i];
+    if (!(current > previous)) {
+      throw invalidArgument(`${name}[${i}]`, current, `greater than the value before it (${previous})`);
+    }
+  }
+}
