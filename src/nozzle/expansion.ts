@@ -1,0 +1,137 @@
+import { trapezoid } from '../numerics';
+import {
+  areaRatioSi,
+  isentropicPressureRatioSi,
+  machFromPressureRatioSi,
+  standardAtmosphere,
+} from '../thermo';
+import {
+  absolutePressure,
+  formula,
+  fromSiValue,
+  MeopError,
+  type Quantity,
+  type QuantityInput,
+  ratio,
+  readInput,
+  type Series,
+  unitOf,
+} from '../units';
+
+function expansionSi(gamma: number, pressureRatio: number): number {
+  return areaRatioSi(machFromPressureRatioSi(pressureRatio, gamma), gamma);
+}
+
+/**
+ * Expansion ratio at which the exit pressure is the ambient pressure: there the thrust coefficient has its maximum.
+ * Also the expansion ratio for any wanted exit pressure.
+ *
+ * @throws MeopError `out-of-domain` for an ambient pressure above the critical pressure, at which nothing expands further
+ * @example optimumExpansionRatio({ gamma: 1.2, chamberPressure: '300 psi', ambientPressure: '14.7 psi' }) // => 3.677073
+ */
+export const optimumExpansionRatio = /* @__PURE__ */ formula({
+  name: 'optimumExpansionRatio',
+  title: 'Optimum expansion ratio',
+  equation:
+    'ε = ((2 / (γ + 1))^(1 / (γ − 1))·(p_c / p_a)^(1 / γ)) / √((γ + 1) / (γ − 1)·(1 − (p_a / p_c)^((γ − 1) / γ)))',
+  source:
+    'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 3 (from memory), exit pressure equal to ambient',
+  inputs: {
+    gamma: ratio('γ', 'ratio of specific heats', { above: 1 }),
+    chamberPressure: absolutePressure('p_c', 'chamber stagnation pressure'),
+    ambientPressure: absolutePressure('p_a', 'ambient or wanted exit pressure'),
+  },
+  output: ratio('ε', 'exit over throat area', { min: 1 }),
+  example: { gamma: 1.2, chamberPressure: '300 psi', ambientPressure: '14.7 psi' },
+  requires: [
+    ({ gamma, chamberPressure, ambientPressure }) =>
+      ambientPressure / chamberPressure <= isentropicPressureRatioSi(1, gamma) * (1 + 1e-15) ||
+      `the pressure must be at most the critical one, ${(isentropicPressureRatioSi(1, gamma) * chamberPressure).toPrecision(6)} Pa: above it the stream never reaches Mach 1`,
+  ],
+  si: ({ gamma, chamberPressure, ambientPressure }) =>
+    Math.max(1, expansionSi(gamma, ambientPressure / chamberPressure)),
+});
+
+/** What {@link optimumExpansionAtAltitude} needs. */
+export interface OptimumExpansionAtAltitudeOptions {
+  readonly gamma: number;
+  readonly chamberPressure: QuantityInput<'absolute pressure'>;
+  /** Geometric altitude above mean sea level. */
+  readonly altitude: QuantityInput<'length'>;
+}
+
+/**
+ * Optimum expansion ratio in the standard atmosphere at an altitude.
+ *
+ * @throws MeopError `out-of-domain` outside −5 km to 86 km, and as {@link optimumExpansionRatio}
+ * @example optimumExpansionAtAltitude({ gamma: 1.2, chamberPressure: '5 MPa', altitude: '1000 m' }) // => 7.629308
+ */
+export function optimumExpansionAtAltitude(options: OptimumExpansionAtAltitudeOptions): number {
+  return optimumExpansionRatio({
+    gamma: options.gamma,
+    chamberPressure: options.chamberPressure,
+    ambientPressure: standardAtmosphere({ altitude: options.altitude }).pressure,
+  });
+}
+
+/** What {@link optimumExpansionOverTrace} needs. */
+export interface OptimumExpansionOverTraceOptions {
+  readonly gamma: number;
+  readonly time: Series<'time'>;
+  /** Absolute chamber pressure at those times. */
+  readonly chamberPressure: Series<'absolute pressure'>;
+  readonly ambientPressure: QuantityInput<'absolute pressure'>;
+}
+
+/** The expansion ratio of greatest impulse. */
+export interface OptimumExpansionOverTrace {
+  readonly expansionRatio: number;
+  /** Time average of the chamber pressure, to which the expansion ratio belongs. */
+  readonly meanPressure: Quantity<'absolute pressure'>;
+  readonly cautions: readonly string[];
+}
+
+/**
+ * Expansion ratio that gives the greatest impulse over a pressure trace. With ∂C_F,vac/∂ε = p_e/p_c the impulse
+ * A_t·(C_F,vac·∫p dt − ε·p_a·t) is greatest where p_e/p_c = p_a·t/∫p dt: the optimum for the time average of the pressure.
+ *
+ * Source: derived from the thrust-coefficient equation, full-flowing at all times.
+ *
+ * @throws MeopError `out-of-domain` for series of different length, fewer than two points, or a mean pressure that does not choke
+ * @example optimumExpansionOverTrace({ gamma: 1.2, time: series([0, 1], 's'), chamberPressure: seriesOf('absolute pressure', [4, 6], 'MPa'), ambientPressure: '101325 Pa' }).meanPressure.in('MPa') // => 5
+ */
+export function optimumExpansionOverTrace(
+  options: OptimumExpansionOverTraceOptions,
+): OptimumExpansionOverTrace {
+  const { time, chamberPressure } = options;
+  if (time.length !== chamberPressure.length || time.length < 2)
+    throw new MeopError(
+      'out-of-domain',
+      `optimumExpansionOverTrace: ${time.length} times and ${chamberPressure.length} pressures given; as many of each, and at least two, are expected`,
+      'chamberPressure',
+    );
+  const ambient = readInput(
+    'absolute pressure',
+    'ambientPressure',
+    options.ambientPressure,
+    'optimumExpansionOverTrace',
+  ).si;
+  const span = time.si[time.length - 1] - time.si[0];
+  const mean = trapezoid(time.si, chamberPressure.si) / span;
+  const meanPressure = fromSiValue<'absolute pressure'>(mean, 'absolute pressure', unitOf('MPa'));
+  const expansionRatio = optimumExpansionRatio({
+    gamma: options.gamma,
+    chamberPressure: meanPressure,
+    ambientPressure: options.ambientPressure,
+  });
+  const exit = ambient / mean; // exit over chamber pressure of the nozzle found
+  let separated = 0;
+  for (const p of chamberPressure.si) if (exit * p < 0.4 * ambient) separated++;
+  const cautions =
+    separated > 0
+      ? [
+          `at ${separated} of ${time.length} points the stream would separate, which the optimum does not know: leave the start and tail-off out of the trace`,
+        ]
+      : [];
+  return { expansionRatio, meanPressure, cautions };
+}

@@ -1,0 +1,76 @@
+import {
+  isentropicPressureRatioSi,
+  machFromAreaRatioSi,
+  shockPressureRatioSi,
+  vandenkerckhoveSi,
+} from '../thermo';
+
+/** What one γ and one expansion ratio fix, worked out once: everything that does not depend on the pressures. */
+export interface IdealNozzle {
+  readonly gamma: number;
+  /** Exit over throat area. */
+  readonly expansionRatio: number;
+  readonly vandenkerckhove: number;
+  /** Mach number at the exit of the full-flowing nozzle. */
+  readonly exitMach: number;
+  /** Exit over chamber pressure of the full-flowing nozzle. */
+  readonly exitPressureRatio: number;
+  /** Pressure at Mach 1 over chamber pressure. */
+  readonly criticalPressureRatio: number;
+  /** Ambient over chamber pressure above which the throat is not choked, if the divergent part recovers pressure. */
+  readonly unchokedAbove: number;
+  /** Ambient over chamber pressure at which a normal shock stands in the exit. */
+  readonly shockAtExit: number;
+  /** Thrust coefficient in a vacuum, full flowing, without losses. */
+  readonly vacuumThrustCoefficient: number;
+}
+
+/**
+ * Exit state and limits of an ideal nozzle, for kernels; plain numbers, unchecked (`gamma` > 1, `expansionRatio` ≥ 1).
+ *
+ * @example idealNozzle(1.2, 10).vacuumThrustCoefficient // => 1.742307
+ */
+export function idealNozzle(gamma: number, expansionRatio: number): IdealNozzle {
+  const exitMach = machFromAreaRatioSi(expansionRatio, gamma, true);
+  const exitPressureRatio = isentropicPressureRatioSi(exitMach, gamma);
+  const subsonic = machFromAreaRatioSi(expansionRatio, gamma, false);
+  return {
+    gamma,
+    expansionRatio,
+    vandenkerckhove: vandenkerckhoveSi(gamma),
+    exitMach,
+    exitPressureRatio,
+    criticalPressureRatio: isentropicPressureRatioSi(1, gamma),
+    unchokedAbove: isentropicPressureRatioSi(subsonic, gamma),
+    shockAtExit: exitPressureRatio * shockPressureRatioSi(exitMach, gamma),
+    vacuumThrustCoefficient: vacuumThrustCoefficientAt(exitMach, gamma, vandenkerckhoveSi(gamma)),
+  };
+}
+
+/**
+ * Vacuum thrust coefficient of a nozzle cut off where the Mach number is `mach`; plain numbers, unchecked.
+ * Γ·(√γ·M/√B + 1/(√γ·M·√B)) with B = 1 + (γ−1)/2·M²: continuity has replaced the pressure term's power.
+ *
+ * @example vacuumThrustCoefficientAt(1, 1.2, vandenkerckhoveSi(1.2)) // => 1.241842
+ */
+export function vacuumThrustCoefficientAt(mach: number, gamma: number, vandenkerckhove: number): number {
+  const b = 1 + ((gamma - 1) / 2) * mach * mach;
+  return (vandenkerckhove * (1 + gamma * mach * mach)) / (mach * Math.sqrt(gamma * b));
+}
+
+/**
+ * Thrust coefficient of a full-flowing ideal nozzle; plain numbers, unchecked. For many pressures at one expansion ratio
+ * work out {@link idealNozzle} once instead; for start, tail-off and separated flow use {@link nozzleFlowSi}.
+ *
+ * @example thrustCoefficientSi(1.13, 7, 101325 / 5e6) // => 1.58897
+ */
+export function thrustCoefficientSi(
+  gamma: number,
+  expansionRatio: number,
+  ambientOverChamber: number,
+): number {
+  const mach = machFromAreaRatioSi(expansionRatio, gamma, true);
+  return (
+    vacuumThrustCoefficientAt(mach, gamma, vandenkerckhoveSi(gamma)) - expansionRatio * ambientOverChamber
+  );
+}

@@ -1,0 +1,173 @@
+import {
+  formula,
+  fromSiValue,
+  length,
+  MeopError,
+  type Quantity,
+  type QuantityInput,
+  readInput,
+  temperatureDifference,
+  thermalExpansion,
+  unitOf,
+} from '../units';
+
+/**
+ * A dimension after free thermal growth.
+ *
+ * @example grownDimension({ dimension: '40 mm', expansion: '4.5e-6 1/K', temperatureRise: '1000 delta_K' }).in('mm') // => 40.18
+ */
+export const grownDimension = /* @__PURE__ */ formula({
+  name: 'grownDimension',
+  title: 'Dimension after thermal growth',
+  equation: 'D = D_0·(1 + α·ΔT)',
+  source: 'Definition of the mean coefficient of linear expansion',
+  inputs: {
+    dimension: length('D_0', 'dimension at room temperature'),
+    expansion: thermalExpansion('α', 'mean coefficient of linear expansion over the rise'),
+    temperatureRise: temperatureDifference('ΔT', 'temperature above room temperature'),
+  },
+  output: length('D', 'dimension when warm'),
+  example: { dimension: '40 mm', expansion: '4.5e-6 1/K', temperatureRise: '1000 delta_K' },
+  requires: [
+    ({ expansion, temperatureRise }) =>
+      expansion * temperatureRise > -1 || 'the expansion leaves nothing of the dimension: check its unit',
+  ],
+  si: ({ dimension, expansion, temperatureRise }) => dimension * (1 + expansion * temperatureRise),
+  solve: {
+    dimension: (grown, { expansion, temperatureRise }) => grown / (1 + expansion * temperatureRise),
+    temperatureRise: (grown, { dimension, expansion }) => (grown / dimension - 1) / expansion,
+    expansion: (grown, { dimension, temperatureRise }) => (grown / dimension - 1) / temperatureRise,
+  },
+});
+
+/** One of the two parts of a fit. */
+export interface FitPart {
+  /** Diameter at room temperature. */
+  readonly diameter: QuantityInput<'length'>;
+  /** Tolerance either way; default none. */
+  readonly plusMinus?: QuantityInput<'length'>;
+  /** Mean coefficient of linear expansion. For graphite across the pressing direction it may differ by a third: take that one. */
+  readonly expansion: QuantityInput<'thermal expansion'>;
+  /** Temperature in service. */
+  readonly temperature: QuantityInput<'temperature'>;
+}
+
+/** What {@link insertFit} needs. */
+export interface InsertFitOptions {
+  /** The throat insert, by its outer diameter. */
+  readonly insert: FitPart;
+  /** The housing, by its bore. */
+  readonly housing: FitPart;
+  /** Temperature at which the diameters were measured. */
+  readonly roomTemperature: QuantityInput<'temperature'>;
+}
+
+/** Least, nominal and greatest diametral clearance; negative is interference. */
+export interface Clearance {
+  readonly least: Quantity<'length'>;
+  readonly nominal: Quantity<'length'>;
+  readonly greatest: Quantity<'length'>;
+  readonly fit: 'clearance' | 'interference' | 'either';
+}
+
+/** The fit of an insert in its housing, cold and hot. */
+export interface InsertFit {
+  readonly room: Clearance;
+  readonly service: Clearance;
+  /** Width of the bond line, half the diametral clearance, cold and hot at nominal size. */
+  readonly bondLineAtRoom: Quantity<'length'>;
+  readonly bondLineInService: Quantity<'length'>;
+  readonly cautions: readonly string[];
+}
+
+/**
+ * Clearance or interference between a throat insert and its housing, from the two diameters with their tolerances, at room
+ * temperature and in service; and the bond line that has to follow the difference. Free growth: an interference so found is
+ * what the parts would have to give way by, not a stress.
+ *
+ * Source: linear thermal expansion; worst-case tolerance stack (common practice).
+ *
+ * @throws MeopError `out-of-domain` for diameters or temperatures not above 0, a negative tolerance, or an expansion that is no small number
+ * @example insertFit({ insert: { diameter: '40 mm', expansion: '4.5e-6 1/K', temperature: '1300 K' }, housing: { diameter: '40.2 mm', expansion: '23.6e-6 1/K', temperature: '400 K' }, roomTemperature: '300 K' }).service.nominal.in('mm') // => 0.114872
+ */
+export function insertFit(options: InsertFitOptions): InsertFit {
+  const room = readInput('temperature', 'roomTemperature', options.roomTemperature, 'insertFit').si;
+  if (!(room > 0)) throw outside('roomTemperature', options.roomTemperature, 'above 0 K');
+  const insert = readPart('insert', options.insert, room);
+  const housing = readPart('housing', options.housing, room);
+  const cold = clearance(housing.diameter, housing.tolerance, 1, insert.diameter, insert.tolerance, 1);
+  const hot = clearance(
+    housing.diameter,
+    housing.tolerance,
+    housing.growth,
+    insert.diameter,
+    insert.tolerance,
+    insert.growth,
+  );
+  const half = (c: Clearance): Quantity<'length'> => millimetres(c.nominal.si / 2);
+  const cautions = [
+    ...(hot.fit !== 'clearance'
+      ? [
+          'in service the insert may press on the housing: graphite takes compression, but a tapered or stepped seat may split',
+        ]
+      : []),
+    ...(cold.fit !== 'clearance'
+      ? ['at room temperature the parts may not go together without force or heat']
+      : []),
+    ...(hot.greatest.si > cold.greatest.si
+      ? [
+          'the gap opens in service: a rigid bond may crack and let gas past, and only the seat then holds the insert',
+        ]
+      : []),
+    'transient: the insert heats in seconds, the housing much later; check the temperatures of ignition as well as of burnout',
+  ];
+  return { room: cold, service: hot, bondLineAtRoom: half(cold), bondLineInService: half(hot), cautions };
+}
+
+function clearance(
+  bore: number,
+  boreTol: number,
+  boreGrowth: number,
+  plug: number,
+  plugTol: number,
+  plugGrowth: number,
+): Clearance {
+  const least = (bore - boreTol) * boreGrowth - (plug + plugTol) * plugGrowth;
+  const greatest = (bore + boreTol) * boreGrowth - (plug - plugTol) * plugGrowth;
+  return {
+    least: millimetres(least),
+    nominal: millimetres(bore * boreGrowth - plug * plugGrowth),
+    greatest: millimetres(greatest),
+    fit: least >= 0 ? 'clearance' : greatest <= 0 ? 'interference' : 'either',
+  };
+}
+
+function readPart(
+  part: 'insert' | 'housing',
+  { diameter, plusMinus, expansion, temperature }: FitPart,
+  room: number,
+): { readonly diameter: number; readonly tolerance: number; readonly growth: number } {
+  const size = readInput('length', `${part}.diameter`, diameter, 'insertFit').si;
+  const tolerance =
+    plusMinus === undefined ? 0 : readInput('length', `${part}.plusMinus`, plusMinus, 'insertFit').si;
+  const alpha = readInput('thermal expansion', `${part}.expansion`, expansion, 'insertFit').si;
+  const warm = readInput('temperature', `${part}.temperature`, temperature, 'insertFit').si;
+  if (!(size > 0)) throw outside(`${part}.diameter`, diameter, 'above 0 mm');
+  if (!(tolerance >= 0 && tolerance < size))
+    throw outside(`${part}.plusMinus`, plusMinus, 'at least 0 and below the diameter');
+  if (!(warm > 0)) throw outside(`${part}.temperature`, temperature, 'above 0 K');
+  if (!(Math.abs(alpha) < 1e-3))
+    throw outside(`${part}.expansion`, expansion, 'of the order of 1e-6 to 3e-5 per kelvin');
+  return { diameter: size, tolerance, growth: 1 + alpha * (warm - room) };
+}
+
+const millimetres = (si: number): Quantity<'length'> => fromSiValue(si, 'length', unitOf('mm'));
+
+function outside(field: string, value: unknown, expected: string): MeopError {
+  return new MeopError(
+    'out-of-domain',
+    `insertFit: ${field}: ${String(value)} given; ${expected} is expected`,
+    field,
+    { value, expected },
+  );
+}

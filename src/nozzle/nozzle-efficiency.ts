@@ -1,0 +1,85 @@
+import { formula, MeopError, ratio, readInput, table } from '../units';
+
+/**
+ * Delivered thrust coefficient: divergence acts on the momentum term, the other factors on the whole.
+ *
+ * @example deliveredThrustCoefficient({ momentum: 1.55, pressure: 0.04, divergenceFactor: 0.989, efficiency: 0.97 }) // => 1.525762
+ */
+export const deliveredThrustCoefficient = /* @__PURE__ */ formula({
+  name: 'deliveredThrustCoefficient',
+  title: 'Delivered thrust coefficient',
+  equation: 'C_F,del = η·(λ·C_mom + C_pres)',
+  source:
+    'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), section 3.4 and 3.5: divergence on the momentum term',
+  inputs: {
+    momentum: ratio('C_mom', 'momentum term of the ideal thrust coefficient'),
+    pressure: ratio('C_pres', 'pressure term of the ideal thrust coefficient'),
+    divergenceFactor: ratio('λ', 'divergence factor', { above: 0, max: 1 }),
+    efficiency: ratio('η', 'product of the other factors', { above: 0 }),
+  },
+  output: ratio('C_F,del', 'delivered thrust coefficient'),
+  example: { momentum: 1.55, pressure: 0.04, divergenceFactor: 0.989, efficiency: 0.97 },
+  valid: [
+    ({ efficiency }) =>
+      efficiency <= 1 || 'an efficiency above 1 is no loss: check what it was calibrated on',
+  ],
+  si: ({ momentum, pressure, divergenceFactor, efficiency }) =>
+    efficiency * (divergenceFactor * momentum + pressure),
+  solve: {
+    efficiency: (value, { momentum, pressure, divergenceFactor }) =>
+      value / (divergenceFactor * momentum + pressure),
+    divergenceFactor: (value, { momentum, pressure, efficiency }) =>
+      (value / efficiency - pressure) / momentum,
+  },
+});
+
+/** One named loss of a nozzle. */
+export interface NozzleLoss {
+  readonly name: string;
+  /** What is left: 1 is no loss. */
+  readonly factor: number;
+  /** Where the factor comes from: a title and edition, 'measured', or an honest 'assumed'. */
+  readonly source: string;
+}
+
+/** Named losses and their product. */
+export interface NozzleEfficiency {
+  readonly losses: readonly NozzleLoss[];
+  readonly efficiency: number;
+  readonly cautions: readonly string[];
+  toString(): string;
+}
+
+/**
+ * The overall efficiency of named loss factors, each with its source. Losses of submergence are not modelled: a nozzle whose
+ * entrance reaches into the chamber loses more than this says.
+ *
+ * @throws MeopError `out-of-domain` for a factor not above 0 and at most 1, naming the loss
+ * @example nozzleEfficiency([{ name: 'friction', factor: 0.99, source: 'assumed' }, { name: 'droplets', factor: 0.96, source: 'assumed' }]).efficiency // => 0.9504
+ */
+export function nozzleEfficiency(losses: readonly NozzleLoss[]): NozzleEfficiency {
+  let efficiency = 1;
+  losses.forEach(({ name, factor }, i) => {
+    const { si } = readInput('dimensionless', `losses[${i}].factor`, factor, 'nozzleEfficiency');
+    if (!(si > 0 && si <= 1))
+      throw new MeopError(
+        'out-of-domain',
+        `nozzleEfficiency: losses[${i}].factor (${name}): ${si} given; above 0 and at most 1 is expected: the factor is what is left, not what is lost`,
+        `losses[${i}].factor`,
+        { value: factor, expected: 'above 0 and at most 1' },
+      );
+    efficiency *= si;
+  });
+  const text = (): string =>
+    table([
+      ...losses.map(({ name, factor, source }) => ({ loss: name, factor: factor.toPrecision(4), source })),
+      { loss: 'all', factor: efficiency.toPrecision(4), source: 'product' },
+    ]);
+  return {
+    losses,
+    efficiency,
+    cautions: ['submergence of the nozzle in the chamber is not modelled'],
+    toString: text,
+    ...{ [Symbol.for('nodejs.util.inspect.custom')]: text },
+  };
+}

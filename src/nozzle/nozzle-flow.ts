@@ -1,0 +1,144 @@
+import {
+  areaRatioSi,
+  isentropicPressureRatioSi,
+  machFromPressureRatioSi,
+  machFromShockStagnationPressureRatioSi,
+  massFlowParameterSi,
+} from '../thermo';
+import { type IdealNozzle, vacuumThrustCoefficientAt } from './ideal-nozzle';
+import { type SeparationCriterion, separationMachSi } from './separation';
+
+/** How a nozzle runs at a back pressure. */
+export type NozzleRegime =
+  | 'no flow'
+  | 'unchoked'
+  | 'shock in the divergent part'
+  | 'separated'
+  | 'over-expanded'
+  | 'adapted'
+  | 'under-expanded';
+
+/**
+ * What the divergent part does once the pressures no longer fill it: `recovers` is the inviscid textbook nozzle, a shock and a
+ * subsonic diffuser; `stalled` leaves the wall behind, as a cone of more than about 8° half angle does (from memory): the
+ * stream is a jet from the throat or from the point of separation.
+ */
+export type DivergentBehaviour = 'recovers' | 'stalled';
+
+/** Places in the array that {@link nozzleFlowSi} fills. */
+export const nozzleFlowFields = {
+  /** Thrust over chamber pressure and throat area, without losses. */
+  thrustCoefficient: 0,
+  /** Mass flow over the choked mass flow at the same chamber state. */
+  massFlowRatio: 1,
+  /** Mach number where the stream leaves the wall or the nozzle. */
+  exitMach: 2,
+  /** Pressure there over chamber pressure. */
+  exitPressureRatio: 3,
+  /** Area of the shock, or of separation, over throat area; the expansion ratio where there is neither. */
+  eventAreaRatio: 4,
+} as const;
+
+/** Exit and ambient pressure count as equal within this share. */
+const adaptedWithin = 1e-3;
+
+/** A turbulent boundary layer withstands a normal shock up to about this Mach number (from memory). */
+const shockStaysAttached = 1.3;
+
+/**
+ * Regime, thrust and mass flow of an ideal nozzle at any ratio of ambient to chamber pressure from 0 up; plain numbers,
+ * unchecked, written into `out` (five numbers, see {@link nozzleFlowFields}). From the vacuum up to no flow at all:
+ * full flowing; separated where the criterion puts the separation inside the nozzle; a normal shock in the divergent part
+ * where it is too weak to separate the stream (Mach 1.3) or stands before the place of separation; unchoked.
+ * Behind the separation the wall is taken to be at ambient pressure. Thrust is continuous from full flowing to separated and
+ * from shock to unchoked; it steps between separated and shock, where no simple theory holds. With a `stalled` divergent
+ * part the throat unchokes at the critical pressure ratio and thrust falls to nothing without the diffuser's dip: the better
+ * choice for the start and tail-off of a conical nozzle.
+ *
+ * @example nozzleFlowSi(idealNozzle(1.2, 4), 0.02, 'summerfield', new Float64Array(5)) // => 'under-expanded'
+ */
+export function nozzleFlowSi(
+  nozzle: IdealNozzle,
+  ambientOverChamber: number,
+  criterion: SeparationCriterion,
+  out: Float64Array,
+  divergent: DivergentBehaviour = 'recovers',
+): NozzleRegime {
+  const { gamma, expansionRatio, exitMach, exitPressureRatio } = nozzle;
+  if (ambientOverChamber >= 1) return filled(out, 'no flow', 0, 0, 0, ambientOverChamber, expansionRatio);
+  const stalled = divergent === 'stalled';
+  if (ambientOverChamber >= (stalled ? nozzle.criticalPressureRatio : nozzle.unchokedAbove)) {
+    const area = stalled ? 1 : expansionRatio; // the section whose pressure is ambient
+    const mach = machFromPressureRatioSi(ambientOverChamber, gamma);
+    const share = (massFlowParameterSi(mach, gamma) * area) / nozzle.vandenkerckhove;
+    const thrust = gamma * ambientOverChamber * mach * mach * area;
+    return filled(out, 'unchoked', thrust, Math.min(1, share), mach, ambientOverChamber, area);
+  }
+  const fullFlowing = nozzle.vacuumThrustCoefficient - expansionRatio * ambientOverChamber;
+  if (exitPressureRatio >= ambientOverChamber * (1 - adaptedWithin)) {
+    const regime =
+      exitPressureRatio > ambientOverChamber * (1 + adaptedWithin) ? 'under-expanded' : 'adapted';
+    return filled(out, regime, fullFlowing, 1, exitMach, exitPressureRatio, expansionRatio);
+  }
+  const inside = !stalled && ambientOverChamber > nozzle.shockAtExit;
+  const shock = inside ? shockMach(nozzle, ambientOverChamber) : exitMach;
+  const separation = separationMachSi(gamma, ambientOverChamber, criterion);
+  // The stream separates if it gets to where the criterion says so: before the lip, and before a shock that has not.
+  if (separation > 1 && separation < shock && !(inside && shock <= shockStaysAttached)) {
+    const area = areaRatioSi(separation, gamma);
+    const thrust =
+      vacuumThrustCoefficientAt(separation, gamma, nozzle.vandenkerckhove) - area * ambientOverChamber;
+    return filled(
+      out,
+      'separated',
+      thrust,
+      1,
+      separation,
+      isentropicPressureRatioSi(separation, gamma),
+      area,
+    );
+  }
+  if (inside) return shocked(nozzle, ambientOverChamber, shock, out);
+  return filled(out, 'over-expanded', fullFlowing, 1, exitMach, exitPressureRatio, expansionRatio);
+}
+
+/** Subsonic exit Mach number behind a shock: p_e·A_e is known and p·A·M·√(1 + t·M²) is the same at throat and exit. */
+function machAtExitBehindShock(
+  { gamma, vandenkerckhove, expansionRatio }: IdealNozzle,
+  ratio: number,
+): number {
+  const t = (gamma - 1) / 2;
+  const c = vandenkerckhove / (expansionRatio * ratio);
+  return Math.sqrt((2 * c * c) / (gamma * (1 + Math.sqrt(1 + (4 * t * c * c) / gamma))));
+}
+
+/** Mach number ahead of the normal shock that brings the stream to ambient pressure at the exit. */
+function shockMach(nozzle: IdealNozzle, ambientOverChamber: number): number {
+  const mach = machAtExitBehindShock(nozzle, ambientOverChamber);
+  const stagnation = ambientOverChamber / isentropicPressureRatioSi(mach, nozzle.gamma);
+  return machFromShockStagnationPressureRatioSi(stagnation, nozzle.gamma);
+}
+
+function shocked(nozzle: IdealNozzle, ambient: number, shock: number, out: Float64Array): NozzleRegime {
+  const { gamma, expansionRatio } = nozzle;
+  const mach = machAtExitBehindShock(nozzle, ambient);
+  const thrust = gamma * ambient * mach * mach * expansionRatio;
+  return filled(out, 'shock in the divergent part', thrust, 1, mach, ambient, areaRatioSi(shock, gamma));
+}
+
+function filled(
+  out: Float64Array,
+  regime: NozzleRegime,
+  thrustCoefficient: number,
+  massFlowRatio: number,
+  exitMach: number,
+  exitPressureRatio: number,
+  eventAreaRatio: number,
+): NozzleRegime {
+  out[0] = thrustCoefficient;
+  out[1] = massFlowRatio;
+  out[2] = exitMach;
+  out[3] = exitPressureRatio;
+  out[4] = eventAreaRatio;
+  return regime;
+}

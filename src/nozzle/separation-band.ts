@@ -1,0 +1,138 @@
+import { areaRatioSi, isentropicPressureRatioSi, machFromAreaRatioSi, vandenkerckhoveSi } from '../thermo';
+import {
+  fromSiValue,
+  MeopError,
+  type NamedKind,
+  type Quantity,
+  type QuantityInput,
+  readInput,
+  table,
+  unitOf,
+} from '../units';
+import { vacuumThrustCoefficientAt } from './ideal-nozzle';
+import { type SeparationCriterion, separationMachSi } from './separation';
+
+/** What {@link separationPressure} needs. */
+export interface SeparationPressureOptions {
+  readonly gamma: number;
+  /** Chamber stagnation pressure. */
+  readonly chamberPressure: QuantityInput<'absolute pressure'>;
+  readonly ambientPressure: QuantityInput<'absolute pressure'>;
+  /** Exit over throat area, at least 1; with it each rule says whether this nozzle separates. */
+  readonly expansionRatio?: number;
+}
+
+/** What one rule predicts. */
+export interface SeparationPrediction {
+  readonly criterion: SeparationCriterion;
+  /** Wall pressure at which the stream leaves the wall. */
+  readonly pressure: Quantity<'absolute pressure'>;
+  readonly pressureOverAmbient: number;
+  readonly mach: number;
+  /** Area there over throat area. */
+  readonly areaRatio: number;
+  /** Thrust coefficient of the separated stream, wall behind it at ambient pressure. */
+  readonly thrustCoefficient: number;
+  /** Whether this is inside the nozzle; absent where no expansion ratio was given. */
+  readonly separates?: boolean;
+}
+
+/** The band of the published rules. */
+export interface SeparationBand {
+  readonly predictions: readonly SeparationPrediction[];
+  readonly lowest: Quantity<'absolute pressure'>;
+  readonly highest: Quantity<'absolute pressure'>;
+  /** What the rules say of the nozzle together; absent where no expansion ratio was given. */
+  readonly verdict?: 'attached' | 'separated' | 'the rules disagree';
+  readonly cautions: readonly string[];
+  toString(): string;
+}
+
+const criteria: readonly SeparationCriterion[] = ['summerfield', 'schmucker', 'kalt-badal'];
+
+/**
+ * Wall pressure at which an over-expanded stream separates: a band of published rules, since no one of them is right.
+ *
+ * Source: the rules as given at {@link summerfieldSeparationRatio}, {@link schmuckerSeparationRatio}, {@link kaltBadalSeparationRatio}.
+ *
+ * @throws MeopError `out-of-domain` for γ not above 1, an exit smaller than the throat, or an ambient pressure not above 0 or not below half of the chamber pressure
+ * @example separationPressure({ gamma: 1.2, chamberPressure: '300 psi', ambientPressure: '14.7 psi' }).predictions[0].pressure.in('psi') // => 5.88
+ */
+export function separationPressure(options: SeparationPressureOptions): SeparationBand {
+  const read = (kind: NamedKind, field: keyof SeparationPressureOptions): number =>
+    readInput(kind, field, options[field], 'separationPressure').si;
+  const gamma = read('dimensionless', 'gamma');
+  const chamber = read('absolute pressure', 'chamberPressure');
+  const ambient = read('absolute pressure', 'ambientPressure');
+  const exit = options.expansionRatio === undefined ? undefined : read('dimensionless', 'expansionRatio');
+  if (!(gamma > 1)) throw outside('gamma', options.gamma, 'above 1');
+  if (!(chamber > 0)) throw outside('chamberPressure', options.chamberPressure, 'above 0 MPa');
+  if (!(ambient > 0 && ambient < 0.5 * chamber))
+    throw outside(
+      'ambientPressure',
+      options.ambientPressure,
+      'above 0 and below half of the chamber pressure',
+    );
+  if (exit !== undefined && !(exit >= 1)) throw outside('expansionRatio', exit, 'at least 1');
+  const exitMach = exit === undefined ? undefined : machFromAreaRatioSi(exit, gamma, true);
+
+  const { unit } = readInput(
+    'absolute pressure',
+    'ambientPressure',
+    options.ambientPressure,
+    'separationPressure',
+  );
+  const show = unitOf(unit.text);
+  const predictions = criteria.map((criterion): SeparationPrediction => {
+    const mach = separationMachSi(gamma, ambient / chamber, criterion);
+    const wall = isentropicPressureRatioSi(mach, gamma) * chamber;
+    const areaRatio = areaRatioSi(mach, gamma);
+    return {
+      criterion,
+      pressure: fromSiValue(wall, 'absolute pressure', show),
+      pressureOverAmbient: wall / ambient,
+      mach,
+      areaRatio,
+      thrustCoefficient:
+        vacuumThrustCoefficientAt(mach, gamma, vandenkerckhoveSi(gamma)) - (areaRatio * ambient) / chamber,
+      ...(exitMach !== undefined && { separates: mach < exitMach }),
+    };
+  });
+  const sorted = [...predictions].sort((a, b) => a.pressure.si - b.pressure.si);
+  const separated = predictions.filter(({ separates }) => separates).length;
+  const text = (): string =>
+    table(
+      predictions.map((p) => ({
+        rule: p.criterion,
+        'p_sep/p_a': p.pressureOverAmbient.toPrecision(4),
+        pressure: p.pressure.format(),
+        Mach: p.mach.toPrecision(4),
+        'A/A_t': p.areaRatio.toPrecision(4),
+        C_F: p.thrustCoefficient.toPrecision(4),
+        ...(p.separates !== undefined && { separates: p.separates ? 'yes' : 'no' }),
+      })),
+    );
+  return {
+    predictions,
+    lowest: sorted[0].pressure,
+    highest: sorted[sorted.length - 1].pressure,
+    ...(exit !== undefined && {
+      verdict:
+        separated === 0 ? 'attached' : separated === criteria.length ? 'separated' : 'the rules disagree',
+    }),
+    cautions: [
+      'the rules differ by 15 to 20 %; throats under about 20 mm lie outside the tests they were fitted to',
+    ],
+    toString: text,
+    ...{ [Symbol.for('nodejs.util.inspect.custom')]: text },
+  };
+}
+
+function outside(field: string, value: unknown, expected: string): MeopError {
+  return new MeopError(
+    'out-of-domain',
+    `separationPressure: ${field}: ${String(value)} given; ${expected} is expected`,
+    field,
+    { value, expected },
+  );
+}

@@ -1,0 +1,212 @@
+import { vandenkerckhoveSi } from '../thermo';
+import {
+  fromSiValue,
+  MeopError,
+  type NamedKind,
+  type Quantity,
+  type QuantityInput,
+  readInput,
+  table,
+  unitOf,
+} from '../units';
+import { coneLength } from './cone-geometry';
+import { optimumExpansionRatio } from './expansion';
+import { idealNozzle } from './ideal-nozzle';
+import { conicalDivergenceFactor } from './losses';
+import { deliveredThrustCoefficient } from './nozzle-efficiency';
+import { thrustCoefficientPartsSi } from './thrust-coefficient';
+
+/** A target of thrust, or what the burning surface gives. */
+export type SizingTarget =
+  | { readonly thrust: QuantityInput<'force'> }
+  | {
+      readonly burningArea: QuantityInput<'area'>;
+      /** Burning rate at the chamber pressure, as the burn law gives it. */
+      readonly burnRate: QuantityInput<'speed'>;
+      readonly propellantDensity: QuantityInput<'density'>;
+    };
+
+/** What {@link sizeNozzle} needs. */
+export interface SizeNozzleOptions {
+  readonly target: SizingTarget;
+  /** Chamber stagnation pressure. */
+  readonly chamberPressure: QuantityInput<'absolute pressure'>;
+  readonly ambientPressure: QuantityInput<'absolute pressure'>;
+  /** Of the mixture, where the exhaust carries droplets. */
+  readonly gamma: number;
+  /** Delivered characteristic velocity: ideal times its efficiency. */
+  readonly characteristicVelocity: QuantityInput<'speed'>;
+  /** Exit over throat area; default the optimum for the ambient pressure. */
+  readonly expansionRatio?: number;
+  /** Half angle of the divergent cone; default 12°. */
+  readonly halfAngle?: QuantityInput<'angle'>;
+  /** Half angle of the convergent cone; default 45°. */
+  readonly convergentHalfAngle?: QuantityInput<'angle'>;
+  /** Diameter from which the convergent part starts; without it no convergent length is given. */
+  readonly inletDiameter?: QuantityInput<'length'>;
+  /** Product of the losses other than divergence; default 1. See {@link nozzleEfficiency}. */
+  readonly efficiency?: number;
+  /** Actual over ideal mass flow of the throat; default 1. */
+  readonly dischargeCoefficient?: number;
+}
+
+/** A sized nozzle. */
+export interface SizedNozzle {
+  readonly throatDiameter: Quantity<'length'>;
+  readonly exitDiameter: Quantity<'length'>;
+  readonly throatArea: Quantity<'area'>;
+  readonly expansionRatio: number;
+  readonly idealThrustCoefficient: number;
+  readonly thrustCoefficient: number;
+  readonly thrust: Quantity<'force'>;
+  readonly massFlow: Quantity<'mass flow'>;
+  readonly specificImpulse: Quantity<'specific impulse'>;
+  readonly exitPressure: Quantity<'absolute pressure'>;
+  readonly halfAngle: Quantity<'angle'>;
+  readonly convergentHalfAngle: Quantity<'angle'>;
+  /** Along the axis, straight cones, without the rounding of throat and entrance: see {@link nozzleContour} for those. */
+  readonly divergentLength: Quantity<'length'>;
+  readonly convergentLength?: Quantity<'length'>;
+  readonly cautions: readonly string[];
+  toString(): string;
+}
+
+/**
+ * Sizes a conical nozzle: throat and exit diameter, lengths and what it delivers, for a thrust or for a burning surface.
+ *
+ * Source: Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), chapter 3; F = C_F·p_c·A_t and ṁ = C_d·p_c·A_t/c*.
+ *
+ * @throws MeopError `out-of-domain` for values outside the ranges of the fields, or an ambient pressure at which the throat is not choked
+ * @example sizeNozzle({ target: { thrust: '750 N' }, chamberPressure: '5 MPa', ambientPressure: '101325 Pa', gamma: 1.13, characteristicVelocity: '900 m/s' }).throatDiameter.in('mm') // => 11.01778
+ */
+export function sizeNozzle(options: SizeNozzleOptions): SizedNozzle {
+  const { target } = options;
+  const chamber = read('absolute pressure', 'chamberPressure', options.chamberPressure, 0);
+  const ambient = readInput('absolute pressure', 'ambientPressure', options.ambientPressure, 'sizeNozzle').si;
+  const gamma = read('dimensionless', 'gamma', options.gamma, 1);
+  const velocity = read('speed', 'characteristicVelocity', options.characteristicVelocity, 0);
+  const efficiency = read('dimensionless', 'efficiency', options.efficiency ?? 1, 0);
+  const discharge = read('dimensionless', 'dischargeCoefficient', options.dischargeCoefficient ?? 1, 0);
+  const half = read('angle', 'halfAngle', options.halfAngle ?? '12 deg', 0);
+  const convergent = read('angle', 'convergentHalfAngle', options.convergentHalfAngle ?? '45 deg', 0);
+  if (!(half < Math.PI / 2)) throw outside('halfAngle', options.halfAngle, 'below 90 deg');
+  if (!(convergent < Math.PI / 2))
+    throw outside('convergentHalfAngle', options.convergentHalfAngle, 'below 90 deg');
+  if (!(ambient >= 0)) throw outside('ambientPressure', options.ambientPressure, 'at least 0 MPa');
+  if (options.expansionRatio === undefined && ambient === 0)
+    throw outside('expansionRatio', undefined, 'a number, since the optimum in a vacuum is infinite,');
+  const expansion =
+    options.expansionRatio === undefined
+      ? optimumExpansionRatio({
+          gamma,
+          chamberPressure: options.chamberPressure,
+          ambientPressure: options.ambientPressure,
+        })
+      : readInput('dimensionless', 'expansionRatio', options.expansionRatio, 'sizeNozzle').si;
+  if (!(expansion >= 1))
+    throw outside(
+      'expansionRatio',
+      options.expansionRatio,
+      'at least 1: an exit is no smaller than the throat:',
+    );
+
+  const ideal = idealNozzle(gamma, expansion);
+  if (ambient / chamber >= ideal.unchokedAbove)
+    throw outside(
+      'chamberPressure',
+      options.chamberPressure,
+      `above ${(ambient / ideal.unchokedAbove).toPrecision(6)} Pa, where the throat chokes,`,
+    );
+  const parts = thrustCoefficientPartsSi(gamma, expansion, ambient / chamber);
+  const delivered = deliveredThrustCoefficient.si({
+    momentum: parts.momentum,
+    pressure: parts.pressure,
+    divergenceFactor: conicalDivergenceFactor.si({ halfAngle: half }),
+    efficiency: efficiency * discharge,
+  });
+  const area = throatArea(target, { chamber, velocity, delivered, discharge });
+  const flow = (discharge * chamber * area) / velocity;
+  const throat = Math.sqrt((4 * area) / Math.PI);
+  const exit = throat * Math.sqrt(expansion);
+  const inlet =
+    options.inletDiameter === undefined
+      ? undefined
+      : read('length', 'inletDiameter', options.inletDiameter, throat);
+  const mm = (si: number): Quantity<'length'> => fromSiValue(si, 'length', unitOf('mm'));
+  const deg = (si: number): Quantity<'angle'> => fromSiValue(si, 'angle', unitOf('deg'));
+  const exitPressure = ideal.exitPressureRatio * chamber;
+  const facts = {
+    throatDiameter: mm(throat),
+    exitDiameter: mm(exit),
+    throatArea: fromSiValue(area, 'area', unitOf('mm^2')),
+    expansionRatio: expansion,
+    idealThrustCoefficient: parts.total,
+    thrustCoefficient: delivered,
+    thrust: fromSiValue(delivered * chamber * area, 'force', unitOf('N')),
+    massFlow: fromSiValue(flow, 'mass flow', unitOf('kg/s')),
+    specificImpulse: fromSiValue((delivered * chamber * area) / flow, 'specific impulse', unitOf('m/s')),
+    exitPressure: fromSiValue(exitPressure, 'absolute pressure', unitOf('kPa')),
+    halfAngle: deg(half),
+    convergentHalfAngle: deg(convergent),
+    divergentLength: mm(coneLength.si({ smallDiameter: throat, largeDiameter: exit, halfAngle: half })),
+    ...(inlet !== undefined && {
+      convergentLength: mm(
+        coneLength.si({ smallDiameter: throat, largeDiameter: inlet, halfAngle: convergent }),
+      ),
+    }),
+  } satisfies Omit<SizedNozzle, 'cautions' | 'toString'>;
+  const cautions = [
+    ...(exitPressure < 0.4 * ambient
+      ? ['exit pressure is below 0.4 of ambient: the stream will separate']
+      : []),
+    ...(half > Math.PI / 12
+      ? ['a half angle above 15° costs thrust by divergence and may not hold the stream']
+      : []),
+    ...(efficiency === 1
+      ? ['no losses but divergence are counted: a firing will deliver a few per cent less']
+      : []),
+    ...(velocity * vandenkerckhoveSi(gamma) > 3500
+      ? ['the characteristic velocity is unusually high: check its unit']
+      : []),
+  ];
+  const text = (): string =>
+    table(
+      Object.entries({ ...facts, cautions: cautions.join('; ') || 'none' }).map(([property, value]) => ({
+        property,
+        value: typeof value === 'number' ? value.toPrecision(5) : String(value),
+      })),
+    );
+  return { ...facts, cautions, toString: text, ...{ [Symbol.for('nodejs.util.inspect.custom')]: text } };
+}
+
+function throatArea(
+  target: SizingTarget,
+  state: {
+    readonly chamber: number;
+    readonly velocity: number;
+    readonly delivered: number;
+    readonly discharge: number;
+  },
+): number {
+  if ('thrust' in target)
+    return read('force', 'target.thrust', target.thrust, 0) / (state.delivered * state.chamber);
+  const burning = read('area', 'target.burningArea', target.burningArea, 0);
+  const rate = read('speed', 'target.burnRate', target.burnRate, 0);
+  const density = read('density', 'target.propellantDensity', target.propellantDensity, 0);
+  return (burning * rate * density * state.velocity) / (state.discharge * state.chamber);
+}
+
+function read(kind: NamedKind, field: string, value: unknown, above: number): number {
+  const { si } = readInput(kind, field, value, 'sizeNozzle');
+  if (si > above) return si;
+  throw outside(field, value, field === 'inletDiameter' ? 'above the throat diameter' : `above ${above}`);
+}
+
+function outside(field: string, value: unknown, expected: string): MeopError {
+  return new MeopError(
+    'out-of-domain',
+    `sizeNozzle: ${field}: ${value === undefined ? 'nothing' : String(value)} given; ${expected} is expected`,
+    field,
+    { value, expected },
+  );
+}

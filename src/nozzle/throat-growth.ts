@@ -1,0 +1,53 @@
+import { formula, length, ratio, speed, time } from '../units';
+
+/**
+ * Throat diameter after a time at a radial recession rate: the diameter grows at twice the rate. A negative rate is deposition.
+ *
+ * @throws MeopError `out-of-domain` where deposition would close the throat
+ * @example erodedThroatDiameter({ throatDiameter: '12 mm', recessionRate: '0.1 mm/s', time: '3 s' }).in('mm') // => 12.6
+ */
+export const erodedThroatDiameter = /* @__PURE__ */ formula({
+  name: 'erodedThroatDiameter',
+  title: 'Throat diameter after erosion',
+  equation: 'D = D_t + 2·v·t',
+  source: 'Geometry: recession is measured normal to the wall, so the diameter grows at twice the rate',
+  inputs: {
+    throatDiameter: length('D_t', 'throat diameter at the start'),
+    recessionRate: speed('v', 'radial recession rate; negative for deposition'),
+    time: time('t', 'time', { min: 0 }),
+  },
+  output: length('D', 'throat diameter'),
+  example: { throatDiameter: '12 mm', recessionRate: '0.1 mm/s', time: '3 s' },
+  requires: [
+    ({ throatDiameter, recessionRate, time }) =>
+      throatDiameter + 2 * recessionRate * time > 0 || 'the deposit would close the throat within this time',
+  ],
+  si: ({ throatDiameter, recessionRate, time }) => throatDiameter + 2 * recessionRate * time,
+  solve: {
+    throatDiameter: (d, { recessionRate, time }) => d - 2 * recessionRate * time,
+    recessionRate: (d, { throatDiameter, time }) => (d - throatDiameter) / (2 * time),
+    time: (d, { throatDiameter, recessionRate }) => (d - throatDiameter) / (2 * recessionRate),
+  },
+});
+
+/**
+ * Growth of the throat area over the area at the start; negative where slag has narrowed it.
+ *
+ * @example throatAreaGrowth({ throatDiameter: '12 mm', erodedDiameter: '12.6 mm' }) // => 0.1025
+ */
+export const throatAreaGrowth = /* @__PURE__ */ formula({
+  name: 'throatAreaGrowth',
+  title: 'Growth of the throat area',
+  equation: 'ΔA/A = (D / D_t)² − 1',
+  source: 'Geometry',
+  inputs: {
+    throatDiameter: length('D_t', 'throat diameter at the start'),
+    erodedDiameter: length('D', 'throat diameter later'),
+  },
+  output: ratio('ΔA/A', 'growth of the throat area over the area at the start'),
+  example: { throatDiameter: '12 mm', erodedDiameter: '12.6 mm' },
+  si: ({ throatDiameter, erodedDiameter }) =>
+    ((erodedDiameter - throatDiameter) * (erodedDiameter + throatDiameter)) /
+    (throatDiameter * throatDiameter),
+  solve: { erodedDiameter: (growth, { throatDiameter }) => throatDiameter * Math.sqrt(1 + growth) },
+});

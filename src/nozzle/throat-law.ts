@@ -1,0 +1,171 @@
+import { fromSiArray, MeopError, type QuantityInput, readInput, type Series } from '../units';
+
+/** How the throat wall recedes: each law gives a radial rate; a negative rate is slag building up. */
+export type ThroatLaw =
+  | { readonly law: 'constant'; readonly rate: QuantityInput<'speed'> }
+  | {
+      readonly law: 'pressure power';
+      /** Radial rate at the reference pressure. */
+      readonly referenceRate: QuantityInput<'speed'>;
+      readonly referencePressure: QuantityInput<'absolute pressure'>;
+      readonly exponent: number;
+    }
+  | {
+      readonly law: 'after heating';
+      readonly rate: QuantityInput<'speed'>;
+      /** Time under gas before the wall is hot enough to recede. */
+      readonly heatingTime: QuantityInput<'time'>;
+    };
+
+/** The same law on plain SI numbers, for kernels: rate = `rate`·(p/`pressure`)^`exponent` once heated for `heatingTime`. */
+export interface ThroatLawSi {
+  readonly rate: number;
+  readonly pressure: number;
+  readonly exponent: number;
+  readonly heatingTime: number;
+}
+
+/**
+ * A throat law read once into plain numbers, for simulations.
+ *
+ * @throws MeopError `unknown-name` for a law that does not exist, `out-of-domain` for a reference pressure not above 0 or a negative heating time
+ * @example throatLawSi({ law: 'constant', rate: '0.1 mm/s' }).rate // => 1e-4
+ */
+export function throatLawSi(law: ThroatLaw): ThroatLawSi {
+  switch (law.law) {
+    case 'constant':
+      return {
+        rate: readInput('speed', 'rate', law.rate, 'throatLaw').si,
+        pressure: 1,
+        exponent: 0,
+        heatingTime: 0,
+      };
+    case 'pressure power': {
+      const pressure = readInput(
+        'absolute pressure',
+        'referencePressure',
+        law.referencePressure,
+        'throatLaw',
+      ).si;
+      if (!(pressure > 0)) throw outside('referencePressure', law.referencePressure, 'above 0 MPa');
+      return {
+        rate: readInput('speed', 'referenceRate', law.referenceRate, 'throatLaw').si,
+        pressure,
+        exponent: readInput('dimensionless', 'exponent', law.exponent, 'throatLaw').si,
+        heatingTime: 0,
+      };
+    }
+    case 'after heating': {
+      const heatingTime = readInput('time', 'heatingTime', law.heatingTime, 'throatLaw').si;
+      if (!(heatingTime >= 0)) throw outside('heatingTime', law.heatingTime, 'at least 0 s');
+      return {
+        rate: readInput('speed', 'rate', law.rate, 'throatLaw').si,
+        pressure: 1,
+        exponent: 0,
+        heatingTime,
+      };
+    }
+    default: {
+      const given: unknown = Reflect.get(Object(law), 'law');
+      throw new MeopError(
+        'unknown-name',
+        `throatLaw: law: ${String(given)} given; 'constant', 'pressure power' or 'after heating' is expected`,
+        'law',
+        { value: given },
+      );
+    }
+  }
+}
+
+/**
+ * Radial recession rate in m/s at a chamber pressure and a time under gas; plain SI numbers, unchecked.
+ *
+ * @example throatRecessionRateSi(throatLawSi({ law: 'constant', rate: '0.1 mm/s' }), 5e6, 1) // => 1e-4
+ */
+export function throatRecessionRateSi(law: ThroatLawSi, pressure: number, heatedTime: number): number {
+  if (heatedTime < law.heatingTime) return 0;
+  return law.exponent === 0 ? law.rate : law.rate * (pressure / law.pressure) ** law.exponent;
+}
+
+/** What {@link throatHistory} needs. */
+export interface ThroatHistoryOptions {
+  readonly throatDiameter: QuantityInput<'length'>;
+  readonly law: ThroatLaw;
+  readonly time: Series<'time'>;
+  /** Absolute chamber pressure at those times. */
+  readonly chamberPressure: Series<'absolute pressure'>;
+}
+
+/** Throat over a burn. */
+export interface ThroatHistory {
+  readonly time: Series<'time'>;
+  readonly diameter: Series<'length'>;
+  readonly area: Series<'area'>;
+  /** Growth of the area over the area at the start, at the end. */
+  readonly areaGrowth: number;
+}
+
+/**
+ * Throat diameter over a pressure trace by an erosion law: the trapezoidal rule on the rate, split where the wall becomes hot
+ * enough. Pressure and throat act on each other in a motor: there the simulation integrates the same law.
+ *
+ * @throws MeopError `out-of-domain` for series of different length, times that do not rise, or a throat that slag would close
+ * @example throatHistory({ throatDiameter: '12 mm', law: { law: 'constant', rate: '0.1 mm/s' }, time: series([0, 3], 's'), chamberPressure: seriesOf('absolute pressure', [5, 5], 'MPa') }).diameter.at(-1).in('mm') // => 12.6
+ */
+export function throatHistory(options: ThroatHistoryOptions): ThroatHistory {
+  const { time, chamberPressure } = options;
+  const count = time.length;
+  if (count !== chamberPressure.length || count < 2)
+    throw new MeopError(
+      'out-of-domain',
+      `throatHistory: ${count} times and ${chamberPressure.length} pressures given; as many of each, and at least two, are expected`,
+      'chamberPressure',
+    );
+  const start = readInput('length', 'throatDiameter', options.throatDiameter, 'throatHistory').si;
+  if (!(start > 0)) throw outside('throatDiameter', options.throatDiameter, 'above 0 mm');
+  const law = throatLawSi(options.law);
+  const t = time.si;
+  const p = chamberPressure.si;
+  const diameter = new Float64Array(count);
+  const area = new Float64Array(count);
+  diameter[0] = start;
+  area[0] = (Math.PI / 4) * start * start;
+  for (let i = 1; i < count; i++) {
+    const step = t[i] - t[i - 1];
+    if (!(step > 0))
+      throw new MeopError(
+        'out-of-domain',
+        `throatHistory: time[${i}] does not rise; rising times are expected`,
+        'time',
+      );
+    // Only the share of the step after the wall is hot counts; Infinity marks both ends as heated.
+    const hot = Math.min(1, Math.max(0, (t[i] - t[0] - law.heatingTime) / step));
+    const before = p[i] + hot * (p[i - 1] - p[i]);
+    const mean =
+      0.5 * (throatRecessionRateSi(law, before, Infinity) + throatRecessionRateSi(law, p[i], Infinity));
+    diameter[i] = diameter[i - 1] + 2 * mean * hot * step;
+    if (!(diameter[i] > 0))
+      throw new MeopError(
+        'out-of-domain',
+        `throatHistory: the deposit closes the throat at ${t[i]} s; check the rate of the law`,
+        'law',
+        { value: options.law },
+      );
+    area[i] = (Math.PI / 4) * diameter[i] ** 2;
+  }
+  return {
+    time,
+    diameter: fromSiArray('length', diameter, 'mm'),
+    area: fromSiArray('area', area, 'mm^2'),
+    areaGrowth: area[count - 1] / area[0] - 1,
+  };
+}
+
+function outside(field: string, value: unknown, expected: string): MeopError {
+  return new MeopError(
+    'out-of-domain',
+    `throatLaw: ${field}: ${String(value)} given; ${expected} is expected`,
+    field,
+    { value, expected },
+  );
+}

@@ -1,0 +1,144 @@
+import { isentropicPressureRatioSi, machFromAreaRatioSi, vandenkerckhoveSi } from '../thermo';
+import { absolutePressure, formula, ratio } from '../units';
+import { idealNozzle, thrustCoefficientSi, vacuumThrustCoefficientAt } from './ideal-nozzle';
+
+const gamma = /* @__PURE__ */ ratio('γ', 'ratio of specific heats', { above: 1 });
+const expansionRatio = /* @__PURE__ */ ratio('ε', 'exit over throat area', { min: 1 });
+const sutton = 'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 3 (from memory)';
+
+/**
+ * Thrust coefficient of an ideal nozzle that flows full and is choked.
+ *
+ * A caution is attached where the stream would separate or a shock would stand inside: then {@link nozzleRegime} says what happens.
+ *
+ * @throws MeopError `out-of-domain` for γ not above 1, an expansion ratio below 1, or an ambient pressure so high that the throat is not choked
+ * @example thrustCoefficient({ gamma: 1.13, expansionRatio: 7, chamberPressure: '5 MPa', ambientPressure: '1 atm' }) // => 1.588973
+ */
+export const thrustCoefficient = /* @__PURE__ */ formula({
+  name: 'thrustCoefficient',
+  title: 'Thrust coefficient',
+  equation:
+    'C_F = √(2·γ² / (γ − 1)·(2 / (γ + 1))^((γ + 1) / (γ − 1))·(1 − π_e^((γ − 1) / γ))) + ε·(π_e − p_a / p_c), π_e = p_e/p_c from A/A* = ε',
+  source: sutton,
+  inputs: {
+    gamma,
+    expansionRatio,
+    chamberPressure: absolutePressure('p_c', 'chamber stagnation pressure'),
+    ambientPressure: absolutePressure('p_a', 'ambient pressure', { min: 0 }),
+  },
+  output: ratio('C_F', 'thrust coefficient'),
+  example: { gamma: 1.2, expansionRatio: 6, chamberPressure: '5 MPa', ambientPressure: '101325 Pa' },
+  requires: [
+    ({ gamma, expansionRatio, chamberPressure, ambientPressure }) =>
+      ambientPressure / chamberPressure < idealNozzle(gamma, expansionRatio).unchokedAbove ||
+      `the throat is not choked: ambient must be below ${(idealNozzle(gamma, expansionRatio).unchokedAbove * chamberPressure).toPrecision(6)} Pa here; nozzleRegime treats unchoked flow`,
+  ],
+  valid: [
+    ({ gamma, expansionRatio, chamberPressure, ambientPressure }) =>
+      idealNozzle(gamma, expansionRatio).exitPressureRatio * chamberPressure >= 0.4 * ambientPressure ||
+      'exit pressure is below 0.4 of ambient: the stream will separate and the thrust differ: see nozzleRegime',
+  ],
+  si: ({ gamma, expansionRatio, chamberPressure, ambientPressure }) =>
+    thrustCoefficientSi(gamma, expansionRatio, ambientPressure / chamberPressure),
+  solve: {
+    ambientPressure: (value, { gamma, expansionRatio, chamberPressure }) =>
+      ((thrustCoefficientSi(gamma, expansionRatio, 0) - value) * chamberPressure) / expansionRatio,
+    chamberPressure: (value, { gamma, expansionRatio, ambientPressure }) =>
+      (expansionRatio * ambientPressure) / (thrustCoefficientSi(gamma, expansionRatio, 0) - value),
+  },
+});
+
+/**
+ * Thrust coefficient of an ideal nozzle in a vacuum.
+ *
+ * @throws MeopError `out-of-domain` for γ not above 1 or an expansion ratio below 1
+ * @example vacuumThrustCoefficient({ gamma: 1.2, expansionRatio: 10 }) // => 1.742307
+ */
+export const vacuumThrustCoefficient = /* @__PURE__ */ formula({
+  name: 'vacuumThrustCoefficient',
+  title: 'Vacuum thrust coefficient',
+  equation:
+    'C_F,vac = √(2·γ² / (γ − 1)·(2 / (γ + 1))^((γ + 1) / (γ − 1))·(1 − π_e^((γ − 1) / γ))) + ε·π_e, π_e = p_e/p_c from A/A* = ε',
+  source: `${sutton}, ambient pressure zero`,
+  inputs: { gamma, expansionRatio },
+  output: ratio('C_F,vac', 'vacuum thrust coefficient'),
+  example: { gamma: 1.2, expansionRatio: 10 },
+  si: ({ gamma, expansionRatio }) => thrustCoefficientSi(gamma, expansionRatio, 0),
+});
+
+/**
+ * Thrust coefficient of an ideal nozzle whose exit pressure is the ambient pressure: the most that the pressure ratio allows.
+ *
+ * @throws MeopError `out-of-domain` for a pressure ratio that does not choke the throat
+ * @example optimumThrustCoefficient({ gamma: 1.2, chamberPressure: '70 atm', ambientPressure: '1 atm' }) // => 1.600302
+ */
+export const optimumThrustCoefficient = /* @__PURE__ */ formula({
+  name: 'optimumThrustCoefficient',
+  title: 'Optimum thrust coefficient',
+  equation: 'C_F,opt = √(2·γ² / (γ − 1)·(2 / (γ + 1))^((γ + 1) / (γ − 1))·(1 − (p_a / p_c)^((γ − 1) / γ)))',
+  source: `${sutton}, exit pressure equal to ambient`,
+  inputs: {
+    gamma,
+    chamberPressure: absolutePressure('p_c', 'chamber stagnation pressure'),
+    ambientPressure: absolutePressure('p_a', 'ambient pressure'),
+  },
+  output: ratio('C_F,opt', 'optimum thrust coefficient'),
+  example: { gamma: 1.2, chamberPressure: '70 atm', ambientPressure: '1 atm' },
+  requires: [
+    ({ gamma, chamberPressure, ambientPressure }) =>
+      ambientPressure / chamberPressure <= isentropicPressureRatioSi(1, gamma) ||
+      'the ambient pressure is above the critical pressure: no divergent part can be adapted',
+  ],
+  si: ({ gamma, chamberPressure, ambientPressure }) =>
+    vandenkerckhoveSi(gamma) *
+    Math.sqrt(
+      ((-2 * gamma) / (gamma - 1)) *
+        Math.expm1(((gamma - 1) / gamma) * Math.log(ambientPressure / chamberPressure)),
+    ),
+});
+
+/**
+ * Greatest thrust coefficient there is at a γ: infinite expansion into a vacuum.
+ *
+ * @example greatestThrustCoefficient({ gamma: 1.2 }) // => 2.246578
+ */
+export const greatestThrustCoefficient = /* @__PURE__ */ formula({
+  name: 'greatestThrustCoefficient',
+  title: 'Greatest thrust coefficient',
+  equation: 'C_F,max = √(2·γ² / (γ − 1)·(2 / (γ + 1))^((γ + 1) / (γ − 1)))',
+  source: `${sutton}, limit of infinite expansion`,
+  inputs: { gamma },
+  output: ratio('C_F,max', 'greatest thrust coefficient'),
+  example: { gamma: 1.2 },
+  si: ({ gamma }) => vandenkerckhoveSi(gamma) * Math.sqrt((2 * gamma) / (gamma - 1)),
+});
+
+/** The two terms of a thrust coefficient. */
+export interface ThrustCoefficientParts {
+  /** What the exit momentum gives. */
+  readonly momentum: number;
+  /** What the difference of exit and ambient pressure gives; negative when over-expanded. */
+  readonly pressure: number;
+  /** Their sum. */
+  readonly total: number;
+}
+
+/**
+ * Momentum and pressure terms of the thrust coefficient of a full-flowing nozzle; plain numbers, unchecked.
+ * Only the momentum term takes the divergence factor.
+ *
+ * @example thrustCoefficientPartsSi(1.2, 10, 0).pressure // => 0.1253727
+ */
+export function thrustCoefficientPartsSi(
+  gamma: number,
+  expansionRatio: number,
+  ambientOverChamber: number,
+): ThrustCoefficientParts {
+  const mach = machFromAreaRatioSi(expansionRatio, gamma, true);
+  const vandenkerckhove = vandenkerckhoveSi(gamma);
+  const b = 1 + ((gamma - 1) / 2) * mach * mach;
+  const momentum = (vandenkerckhove * Math.sqrt(gamma) * mach) / Math.sqrt(b);
+  const vacuum = vacuumThrustCoefficientAt(mach, gamma, vandenkerckhove);
+  const pressure = vacuum - momentum - expansionRatio * ambientOverChamber;
+  return { momentum, pressure, total: vacuum - expansionRatio * ambientOverChamber };
+}

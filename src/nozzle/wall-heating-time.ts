@@ -1,0 +1,47 @@
+import {
+  density,
+  formula,
+  heatFlux,
+  specificHeat,
+  temperatureDifference,
+  thermalConductivity,
+  time,
+} from '../units';
+
+/**
+ * Time until a thick wall's surface has warmed by a given amount under a constant heat flux: when a throat that recedes only
+ * above some temperature begins to.
+ *
+ * @throws MeopError `out-of-domain` for values not above 0
+ * @example wallHeatingTime({ conductivity: '100 W/(m*K)', density: '1800 kg/m^3', specificHeat: '1500 J/(kg*K)', temperatureRise: '1000 delta_K', heatFlux: '10 MW/m^2' }).in('s') // => 2.12058
+ */
+export const wallHeatingTime = /* @__PURE__ */ formula({
+  name: 'wallHeatingTime',
+  title: 'Time to warm the surface of a thick wall',
+  equation: 't = π / 4·k·ρ·c·(ΔT / q)²',
+  source:
+    'Semi-infinite solid, constant surface flux: Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, section 5.7',
+  inputs: {
+    conductivity: thermalConductivity('k', 'conductivity of the wall'),
+    density: density('ρ', 'density of the wall'),
+    specificHeat: specificHeat('c', 'specific heat of the wall'),
+    temperatureRise: temperatureDifference('ΔT', 'rise of the surface temperature', { above: 0 }),
+    heatFlux: heatFlux('q', 'heat flux into the wall', { above: 0 }),
+  },
+  output: time('t', 'time'),
+  example: {
+    conductivity: '100 W/(m*K)',
+    density: '1800 kg/m^3',
+    specificHeat: '1500 J/(kg*K)',
+    temperatureRise: '1000 delta_K',
+    heatFlux: '10 MW/m^2',
+  },
+  si: ({ conductivity, density, specificHeat, temperatureRise, heatFlux }) =>
+    (Math.PI / 4) * conductivity * density * specificHeat * (temperatureRise / heatFlux) ** 2,
+  solve: {
+    temperatureRise: (t, { conductivity, density, specificHeat, heatFlux }) =>
+      heatFlux * Math.sqrt((4 * t) / (Math.PI * conductivity * density * specificHeat)),
+    heatFlux: (t, { conductivity, density, specificHeat, temperatureRise }) =>
+      temperatureRise * Math.sqrt((Math.PI * conductivity * density * specificHeat) / (4 * t)),
+  },
+});

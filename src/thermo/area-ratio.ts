@@ -1,0 +1,69 @@
+import { formula, MeopError, ratio, readInput } from '../units';
+import { areaRatioSi } from './isentropic-kernels';
+import { type MachBranch, machFromAreaRatioSi } from './mach-from-area-ratio';
+
+/**
+ * Area of the stream over its area at Mach 1; no dimension. It has its least value, 1, at Mach 1.
+ *
+ * @throws MeopError `out-of-domain` for γ not above 1 or a Mach number not above 0; `not-finite` where it overflows
+ * @example areaRatio({ mach: 2, gamma: 1.4 }) // => 1.6875
+ */
+export const areaRatio = /* @__PURE__ */ formula({
+  name: 'areaRatio',
+  title: 'Area over sonic area in isentropic flow',
+  equation: 'A/A* = 1 / M·((1 + (γ − 1)·M² / 2) / ((γ + 1) / 2))^((γ + 1) / (2·(γ − 1)))',
+  source: 'NACA Report 1135 (1953), equations for isentropic flow of a perfect gas',
+  inputs: {
+    mach: ratio('M', 'Mach number', { above: 0 }),
+    gamma: ratio('γ', 'ratio of specific heats', { above: 1 }),
+  },
+  output: ratio('A/A*', 'area over sonic area', { min: 1 }),
+  example: { mach: 2, gamma: 1.4 },
+  si: ({ mach, gamma }) => areaRatioSi(mach, gamma),
+});
+
+/** What {@link machFromAreaRatio} needs. */
+export interface MachFromAreaRatioOptions {
+  /** Area over sonic area, at least 1. */
+  readonly areaRatio: number;
+  /** Ratio of specific heats, above 1. */
+  readonly gamma: number;
+  /** Which of the two solutions is meant: there is no default, since either is a plausible answer. */
+  readonly branch: MachBranch;
+}
+
+/**
+ * Mach number at an area over the sonic area, on the branch named; to about one unit in the last place of what the
+ * double `areaRatio` determines: near 1 an area rounded by 1e-16 moves Mach by 1e-16·(γ+1)/(4·|M−1|).
+ *
+ * Source: NACA Report 1135 (1953), area relation, solved in a proven bracket.
+ *
+ * @throws MeopError `out-of-domain` for an area ratio below 1, γ not above 1, or no branch
+ * @example machFromAreaRatio({ areaRatio: 2, gamma: 1.4, branch: 'supersonic' }) // => 2.197198121
+ */
+export function machFromAreaRatio({ areaRatio, gamma, branch }: MachFromAreaRatioOptions): number {
+  const ratio = readInput('dimensionless', 'areaRatio', areaRatio, 'machFromAreaRatio').si;
+  const g = readInput('dimensionless', 'gamma', gamma, 'machFromAreaRatio').si;
+  if (ratio < 1)
+    throw new MeopError(
+      'out-of-domain',
+      `machFromAreaRatio: areaRatio: ${ratio} given; at least 1 is expected: no section is smaller than the sonic one. An expansion ratio is exit area over throat area, not the reverse`,
+      'areaRatio',
+      { value: areaRatio, expected: 'at least 1' },
+    );
+  if (!(g > 1))
+    throw new MeopError(
+      'out-of-domain',
+      `machFromAreaRatio: gamma: ${g} given; above 1 is expected (the mixture value of a two-phase exhaust is about 1.04 to 1.15)`,
+      'gamma',
+      { value: gamma, expected: 'above 1' },
+    );
+  if (branch !== 'subsonic' && branch !== 'supersonic')
+    throw new MeopError(
+      'out-of-domain',
+      `machFromAreaRatio: branch: ${String(branch)} given; 'subsonic' or 'supersonic' is expected`,
+      'branch',
+      { value: branch, expected: "'subsonic' or 'supersonic'" },
+    );
+  return machFromAreaRatioSi(ratio, g, branch === 'supersonic');
+}

@@ -1,0 +1,26 @@
+/**
+ * Perfect-gas and isentropic flow, shocks, choked flow, characteristic velocity, gas mixtures, the atmosphere, heat to a wall.
+ * Imports units and numerics only.
+ *
+ * @example idealCharacteristicVelocity({ gamma: 1.2, gasConstant: '350 J/(kg*K)', temperature: '3000 K' }).in('m/s') // => 1580.024404
+ * @module
+ */
+export * from './area-ratio';
+export * from './bartz';
+export * from './characteristic-velocity';
+export * from './choked-flow';
+export * from './gas';
+export * from './gas-mixture';
+export * from './isentropic';
+export * from './isentropic-kernels';
+export { type MachBranch, machFromAreaRatioSi } from './mach-from-area-ratio';
+export * from './mach-relations';
+export * from './normal-shock';
+export * from './normal-shock-kernels';
+export * from './oblique-shock';
+export * from './orifice-flow';
+export * from './prandtl-meyer';
+export * from './standard-atmosphere';
+export * from './station-pressure';
+export * from './two-phase-mixture';
+export * from './wall-heat';

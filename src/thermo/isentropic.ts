@@ -1,0 +1,126 @@
+import { formula, ratio } from '../units';
+import {
+  isentropicDensityRatioSi,
+  isentropicPressureRatioSi,
+  isentropicTemperatureRatioSi,
+  machFromPressureRatioSi,
+} from './isentropic-kernels';
+
+const report1135 = 'NACA Report 1135 (1953), equations for isentropic flow of a perfect gas';
+const mach = /* @__PURE__ */ ratio('M', 'Mach number', { min: 0 });
+const gamma = /* @__PURE__ */ ratio('γ', 'ratio of specific heats', { above: 1 });
+
+/**
+ * Static over stagnation temperature at a Mach number; no dimension.
+ *
+ * @throws MeopError `out-of-domain` for γ not above 1 or a negative Mach number
+ * @example isentropicTemperatureRatio({ mach: 1, gamma: 1.2 }) // => 0.909090909
+ */
+export const isentropicTemperatureRatio = /* @__PURE__ */ formula({
+  name: 'isentropicTemperatureRatio',
+  title: 'Static over stagnation temperature in isentropic flow',
+  equation: 'T/T0 = 1 / (1 + (γ − 1)·M² / 2)',
+  source: report1135,
+  inputs: { mach, gamma },
+  output: ratio('T/T0', 'static over stagnation temperature'),
+  example: { mach: 2, gamma: 1.4 },
+  si: ({ mach, gamma }) => isentropicTemperatureRatioSi(mach, gamma),
+  solve: { mach: (value, { gamma }) => Math.sqrt((2 * (1 - value)) / (value * (gamma - 1))) },
+});
+
+/**
+ * Static over stagnation pressure at a Mach number; no dimension.
+ *
+ * @throws MeopError `out-of-domain` for γ not above 1 or a negative Mach number
+ * @example isentropicPressureRatio({ mach: 1, gamma: 1.4 }) // => 0.528281788
+ */
+export const isentropicPressureRatio = /* @__PURE__ */ formula({
+  name: 'isentropicPressureRatio',
+  title: 'Static over stagnation pressure in isentropic flow',
+  equation: 'p/p0 = (1 + (γ − 1)·M² / 2)^(−γ / (γ − 1))',
+  source: report1135,
+  inputs: { mach, gamma },
+  output: ratio('p/p0', 'static over stagnation pressure'),
+  example: { mach: 2, gamma: 1.4 },
+  si: ({ mach, gamma }) => isentropicPressureRatioSi(mach, gamma),
+  solve: { mach: (value, { gamma }) => machFromPressureRatioSi(value, gamma) },
+});
+
+/**
+ * Static over stagnation density at a Mach number; no dimension.
+ *
+ * @throws MeopError `out-of-domain` for γ not above 1 or a negative Mach number
+ * @example isentropicDensityRatio({ mach: 1, gamma: 1.4 }) // => 0.633938145
+ */
+export const isentropicDensityRatio = /* @__PURE__ */ formula({
+  name: 'isentropicDensityRatio',
+  title: 'Static over stagnation density in isentropic flow',
+  equation: 'ρ/ρ0 = (1 + (γ − 1)·M² / 2)^(−1 / (γ − 1))',
+  source: report1135,
+  inputs: { mach, gamma },
+  output: ratio('ρ/ρ0', 'static over stagnation density'),
+  example: { mach: 2, gamma: 1.4 },
+  si: ({ mach, gamma }) => isentropicDensityRatioSi(mach, gamma),
+  solve: {
+    mach: (value, { gamma }) => Math.sqrt((2 * Math.expm1(0 - (gamma - 1) * Math.log(value))) / (gamma - 1)),
+  },
+});
+
+/**
+ * Mach number at a static over stagnation pressure.
+ *
+ * @throws MeopError `out-of-domain` for a ratio that is not above 0 and at most 1
+ * @example machFromPressureRatio({ pressureRatio: 0.5, gamma: 1.4 }) // => 1.046455
+ */
+export const machFromPressureRatio = /* @__PURE__ */ formula({
+  name: 'machFromPressureRatio',
+  title: 'Mach number from static over stagnation pressure',
+  equation: 'M = √((p/p0^(−(γ − 1) / γ) − 1)·2 / (γ − 1))',
+  source: report1135,
+  inputs: { pressureRatio: ratio('p/p0', 'static over stagnation pressure', { above: 0, max: 1 }), gamma },
+  output: ratio('M', 'Mach number', { min: 0 }),
+  example: { pressureRatio: 0.1278, gamma: 1.4 },
+  si: ({ pressureRatio, gamma }) => machFromPressureRatioSi(pressureRatio, gamma),
+  solve: { pressureRatio: (mach, { gamma }) => isentropicPressureRatioSi(mach, gamma) },
+});
+
+/**
+ * Mach number at a static over stagnation temperature.
+ *
+ * @throws MeopError `out-of-domain` for a ratio that is not above 0 and at most 1
+ * @example machFromTemperatureRatio({ temperatureRatio: 0.5, gamma: 1.4 }) // => 2.236067977
+ */
+export const machFromTemperatureRatio = /* @__PURE__ */ formula({
+  name: 'machFromTemperatureRatio',
+  title: 'Mach number from static over stagnation temperature',
+  equation: 'M = √((1 / (T/T0) − 1)·2 / (γ − 1))',
+  source: report1135,
+  inputs: {
+    temperatureRatio: ratio('T/T0', 'static over stagnation temperature', { above: 0, max: 1 }),
+    gamma,
+  },
+  output: ratio('M', 'Mach number', { min: 0 }),
+  example: { temperatureRatio: 0.5556, gamma: 1.4 },
+  si: ({ temperatureRatio, gamma }) =>
+    Math.sqrt((2 * (1 - temperatureRatio)) / (temperatureRatio * (gamma - 1))),
+  solve: { temperatureRatio: (mach, { gamma }) => isentropicTemperatureRatioSi(mach, gamma) },
+});
+
+/**
+ * Mach number at a static over stagnation density.
+ *
+ * @throws MeopError `out-of-domain` for a ratio that is not above 0 and at most 1
+ * @example machFromDensityRatio({ densityRatio: 0.633938145, gamma: 1.4 }) // => 1
+ */
+export const machFromDensityRatio = /* @__PURE__ */ formula({
+  name: 'machFromDensityRatio',
+  title: 'Mach number from static over stagnation density',
+  equation: 'M = √((ρ/ρ0^(1 − γ) − 1)·2 / (γ − 1))',
+  source: report1135,
+  inputs: { densityRatio: ratio('ρ/ρ0', 'static over stagnation density', { above: 0, max: 1 }), gamma },
+  output: ratio('M', 'Mach number', { min: 0 }),
+  example: { densityRatio: 0.23, gamma: 1.4 },
+  si: ({ densityRatio, gamma }) =>
+    Math.sqrt((2 * Math.expm1(0 - (gamma - 1) * Math.log(densityRatio))) / (gamma - 1)),
+  solve: { densityRatio: (mach, { gamma }) => isentropicDensityRatioSi(mach, gamma) },
+});

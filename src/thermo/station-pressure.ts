@@ -1,0 +1,57 @@
+import { absolutePressure, formula, length, optional, ratio } from '../units';
+
+/**
+ * Pressure at a field from the altimeter setting (QNH) that its aerodrome reports and the elevation of the field. A motor is
+ * tested in this pressure, not in that of a sea-level day: 1500 m lower it by a sixth.
+ *
+ * @throws MeopError `out-of-domain` where the elevation is above the layer in which the setting is defined (about 11 km)
+ * @example stationPressure({ altimeterSetting: '29.92 inHg', elevation: '5000 ft' }).in('inHg') // => 24.895
+ */
+export const stationPressure = /* @__PURE__ */ formula({
+  name: 'stationPressure',
+  title: 'Station pressure from altimeter setting',
+  equation: 'p = p_0·((QNH / p_0)^n − h / L)^(1 / n)',
+  source:
+    'Definition of the altimeter setting by the lapse-rate layer of the standard atmosphere (ICAO Doc 7488; U.S. Standard Atmosphere 1976): L = T_0 / lapse rate, n = lapse rate times R / g',
+  inputs: {
+    altimeterSetting: absolutePressure('QNH', 'altimeter setting'),
+    elevation: length('h', 'elevation of the field above mean sea level', {}),
+    seaLevelPressure: optional(absolutePressure('p_0', 'standard pressure at sea level'), 101325),
+    temperatureHeight: optional(
+      length('L', 'height over which the lapse rate would use up the temperature'),
+      288.15 / 0.0065,
+    ),
+    exponent: optional(
+      ratio('n', 'exponent of the lapse-rate layer', { above: 0 }),
+      (0.0065 * 8314.32) / (28.9644 * 9.80665),
+    ),
+  },
+  output: absolutePressure('p', 'station pressure'),
+  example: { altimeterSetting: '1013.25 hPa', elevation: '1500 m' },
+  requires: [
+    ({ altimeterSetting, elevation, seaLevelPressure, temperatureHeight, exponent }) =>
+      (altimeterSetting / seaLevelPressure) ** exponent > elevation / temperatureHeight ||
+      'the elevation is above the lapse-rate layer in which an altimeter setting is defined',
+  ],
+  valid: [
+    ({ elevation, temperatureHeight }) =>
+      elevation / temperatureHeight < 0.2482 || 'above 11 km the altimeter setting has no meaning',
+  ],
+  si: ({
+    altimeterSetting,
+    elevation,
+    seaLevelPressure = 101325,
+    temperatureHeight = 288.15 / 0.0065,
+    exponent = (0.0065 * 8314.32) / (28.9644 * 9.80665),
+  }) =>
+    seaLevelPressure *
+    ((altimeterSetting / seaLevelPressure) ** exponent - elevation / temperatureHeight) ** (1 / exponent),
+  solve: {
+    altimeterSetting: (p, { elevation, seaLevelPressure, temperatureHeight, exponent }) =>
+      seaLevelPressure *
+      ((p / seaLevelPressure) ** exponent + elevation / temperatureHeight) ** (1 / exponent),
+    elevation: (p, { altimeterSetting, seaLevelPressure, temperatureHeight, exponent }) =>
+      temperatureHeight *
+      ((altimeterSetting / seaLevelPressure) ** exponent - (p / seaLevelPressure) ** exponent),
+  },
+});

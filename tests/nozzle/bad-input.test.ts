@@ -1,0 +1,178 @@
+// What a person mistypes: each gives a typed error that names the field and says what is allowed.
+import { describe, expect, test } from 'vitest';
+import * as nozzle from '../../src/nozzle';
+import * as thermo from '../../src/thermo';
+import { MeopError } from '../../src/units';
+
+const calls: readonly (readonly [what: string, call: () => unknown, field: string, message: RegExp])[] = [
+  ['γ of 1', () => thermo.isentropicPressureRatio({ mach: 2, gamma: 1 }), 'gamma', /above 1/],
+  [
+    'γ below 1',
+    () => thermo.machFromAreaRatio({ areaRatio: 2, gamma: 0.9, branch: 'subsonic' }),
+    'gamma',
+    /above 1/,
+  ],
+  [
+    'an area below the sonic one',
+    () => thermo.machFromAreaRatio({ areaRatio: 0.5, gamma: 1.4, branch: 'supersonic' }),
+    'areaRatio',
+    /at least 1/,
+  ],
+  [
+    'a pressure ratio above 1',
+    () => thermo.machFromPressureRatio({ pressureRatio: 1.2, gamma: 1.4 }),
+    'pressureRatio',
+    /above 0 and at most 1/,
+  ],
+  ['a subsonic shock', () => thermo.normalShock({ mach: 0.8, gamma: 1.4 }), 'mach', /at least 1/],
+  [
+    'a shock that lowers pressure',
+    () => thermo.normalShock({ pressureRatio: 0.9, gamma: 1.4 }),
+    'pressureRatio',
+    /at least 1/,
+  ],
+  [
+    'two ways to say which shock',
+    () => thermo.normalShock({ mach: 2, pressureRatio: 4.5, gamma: 1.4 }),
+    'mach',
+    /exactly one/,
+  ],
+  [
+    'a turn beyond vacuum',
+    () => thermo.machFromPrandtlMeyerAngle({ angle: '131 deg', gamma: 1.4 }),
+    'angle',
+    /below 130\.454/,
+  ],
+  [
+    'a deflection that detaches the shock',
+    () => thermo.obliqueShock({ mach: 2, gamma: 1.4, deflection: '30 deg' }),
+    'deflection',
+    /at most 22\.97/,
+  ],
+  [
+    'flow that runs backwards',
+    () =>
+      thermo.orificeFlow({
+        stagnationPressure: '1 bar',
+        stagnationTemperature: '300 K',
+        backPressure: '2 bar',
+        area: '1 mm^2',
+        gamma: 1.4,
+        gasConstant: '287 J/(kg*K)',
+      }),
+    'backPressure',
+    /backwards/,
+  ],
+  [
+    'a condensed fraction of 1',
+    () =>
+      thermo.twoPhaseMixture({
+        condensedMassFraction: 1,
+        gasSpecificHeat: '2000 J/(kg*K)',
+        condensedSpecificHeat: '1500 J/(kg*K)',
+        gasMolarMass: '30 g/mol',
+      }),
+    'condensedMassFraction',
+    /below 1/,
+  ],
+  ['no species', () => thermo.gasMixture({ by: 'mole', species: [] }), 'species', /at least one/],
+  [
+    'a negative chamber pressure',
+    () =>
+      nozzle.thrustCoefficient({
+        gamma: 1.2,
+        expansionRatio: 6,
+        chamberPressure: '-5 MPa',
+        ambientPressure: '1 atm',
+      }),
+    'chamberPressure',
+    /above 0/,
+  ],
+  [
+    'a negative ambient pressure',
+    () =>
+      nozzle.nozzleRegime({
+        gamma: 1.2,
+        expansionRatio: 6,
+        chamberPressure: '5 MPa',
+        ambientPressure: '-1 bar',
+      }),
+    'ambientPressure',
+    /at least 0/,
+  ],
+  [
+    'an exit smaller than the throat',
+    () => nozzle.vacuumThrustCoefficient({ gamma: 1.2, expansionRatio: 0.2 }),
+    'expansionRatio',
+    /at least 1/,
+  ],
+  [
+    'exit and throat exchanged',
+    () =>
+      nozzle.exitConditions({
+        gamma: 1.2,
+        gasConstant: '300 J/(kg*K)',
+        temperature: '2000 K',
+        chamberPressure: '5 MPa',
+        expansionRatio: 0.2,
+      }),
+    'expansionRatio',
+    /no smaller than the throat/,
+  ],
+  [
+    'separation without over-expansion',
+    () => nozzle.separationPressure({ gamma: 1.2, chamberPressure: '1 bar', ambientPressure: '1 bar' }),
+    'ambientPressure',
+    /below half/,
+  ],
+];
+
+describe('bad input', () => {
+  test.each(calls)('%s', (_, call, field, message) => {
+    let thrown: unknown;
+    try {
+      call();
+    } catch (error) {
+      thrown = error;
+    }
+    expect(thrown).toBeInstanceOf(MeopError);
+    if (!(thrown instanceof MeopError)) return;
+    expect(thrown.path).toBe(field);
+    expect(thrown.message).toMatch(message);
+    expect(['out-of-domain', 'missing-field', 'no-solution']).toContain(thrown.code);
+  });
+
+  test('values that do not go together say the limit', () => {
+    expect(() =>
+      nozzle.thrustCoefficient({
+        gamma: 1.2,
+        expansionRatio: 6,
+        chamberPressure: '0.1 MPa',
+        ambientPressure: '0.1 MPa',
+      }),
+    ).toThrowError(/not choked/);
+    expect(() =>
+      nozzle.optimumExpansionRatio({ gamma: 1.4, chamberPressure: '1 MPa', ambientPressure: '0.6 MPa' }),
+    ).toThrowError(/critical one, 528282 Pa/);
+    expect(() => nozzle.expansionRatioOf({ throatDiameter: '30 mm', exitDiameter: '10 mm' })).toThrowError(
+      /exchanged/,
+    );
+  });
+
+  test('a gauge pressure is not taken for an absolute one', () => {
+    expect(() =>
+      // @ts-expect-error: a gauge pressure where an absolute one is needed
+      nozzle.thrust({ thrustCoefficient: 1.5, chamberPressure: '500 psig', throatArea: '100 mm^2' }),
+    ).toThrowError(/absolute/);
+  });
+
+  test('a nozzle that will separate carries a caution', () => {
+    const text = nozzle.thrustCoefficient.cautions({
+      gamma: 1.2,
+      expansionRatio: 20,
+      chamberPressure: '1 MPa',
+      ambientPressure: '1 atm',
+    });
+    expect(text.join()).toMatch(/separate/);
+  });
+});
