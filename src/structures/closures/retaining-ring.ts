@@ -1,0 +1,81 @@
+import { force, formula, length, stress } from '../../units';
+
+/**
+ * Bearing stress of a retaining ring on the wall of its groove: the thrust on the ring-shaped area of the groove's depth.
+ *
+ * @example grooveBearingStress({ load: '20 kN', boreDiameter: '60 mm', grooveDepth: '1.5 mm' }).in('MPa') // => 70.73553026
+ */
+export const grooveBearingStress = /* @__PURE__ */ formula({
+  name: 'grooveBearingStress',
+  title: 'Bearing stress in the groove of a retaining ring',
+  equation: 'σ_g = F / (π·D·h)',
+  source: "retaining-ring makers' handbooks, groove yield: thrust = π·D·h·S_y / factor (from memory)",
+  inputs: {
+    load: force('F', 'thrust on the ring'),
+    boreDiameter: length('D', 'bore that the groove is cut in'),
+    grooveDepth: length('h', 'depth of the groove, radially'),
+  },
+  output: stress('σ_g', 'bearing stress'),
+  example: { load: '20 kN', boreDiameter: '60 mm', grooveDepth: '1.5 mm' },
+  si: ({ load, boreDiameter, grooveDepth }) => load / (Math.PI * boreDiameter * grooveDepth),
+  solve: {
+    load: (sigma, { boreDiameter, grooveDepth }) => sigma * Math.PI * boreDiameter * grooveDepth,
+    grooveDepth: (sigma, { load, boreDiameter }) => load / (sigma * Math.PI * boreDiameter),
+    boreDiameter: (sigma, { load, grooveDepth }) => load / (sigma * Math.PI * grooveDepth),
+  },
+});
+
+/**
+ * Shear stress in a retaining ring at the bore.
+ *
+ * @example ringShearStress({ load: '20 kN', boreDiameter: '60 mm', ringThickness: '2 mm' }).in('MPa') // => 53.05164770
+ */
+export const ringShearStress = /* @__PURE__ */ formula({
+  name: 'ringShearStress',
+  title: 'Shear stress in a retaining ring',
+  equation: 'τ_r = F / (π·D·s)',
+  source: "retaining-ring makers' handbooks, ring shear: thrust = π·D·s·τ / factor (from memory)",
+  inputs: {
+    load: force('F', 'thrust on the ring'),
+    boreDiameter: length('D', 'bore that the ring shears along'),
+    ringThickness: length('s', 'thickness of the ring, axially'),
+  },
+  output: stress('τ_r', 'shear stress'),
+  example: { load: '20 kN', boreDiameter: '60 mm', ringThickness: '2 mm' },
+  si: ({ load, boreDiameter, ringThickness }) => load / (Math.PI * boreDiameter * ringThickness),
+  solve: {
+    load: (tau, { boreDiameter, ringThickness }) => tau * Math.PI * boreDiameter * ringThickness,
+    ringThickness: (tau, { load, boreDiameter }) => load / (tau * Math.PI * boreDiameter),
+    boreDiameter: (tau, { load, ringThickness }) => load / (tau * Math.PI * ringThickness),
+  },
+});
+
+/**
+ * Shear stress in the land between the groove and the end of the case, which a ring shears off as one piece.
+ *
+ * @example grooveLandShearStress({ load: '20 kN', grooveDiameter: '63 mm', landLength: '5 mm' }).in('MPa') // => 20.21015150
+ */
+export const grooveLandShearStress = /* @__PURE__ */ formula({
+  name: 'grooveLandShearStress',
+  title: 'Shear stress in the land outside a groove',
+  equation: 'τ_l = F / (π·D_g·z)',
+  source: 'Statics: shear of the land, thrust = π·D·z·τ / factor (from memory)',
+  inputs: {
+    load: force('F', 'thrust on the ring'),
+    grooveDiameter: length('D_g', 'diameter of the bottom of the groove, where the land shears'),
+    landLength: length('z', 'from the groove to the end of the case'),
+  },
+  output: stress('τ_l', 'shear stress'),
+  example: { load: '20 kN', grooveDiameter: '63 mm', landLength: '5 mm' },
+  valid: [
+    ({ grooveDiameter, landLength }) =>
+      landLength <= grooveDiameter / 4 ||
+      'a long land does not share its shear evenly: the stress is greater at the groove',
+  ],
+  si: ({ load, grooveDiameter, landLength }) => load / (Math.PI * grooveDiameter * landLength),
+  solve: {
+    load: (tau, { grooveDiameter, landLength }) => tau * Math.PI * grooveDiameter * landLength,
+    landLength: (tau, { load, grooveDiameter }) => load / (tau * Math.PI * grooveDiameter),
+    grooveDiameter: (tau, { load, landLength }) => load / (tau * Math.PI * landLength),
+  },
+});

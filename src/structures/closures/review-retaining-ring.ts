@@ -1,0 +1,185 @@
+import {
+  fromSiValue,
+  MeopError,
+  type NamedKind,
+  type Quantity,
+  type QuantityInput,
+  readInput,
+  unitFor,
+} from '../../units';
+import { closureForce } from '../closure-force';
+import type { JointFactors } from '../joint';
+import { governing, type Margin, margin, marginTable } from '../margin';
+import { allowable, type Material, type MaterialName, type StrengthProperty } from '../materials';
+import { materialOf } from '../materials/library';
+import { grooveBearingStress, grooveLandShearStress, ringShearStress } from './retaining-ring';
+
+/** A closure held by an internal retaining ring in a groove of the case. */
+export interface RetainingRingJoint {
+  readonly pressure: QuantityInput<'gauge pressure'>;
+  readonly boreDiameter: QuantityInput<'length'>;
+  /** The bore where left out. */
+  readonly sealDiameter?: QuantityInput<'length'>;
+  /** Radially. */
+  readonly grooveDepth: QuantityInput<'length'>;
+  /** From the groove to the end of the case. */
+  readonly landLength: QuantityInput<'length'>;
+  readonly caseWall: QuantityInput<'length'>;
+  readonly caseMaterial: Material | MaterialName;
+  /** Axially. */
+  readonly ringThickness: QuantityInput<'length'>;
+  /** Shear strength of the ring; from its maker. */
+  readonly ringShearStrength: QuantityInput<'stress'>;
+  readonly caseTemperature?: QuantityInput<'temperature'>;
+  readonly exposure?: QuantityInput<'time'>;
+  /** 1.5 and 2.0 where left out (common practice). */
+  readonly factors?: JointFactors;
+}
+
+/** A retaining ring, judged. */
+export interface RetainingRingReview {
+  readonly endForce: Quantity<'force'>;
+  readonly margins: readonly Margin[];
+  readonly governing: Margin;
+  readonly holds: boolean;
+  readonly cautions: readonly string[];
+  toString(): string;
+}
+
+const name = 'reviewRetainingRing';
+
+/**
+ * Whether a retaining ring and its groove hold a closure: ring shear, bearing and yield of the groove wall, shear of the
+ * land, tension of the wall that the groove leaves.
+ *
+ * @throws MeopError `out-of-domain`, `unknown-name`, `no-allowable`
+ * @example reviewRetainingRing({ pressure: '5 MPa', boreDiameter: '60 mm', grooveDepth: '1.5 mm', landLength: '6 mm', caseWall: '5 mm', caseMaterial: '6061-T6 drawn tube', ringThickness: '2 mm', ringShearStrength: '800 MPa' }).endForce.in('kN') // => 14.13716694
+ */
+export function reviewRetainingRing(joint: RetainingRingJoint): RetainingRingReview {
+  const read = (kind: NamedKind, field: keyof RetainingRingJoint): number => {
+    const { si } = readInput(kind, field, joint[field], name);
+    if (si > 0) return si;
+    throw refused(field, joint[field], `a ${kind} above zero is expected`);
+  };
+  const pressure = read('gauge pressure', 'pressure');
+  const boreDiameter = read('length', 'boreDiameter');
+  const sealDiameter = joint.sealDiameter === undefined ? boreDiameter : read('length', 'sealDiameter');
+  const grooveDepth = read('length', 'grooveDepth');
+  const landLength = read('length', 'landLength');
+  const wall = read('length', 'caseWall');
+  const ringThickness = read('length', 'ringThickness');
+  const ringStrength = read('stress', 'ringShearStrength');
+  if (grooveDepth >= wall)
+    throw refused('grooveDepth', joint.grooveDepth, 'less than the wall of the case is expected');
+  const onYield = factorOf('factors.yieldFactor', joint.factors?.yieldFactor ?? 1.5);
+  const onUltimate = factorOf('factors.ultimateFactor', joint.factors?.ultimateFactor ?? 2);
+
+  const load = closureForce.si({ pressure, sealDiameter });
+  const grooveDiameter = boreDiameter + 2 * grooveDepth;
+  const left = wall - grooveDepth;
+  const like = readInput('gauge pressure', 'pressure', joint.pressure, name).unit;
+  const stress = (si: number): Quantity<'stress'> =>
+    fromSiValue(si, 'stress', unitFor('stress', like.us ? 'psi' : 'MPa'));
+  const record = materialOf(joint.caseMaterial);
+  const one = (
+    mode: string,
+    applied: number,
+    property: StrengthProperty,
+    factor: number,
+    source: string,
+    cautions: readonly string[] = [],
+  ): Margin => {
+    const strength = allowable({
+      material: record,
+      property,
+      temperature: joint.caseTemperature,
+      exposure: joint.exposure,
+    });
+    return margin({
+      mode,
+      applied: stress(applied),
+      allowable: stress(strength.value.si),
+      factor,
+      temperature: strength.temperature,
+      source: `${source}; strength: ${strength.source}`,
+      cautions: [...strength.cautions, ...cautions],
+    });
+  };
+  const inWall = load / (Math.PI * left * (grooveDiameter + left));
+  const margins: readonly Margin[] = [
+    margin({
+      mode: 'shear of the ring',
+      applied: stress(ringShearStress.si({ load, boreDiameter, ringThickness })),
+      allowable: stress(ringStrength),
+      factor: onUltimate,
+      source: ringShearStress.source,
+      cautions: ['the shear strength of the ring is as given by its maker'],
+    }),
+    one(
+      'bearing of the groove, yield',
+      grooveBearingStress.si({ load, boreDiameter, grooveDepth }),
+      'yield', // of a wall that may tip, not the bearing strength of a bolt hole
+      onYield,
+      grooveBearingStress.source,
+    ),
+    one(
+      'shear of the land',
+      grooveLandShearStress.si({ load, grooveDiameter, landLength }),
+      'shear ultimate',
+      onUltimate,
+      grooveLandShearStress.source,
+    ),
+    one(
+      'tension of the wall under the groove, yield',
+      inWall,
+      'yield',
+      onYield,
+      'Statics: load over the ring left',
+    ),
+    one(
+      'tension of the wall under the groove',
+      inWall,
+      'ultimate',
+      onUltimate,
+      'Statics: load over the ring left',
+      [
+        'the thrust comes in at the groove, off the middle of the wall: bending there adds to the tension and is not counted',
+      ],
+    ),
+  ];
+  const cautions = [
+    ...(joint.factors?.cautions ?? []),
+    ...(landLength < 3 * grooveDepth
+      ? ['the land is shorter than three groove depths (common practice, no source)']
+      : []),
+    'a corner radius or chamfer on the closure tips the ring and lowers what it carries: ask its maker',
+  ];
+  const worst = governing(margins);
+  const text = (): string =>
+    [
+      `end force ${fromSiValue(load, 'force', unitFor('force', like.us ? 'lbf' : 'N'))}; governed by ${worst.mode}`,
+      marginTable(margins),
+      ...cautions.map((caution) => `caution: ${caution}`),
+    ].join('\n');
+  return {
+    endForce: fromSiValue(load, 'force', unitFor('force', like.us ? 'lbf' : 'N')),
+    margins,
+    governing: worst,
+    holds: worst.marginOfSafety >= 0,
+    cautions,
+    toString: text,
+    ...{ [Symbol.for('nodejs.util.inspect.custom')]: text },
+  };
+}
+
+function factorOf(field: string, value: number): number {
+  if (value > 0 && Number.isFinite(value)) return value;
+  throw refused(field, value, 'a factor above zero is expected');
+}
+
+function refused(field: string, value: unknown, expected: string): MeopError {
+  return new MeopError('out-of-domain', `${name}: ${field}: ${String(value)} given; ${expected}`, field, {
+    value,
+    expected,
+  });
+}

@@ -1,0 +1,181 @@
+import { MeopError } from '../units';
+import type { Provenance } from './materials';
+
+/** Factors on the maximum expected operating pressure (MEOP), with who asks for them. */
+export interface FactorSet {
+  readonly name: string;
+  /** No yield up to this times MEOP; absent where the source has none. */
+  readonly yieldFactor?: number;
+  /** No burst up to this times MEOP; absent where the source has none. */
+  readonly ultimateFactor?: number;
+  /** Pressure of the proof test over MEOP; absent where the source has none. */
+  readonly proofFactor?: number;
+  readonly source: string;
+  readonly provenance: Provenance;
+  readonly note?: string;
+}
+
+/** Factors of which none is missing. */
+export interface DesignFactors {
+  readonly yieldFactor: number;
+  readonly ultimateFactor: number;
+  readonly proofFactor: number;
+  readonly source: string;
+  readonly cautions: readonly string[];
+}
+
+const flight =
+  'assumes tested material, inspected cases, a proof test of every unit and an MEOP at three standard deviations';
+
+const sets = {
+  'ground test': {
+    yieldFactor: 1.5,
+    ultimateFactor: 2,
+    proofFactor: 1.5,
+    source: 'amateur ground testing of metal cases',
+    provenance: 'common practice, no source',
+  },
+  'ground test, least': {
+    yieldFactor: 1.5,
+    ultimateFactor: 1.5,
+    proofFactor: 1.5,
+    source: 'amateur ground testing of metal cases, the least in use',
+    provenance: 'common practice, no source',
+    note: 'proof by water at 1.5 MEOP without yield',
+  },
+  'NASA SP-8025, upper': {
+    yieldFactor: 1.2,
+    ultimateFactor: 1.5,
+    proofFactor: 1.2,
+    source: 'NASA SP-8025, Solid Rocket Motor Metal Cases',
+    provenance: 'from memory',
+    note: `upper end of a remembered range; the document was not read; ${flight}`,
+  },
+  'NASA SP-8025, lower': {
+    yieldFactor: 1.1,
+    ultimateFactor: 1.25,
+    proofFactor: 1.05,
+    source: 'NASA SP-8025, Solid Rocket Motor Metal Cases',
+    provenance: 'from memory',
+    note: `lower end of a remembered range; the document was not read; ${flight}`,
+  },
+  'NASA-STD-5001 metallic': {
+    yieldFactor: 1.25,
+    ultimateFactor: 1.4,
+    proofFactor: 1.05,
+    source: 'NASA-STD-5001, metallic structures, prototype',
+    provenance: 'from memory',
+    note: flight,
+  },
+  'AIAA S-080 vessel': {
+    ultimateFactor: 1.5,
+    proofFactor: 1.25,
+    source: 'MIL-STD-1522A and AIAA S-080, approach A, proof (1 + burst factor)/2',
+    provenance: 'from memory',
+  },
+  'solid motor 1961, unmanned': {
+    yieldFactor: 1.1,
+    source: 'General Electric, Project Apollo feasibility study, vol. IV book 2 (15 May 1961)',
+    provenance: 'published',
+    note: flight,
+  },
+  'solid motor 1961, manned': {
+    yieldFactor: 1.25,
+    source: 'General Electric, Project Apollo feasibility study, vol. IV book 2 (15 May 1961)',
+    provenance: 'published',
+    note: flight,
+  },
+  'solid motor 1963, unmanned': {
+    ultimateFactor: 1.15,
+    source: 'J. R. Henry, general structural criteria for boost vehicles (8 April 1963)',
+    provenance: 'published',
+    note: flight,
+  },
+  'solid motor 1963, manned': {
+    ultimateFactor: 1.25,
+    source: 'J. R. Henry, general structural criteria for boost vehicles (8 April 1963)',
+    provenance: 'published',
+    note: flight,
+  },
+  'solid motor 1963, people near': {
+    ultimateFactor: 1.5,
+    source:
+      'J. R. Henry, general structural criteria for boost vehicles (8 April 1963), non-flight loads dangerous to people',
+    provenance: 'published',
+  },
+} as const satisfies Readonly<Record<string, Omit<FactorSet, 'name'>>>;
+
+/** The names of the factor sets. */
+export type FactorSetName = keyof typeof sets;
+
+/**
+ * A set of factors of safety by name, with its source. The default of every review is `'ground test'`: 1.5 on yield,
+ * 2 on burst, which leaves room for untested material and an MEOP that is a guess.
+ *
+ * @throws MeopError `unknown-name`
+ * @example factorSet('ground test').ultimateFactor // => 2
+ */
+export function factorSet(name: FactorSetName): FactorSet {
+  if (!Object.hasOwn(sets, name))
+    throw new MeopError(
+      'unknown-name',
+      `factorSet: no set '${name}'; known are ${factorSetNames()
+        .map((known) => `'${known}'`)
+        .join(', ')}`,
+      'name',
+      { value: name, expected: 'the name of a factor set' },
+    );
+  return { name, ...sets[name] };
+}
+
+/**
+ * The names that {@link factorSet} knows.
+ *
+ * @example factorSetNames()[0] // => 'ground test'
+ */
+export function factorSetNames(): readonly FactorSetName[] {
+  return Object.keys(sets).filter((name): name is FactorSetName => Object.hasOwn(sets, name));
+}
+
+/**
+ * Complete factors from a set's name, a set, or one's own numbers.
+ *
+ * @throws MeopError `missing-field` where the set lacks one, `out-of-domain` where one is below 1
+ * @example designFactors({ ...factorSet('solid motor 1961, manned'), ultimateFactor: 1.5, proofFactor: 1.25 }).yieldFactor // => 1.25
+ */
+export function designFactors(
+  given: FactorSetName | (Partial<FactorSet> & { readonly source?: string }) = 'ground test',
+): DesignFactors {
+  const set: Partial<FactorSet> = typeof given === 'string' ? factorSet(given) : given;
+  const needed = (field: 'yieldFactor' | 'ultimateFactor' | 'proofFactor'): number => {
+    const value = set[field];
+    if (value === undefined)
+      throw new MeopError(
+        'missing-field',
+        `designFactors: ${field}: the set '${set.name ?? 'given'}' has none; add one: { ...factorSet(name), ${field}: 1.5 }`,
+        field,
+        { expected: 'a number of 1 or more' },
+      );
+    if (!(value >= 1 && Number.isFinite(value)))
+      throw new MeopError(
+        'out-of-domain',
+        `designFactors: ${field}: ${value} given; a factor of safety must be 1 or more`,
+        field,
+        { value, expected: '1 or more' },
+      );
+    return value;
+  };
+  const doubt =
+    set.provenance === undefined || set.provenance === 'published'
+      ? []
+      : [
+          `factors of safety: ${set.provenance} (${set.source ?? ''}${set.note === undefined ? '' : `; ${set.note}`})`,
+        ];
+  return {
+    yieldFactor: needed('yieldFactor'),
+    ultimateFactor: needed('ultimateFactor'),
+    proofFactor: needed('proofFactor'),
+    source: set.source ?? "user's own",
+    cautions: doubt,
+  };
+}

@@ -1,0 +1,8 @@
+/**
+ * Strength classes of bolts and screws: ISO 898-1, ISO 3506-1, SAE J429, ASTM A574. Imports units and the material records.
+ *
+ * @example boltClass('8.8').proofStress?.value.in('MPa') // => 580
+ * @module
+ */
+export * from './bolt-class';
+export type { BoltClassName } from './bolt-table';

@@ -1,0 +1,9 @@
+/**
+ * Where the holes for radial bolts go: pattern, paper template at full size, drill-guide bore. Imports units only.
+ *
+ * @example holePattern({ outsideDiameter: '3 in', count: 8, holeDiameter: '1/4 in', edgeDistance: '0.5 in' }).holes.length // => 8
+ * @module
+ */
+export * from './drill-guide';
+export * from './hole-pattern';
+export { type WrapTemplate, type WrapTemplateInput, wrapTemplate } from './wrap-template';

@@ -1,0 +1,25 @@
+/**
+ * Materials, shells, bolted joints, threads, closures, seals, restraints and margins. Imports units and numerics only.
+ *
+ * @example hoopStress({ pressure: '1000 psi', radius: '1.5 in', wall: '0.125 in' }).in('psi') // => 12000
+ * @module
+ */
+export * from './closure-force';
+export * from './closures';
+export * from './closures';
+export * from './design-pressures';
+export * from './factor-sets';
+export * from './fasteners';
+export * from './holes';
+export * from './joint';
+export * from './low-cycle-life';
+export * from './margin';
+export * from './materials';
+export * from './plate';
+export * from './plate-formulas';
+export * from './plate-hole-formulas';
+export * from './restraint';
+export * from './restraint';
+export * from './seals';
+export * from './shell';
+export * from './threads';

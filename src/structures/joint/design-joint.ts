@@ -1,0 +1,213 @@
+import { fromSiValue, MeopError, type Quantity, table, unitFor } from '../../units';
+import { type ThreadGeometry, threadGeometry } from '../threads';
+import { type JointModeName, rulesFor } from './joint-modes';
+import type { JointStrengths } from './joint-strengths';
+import { type JointSi, jointStressesSi } from './joint-stresses';
+import type { JointParts } from './radial-bolt-joint';
+import {
+  type BoltsSi,
+  boltStrengthsOf,
+  edgeRatios,
+  jointSi,
+  type PartsSi,
+  partStrengthsOf,
+  readParts,
+  refused,
+} from './read-joint';
+
+/** Case and closure, and the bolts to try on them. */
+export interface JointSearch extends JointParts {
+  /** M3 to M10 coarse, or #8-32 to 3/8-16 for a case given in inches, where left out. */
+  readonly threads?: readonly string[];
+  /** Least and greatest count in the row; 4 to 24 where left out. */
+  readonly counts?: readonly [least: number, greatest: number];
+  /** Edge distances in hole diameters; 1.5, 2 and 2.5 where left out. */
+  readonly edgeRatios?: readonly number[];
+  /** Full threads in the closure, in bolt diameters, as far as its metal goes; 1.5 where left out. */
+  readonly engagementRatio?: number;
+  /** Least metal between holes in the bore, in hole diameters; 1 where left out (common practice, no source). */
+  readonly ligamentRatio?: number;
+}
+
+/** One choice of bolts. */
+export interface JointOption {
+  readonly thread: string;
+  readonly count: number;
+  readonly edgeDistance: Quantity<'length'>;
+  readonly engagement: Quantity<'length'>;
+  /** Of the bolts with their heads, and of the case from the holes to its end. */
+  readonly mass: Quantity<'mass'>;
+  readonly marginOfSafety: number;
+  readonly governing: JointModeName;
+  /** Whether holes stretch before anything lets go: the preferred order of failure. */
+  readonly bearingFirst: boolean;
+}
+
+/** What a search found. */
+export interface JointDesign {
+  /** Those that hold, lightest first. */
+  readonly combinations: readonly JointOption[];
+  /** The one of greatest margin among those that do not hold, where nothing does. */
+  readonly closest: JointOption | undefined;
+  readonly tried: number;
+  readonly cautions: readonly string[];
+  toString(): string;
+}
+
+const metricThreads = ['M3', 'M4', 'M5', 'M6', 'M8', 'M10'];
+const inchThreads = ['#8-32', '#10-32', '1/4-20', '1/4-28', '5/16-18', '3/8-16'];
+const steelDensity = 7850; // kg/m³, of bolts
+
+/**
+ * The threads, counts and edge distances of one row of radial bolts that hold a closure with every factor, lightest
+ * first. The mass is that of bolts (head as ISO 4762: 1.5 diameters wide and one high) and of the case beyond the
+ * holes; pass one on to {@link reviewJoint} for all its modes.
+ *
+ * @throws MeopError as {@link reviewJoint}; `out-of-domain` for a search that is empty
+ * @example designJoint({ pressure: '5 MPa', caseOutsideDiameter: '76 mm', caseWall: '3 mm', caseMaterial: '6061-T6 drawn tube', closureMaterial: '6061-T6 bar', boltClass: '8.8' }).combinations.length > 0 // => true
+ */
+export function designJoint(search: JointSearch): JointDesign {
+  const parts = readParts(search);
+  const [fewest, most] = search.counts ?? [4, 24];
+  if (!(Number.isInteger(fewest) && Number.isInteger(most) && fewest >= 1 && most >= fewest))
+    throw refused('counts', search.counts, 'two whole numbers from 1 that rise are expected');
+  const ratios = search.edgeRatios ?? [1.5, 2, 2.5];
+  for (const ratio of ratios)
+    if (!(ratio > 0.5 && Number.isFinite(ratio)))
+      throw refused('edgeRatios', ratio, 'more than half a hole diameter is expected');
+  const engagementRatio = positive('engagementRatio', search.engagementRatio ?? 1.5);
+  const ligamentRatio = positive('ligamentRatio', search.ligamentRatio ?? 1);
+  const threads = search.threads ?? (parts.lengthUnit.us ? inchThreads : metricThreads);
+  if (threads.length === 0 || ratios.length === 0)
+    throw refused(threads.length === 0 ? 'threads' : 'edgeRatios', [], 'at least one is expected');
+
+  const found: Found[] = [];
+  const known = new Map<string, ReturnType<typeof partStrengthsOf>>(); // by edge ratios
+  for (const designation of threads) {
+    const thread = threadGeometry(designation);
+    const hole = thread.majorDiameter.si;
+    // Holes and the ligaments between them go round the bore.
+    const fit = Math.floor((Math.PI * parts.bore) / (hole * (1 + ligamentRatio)));
+    const engagement = Math.min(engagementRatio * hole, parts.closureThickness);
+    const ofBolts = boltStrengthsOf(parts, thread);
+    for (const ratio of ratios) {
+      const bolts = {
+        thread,
+        rows: 1,
+        edgeDistance: ratio * hole,
+        holeDiameter: hole,
+        engagement,
+        count: fewest,
+      };
+      const ratiosHere = edgeRatios(parts, bolts);
+      const key = ratiosHere.join();
+      const ofParts = known.get(key) ?? partStrengthsOf(parts, ratiosHere);
+      known.set(key, ofParts);
+      const strengths = { ...ofBolts, ...ofParts };
+      const base = jointSi(parts, bolts, strengths);
+      for (let count = fewest; count <= Math.min(most, fit); count++)
+        found.push(judge(parts, { ...bolts, count }, { ...base, count }, strengths));
+    }
+  }
+  const holding = found.filter(({ least }) => least >= 0).sort((a, b) => a.mass - b.mass);
+  const [closest] = holding.length > 0 ? [] : [...found].sort((a, b) => b.least - a.least);
+  const combinations = holding.map((one) => optionOf(one, parts));
+  const design = {
+    combinations,
+    closest: closest === undefined ? undefined : optionOf(closest, parts),
+    tried: found.length,
+    cautions: [
+      'the list compares bolts only: review the one that is chosen, with its holes, gaps and temperatures',
+    ],
+  };
+  const text = (): string => designText(design);
+  return { ...design, toString: text, ...{ [Symbol.for('nodejs.util.inspect.custom')]: text } };
+}
+
+interface Found {
+  readonly bolts: BoltsSi;
+  readonly least: number;
+  readonly governing: JointModeName;
+  readonly bearingFirst: boolean;
+  readonly mass: number;
+}
+
+function judge(parts: PartsSi, bolts: BoltsSi, joint: JointSi, strengths: JointStrengths): Found {
+  const stresses = jointStressesSi(joint);
+  let least = Number.POSITIVE_INFINITY;
+  let governing: JointModeName = 'bolt shear';
+  let gentle = Number.POSITIVE_INFINITY;
+  let violent = Number.POSITIVE_INFINITY;
+  for (const rule of rulesFor(stresses)) {
+    const reserve = strengths[rule.strength].si / stresses[rule.stress];
+    const left = reserve / parts.factors[rule.limit] - 1;
+    if (left < least) [least, governing] = [left, rule.mode];
+    if (rule.gentle) gentle = Math.min(gentle, reserve);
+    else if (rule.stress !== 'hoop') violent = Math.min(violent, reserve);
+  }
+  return { bolts, least, governing, bearingFirst: gentle < violent, mass: massOf(parts, bolts) };
+}
+
+function massOf(parts: PartsSi, { thread, count, edgeDistance, engagement }: BoltsSi): number {
+  const diameter: ThreadGeometry['majorDiameter'] = thread.majorDiameter;
+  const d = diameter.si;
+  const bolt = (Math.PI / 4) * d * d * (parts.wall + engagement) + (Math.PI / 4) * (1.5 * d) ** 2 * d;
+  const ring = Math.PI * parts.wall * (parts.outsideDiameter - parts.wall) * edgeDistance;
+  return count * bolt * steelDensity + ring * (parts.tube.density?.value.si ?? 2700);
+}
+
+function optionOf({ bolts, least, governing, bearingFirst, mass }: Found, parts: PartsSi): JointOption {
+  const unit = bolts.thread.system === 'ISO metric' ? 'mm' : 'in';
+  const length = (si: number): Quantity<'length'> => fromSiValue(si, 'length', unitFor('length', unit));
+  return {
+    thread: bolts.thread.name,
+    count: bolts.count,
+    edgeDistance: length(bolts.edgeDistance),
+    engagement: length(bolts.engagement),
+    mass: fromSiValue(mass, 'mass', unitFor('mass', parts.lengthUnit.us ? 'oz' : 'g')),
+    marginOfSafety: least,
+    governing,
+    bearingFirst,
+  };
+}
+
+function designText({ combinations, closest, tried, cautions }: Omit<JointDesign, 'toString'>): string {
+  const row = ({
+    thread,
+    count,
+    edgeDistance,
+    engagement,
+    mass,
+    marginOfSafety: left,
+    ...rest
+  }: JointOption) => ({
+    thread,
+    count,
+    'edge distance': edgeDistance,
+    engagement,
+    mass,
+    margin: `${left < 0 ? '−' : '+'}${Math.abs(left).toFixed(2)}`,
+    governing: rest.governing,
+    'bearing first': rest.bearingFirst ? 'yes' : 'no',
+  });
+  const shown = combinations.slice(0, 15);
+  return [
+    `${combinations.length} of ${tried} combinations hold${combinations.length > shown.length ? `; the ${shown.length} lightest` : ''}`,
+    ...(shown.length > 0 ? [table(shown.map(row))] : []),
+    ...(closest === undefined ? [] : ['none holds; the closest:', table([row(closest)])]),
+    ...cautions.map((caution) => `caution: ${caution}`),
+  ].join('\n');
+}
+
+function positive(field: string, value: number): number {
+  if (value > 0 && Number.isFinite(value)) return value;
+  throw new MeopError(
+    'out-of-domain',
+    `designJoint: ${field}: ${value} given; above zero is expected`,
+    field,
+    {
+      value,
+      expected: 'above zero',
+    },
+  );
+}

@@ -1,0 +1,19 @@
+/**
+ * The joint of case and closure by radial bolts: single formulas, the review of a joint, and the search for one.
+ *
+ * @example bearingStress({ load: '2500 lbf', diameter: '1/4 in', thickness: '0.1 in' }).in('ksi') // => 100
+ * @module
+ */
+export * from './bearing';
+export * from './bolt-bending';
+export * from './bolt-shear';
+export * from './design-joint';
+export * from './hole-concentration';
+export type { JointExplanation } from './joint-explanation';
+export type { JointModeName } from './joint-modes';
+export { type JointSi, type JointStressesSi, jointStressesSi } from './joint-stresses';
+export * from './load-sharing';
+export * from './net-section';
+export type * from './radial-bolt-joint';
+export * from './review-joint';
+export * from './tear-out';

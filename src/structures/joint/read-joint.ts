@@ -1,0 +1,248 @@
+import { MeopError, type NamedKind, readInput, type Unit } from '../../units';
+import type { Material } from '../materials';
+import { materialOf } from '../materials/library';
+import { type ThreadGeometry, threadGeometry } from '../threads';
+import { shankArea } from './bolt-shear';
+import { boltStrengths, type JointStrengths, partStrengths } from './joint-strengths';
+import type { JointSi } from './joint-stresses';
+import type { JointFactors, JointParts, RadialBoltJoint } from './radial-bolt-joint';
+
+/** Case and closure read, checked and in SI, before any bolts. */
+export interface PartsSi {
+  readonly given: JointParts;
+  readonly pressure: number;
+  readonly pressureUnit: Unit;
+  readonly lengthUnit: Unit;
+  readonly outsideDiameter: number;
+  readonly wall: number;
+  readonly bore: number;
+  readonly sealDiameter: number;
+  readonly closureThickness: number;
+  /** Radial. */
+  readonly gap: number;
+  readonly closureEdgeDistance: number | undefined;
+  readonly misplacement: number;
+  readonly preload: number;
+  readonly sealToHoles: number | undefined;
+  readonly factors: { readonly yield: number; readonly ultimate: number };
+  readonly tube: Material;
+  readonly closure: Material;
+}
+
+/** The bolts of a joint. */
+export interface BoltsSi {
+  readonly thread: ThreadGeometry;
+  readonly count: number;
+  readonly rows: number;
+  readonly edgeDistance: number;
+  readonly holeDiameter: number;
+  readonly engagement: number;
+}
+
+const name = 'reviewJoint';
+
+const si = (kind: NamedKind, field: string, value: unknown): number => readInput(kind, field, value, name).si;
+
+const above = (kind: NamedKind, field: string, value: unknown): number => {
+  const read = si(kind, field, value);
+  if (read > 0) return read;
+  throw refused(field, value, `a ${kind} above zero is expected`);
+};
+
+const optional = (kind: NamedKind, field: string, value: unknown): number | undefined =>
+  value === undefined ? undefined : above(kind, field, value);
+
+/** Reads what is independent of the bolts. */
+export function readParts(given: JointParts): PartsSi {
+  const pressure = above('gauge pressure', 'pressure', given.pressure);
+  const outsideDiameter = above('length', 'caseOutsideDiameter', given.caseOutsideDiameter);
+  const wall = above('length', 'caseWall', given.caseWall);
+  const bore = outsideDiameter - 2 * wall;
+  if (!(bore > 0))
+    throw refused('caseWall', given.caseWall, 'less than half of the outside diameter is expected');
+  const sealDiameter = optional('length', 'sealDiameter', given.sealDiameter) ?? bore;
+  if (sealDiameter > outsideDiameter)
+    throw refused(
+      'sealDiameter',
+      given.sealDiameter,
+      'no more than the outside diameter of the case is expected',
+    );
+  const closureDiameter = optional('length', 'closureDiameter', given.closureDiameter) ?? bore;
+  if (closureDiameter > bore)
+    throw refused(
+      'closureDiameter',
+      given.closureDiameter,
+      `no more than the bore of the case (${mm(bore)}) is expected`,
+    );
+  const closureThickness =
+    optional('length', 'closureThickness', given.closureThickness) ?? closureDiameter / 2;
+  if (closureThickness > closureDiameter / 2)
+    throw refused(
+      'closureThickness',
+      given.closureThickness,
+      'no more than the radius of the closure is expected',
+    );
+  const misplacement =
+    given.positionTolerance === undefined ? 0 : si('length', 'positionTolerance', given.positionTolerance);
+  if (misplacement < 0)
+    throw refused('positionTolerance', given.positionTolerance, 'zero or more is expected');
+  const { shareFactor } = given;
+  if (shareFactor !== undefined && !(shareFactor >= 1 && Number.isFinite(shareFactor)))
+    throw refused('shareFactor', shareFactor, 'a number from 1 is expected');
+  const preload = given.preload === undefined ? 0 : si('force', 'preload', given.preload);
+  if (preload < 0) throw refused('preload', given.preload, 'zero or more is expected');
+  const sealToHoles =
+    given.sealToHoles === undefined ? undefined : si('length', 'sealToHoles', given.sealToHoles);
+  if (sealToHoles !== undefined && sealToHoles < 0)
+    throw refused('sealToHoles', given.sealToHoles, 'zero or more is expected');
+  return {
+    given,
+    pressure,
+    pressureUnit: readInput('gauge pressure', 'pressure', given.pressure, name).unit,
+    lengthUnit: readInput('length', 'caseOutsideDiameter', given.caseOutsideDiameter, name).unit,
+    outsideDiameter,
+    wall,
+    bore,
+    sealDiameter,
+    closureThickness,
+    gap: (bore - closureDiameter) / 2,
+    closureEdgeDistance: optional('length', 'closureEdgeDistance', given.closureEdgeDistance),
+    misplacement,
+    preload,
+    sealToHoles,
+    factors: readFactors(given.factors),
+    tube: materialOf(given.caseMaterial),
+    closure: materialOf(given.closureMaterial),
+  };
+}
+
+function readFactors({ yieldFactor = 1.5, ultimateFactor = 2 }: JointFactors = {}): PartsSi['factors'] {
+  const factors = { yieldFactor, ultimateFactor };
+  for (const [field, value] of Object.entries(factors))
+    if (!(value > 0 && Number.isFinite(value)))
+      throw refused(`factors.${field}`, value, 'a factor above zero is expected');
+  return { yield: yieldFactor, ultimate: ultimateFactor };
+}
+
+/** Reads the bolts; that they fit on the circle is for the hole pattern to say. */
+export function readBolts(joint: RadialBoltJoint, parts: PartsSi): BoltsSi {
+  const thread = threadGeometry(joint.thread);
+  const major = thread.majorDiameter.si;
+  const holeDiameter = optional('length', 'holeDiameter', joint.holeDiameter) ?? major;
+  if (holeDiameter < major)
+    throw refused(
+      'holeDiameter',
+      joint.holeDiameter,
+      `at least the diameter of ${thread.name} (${mm(major)}) is expected`,
+    );
+  const edgeDistance = above('length', 'edgeDistance', joint.edgeDistance);
+  const engagement =
+    optional('length', 'engagement', joint.engagement) ?? Math.min(1.5 * major, parts.closureThickness);
+  if (engagement > parts.closureThickness)
+    throw refused(
+      'engagement',
+      joint.engagement,
+      `no more than the metal of the closure (${mm(parts.closureThickness)}) is expected`,
+    );
+  return { thread, count: joint.count, rows: joint.rows ?? 1, edgeDistance, holeDiameter, engagement };
+}
+
+/** The edge ratios that the bearing strengths depend on: case, closure. */
+export const edgeRatios = (parts: PartsSi, bolts: BoltsSi): readonly [number, number] => [
+  rounded(bolts.edgeDistance / bolts.holeDiameter),
+  parts.closureEdgeDistance === undefined
+    ? 2
+    : rounded(parts.closureEdgeDistance / bolts.thread.majorDiameter.si),
+];
+
+// 1.5 diameters must not come out as 1.4999…, where handbooks give no strength at all.
+const rounded = (ratio: number): number => Math.round(ratio * 1e9) / 1e9;
+
+/** The strengths of the bolts of a thread. */
+export const boltStrengthsOf = (
+  { given }: PartsSi,
+  thread: ThreadGeometry,
+): ReturnType<typeof boltStrengths> =>
+  boltStrengths(given.boltClass, thread.majorDiameter, given.shearPlane ?? 'thread');
+
+/** The strengths of case and closure at these edge ratios. */
+export function partStrengthsOf(
+  parts: PartsSi,
+  [edgeRatio, closureRatio]: readonly [number, number],
+): ReturnType<typeof partStrengths> {
+  const { caseTemperature, closureTemperature, exposure } = parts.given;
+  return partStrengths(
+    { material: parts.tube, temperature: caseTemperature, exposure, edgeRatio },
+    { material: parts.closure, temperature: closureTemperature, exposure, edgeRatio: closureRatio },
+  );
+}
+
+/** Every strength of a joint. */
+export const strengthsOf = (parts: PartsSi, bolts: BoltsSi): JointStrengths => ({
+  ...boltStrengthsOf(parts, bolts.thread),
+  ...partStrengthsOf(parts, edgeRatios(parts, bolts)),
+});
+
+const steelModulus = 200e9; // of bolts, of any class
+
+/** The joint in SI. */
+export function jointSi(parts: PartsSi, bolts: BoltsSi, strengths: JointStrengths): JointSi {
+  const { thread } = bolts;
+  const { shearPlane = 'thread', washer = 'hard', shareFactor } = parts.given;
+  const shank = (): number => shankArea.si({ diameter: thread.majorDiameter.si });
+  return {
+    pressure: parts.pressure,
+    sealDiameter: parts.sealDiameter,
+    outsideDiameter: parts.outsideDiameter,
+    wall: parts.wall,
+    count: bolts.count,
+    rows: bolts.rows,
+    edgeDistance: bolts.edgeDistance,
+    holeDiameter: bolts.holeDiameter,
+    boltDiameter: thread.majorDiameter.si,
+    shearArea:
+      shearPlane === 'shank'
+        ? shank()
+        : shearPlane === 'root'
+          ? thread.rootArea.si
+          : thread.tensileStressArea.si,
+    rootDiameter: thread.rootDiameter.si,
+    pitch: thread.pitch.si,
+    externalMajorMin: thread.limits.externalMajorMin.si,
+    internalPitchMax: thread.limits.internalPitchMax.si,
+    engagement: bolts.engagement,
+    // A clamped head holds the bolt upright at both ends of the gap; under a soft washer it is a cantilever that the
+    // wall loads at its middle. Statics (common practice, no source).
+    bendingArm: washer === 'soft' ? parts.gap + parts.wall / 2 : parts.gap / 2,
+    preload: parts.preload,
+    shareFactor,
+    misplacement: parts.misplacement,
+    moduli:
+      parts.misplacement === 0
+        ? [steelModulus, steelModulus, steelModulus]
+        : [steelModulus, modulusOf(parts.tube, 'caseMaterial'), modulusOf(parts.closure, 'closureMaterial')],
+    bearingYieldStress: strengths.caseBearingYield.si,
+    sealToHoles: parts.sealToHoles,
+    poissonRatio: parts.tube.poissonRatio?.value ?? 0.33,
+  };
+}
+
+function modulusOf(material: Material, field: string): number {
+  if (material.elasticModulus !== undefined) return material.elasticModulus.value.si;
+  throw new MeopError(
+    'missing-field',
+    `${name}: ${field}: ${material.name} has no elasticModulus, which load sharing needs; add it to the material`,
+    field,
+    { value: material.name },
+  );
+}
+
+const mm = (value: number): string => `${Number((value * 1000).toPrecision(5))} mm`;
+
+/** The error of a field that does not go. */
+export function refused(field: string, value: unknown, expected: string): MeopError {
+  return new MeopError('out-of-domain', `${name}: ${field}: ${String(value)} given; ${expected}`, field, {
+    value,
+    expected,
+  });
+}

@@ -1,0 +1,271 @@
+import { fromSiValue, MeopError, type Quantity, readInput, table, type Unit, unitFor } from '../../units';
+import { type HolePattern, holePattern } from '../holes';
+import { governing, type Margin, margin } from '../margin';
+import { holePeakStress } from './hole-concentration';
+import { explainMode, type JointExplanation } from './joint-explanation';
+import { type JointModeName, type ModeRule, rulesFor } from './joint-modes';
+import type { JointStrengths } from './joint-strengths';
+import { type JointSi, type JointStressesSi, jointStressesSi } from './joint-stresses';
+import type { RadialBoltJoint } from './radial-bolt-joint';
+import {
+  type BoltsSi,
+  edgeRatios,
+  jointSi,
+  type PartsSi,
+  readBolts,
+  readParts,
+  strengthsOf,
+} from './read-joint';
+
+/** A local peak that the mode's stress leaves out, and why. */
+export interface PeakStress {
+  readonly concentration: number;
+  readonly stress: Quantity<'stress'>;
+  readonly reason: string;
+}
+
+/** One way the joint can fail. */
+export interface JointMode extends Margin {
+  readonly mode: JointModeName;
+  readonly limit: 'yield' | 'ultimate';
+  /** The pressure at which the stress reaches the allowable, without any factor. */
+  readonly reachedAt: Quantity<'gauge pressure'>;
+  /** For fatigue, where the mode has a stress concentration. */
+  readonly peak?: PeakStress;
+  /** The hand calculation, from pressure to margin. */
+  explain(): JointExplanation;
+}
+
+/** A radial-bolt joint, judged. */
+export interface JointReview {
+  /** On the closure. */
+  readonly endForce: Quantity<'force'>;
+  /** Of the worst bolt. */
+  readonly boltLoad: Quantity<'force'>;
+  /** The worst bolt's load over the equal share. */
+  readonly shareFactor: number;
+  readonly modes: readonly JointMode[];
+  /** The mode of least margin. */
+  readonly governing: JointMode;
+  /** Whether every margin is zero or more. */
+  readonly holds: boolean;
+  /** The mode that comes first as pressure rises, without factors. */
+  readonly firstToFail: JointMode;
+  /** Whether a bearing mode comes before bolts, threads, tear-out and net section: it stretches holes before anything lets go. */
+  readonly bearingFirst: boolean;
+  readonly pattern: HolePattern;
+  readonly cautions: readonly string[];
+  toString(): string;
+}
+
+/**
+ * Every way in which a closure held by radial bolts can fail, each with its margin: shear and bending of the bolts,
+ * bearing of case and closure, tear-out, net section, threads of the closure, hoop at the holes (Lamé). The pressure
+ * acts on the seal; the joint is as good as its least margin.
+ *
+ * @throws MeopError `out-of-domain` where parts do not go together, `unknown-name` for a thread, class or material,
+ * `no-allowable` where a material has no minimum strength, `missing-field`
+ * @example reviewJoint({ pressure: '1000 psi', caseOutsideDiameter: '3.5 in', caseWall: '0.25 in', caseMaterial: '6061-T6 drawn tube', closureMaterial: '6061-T6 bar', thread: '1/4-20', boltClass: 'grade 8', count: 12, edgeDistance: '0.5 in' }).endForce.in('lbf') // => 7068.583471
+ */
+export function reviewJoint(joint: RadialBoltJoint): JointReview {
+  const parts = readParts(joint);
+  const bolts = readBolts(joint, parts);
+  const pattern = patternOf(joint, bolts);
+  const strengths = strengthsOf(parts, bolts);
+  const numbers = jointSi(parts, bolts, strengths);
+  const stresses = jointStressesSi(numbers);
+  const rules = rulesFor(stresses);
+  const modes = rules.map((rule) => modeOf({ rule, parts, numbers, stresses, strengths }));
+  const like = parts.pressureUnit;
+  const force = (si: number): Quantity<'force'> =>
+    fromSiValue(si, 'force', unitFor('force', like.us ? 'lbf' : 'N'));
+  const first = modes.reduce((least, next) => (next.reachedAt.si < least.reachedAt.si ? next : least));
+  const violent = rules.flatMap(({ gentle, stress }, i) => (gentle || stress === 'hoop' ? [] : [modes[i]]));
+  const gentle = rules.flatMap((rule, i) => (rule.gentle ? [modes[i]] : []));
+  const least = (among: readonly JointMode[]): number =>
+    Math.min(...among.map(({ reachedAt }) => reachedAt.si));
+  const review = {
+    endForce: force(stresses.endForce),
+    boltLoad: force(stresses.boltLoad),
+    shareFactor: stresses.shareFactor,
+    modes,
+    governing: governing(modes),
+    holds: modes.every(({ marginOfSafety }) => marginOfSafety >= 0),
+    firstToFail: first,
+    bearingFirst: least(gentle) < least(violent),
+    pattern,
+    cautions: cautionsOf({ joint, parts, bolts, stresses, modes, pattern }),
+  };
+  const text = (): string => reviewText(review);
+  return { ...review, toString: text, ...{ [Symbol.for('nodejs.util.inspect.custom')]: text } };
+}
+
+/** The holes of a joint; refuses more than fit. */
+function patternOf(joint: RadialBoltJoint, { holeDiameter, count, rows }: BoltsSi): HolePattern {
+  const unit = readInput('length', 'edgeDistance', joint.edgeDistance, 'reviewJoint').unit;
+  try {
+    return holePattern({
+      outsideDiameter: joint.caseOutsideDiameter,
+      wall: joint.caseWall,
+      count,
+      rows,
+      holeDiameter: fromSiValue<'length'>(holeDiameter, 'length', unit),
+      edgeDistance: joint.edgeDistance,
+      ...(joint.rowSpacing !== undefined && { rowSpacing: joint.rowSpacing }),
+    });
+  } catch (error) {
+    if (!(error instanceof MeopError)) throw error;
+    const message = error.message.replace(/^holePattern/, 'reviewJoint');
+    throw new MeopError(error.code, message, error.path, {
+      value: error.value,
+      ...(error.expected !== undefined && { expected: error.expected }),
+    });
+  }
+}
+
+interface ModeParts {
+  readonly rule: ModeRule;
+  readonly parts: PartsSi;
+  readonly numbers: JointSi;
+  readonly stresses: JointStressesSi;
+  readonly strengths: JointStrengths;
+}
+
+function modeOf({ rule, parts, numbers, stresses, strengths }: ModeParts): JointMode {
+  const { factors, given, pressureUnit: like } = parts;
+  const unit = unitFor('stress', like.us ? 'psi' : 'MPa');
+  const applied = stresses[rule.stress];
+  const strength = strengths[rule.strength];
+  const factor = factors[rule.limit];
+  const inClosure = rule.strength.startsWith('closure');
+  const degrees = inClosure ? given.closureTemperature : given.caseTemperature;
+  const peak = peakOf(rule, stresses, unit);
+  return {
+    ...margin({
+      mode: rule.mode,
+      applied: fromSiValue(applied, 'stress', unit),
+      allowable: fromSiValue(strength.si, 'stress', unit),
+      factor,
+      ...(degrees !== undefined && { temperature: temperatureOf(degrees) }),
+      source: `${rule.source}; strength: ${strength.source}`,
+      cautions: strength.cautions,
+    }),
+    mode: rule.mode,
+    limit: rule.limit,
+    reachedAt: fromSiValue((parts.pressure * strength.si) / applied, 'gauge pressure', like),
+    ...(peak !== undefined && { peak }),
+    explain: () => explainMode({ rule, joint: numbers, stresses, allowable: strength.si, factor, like }),
+  };
+}
+
+function temperatureOf(given: unknown): Quantity<'temperature'> {
+  const { si, unit } = readInput('temperature', 'temperature', given, 'reviewJoint');
+  return fromSiValue(si, 'temperature', unit);
+}
+
+// Peak principal stress over F/(d·t), CalculiX 2.20, elastic; the record is in tests/fea.
+const loadedHolePeak = 5.4;
+
+function peakOf({ stress }: ModeRule, stresses: JointStressesSi, unit: Unit): PeakStress | undefined {
+  const show = (si: number): Quantity<'stress'> => fromSiValue(si, 'stress', unit);
+  if (stress === 'netSection')
+    return {
+      concentration: stresses.netSectionConcentration,
+      stress: show(stresses.netSection * stresses.netSectionConcentration),
+      reason:
+        'for fatigue only: a ductile wall yields at the hole edge and the section levels out before it parts; a hole loaded by its bolt concentrates more than this open one',
+    };
+  if (stress === 'caseBearing')
+    return {
+      concentration: loadedHolePeak,
+      stress: show(stresses.caseBearing * loadedHolePeak),
+      reason:
+        'for fatigue only: the greatest tension at the side of a hole that its bolt loads, from a finite-element model of one tube end (30° sector, edge distance of two diameters)',
+    };
+  if (stress !== 'hoop' || stresses.hoop <= 0) return undefined;
+  // Beyond the seal the hoop stress falls below the longitudinal one, which belongs to the net section: then it counts alone.
+  const { hoop, longitudinal } = stresses;
+  const peak = holePeakStress.si({ greater: hoop, lesser: hoop >= longitudinal ? longitudinal : 0 });
+  return {
+    concentration: peak / stresses.hoop,
+    stress: show(peak),
+    reason: 'for fatigue only: a ductile wall yields at the hole edge without bursting',
+  };
+}
+
+interface Judged {
+  readonly joint: RadialBoltJoint;
+  readonly parts: PartsSi;
+  readonly bolts: BoltsSi;
+  readonly stresses: JointStressesSi;
+  readonly modes: readonly JointMode[];
+  readonly pattern: HolePattern;
+}
+
+const boltTop = 423.15; // ISO 898-1 states its strengths to 150 °C
+
+function cautionsOf({ joint, parts, bolts, stresses, modes, pattern }: Judged): readonly string[] {
+  const clearance = bolts.holeDiameter - bolts.thread.majorDiameter.si;
+  const [, closureRatio] = edgeRatios(parts, bolts);
+  const hottest = Math.max(
+    ...[joint.caseTemperature, joint.closureTemperature].map((t) =>
+      t === undefined ? 0 : readInput('temperature', 'caseTemperature', t, 'reviewJoint').si,
+    ),
+  );
+  return [
+    ...new Set([
+      ...modes.flatMap(({ cautions }) => cautions),
+      ...(joint.factors?.cautions ?? []),
+      ...pattern.cautions,
+      ...(joint.positionTolerance === undefined && joint.shareFactor === undefined
+        ? ['the bolts are taken to share alike: true of holes drilled through case and closure together']
+        : []),
+      ...(parts.misplacement > clearance && clearance > 0
+        ? ['the position tolerance exceeds the clearance of the holes: not every bolt will go in']
+        : []),
+      ...(stresses.shareFactor > 1
+        ? [
+            `the worst bolt carries ${stresses.shareFactor.toFixed(2)} times its share until its hole yields; bearing is judged on the equal share, since it is what yields`,
+          ]
+        : []),
+      ...(joint.closureEdgeDistance === undefined && closureRatio >= 2
+        ? ['the closure is taken to have two diameters or more of metal inboard of its holes']
+        : []),
+      ...(joint.sealToHoles === undefined
+        ? ['the full hoop stress is taken at the holes: true of holes beside the seal, cautious further away']
+        : []),
+      ...(bolts.rows > 1
+        ? ['rows are taken to share alike, and the row nearest the pressure to see the whole load']
+        : []),
+      ...(hottest > boltTop
+        ? ['the bolts are hotter than the 150 °C to which ISO 898-1 states their strength']
+        : []),
+    ]),
+  ];
+}
+
+function reviewText(review: Omit<JointReview, 'toString'>): string {
+  const rows = [...review.modes]
+    .sort((a, b) => a.marginOfSafety - b.marginOfSafety)
+    .map(({ mode, applied, allowable, factor, marginOfSafety: left, reachedAt, temperature }) => ({
+      mode,
+      stress: applied,
+      allowable,
+      factor,
+      margin: `${left < 0 ? '−' : '+'}${Math.abs(left).toFixed(2)}`,
+      'reached at': reachedAt,
+      ...(temperature !== undefined && { temperature }),
+    }));
+  const peaks = review.modes.flatMap(({ mode, limit, peak }) =>
+    peak === undefined || limit === 'yield'
+      ? []
+      : [`${mode}: peak ${peak.stress}, ${peak.concentration.toFixed(2)} times, ${peak.reason}`],
+  );
+  return [
+    `end force ${review.endForce}, worst bolt ${review.boltLoad}; ${review.holds ? 'holds' : 'DOES NOT HOLD'}, governed by ${review.governing.mode}`,
+    `first as pressure rises: ${review.firstToFail.mode} at ${review.firstToFail.reachedAt}; ${review.bearingFirst ? 'bearing comes before anything lets go, as it should' : 'something lets go before bearing shows: not the preferred order'}`,
+    table(rows),
+    ...peaks,
+    ...review.cautions.map((caution) => `caution: ${caution}`),
+  ].join('\n');
+}

@@ -1,0 +1,158 @@
+import { formula, MeopError, type Quantity, ratio, stress, table } from '../units';
+
+/** One failure mode with what it must carry, what it can carry and what is left. */
+export interface Margin {
+  /** What would fail, such as `tear-out of the case end`. */
+  readonly mode: string;
+  /** The stress, load or pressure applied at the limit condition, without factor. */
+  readonly applied: Quantity;
+  /** What is allowed, of the same kind. */
+  readonly allowable: Quantity;
+  /** The factor of safety asked for. */
+  readonly factor: number;
+  /** allowable / (factor × applied) − 1; negative where the mode does not hold. */
+  readonly marginOfSafety: number;
+  /** The temperature of the failing part, where it was considered. */
+  readonly temperature?: Quantity<'temperature'>;
+  /** Where the equation of the mode is published. */
+  readonly source: string;
+  /** What this margin rests on that could be wrong. */
+  readonly cautions: readonly string[];
+}
+
+/** What a margin is made of. */
+export interface MarginInput {
+  readonly mode: string;
+  /** Above zero. */
+  readonly applied: Quantity;
+  /** Zero or more; zero where the handbook gives no credit at all. */
+  readonly allowable: Quantity;
+  /** Above zero. */
+  readonly factor: number;
+  readonly temperature?: Quantity<'temperature'> | undefined;
+  readonly source: string;
+  readonly cautions?: readonly string[];
+}
+
+/**
+ * Margin of safety of a stress; zero is exactly enough, negative is too little. For loads and pressures use
+ * {@link margin}, which takes quantities of any one kind.
+ *
+ * @example marginOfSafety({ applied: '20000 psi', allowable: '42000 psi', factor: 1.5 }) // => 0.4
+ */
+export const marginOfSafety = /* @__PURE__ */ formula({
+  name: 'marginOfSafety',
+  title: 'Margin of safety',
+  equation: 'MS = F / (FS·f) − 1',
+  source:
+    'Definition as in MIL-HDBK-5, NASA-STD-5001 and Bruhn, Analysis and Design of Flight Vehicle Structures (from memory)',
+  inputs: {
+    applied: stress('f', 'applied stress', { above: 0 }),
+    allowable: stress('F', 'allowable stress', { min: 0 }),
+    factor: ratio('FS', 'factor of safety', { above: 0 }),
+  },
+  output: ratio('MS', 'margin of safety'),
+  example: { applied: '20000 psi', allowable: '42000 psi', factor: 1.5 },
+  si: ({ applied, allowable, factor }) => allowable / (factor * applied) - 1,
+  solve: {
+    applied: (margin, { allowable, factor }) => allowable / (factor * (1 + margin)),
+    allowable: (margin, { applied, factor }) => (1 + margin) * factor * applied,
+    factor: (margin, { applied, allowable }) => allowable / (applied * (1 + margin)),
+  },
+});
+
+/**
+ * A margin from quantities of one kind: stresses, loads or pressures.
+ *
+ * @throws MeopError `wrong-kind` where their kinds differ, `out-of-domain` where applied or factor is not above zero
+ * @example margin({ mode: 'burst', applied: q('7 MPa'), allowable: q('21 MPa'), factor: 2, source: 'a test' }).marginOfSafety // => 0.5
+ */
+export function margin({
+  mode,
+  applied,
+  allowable,
+  factor,
+  temperature,
+  source,
+  cautions = [],
+}: MarginInput): Margin {
+  if (family(applied) !== family(allowable))
+    throw new MeopError(
+      'wrong-kind',
+      `margin of '${mode}': allowable is of kind ${allowable.kind}, applied of kind ${applied.kind}; give both as the same kind`,
+      'allowable',
+      { value: allowable, expected: applied.kind },
+    );
+  above(0, 'applied', applied.si, applied, mode);
+  above(0, 'factor', factor, factor, mode);
+  if (!(allowable.si >= 0)) throw outside('allowable', allowable, mode, 'zero or more');
+  return {
+    mode,
+    applied,
+    allowable,
+    factor,
+    marginOfSafety: marginOfSafety.si({ applied: applied.si, allowable: allowable.si, factor }),
+    ...(temperature !== undefined && { temperature }),
+    source,
+    cautions,
+  };
+}
+
+/**
+ * The mode that fails first: the least margin, the first of equals.
+ *
+ * @throws MeopError `empty-list`
+ * @example governing([margin({ mode: 'burst', applied: q('7 MPa'), allowable: q('21 MPa'), factor: 2, source: 'a test' })]).mode // => 'burst'
+ */
+export function governing<M extends Margin>(margins: readonly M[]): M {
+  const [first, ...rest] = margins;
+  if (first === undefined)
+    throw new MeopError('empty-list', 'governing: no margins given; at least one is expected', 'margins', {
+      value: margins,
+    });
+  return rest.reduce((least, next) => (next.marginOfSafety < least.marginOfSafety ? next : least), first);
+}
+
+/**
+ * Margins as a printed table, least first, with the cautions below.
+ *
+ * @example marginTable([margin({ mode: 'burst', applied: q('7 MPa'), allowable: q('21 MPa'), factor: 2, source: 'a test' })]).split('\n').length // => 3
+ */
+export function marginTable(margins: readonly Margin[]): string {
+  const rows = [...margins]
+    .sort((a, b) => a.marginOfSafety - b.marginOfSafety)
+    .map(({ mode, applied, allowable, factor, marginOfSafety: left, temperature }) => ({
+      mode,
+      applied,
+      allowable,
+      factor,
+      margin: `${left < 0 ? '' : '+'}${left.toFixed(2)}`,
+      ...(temperature !== undefined && { temperature }),
+    }));
+  const notes = [...new Set(margins.flatMap(({ cautions }) => cautions))];
+  return [table(rows), ...notes.map((note) => `caution: ${note}`)].join('\n');
+}
+
+const family = ({ kind }: Quantity): string => (pressures.has(kind) ? 'pressure' : kind);
+const pressures: ReadonlySet<string> = /* @__PURE__ */ new Set([
+  'pressure',
+  'gauge pressure',
+  'absolute pressure',
+  'pressure difference',
+  'stress',
+]);
+
+function above(limit: number, field: string, si: number, value: unknown, mode: string): void {
+  if (!(si > limit && Number.isFinite(si))) throw outside(field, value, mode, 'above zero and finite');
+}
+
+const outside = (field: string, value: unknown, mode: string, expected: string): MeopError =>
+  new MeopError(
+    'out-of-domain',
+    `margin of '${mode}': ${field}: ${value} given; it must be ${expected}`,
+    field,
+    {
+      value,
+      expected,
+    },
+  );

@@ -1,0 +1,20 @@
+/**
+ * Materials with the source and basis of every value, strength against temperature, and allowables. Imports units and numerics.
+ *
+ * @example allowable({ material: '6061-T6 drawn tube', property: 'yield' }).value.in('ksi') // => 35
+ * @module
+ */
+export * from './allowable';
+export {
+  type Basis,
+  type Datum,
+  datum,
+  datumCaution,
+  type Origin,
+  type Provenance,
+  type StressDatum,
+} from './datum';
+export { type GraphiteRanges, graphiteRanges } from './graphite';
+export { type MaterialName, material, materialNames, materialOf } from './library';
+export type * from './material';
+export * from './retention';

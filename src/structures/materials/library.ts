@@ -1,0 +1,99 @@
+import { MeopError } from '../../units';
+import {
+  bar6061,
+  drawnTube6061,
+  extruded6061,
+  extruded6061En,
+  plate6061,
+  thickExtrusion6061,
+  welded6061,
+} from './aluminium-6061';
+import { extruded6063, extruded7075, plate2024, plate7075, sheet2024, sheet7075 } from './aluminium-alloys';
+import { isomouldedGraphite } from './graphite';
+import type { Material } from './material';
+import { fabricPhenolic, fkm, nbr, paperPhenolic, paperTube, silicone } from './non-metals';
+import {
+  annealed304,
+  annealed316,
+  hardened4130,
+  mild1025,
+  normalised4130,
+  thickNormalised4130,
+} from './steel';
+
+const shelf = {
+  '6061-T6 drawn tube': drawnTube6061,
+  '6061-T6 extruded tube': extruded6061,
+  '6061-T6 extruded bar over 1 in': thickExtrusion6061,
+  '6061-T6 extrusion EN 755-2': extruded6061En,
+  '6061-T6 bar': bar6061,
+  '6061-T6 sheet and plate': plate6061,
+  '6061-T6 welded': welded6061,
+  '6063-T6 extrusion': extruded6063,
+  '7075-T6 extrusion': extruded7075,
+  '7075-T6 sheet': sheet7075,
+  '7075-T651 plate': plate7075,
+  '2024-T3 sheet': sheet2024,
+  '2024-T351 plate': plate2024,
+  '304 annealed': annealed304,
+  '316 annealed': annealed316,
+  '4130 normalised': normalised4130,
+  '4130 normalised over 0.188 in': thickNormalised4130,
+  '4130 HT 125': () => hardened4130(125),
+  '4130 HT 150': () => hardened4130(150),
+  '4130 HT 180': () => hardened4130(180),
+  '1025 mild steel': mild1025,
+  'isomoulded graphite': isomouldedGraphite,
+  FKM: fkm,
+  NBR: nbr,
+  silicone,
+  'paper phenolic': paperPhenolic,
+  'fabric phenolic': fabricPhenolic,
+  'paper tube': paperTube,
+} as const satisfies Readonly<Record<string, () => Material>>;
+
+/** The names of the materials that ship. */
+export type MaterialName = keyof typeof shelf;
+
+/**
+ * A material by name, with the source and basis of every value. A product form is part of the name, since 6061-T6 is
+ * sold to different minimums as drawn tube, extrusion and bar.
+ *
+ * @throws MeopError `unknown-name` naming the nearest
+ * @example material('6061-T6 drawn tube').yieldStrength?.value.in('ksi') // => 35
+ */
+export function material(name: MaterialName | (string & Record<never, never>)): Material {
+  if (isMaterialName(name)) return shelf[name]();
+  const start = name.toLowerCase().split(/[\s-]/)[0];
+  const near = materialNames().filter((known) => known.toLowerCase().startsWith(start));
+  const offered = (near.length > 0 ? near : materialNames()).map((known) => `'${known}'`).join(', ');
+  throw new MeopError(
+    'unknown-name',
+    `material: no material '${name}'; ${near.length > 0 ? 'of that alloy there are' : 'known are'} ${offered}; a material of your own is a record of type Material`,
+    'name',
+    { value: name, expected: offered },
+  );
+}
+
+/**
+ * The names that {@link material} knows.
+ *
+ * @example materialNames().includes('FKM') // => true
+ */
+export function materialNames(): readonly MaterialName[] {
+  return Object.keys(shelf).filter(isMaterialName);
+}
+
+/**
+ * The record itself, or the one of that name.
+ *
+ * @throws MeopError as {@link material}
+ * @example materialOf('FKM').class // => 'elastomer'
+ */
+export function materialOf(given: Material | MaterialName): Material {
+  return typeof given === 'string' ? material(given) : given;
+}
+
+function isMaterialName(name: string): name is MaterialName {
+  return Object.hasOwn(shelf, name);
+}

@@ -1,0 +1,198 @@
+import {
+  fromSiValue,
+  MeopError,
+  type Quantity,
+  type QuantityInput,
+  readInput,
+  table,
+  unitOf,
+} from '../../units';
+import { governing, type Margin, margin, marginTable } from '../margin';
+import { type AnchorBolts, anchorMargins } from './anchor-bolts';
+import { requiredBreakingForce, ropeStiffness, snatchLoad } from './snatch-load';
+import { type Termination, terminationEfficiency } from './termination';
+import { type WireRope, type WireRopeInput, wireRope } from './wire-rope';
+
+/** What holds a motor that breaks free of its stand. */
+export interface RopeRestraintInput {
+  /** Greatest thrust. */
+  readonly thrust: QuantityInput<'force'>;
+  /** How far the motor may move before the rope is tight; zero is a rope without slack, which still doubles the load. */
+  readonly slack: QuantityInput<'length'>;
+  /** Of the motor; gives the speed at which it takes up the slack. */
+  readonly mass?: QuantityInput<'mass'>;
+  readonly rope: WireRope | WireRopeInput;
+  readonly ropeLength: QuantityInput<'length'>;
+  /** Area of its wires; 0.472·d² (7x19) where left out. */
+  readonly metallicArea?: QuantityInput<'area'>;
+  /** 15 Msi (103 GPa) where left out. */
+  readonly modulus?: QuantityInput<'stress'>;
+  /** Ropes that share the load alike; 1 where left out. */
+  readonly legs?: number;
+  /** Between a rope and the thrust; 0 where left out. */
+  readonly legAngle?: QuantityInput<'angle'>;
+  readonly termination: Termination;
+  /** On the breaking force; 5 where left out. */
+  readonly designFactor?: number;
+  /** Working load limit of the shackle of one rope, as stamped on it. */
+  readonly shackle?: QuantityInput<'force'>;
+  /** What the ropes are anchored with. */
+  readonly anchor?: AnchorBolts;
+}
+
+/** What a restraint sees and holds. */
+export interface RopeRestraint {
+  readonly rope: WireRope;
+  /** Of all ropes together, along the thrust. */
+  readonly stiffness: Quantity<'stiffness'>;
+  /** Twice the thrust: the load were there no slack. */
+  readonly suddenLoad: Quantity<'force'>;
+  /** The greatest load on the restraint. */
+  readonly snatchLoad: Quantity<'force'>;
+  readonly impactFactor: number;
+  /** Where the mass is given. */
+  readonly takeUpSpeed: Quantity<'speed'> | undefined;
+  readonly ropeLoad: Quantity<'force'>;
+  /** Of the rope with its ends. */
+  readonly terminatedStrength: Quantity<'force'>;
+  /** From the catalogue, for this load and design factor. */
+  readonly requiredBreakingForce: Quantity<'force'>;
+  readonly margins: readonly Margin[];
+  readonly governing: Margin;
+  readonly cautions: readonly string[];
+  toString(): string;
+}
+
+const name = 'ropeRestraint';
+
+/**
+ * Whether wire ropes hold a motor that breaks free at full thrust and takes up their slack, with shackle and anchor.
+ * By the energy method: motor and anchorage rigid, rope elastic and massless, thrust kept up throughout. Do not count
+ * on a rope for what a barrier is there for.
+ *
+ * @throws MeopError `out-of-domain`, `unknown-name`
+ * @example ropeRestraint({ thrust: '2 kN', slack: '0 mm', ropeLength: '1 m', rope: { diameter: '5/16 in', construction: '6x19 FC', grade: 'improved plow' }, termination: 'clips' }).requiredBreakingForce.in('kN') // => 25
+ */
+export function ropeRestraint(input: RopeRestraintInput): RopeRestraint {
+  const thrust = positive('force', 'thrust', input.thrust);
+  const slack = readInput('length', 'slack', input.slack, name).si;
+  if (!(slack >= 0)) throw refused('slack', input.slack, 'a length of zero or more is expected');
+  const length = positive('length', 'ropeLength', input.ropeLength);
+  const legs = input.legs ?? 1;
+  if (!(Number.isInteger(legs) && legs >= 1))
+    throw refused('legs', legs, 'a whole number from 1 is expected');
+  const angle = input.legAngle === undefined ? 0 : readInput('angle', 'legAngle', input.legAngle, name).si;
+  if (!(angle >= 0 && angle < Math.PI / 2))
+    throw refused('legAngle', input.legAngle, 'an angle from 0 to below 90 deg is expected');
+  const designFactor = input.designFactor ?? 5;
+  if (!(designFactor > 0 && Number.isFinite(designFactor)))
+    throw refused('designFactor', designFactor, 'a number above zero is expected');
+
+  const rope = 'breakingForce' in input.rope ? input.rope : wireRope(input.rope);
+  const end = terminationEfficiency(input.termination, { fibreCore: rope.construction.includes('FC') });
+  const metallicArea =
+    input.metallicArea === undefined
+      ? 0.472 * rope.diameter.si ** 2
+      : positive('area', 'metallicArea', input.metallicArea);
+  const modulus =
+    input.modulus === undefined ? 15e6 * unitOf('psi').factor : positive('stress', 'modulus', input.modulus);
+  const cosine = Math.cos(angle);
+  const stiffness = legs * cosine * cosine * ropeStiffness.si({ metallicArea, modulus, length });
+  const peak = snatchLoad.si({ load: thrust, stiffness, slack });
+  const perRope = peak / (legs * cosine);
+  const unit = readInput('force', 'thrust', input.thrust, name).unit;
+  const force = (si: number): Quantity<'force'> => fromSiValue(si, 'force', unit);
+  const strength = rope.breakingForce.si * end.efficiency;
+
+  const cautions = [
+    ...rope.cautions,
+    ...end.cautions,
+    ...(legs > 1
+      ? ['ropes share alike only where their lengths do: one that is shorter takes the snatch alone']
+      : []),
+    ...(input.metallicArea === undefined && rope.construction !== '7x19'
+      ? [`the wire area of ${rope.construction} is taken as that of 7x19 (common practice, no source)`]
+      : []),
+    ...(slack > 0 ? ['the snatch grows with the square root of the slack: take the slack out'] : []),
+    'the weight of the motor is left out: add it where it pulls with the thrust',
+  ];
+  const margins: Margin[] = [
+    margin({
+      mode: 'wire rope with its ends',
+      applied: force(perRope),
+      allowable: force(strength),
+      factor: designFactor,
+      source: `${rope.source}; ${end.source}; energy method for the snatch`,
+      cautions: [...rope.cautions, ...end.cautions],
+    }),
+  ];
+  if (input.shackle !== undefined)
+    margins.push(
+      margin({
+        mode: 'shackle',
+        applied: force(perRope),
+        allowable: force(positive('force', 'shackle', input.shackle)),
+        factor: 1,
+        source: 'working load limit, which contains the factor of its maker',
+        cautions: [
+          'in line with the bow only: a load from the side takes up to half away (common practice, no source)',
+        ],
+      }),
+    );
+  if (input.anchor !== undefined) margins.push(...anchorMargins(input.anchor, peak, unit));
+  const mass = input.mass === undefined ? undefined : positive('mass', 'mass', input.mass);
+  const result = {
+    rope,
+    stiffness: fromSiValue<'stiffness'>(stiffness, 'stiffness', unitOf('N/mm')),
+    suddenLoad: force(2 * thrust),
+    snatchLoad: force(peak),
+    impactFactor: peak / thrust,
+    takeUpSpeed:
+      mass === undefined
+        ? undefined
+        : fromSiValue<'speed'>(Math.sqrt((2 * thrust * slack) / mass), 'speed', unitOf('m/s')),
+    ropeLoad: force(perRope),
+    terminatedStrength: force(strength),
+    requiredBreakingForce: force(
+      requiredBreakingForce.si({ load: perRope, designFactor, efficiency: end.efficiency }),
+    ),
+    margins,
+    governing: governing(margins),
+    cautions,
+  };
+  const text = (): string => restraintText(result);
+  return { ...result, toString: text, ...{ [Symbol.for('nodejs.util.inspect.custom')]: text } };
+}
+
+function restraintText(r: Omit<RopeRestraint, 'toString'>): string {
+  const rows = [
+    { what: 'without slack', load: r.suddenLoad },
+    { what: `with the slack, ${r.impactFactor.toFixed(1)} times the thrust`, load: r.snatchLoad },
+    { what: 'in one rope', load: r.ropeLoad },
+    { what: 'rope with its ends breaks at', load: r.terminatedStrength },
+    { what: 'catalogue strength needed', load: r.requiredBreakingForce },
+  ];
+  return [
+    table(rows),
+    '',
+    marginTable(r.margins),
+    ...r.cautions.map((caution) => `caution: ${caution}`),
+  ].join('\n');
+}
+
+function positive(
+  kind: 'force' | 'length' | 'area' | 'stress' | 'mass',
+  field: string,
+  value: unknown,
+): number {
+  const { si } = readInput(kind, field, value, name);
+  if (si > 0) return si;
+  throw refused(field, value, 'a value above zero is expected');
+}
+
+function refused(field: string, value: unknown, expected: string): MeopError {
+  return new MeopError('out-of-domain', `${name}: ${field}: ${String(value)} given; ${expected}`, field, {
+    value,
+    expected,
+  });
+}

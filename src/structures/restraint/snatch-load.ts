@@ -1,0 +1,95 @@
+import { area, force, formula, length, ratio, stiffness, stress } from '../../units';
+
+/**
+ * Stiffness of a rope of some length.
+ *
+ * @example ropeStiffness({ metallicArea: '0.0295 in^2', modulus: '15 Msi', length: '120 in' }).in('lbf/in') // => 3687.5
+ */
+export const ropeStiffness = /* @__PURE__ */ formula({
+  name: 'ropeStiffness',
+  title: 'Stiffness of a rope',
+  equation: 'k = A·E / L',
+  source: 'Hooke’s law',
+  inputs: {
+    metallicArea: area('A', 'area of the wires; 0.472·d² for 7x19 rope'),
+    modulus: stress('E', 'modulus of the rope, about half of that of steel', { above: 0 }),
+    length: length('L', 'length of the rope'),
+  },
+  output: stiffness('k', 'stiffness'),
+  example: { metallicArea: '19 mm^2', modulus: '103 GPa', length: '1.5 m' },
+  si: ({ metallicArea, modulus, length: l }) => (metallicArea * modulus) / l,
+  solve: {
+    length: (k, { metallicArea, modulus }) => (metallicArea * modulus) / k,
+    metallicArea: (k, { modulus, length: l }) => (k * l) / modulus,
+  },
+});
+
+/**
+ * Load in an elastic tether when a steady load takes up its slack: twice the load without slack, and much more with
+ * it. With a weight as the load it is that of a weight dropped by the slack. The stand and the motor are taken as
+ * rigid and the rope as massless, which errs on the high side.
+ *
+ * @example snatchLoad({ load: '200 lbf', stiffness: '3687.5 lbf/in', slack: '12 in' }).in('lbf') // => 4411.887938
+ */
+export const snatchLoad = /* @__PURE__ */ formula({
+  name: 'snatchLoad',
+  title: 'Load when slack is taken up',
+  equation: 'P = F + √(F² + 2·k·F·s)',
+  source: 'Energy method; D. Hall, Understanding Shock Loads, TD&T 49(2) (2013), for a dropped weight',
+  inputs: {
+    load: force('F', 'steady load: thrust, or weight', { above: 0 }),
+    stiffness: stiffness('k', 'stiffness of the tether'),
+    slack: length('s', 'slack before the tether is tight', { min: 0 }),
+  },
+  output: force('P', 'greatest load in the tether'),
+  example: { load: '2 kN', stiffness: '1300 N/mm', slack: '20 mm' },
+  si: ({ load, stiffness: k, slack }) => load + Math.sqrt(load * load + 2 * k * load * slack),
+  solve: {
+    stiffness: (peak, { load, slack }) => (peak * (peak - 2 * load)) / (2 * load * slack),
+    slack: (peak, { load, stiffness: k }) => (peak * (peak - 2 * load)) / (2 * load * k),
+  },
+});
+
+/**
+ * How many times the steady load a tether sees when slack is taken up; 2 without slack.
+ *
+ * @example impactFactor({ load: '200 lbf', stiffness: '3687.5 lbf/in', slack: '12 in' }) // => 22.05943969
+ */
+export const impactFactor = /* @__PURE__ */ formula({
+  name: 'impactFactor',
+  title: 'Impact factor of a tether with slack',
+  equation: 'n = 1 + √(1 + 2·k·s / F)',
+  source: 'Energy method; D. Hall, Understanding Shock Loads, TD&T 49(2) (2013), for a dropped weight',
+  inputs: {
+    load: force('F', 'steady load: thrust, or weight', { above: 0 }),
+    stiffness: stiffness('k', 'stiffness of the tether'),
+    slack: length('s', 'slack before the tether is tight', { min: 0 }),
+  },
+  output: ratio('n', 'greatest load over steady load', { min: 2 }),
+  example: { load: '2 kN', stiffness: '1300 N/mm', slack: '20 mm' },
+  si: ({ load, stiffness: k, slack }) => 1 + Math.sqrt(1 + (2 * k * slack) / load),
+});
+
+/**
+ * The catalogue strength a rope needs for a load.
+ *
+ * @example requiredBreakingForce({ load: '4 kN', designFactor: 5, efficiency: 0.8 }).in('kN') // => 25
+ */
+export const requiredBreakingForce = /* @__PURE__ */ formula({
+  name: 'requiredBreakingForce',
+  title: 'Breaking force that a rope needs',
+  equation: 'B = N·P / η',
+  source: 'Definition; a safe load of one fifth of the breaking force is that of rope tables',
+  inputs: {
+    load: force('P', 'greatest load in one rope'),
+    designFactor: ratio('N', 'design factor', { above: 0 }),
+    efficiency: ratio('η', 'what of the rope its ends keep', { above: 0, max: 1 }),
+  },
+  output: force('B', 'minimum breaking force of the rope'),
+  example: { load: '4 kN', designFactor: 5, efficiency: 0.8 },
+  si: ({ load, designFactor, efficiency }) => (designFactor * load) / efficiency,
+  solve: {
+    load: (breaking, { designFactor, efficiency }) => (breaking * efficiency) / designFactor,
+    designFactor: (breaking, { load, efficiency }) => (breaking * efficiency) / load,
+  },
+});

@@ -1,0 +1,88 @@
+import {
+  angle,
+  count,
+  force,
+  formula,
+  length,
+  optional,
+  ratio,
+  secondMomentOfArea,
+  stress,
+} from '../../units';
+
+/**
+ * Axial force in one of the members that carry a thrust together, spread like the legs of a tripod.
+ *
+ * @example strutForce({ load: '3 kN', count: 3, angle: '60 deg' }).in('kN') // => 2
+ */
+export const strutForce = /* @__PURE__ */ formula({
+  name: 'strutForce',
+  title: 'Axial force in a member of a thrust stand',
+  equation: 'N = F / (n·cos(θ))',
+  source: 'Statics',
+  inputs: {
+    load: force('F', 'load along the axis of the stand'),
+    count: count('n', 'members that share it alike'),
+    angle: optional(angle('θ', 'between a member and the axis', { min: 0, below: Math.PI / 2 }), 0),
+  },
+  output: force('N', 'axial force in a member'),
+  example: { load: '3 kN', count: 3, angle: '25 deg' },
+  si: ({ load, count: n, angle: theta = 0 }) => load / (n * Math.cos(theta)),
+  solve: {
+    load: (axial, { count: n, angle: theta }) => axial * n * Math.cos(theta),
+  },
+});
+
+/**
+ * Load at which a slender member buckles.
+ *
+ * @example eulerBucklingLoad({ elasticModulus: '200 GPa', secondMoment: '1000 mm^4', length: '1 m' }).in('N') // => 1973.920880
+ */
+export const eulerBucklingLoad = /* @__PURE__ */ formula({
+  name: 'eulerBucklingLoad',
+  title: 'Buckling load of a slender member',
+  equation: 'P_c = π²·E·I / (K·L)²',
+  source: "Euler; Shigley's Mechanical Engineering Design, 9th ed., section 4-12",
+  inputs: {
+    elasticModulus: stress('E', "Young's modulus", { above: 0 }),
+    secondMoment: secondMomentOfArea('I', 'least second moment of area'),
+    length: length('L', 'length between its ends'),
+    endFactor: optional(ratio('K', '1 pinned at both ends, 2 free at one end', { min: 0.5 }), 1),
+  },
+  output: force('P_c', 'buckling load'),
+  example: { elasticModulus: '200 GPa', secondMoment: '5000 mm^4', length: '0.6 m' },
+  si: ({ elasticModulus, secondMoment, length: l, endFactor = 1 }) =>
+    (Math.PI * Math.PI * elasticModulus * secondMoment) / (endFactor * l) ** 2,
+  solve: {
+    secondMoment: (load, { elasticModulus, length: l, endFactor }) =>
+      (load * (endFactor * l) ** 2) / (Math.PI * Math.PI * elasticModulus),
+    length: (load, { elasticModulus, secondMoment, endFactor }) =>
+      (Math.PI * Math.sqrt((elasticModulus * secondMoment) / load)) / endFactor,
+  },
+});
+
+/**
+ * Pull on each anchor at the back of a stand that a thrust tries to tip over; negative where its weight holds it down.
+ *
+ * @example anchorUplift({ thrust: '2 kN', height: '0.5 m', spread: '1 m', weight: '400 N', count: 2 }).in('N') // => 400
+ */
+export const anchorUplift = /* @__PURE__ */ formula({
+  name: 'anchorUplift',
+  title: 'Pull on the anchors of a stand that would tip',
+  equation: 'R = (F·h / b − W / 2) / n',
+  source: 'Statics: moments about the front anchors, weight over the middle',
+  inputs: {
+    thrust: force('F', 'thrust, level'),
+    height: length('h', 'height of the thrust over the base'),
+    spread: length('b', 'distance between front and back anchors'),
+    weight: force('W', 'weight of the stand', { min: 0 }),
+    count: count('n', 'anchors at the back'),
+  },
+  output: force('R', 'pull on one anchor'),
+  example: { thrust: '2 kN', height: '0.5 m', spread: '1 m', weight: '400 N', count: 2 },
+  si: ({ thrust, height, spread, weight, count: n }) => ((thrust * height) / spread - weight / 2) / n,
+  solve: {
+    spread: (pull, { thrust, height, weight, count: n }) => (thrust * height) / (pull * n + weight / 2),
+    weight: (pull, { thrust, height, spread, count: n }) => 2 * ((thrust * height) / spread - pull * n),
+  },
+});

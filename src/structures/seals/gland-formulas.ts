@@ -1,0 +1,171 @@
+import { force, formula, length, optional, ratio, stress } from '../../units';
+
+/**
+ * Squeeze of an O-ring in its gland: how much of the section is taken up. The depth includes half of the diametral
+ * clearance. Static radial seals want 15 % to 30 %.
+ *
+ * @example glandSqueeze({ crossSection: '0.139 in', glandDepth: '0.112 in' }) // => 0.1942446043
+ */
+export const glandSqueeze = /* @__PURE__ */ formula({
+  name: 'glandSqueeze',
+  title: 'Squeeze of an O-ring',
+  equation: 'C = (d − h) / d',
+  source: 'Apple Rubber, Seal Design Guide, static gland table',
+  inputs: {
+    crossSection: length('d', 'cross section of the ring as it lies in the groove'),
+    glandDepth: length('h', 'depth of the gland: groove plus half of the diametral clearance'),
+  },
+  output: ratio('C', 'squeeze'),
+  example: { crossSection: '0.139 in', glandDepth: '0.112 in' },
+  valid: [
+    ({ crossSection, glandDepth }) =>
+      glandDepth < crossSection || 'the ring is not squeezed at all: it will leak',
+  ],
+  si: ({ crossSection, glandDepth }) => (crossSection - glandDepth) / crossSection,
+  solve: {
+    crossSection: (squeeze, { glandDepth }) => glandDepth / (1 - squeeze),
+    glandDepth: (squeeze, { crossSection }) => crossSection * (1 - squeeze),
+  },
+});
+
+/**
+ * Gland fill: how much of the space for the ring the ring takes. About 75 % nominal, never above 85 % at the worst.
+ *
+ * @example glandFill({ crossSection: '0.139 in', glandDepth: '0.112 in', grooveWidth: '0.19 in' }) // => 0.7130957667
+ */
+export const glandFill = /* @__PURE__ */ formula({
+  name: 'glandFill',
+  title: 'Fill of an O-ring gland',
+  equation: 'V = (π / 4)·d² / (h·w)',
+  source: 'Definition; limits 75 % nominal and 85 % at the worst of seal makers (common practice, no source)',
+  inputs: {
+    crossSection: length('d', 'cross section of the ring as it lies in the groove'),
+    glandDepth: length('h', 'depth of the gland: groove plus half of the diametral clearance'),
+    grooveWidth: length('w', 'width of the groove left to the ring, without backup rings'),
+  },
+  output: ratio('V', 'ring volume over gland volume'),
+  example: { crossSection: '0.139 in', glandDepth: '0.112 in', grooveWidth: '0.190 in' },
+  si: ({ crossSection, glandDepth, grooveWidth }) =>
+    (Math.PI * crossSection * crossSection) / (4 * glandDepth * grooveWidth),
+  solve: {
+    crossSection: (fill, { glandDepth, grooveWidth }) =>
+      Math.sqrt((4 * fill * glandDepth * grooveWidth) / Math.PI),
+    glandDepth: (fill, { crossSection, grooveWidth }) =>
+      (Math.PI * crossSection * crossSection) / (4 * fill * grooveWidth),
+    grooveWidth: (fill, { crossSection, glandDepth }) =>
+      (Math.PI * crossSection * crossSection) / (4 * fill * glandDepth),
+  },
+});
+
+/**
+ * Stretch of an O-ring over the bottom of its groove; 1 % to 5 % keeps it seated without thinning it much.
+ *
+ * @example oRingStretch({ insideDiameter: '2.234 in', grooveDiameter: '2.278 in' }) // => 0.01969561325
+ */
+export const oRingStretch = /* @__PURE__ */ formula({
+  name: 'oRingStretch',
+  title: 'Stretch of an O-ring over its groove',
+  equation: 'S = (D − D_i) / D_i',
+  source: 'Definition; 5 % limit for grooves on a closure: Parker Hannifin, O-ring stretch article',
+  inputs: {
+    insideDiameter: length('D_i', 'inside diameter of the free ring'),
+    grooveDiameter: length('D', 'diameter of the bottom of the groove'),
+  },
+  output: ratio('S', 'stretch; negative where the ring is loose'),
+  example: { insideDiameter: '2.234 in', grooveDiameter: '2.278 in' },
+  si: ({ insideDiameter, grooveDiameter }) => (grooveDiameter - insideDiameter) / insideDiameter,
+  solve: {
+    insideDiameter: (stretch, { grooveDiameter }) => grooveDiameter / (1 + stretch),
+    grooveDiameter: (stretch, { insideDiameter }) => insideDiameter * (1 + stretch),
+  },
+});
+
+/**
+ * Cross section of an O-ring once stretched: rubber keeps its volume, so that the section thins.
+ *
+ * @example stretchedCrossSection({ crossSection: '0.139 in', insideDiameter: '2.234 in', grooveDiameter: '2.278 in' }).in('in') // => 0.1376510488
+ */
+export const stretchedCrossSection = /* @__PURE__ */ formula({
+  name: 'stretchedCrossSection',
+  title: 'Cross section of a stretched O-ring',
+  equation: 'd_s = d·√(D_i / D)',
+  source: 'Constant volume of the ring: Apple Rubber, Seal Design Guide',
+  inputs: {
+    crossSection: length('d', 'cross section of the free ring'),
+    insideDiameter: length('D_i', 'inside diameter of the free ring'),
+    grooveDiameter: length('D', 'diameter of the bottom of the groove'),
+  },
+  output: length('d_s', 'cross section in the groove'),
+  example: { crossSection: '0.139 in', insideDiameter: '2.234 in', grooveDiameter: '2.278 in' },
+  si: ({ crossSection, insideDiameter, grooveDiameter }) =>
+    crossSection * Math.sqrt(insideDiameter / grooveDiameter),
+  solve: {
+    crossSection: (thinned, { insideDiameter, grooveDiameter }) =>
+      thinned * Math.sqrt(grooveDiameter / insideDiameter),
+    grooveDiameter: (thinned, { crossSection, insideDiameter }) =>
+      insideDiameter * (crossSection / thinned) ** 2,
+  },
+});
+
+/**
+ * Young's modulus of a rubber from its Shore A hardness; within some 20 % (an estimate).
+ *
+ * @example rubberModulus({ hardness: 70 }).in('MPa') // => 5.520506782
+ */
+export const rubberModulus = /* @__PURE__ */ formula({
+  name: 'rubberModulus',
+  title: "Young's modulus of a rubber from its hardness",
+  equation: 'E = E_1·0.0981·(56 + 7.62336·H) / (0.137505·(254 − 2.54·H))',
+  source:
+    'Gent, On the relation between indentation hardness and Young’s modulus, Rubber Chem. Technol. 31 (1958) 896 (from memory)',
+  inputs: {
+    hardness: ratio('H', 'hardness, Shore A', { above: 0, below: 100 }),
+    scale: optional(stress('E_1', 'one megapascal, in which the fit is written', { above: 0 }), 1e6),
+  },
+  output: stress('E', "Young's modulus"),
+  example: { hardness: 70 },
+  valid: [
+    ({ hardness }) => (hardness >= 20 && hardness <= 80) || 'the relation is fitted to 20 to 80 Shore A',
+  ],
+  si: ({ hardness, scale = 1e6 }) =>
+    (scale * 0.0981 * (56 + 7.62336 * hardness)) / (0.137505 * (254 - 2.54 * hardness)),
+  solve: {
+    hardness: (e, { scale }) => {
+      const ratioToFit = (e * 0.137505) / (scale * 0.0981);
+      return (254 * ratioToFit - 56) / (7.62336 + 2.54 * ratioToFit);
+    },
+  },
+});
+
+/**
+ * Force that squeezes a whole O-ring, an estimate: it also tells how hard the closure will be to push in.
+ *
+ * @example oRingCompressionForce({ ringDiameter: '60 mm', crossSection: '3.5 mm', modulus: '5 MPa', squeeze: 0.2 }).in('N') // => 379.3585247
+ */
+export const oRingCompressionForce = /* @__PURE__ */ formula({
+  name: 'oRingCompressionForce',
+  title: 'Force that squeezes an O-ring',
+  equation: 'F = π·D·d·E·(1.25·C·√C + 50·C⁶)',
+  source:
+    'Lindley, Compression characteristics of laterally unrestrained rubber O-rings, J. IRI 1 (1967) 209 (from memory)',
+  inputs: {
+    ringDiameter: length('D', 'mean diameter of the ring'),
+    crossSection: length('d', 'cross section of the ring'),
+    modulus: stress('E', "Young's modulus of the rubber", { above: 0 }),
+    squeeze: ratio('C', 'squeeze', { min: 0, below: 1 }),
+  },
+  output: force('F', 'force, summed round the ring'),
+  example: { ringDiameter: '60 mm', crossSection: '3.53 mm', modulus: '5.5 MPa', squeeze: 0.2 },
+  valid: [({ squeeze }) => squeeze <= 0.4 || 'squeezed beyond the 40 % of the tests'],
+  si: ({ ringDiameter, crossSection, modulus, squeeze }) =>
+    Math.PI *
+    ringDiameter *
+    crossSection *
+    modulus *
+    (1.25 * squeeze * Math.sqrt(squeeze) + 50 * squeeze ** 6),
+  solve: {
+    modulus: (load, { ringDiameter, crossSection, squeeze }) =>
+      load /
+      (Math.PI * ringDiameter * crossSection * (1.25 * squeeze * Math.sqrt(squeeze) + 50 * squeeze ** 6)),
+  },
+});

@@ -1,0 +1,123 @@
+import type { GlandBands } from './gland-band';
+
+/** One thing a seal must do, and whether it does. */
+export interface SealCheck {
+  readonly check: string;
+  readonly holds: boolean;
+  /** The numbers, in words. */
+  readonly says: string;
+  readonly source: string;
+}
+
+interface Limits {
+  /** Nominal cross section, m. */
+  readonly section: number;
+  readonly cold: GlandBands;
+  readonly pressed: GlandBands;
+  /** Growth in volume of the rubber when hot, as a fraction. */
+  readonly swell: number;
+  /** Where a pressure is given. */
+  readonly limit?: { readonly clearance: number; readonly source: string };
+  readonly backed: boolean;
+  readonly temperatures: readonly SealCheck[];
+}
+
+// Squeeze of static radial glands in per cent by cross section in inches.
+// Source: Apple Rubber, Seal Design Guide, static gland table.
+const usualSqueeze: readonly (readonly [section: number, min: number, max: number])[] = [
+  [0.07, 18, 32],
+  [0.103, 14, 25],
+  [0.139, 14, 23],
+  [0.21, 14, 21],
+  [0.275, 13, 20],
+];
+const least = 0.007 * 0.0254; // of interference, whatever the section: seal makers' handbooks (from memory)
+
+/** The least and greatest usual squeeze of a static radial seal of this section. */
+function usualSqueezeFor(section: number): {
+  readonly min: number;
+  readonly max: number;
+  readonly source: string;
+} {
+  const row = usualSqueeze.find(([inches]) => Math.abs(section / 0.0254 - inches) < 0.004);
+  return row
+    ? { min: row[1] / 100, max: row[2] / 100, source: 'Apple Rubber, Seal Design Guide, static gland table' }
+    : { min: 0.15, max: 0.3, source: 'usual range of static seals (common practice, no source)' };
+}
+
+const percent = (value: number): string => `${(value * 100).toFixed(1)} %`;
+const mm = (si: number): string => `${(si * 1000).toFixed(3)} mm`;
+
+/** Every check of a gland, in the order in which a seal is designed. */
+export function glandChecks({
+  section,
+  cold,
+  pressed,
+  swell,
+  limit,
+  backed,
+  temperatures,
+}: Limits): readonly SealCheck[] {
+  const usual = usualSqueezeFor(section);
+  // The table is rounded to whole per cent; half of one is allowed for that.
+  const slack = 0.005;
+  const interference = pressed.section.min - pressed.depth.max;
+  const fill = cold.fill.max * (1 + swell);
+  return [
+    {
+      check: 'squeeze, least',
+      holds: cold.squeeze.min >= usual.min - slack,
+      says: `${percent(cold.squeeze.min)}, at least ${percent(usual.min)} wanted`,
+      source: usual.source,
+    },
+    {
+      check: 'squeeze, greatest',
+      holds: cold.squeeze.max <= usual.max + slack,
+      says: `${percent(cold.squeeze.max)}, at most ${percent(usual.max)} wanted`,
+      source: usual.source,
+    },
+    {
+      check: 'interference under pressure',
+      holds: interference >= least,
+      says: `${mm(interference)} left with the bore grown, at least ${mm(least)} wanted`,
+      source: "seal makers' handbooks, 0.007 in (from memory)",
+    },
+    {
+      check: 'squeeze off centre',
+      holds: pressed.squeezeOffCentre > 0,
+      says: `${percent(pressed.squeezeOffCentre)} where the closure lies to one side, above zero wanted`,
+      source: 'Geometry',
+    },
+    {
+      check: 'stretch',
+      holds: cold.stretch.min >= 0 && cold.stretch.nominal <= 0.05,
+      says: `${percent(cold.stretch.min)} to ${percent(cold.stretch.max)}, nominal ${percent(cold.stretch.nominal)}; no slack and nominally at most 5 % wanted`,
+      source: 'Parker Hannifin, O-ring stretch article, 5 % limit',
+    },
+    {
+      check: 'fill',
+      holds: fill <= 0.85,
+      says: `${percent(fill)} at the worst${swell > 0 ? ' when hot' : ''}, at most 85 % wanted`,
+      source: 'common practice, no source',
+    },
+    ...(limit === undefined
+      ? []
+      : [
+          {
+            check: 'extrusion gap under pressure',
+            holds: backed || pressed.clearance.max <= limit.clearance,
+            says: backed
+              ? 'closed by the backup ring'
+              : `${mm(pressed.clearance.max)} across, at most ${mm(limit.clearance)}`,
+            source: limit.source,
+          },
+        ]),
+    {
+      check: 'assembly clearance',
+      holds: cold.clearance.min > 0,
+      says: `${mm(cold.clearance.min)} at the least, above zero wanted`,
+      source: 'Geometry',
+    },
+    ...temperatures,
+  ];
+}

@@ -1,0 +1,15 @@
+/**
+ * O-rings: standard sizes, glands over all tolerances, extrusion gaps under pressure, drilled holes they must pass.
+ * Imports units and the material records.
+ *
+ * @example oRing('228').crossSection.in('in') // => 0.139
+ * @module
+ */
+export * from './extrusion-gap';
+export * from './gland-formulas';
+export type { SealCheck } from './gland-limits';
+export * from './o-ring';
+export * from './o-ring-gland';
+export * from './seal-pair';
+export * from './seal-passes-hole';
+export type { Band, TolerancedLength } from './tolerance';

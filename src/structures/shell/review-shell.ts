@@ -1,0 +1,147 @@
+import { fromSiValue, type Quantity, type QuantityInput, readInput, unitFor } from '../../units';
+import { designPressures, proofCheck } from '../design-pressures';
+import { type DesignFactors, designFactors, type FactorSet, type FactorSetName } from '../factor-sets';
+import { governing, type Margin, margin, marginTable } from '../margin';
+import { type Allowable, allowable } from '../materials/allowable';
+import { type MaterialName, materialOf } from '../materials/library';
+import type { Material } from '../materials/material';
+import { type BurstPressure, burstPressure } from './burst-pressure';
+import { outOfRoundStress } from './out-of-round';
+import { type ThickWallStress, thickWallStress } from './thick-wall';
+import { yieldStart } from './yield-pressure';
+
+/** A plain tube to review. */
+export interface ShellInput {
+  readonly material: Material | MaterialName;
+  readonly insideRadius: QuantityInput<'length'>;
+  readonly outsideRadius: QuantityInput<'length'>;
+  /** The maximum expected operating pressure: an upper bound, not the nominal peak. */
+  readonly meop: QuantityInput<'gauge pressure'>;
+  /** Of the wall, at the worst moment; room temperature where left out. */
+  readonly temperature?: QuantityInput<'temperature'>;
+  /** Time at that temperature; half an hour where left out. */
+  readonly exposure?: QuantityInput<'time'>;
+  /** Default `'ground test'`. */
+  readonly factors?: FactorSetName | Partial<FactorSet>;
+  /** Greatest less least diameter, where the tube was measured. */
+  readonly ovality?: QuantityInput<'length'>;
+  /** The strain-hardening exponent, for one more burst method. */
+  readonly strainHardening?: number;
+}
+
+/** Every way a plain tube can let go, with its margin. */
+export interface ShellReview {
+  readonly margins: readonly Margin[];
+  readonly governing: Margin;
+  /** At the bore and MEOP. */
+  readonly stress: ThickWallStress;
+  readonly burst: BurstPressure;
+  readonly cautions: readonly string[];
+  toString(): string;
+}
+
+/**
+ * The margins of a plain tube by Lamé at its wall temperature: yield by hoop stress and by von Mises, out-of-round bending,
+ * burst by the least of several methods, and yield at the cold proof test. Joints, holes and buckling are not in it.
+ *
+ * @throws MeopError as {@link allowable}, {@link thickWallStress} and {@link designFactors}
+ * @example reviewShell({ material: '6061-T6 drawn tube', insideRadius: '1.5 in', outsideRadius: '1.75 in', meop: '1000 psi' }).governing.mode // => 'burst, Barlow'
+ */
+export function reviewShell(input: ShellInput): ShellReview {
+  const { insideRadius, outsideRadius, meop, temperature, exposure, ovality } = input;
+  const material = materialOf(input.material);
+  const factors = designFactors(input.factors);
+  const bore = thickWallStress({ pressure: meop, insideRadius, outsideRadius });
+  const strength = (property: 'yield' | 'ultimate'): Allowable =>
+    allowable({ material, property, temperature, exposure });
+  const yielding = strength('yield');
+  const ultimate = strength('ultimate');
+  const hot = yielding.temperature;
+  const burst = burstPressure({
+    insideRadius,
+    outsideRadius,
+    ultimateStrength: ultimate.value,
+    yieldStrength: yielding.value,
+    ...(input.strainHardening !== undefined && { strainHardening: input.strainHardening }),
+  });
+  const pressures = designPressures({ meop, factors });
+  const cold = yieldStart({ material, insideRadius, outsideRadius });
+  const stressMargin = (mode: string, applied: Quantity<'stress'>, source: string): Margin =>
+    margin({
+      mode,
+      applied,
+      allowable: yielding.value,
+      factor: factors.yieldFactor,
+      temperature: hot,
+      source,
+      cautions: yielding.cautions,
+    });
+  const margins = [
+    stressMargin('yield at the bore, hoop stress', bore.hoop, 'Lamé, maximum stress'),
+    stressMargin('yield at the bore, von Mises', bore.vonMises, 'Lamé, distortion energy'),
+    ...(ovality === undefined
+      ? []
+      : [
+          stressMargin(
+            'yield of an oval tube',
+            ovalStress(input, material, ovality, bore.hoop),
+            outOfRoundStress.source,
+          ),
+        ]),
+    margin({
+      mode: `burst, ${burst.method}`,
+      applied: pressures.meop,
+      allowable: burst.pressure,
+      factor: factors.ultimateFactor,
+      temperature: hot,
+      source: burst.estimates.find(({ method }) => method === burst.method)?.source ?? '',
+      cautions: ultimate.cautions,
+    }),
+    proofCheck({ proofPressure: pressures.proof, yieldPressure: cold.firstYield, cautions: cold.cautions }),
+  ];
+  return assembled(margins, bore, burst, factors);
+}
+
+function ovalStress(
+  { insideRadius, outsideRadius, meop }: ShellInput,
+  material: Material,
+  ovality: QuantityInput<'length'>,
+  hoop: Quantity<'stress'>,
+): Quantity<'stress'> {
+  const read = (field: string, value: unknown): number => readInput('length', field, value, 'reviewShell').si;
+  const [a, b] = [read('insideRadius', insideRadius), read('outsideRadius', outsideRadius)];
+  const metres = (si: number): Quantity<'length'> => fromSiValue(si, 'length', unitFor('length', 'mm'));
+  const { elasticModulus, poissonRatio } = material;
+  const bending = outOfRoundStress({
+    pressure: meop,
+    meanRadius: metres((a + b) / 2),
+    wall: metres(b - a),
+    ovality,
+    // Without stiffness the pressure rounds nothing out: the upper bound.
+    elasticModulus: elasticModulus?.value ?? '1e9 GPa',
+    poissonRatio: poissonRatio?.value ?? 0.3,
+  });
+  return fromSiValue(hoop.si + bending.si, 'stress', unitFor('stress', hoop.unit));
+}
+
+const always = 'buckling, joints, holes, threads and welds are not in this review of a plain tube';
+
+function assembled(
+  margins: readonly Margin[],
+  stress: ThickWallStress,
+  burst: BurstPressure,
+  factors: DesignFactors,
+): ShellReview {
+  const cautions = [...factors.cautions, ...burst.cautions, always];
+  const text = (): string =>
+    [marginTable(margins), ...cautions.map((caution) => `caution: ${caution}`)].join('\n');
+  return {
+    margins,
+    governing: governing(margins),
+    stress,
+    burst,
+    cautions,
+    toString: text,
+    ...{ [Symbol.for('nodejs.util.inspect.custom')]: text },
+  };
+}

@@ -1,0 +1,14 @@
+/**
+ * Standard threads, their stripping strength and preload, and ports for instruments. Imports units and the material records.
+ *
+ * @example threadGeometry('1/4-20').tensileStressArea.in('in^2') // => 0.03182091806
+ * @module
+ */
+
+export * from './pipe-thread';
+export * from './preload';
+export * from './shear-area';
+export * from './stress-area';
+export * from './thread-geometry';
+export type { ThreadLimitsSi } from './thread-limits';
+export * from './thread-stripping';

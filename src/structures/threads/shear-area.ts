@@ -1,0 +1,112 @@
+import { area, formula, length } from '../../units';
+
+const engagement = length('L', 'length of engaged full thread');
+const pitch = length('P', 'pitch');
+const source =
+  "FED-STD-H28/2 and Machinery's Handbook, 24th ed., shear areas of external and internal threads";
+
+/**
+ * Area along which the threads of the screw strip; the hole's minor diameter decides.
+ *
+ * @example externalThreadShearArea({ engagement: '1 in', pitch: '1/20 in', internalMinorMax: '0.2070 in', externalPitchMin: '0.2127 in' }).in('in^2').toFixed(3) // => '0.368'
+ */
+export const externalThreadShearArea = /* @__PURE__ */ formula({
+  name: 'externalThreadShearArea',
+  title: 'Shear area of the external thread',
+  equation: 'A_e = π·L·K_n·(1/2 + (E_s − K_n) / (√3·P))',
+  source,
+  inputs: {
+    engagement,
+    pitch,
+    internalMinorMax: length('K_n', 'greatest minor diameter of the tapped hole'),
+    externalPitchMin: length('E_s', 'least pitch diameter of the screw'),
+  },
+  output: area('A_e', 'shear area of the external thread'),
+  example: {
+    engagement: '0.25 in',
+    pitch: '1/20 in',
+    internalMinorMax: '0.2070 in',
+    externalPitchMin: '0.2127 in',
+  },
+  requires: [
+    ({ pitch: p, internalMinorMax: k, externalPitchMin: e }) =>
+      p / 2 + (e - k) / Math.sqrt(3) > 0 || 'the threads do not overlap: the hole is larger than the screw',
+  ],
+  si: ({ engagement: l, pitch: p, internalMinorMax: k, externalPitchMin: e }) =>
+    Math.PI * l * k * (0.5 + (e - k) / (Math.sqrt(3) * p)),
+  solve: {
+    engagement: (a, { pitch: p, internalMinorMax: k, externalPitchMin: e }) =>
+      a / (Math.PI * k * (0.5 + (e - k) / (Math.sqrt(3) * p))),
+  },
+});
+
+/**
+ * Area along which the threads of the tapped hole strip; the screw's major diameter decides.
+ *
+ * @example internalThreadShearArea({ engagement: '1 in', pitch: '1/20 in', externalMajorMin: '0.2408 in', internalPitchMax: '0.2224 in' }).in('in^2').toFixed(3) // => '0.539'
+ */
+export const internalThreadShearArea = /* @__PURE__ */ formula({
+  name: 'internalThreadShearArea',
+  title: 'Shear area of the internal thread',
+  equation: 'A_n = π·L·D_s·(1/2 + (D_s − E_n) / (√3·P))',
+  source,
+  inputs: {
+    engagement,
+    pitch,
+    externalMajorMin: length('D_s', 'least major diameter of the screw'),
+    internalPitchMax: length('E_n', 'greatest pitch diameter of the tapped hole'),
+  },
+  output: area('A_n', 'shear area of the internal thread'),
+  example: {
+    engagement: '0.25 in',
+    pitch: '1/20 in',
+    externalMajorMin: '0.2408 in',
+    internalPitchMax: '0.2224 in',
+  },
+  requires: [
+    ({ pitch: p, externalMajorMin: d, internalPitchMax: e }) =>
+      p / 2 + (d - e) / Math.sqrt(3) > 0 || 'the threads do not overlap: the hole is larger than the screw',
+  ],
+  si: ({ engagement: l, pitch: p, externalMajorMin: d, internalPitchMax: e }) =>
+    Math.PI * l * d * (0.5 + (d - e) / (Math.sqrt(3) * p)),
+  solve: {
+    engagement: (a, { pitch: p, externalMajorMin: d, internalPitchMax: e }) =>
+      a / (Math.PI * d * (0.5 + (d - e) / (Math.sqrt(3) * p))),
+  },
+});
+
+/**
+ * Engagement at which the screw breaks before its own threads strip, screw and hole of equal strength; times the ratio of
+ * stripping loads where the hole is weaker ({@link threadStripping}).
+ *
+ * @example equalStrengthEngagement({ tensileStressArea: '0.0318 in^2', pitch: '1/20 in', internalMinorMax: '0.2070 in', externalPitchMin: '0.2127 in' }).in('in').toFixed(3) // => '0.173'
+ */
+export const equalStrengthEngagement = /* @__PURE__ */ formula({
+  name: 'equalStrengthEngagement',
+  title: 'Engagement at which the screw breaks first, equal strengths',
+  equation: 'L_e = 2·A_s / (π·K_n·(1/2 + (E_s − K_n) / (√3·P)))',
+  source: `${source} (shear strength taken as half the tensile)`,
+  inputs: {
+    tensileStressArea: area('A_s', 'tensile stress area'),
+    pitch,
+    internalMinorMax: length('K_n', 'greatest minor diameter of the tapped hole'),
+    externalPitchMin: length('E_s', 'least pitch diameter of the screw'),
+  },
+  output: length('L_e', 'length of engagement'),
+  example: {
+    tensileStressArea: '0.0318 in^2',
+    pitch: '1/20 in',
+    internalMinorMax: '0.2070 in',
+    externalPitchMin: '0.2127 in',
+  },
+  requires: [
+    ({ pitch: p, internalMinorMax: k, externalPitchMin: e }) =>
+      p / 2 + (e - k) / Math.sqrt(3) > 0 || 'the threads do not overlap: the hole is larger than the screw',
+  ],
+  si: ({ tensileStressArea: a, pitch: p, internalMinorMax: k, externalPitchMin: e }) =>
+    (2 * a) / (Math.PI * k * (0.5 + (e - k) / (Math.sqrt(3) * p))),
+  solve: {
+    tensileStressArea: (l, { pitch: p, internalMinorMax: k, externalPitchMin: e }) =>
+      (l * Math.PI * k * (0.5 + (e - k) / (Math.sqrt(3) * p))) / 2,
+  },
+});

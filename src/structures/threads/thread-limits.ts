@@ -1,0 +1,82 @@
+/** The worst limits of mating threads, m: what a stripping calculation must use. */
+export interface ThreadLimitsSi {
+  /** Least major diameter of the screw. */
+  readonly externalMajorMin: number;
+  /** Least pitch diameter of the screw. */
+  readonly externalPitchMin: number;
+  /** Greatest pitch diameter of the tapped hole. */
+  readonly internalPitchMax: number;
+  /** Greatest minor diameter of the tapped hole. */
+  readonly internalMinorMax: number;
+}
+
+/** Basic dimensions, m. */
+interface Basic {
+  readonly diameter: number;
+  readonly pitch: number;
+  readonly pitchDiameter: number;
+  readonly minorDiameter: number;
+}
+
+/**
+ * Limits for 6g screws in 6H holes by the tolerance formulas of ISO 965-1 (from memory), each tolerance rounded up to the
+ * R40 series of preferred numbers as the standard's tables are rounded, so none is below its table value by more than 1 %.
+ */
+export function metricLimits({ diameter, pitch, pitchDiameter, minorDiameter }: Basic): ThreadLimitsSi {
+  const p = pitch * 1e3;
+  // The standard computes with the geometric mean of its diameter step.
+  const [low, high] = steps.find(([, top]) => diameter * 1e3 <= top) ?? [22.4, 45];
+  const d = Math.sqrt(low * high);
+  const deviation = (15 + 11 * p) * 1e-6;
+  const major = tolerance(180 * p ** (2 / 3) - 3.15 / Math.sqrt(p));
+  const pitch6 = 90 * p ** 0.4 * d ** 0.1;
+  const minor = tolerance(p < 1 ? 433 * p - 190 * p ** 1.22 : 230 * p ** 0.7);
+  return {
+    externalMajorMin: diameter - deviation - major,
+    externalPitchMin: pitchDiameter - deviation - tolerance(pitch6),
+    internalPitchMax: pitchDiameter + tolerance(1.32 * pitch6),
+    internalMinorMax: minorDiameter + minor,
+  };
+}
+
+const steps = [
+  [1.4, 2.8],
+  [2.8, 5.6],
+  [5.6, 11.2],
+  [11.2, 22.4],
+] as const;
+
+// biome-ignore format: a series of preferred numbers reads best in rows
+const r40 = [
+  1, 1.06, 1.12, 1.18, 1.25, 1.32, 1.4, 1.5, 1.6, 1.7, 1.8, 1.9, 2, 2.12, 2.24, 2.36, 2.5, 2.65, 2.8, 3,
+  3.15, 3.35, 3.55, 3.75, 4, 4.25, 4.5, 4.75, 5, 5.3, 5.6, 6, 6.3, 6.7, 7.1, 7.5, 8, 8.5, 9, 9.5, 10,
+];
+
+/** Micrometres in, metres out, rounded up to R40. */
+function tolerance(micrometres: number): number {
+  const decade = 10 ** Math.floor(Math.log10(micrometres));
+  const mantissa = micrometres / decade;
+  return decade * (r40.find((number) => number >= mantissa) ?? 10) * 1e-6;
+}
+
+/**
+ * Limits for 2A screws in 2B holes by the tolerance formulas of ASME B1.1 for a length of engagement of one diameter
+ * (from memory; they give the published limits of 1/4-20 to 0.0001 in).
+ */
+export function unifiedLimits({ diameter, pitch, pitchDiameter, minorDiameter }: Basic): ThreadLimitsSi {
+  const d = diameter / inch;
+  const p = pitch / inch;
+  const p23 = p ** (2 / 3);
+  const pitch2A = 0.0015 * Math.cbrt(d) + 0.0015 * Math.sqrt(d) + 0.015 * p23;
+  const allowance = 0.3 * pitch2A;
+  const coarse = 0.25 * p - 0.4 * p * p;
+  const numbered = Math.max(coarse, Math.min(0.394 * p, 0.05 * p23 + (0.03 * p) / d - 0.002));
+  return {
+    externalMajorMin: (d - allowance - 0.06 * p23) * inch,
+    externalPitchMin: pitchDiameter - (allowance + pitch2A) * inch,
+    internalPitchMax: pitchDiameter + 1.3 * pitch2A * inch,
+    internalMinorMax: minorDiameter + (d < 0.25 ? numbered : coarse) * inch,
+  };
+}
+
+const inch = 0.0254;

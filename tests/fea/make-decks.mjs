@@ -1,0 +1,199 @@
+// Writes the CalculiX input decks of this folder: node make-decks.mjs. Units: mm, N, MPa.
+import { writeFileSync } from 'node:fs';
+import { mesh, meshText, setText } from './mesh.mjs';
+
+const metal = ['*MATERIAL,NAME=METAL', '*ELASTIC', '68900,0.33'];
+const section = '*SOLID SECTION,ELSET=PART,MATERIAL=METAL';
+const deck = (name, title, lines) =>
+  writeFileSync(new URL(`${name}.inp`, import.meta.url), `${['*HEADING', title, ...lines].join('\n')}\n`);
+const results = ['*NODE FILE,OUTPUT=2D', 'U', '*EL FILE,OUTPUT=2D', 'S', '*END STEP'];
+
+/** Pressure on a side of the axisymmetric elements that hold it: side 1 is i-j, 2 j-k, 3 k-l, 4 l-i. */
+const sides = (elements, side, value) => elements.map((e) => `${e},P${side},${value}`);
+
+function cylinder(name, ri, ro, p) {
+  const m = mesh();
+  const [ni, nj, height] = [16, 4, 4];
+  m.block2(ni, nj, (i, j) => [ri + ((ro - ri) * i) / (2 * ni), (height * j) / (2 * nj)]);
+  const at = (i, j) => j * ni + i + 1;
+  const rows = [...Array(nj).keys()];
+  const columns = [...Array(ni).keys()];
+  const endStress = (p * ri * ri) / (ro * ro - ri * ri);
+  deck(name, `Thick cylinder, closed ends, r_i ${ri}, r_o ${ro}, p ${p}`, [
+    meshText(m, 'CAX8'),
+    ...metal,
+    section,
+    setText(
+      'FOOT',
+      m.where((_, z) => z < 1e-6),
+    ),
+    // The top stays plane, as it does far from the ends.
+    setText(
+      'TOP',
+      m.where((_, z) => z > height - 1e-6),
+    ),
+    '*STEP',
+    '*STATIC',
+    '*BOUNDARY',
+    'FOOT,2,2,0',
+    '*DLOAD',
+    ...sides(
+      rows.map((j) => at(0, j)),
+      4,
+      p,
+    ),
+    ...sides(
+      columns.map((i) => at(i, nj - 1)),
+      3,
+      -endStress,
+    ),
+    ...results,
+  ]);
+}
+
+function plate(name, { a, b = 0, t, p, edge }) {
+  const m = mesh();
+  const [ni, nj] = [32, 8];
+  // Finer towards the rim of the hole.
+  const radius = (i) => b + (a - b) * (b > 0 ? (i / (2 * ni)) ** 1.5 : i / (2 * ni));
+  // Midside nodes stand half way between their corners.
+  const mid = (i) => (i % 2 === 0 ? radius(i) : (radius(i - 1) + radius(i + 1)) / 2);
+  m.block2(ni, nj, (i, j) => [mid(i), (t * j) / (2 * nj)]);
+  const at = (i, j) => j * ni + i + 1;
+  const inner = [...Array(2 * nj + 1).keys()].map((j) => m.node(b, (t * j) / (2 * nj)));
+  // What the plug takes goes into the rim as shear: the force of the pressure on the hole, consistent with a quadratic side.
+  const plug = p * Math.PI * b * b;
+  const weight = (j) => (j % 2 === 1 ? 4 / 6 : j === 0 || j === 2 * nj ? 1 / 6 : 2 / 6) / nj;
+  deck(name, `Circular plate, ${edge}, a ${a}, b ${b}, t ${t}, p ${p}`, [
+    meshText(m, 'CAX8'),
+    ...metal,
+    section,
+    setText(
+      'EDGE',
+      m.where((r, z) => r > a - 1e-6 && (edge === 'clamped' || Math.abs(z - t / 2) < 1e-6)),
+    ),
+    ...(b === 0
+      ? [
+          setText(
+            'AXIS',
+            m.where((r) => r < 1e-6),
+          ),
+        ]
+      : []),
+    '*STEP',
+    '*STATIC',
+    '*BOUNDARY',
+    edge === 'clamped' ? 'EDGE,1,2,0' : 'EDGE,2,2,0',
+    ...(b === 0 ? ['AXIS,1,1,0'] : []),
+    '*DLOAD',
+    ...sides(
+      [...Array(ni).keys()].map((i) => at(i, 0)),
+      1,
+      p,
+    ),
+    ...(b > 0 ? ['*CLOAD', ...inner.map((id, j) => `${id},2,${plug * weight(j)}`)] : []),
+    ...results,
+  ]);
+}
+
+/** Half of one bolt's share of a tube end, the hole drilled radially; the pin pushes towards the free end at z = 0. */
+function tubeEnd(name, { ri, ro, bolts, d, e, length, flow, travel }) {
+  const m = mesh();
+  const rm = (ri + ro) / 2;
+  const hole = d / 2;
+  const half = (rm * Math.PI) / bolts;
+  const box = e + 4 * hole;
+  const [nx, nside, nr, nz, nt] = [6, 12, 10, 6, 3];
+  const nphi = 2 * nx + nside;
+  // A straight hole near it, a cut along the sector's plane far from it.
+  const angle = (x, r) => {
+    const s = (Math.max(0, x - hole) / (half - hole)) ** 2;
+    return (1 - s) * Math.asin(x / r) + (s * x) / rm;
+  };
+  const place = (x, z, k) => {
+    const r = ro - ((ro - ri) * k) / (2 * nt); // inwards, so that the elements are right-handed
+    const theta = angle(x, r);
+    return [r * Math.cos(theta), r * Math.sin(theta), z];
+  };
+  const outer = (v) => {
+    if (v <= nx) return [(half * v) / nx, 0];
+    if (v <= nx + nside) return [half, (box * (v - nx)) / nside];
+    return [(half * (nphi - v)) / nx, box];
+  };
+  m.block3(nphi, nr, nt, (i, j, k) => {
+    const corner = (ii, jj) => {
+      const phi = (Math.PI * ii) / (2 * nphi);
+      const [ox, oz] = outer(ii / 2);
+      const s = (jj / (2 * nr)) ** 1.6;
+      const [hx, hz] = [hole * Math.sin(phi), e - hole * Math.cos(phi)];
+      return [hx + s * (ox - hx), hz + s * (oz - hz)];
+    };
+    // Midside nodes of the radial lines stand half way; on the hole they stand on the circle.
+    const [x, z] =
+      j % 2 === 0 ? corner(i, j) : [0, 1].map((c) => (corner(i, j - 1)[c] + corner(i, j + 1)[c]) / 2);
+    return place(Math.max(0, Math.min(half, x)), z, k);
+  });
+  m.block3(nx, nz, nt, (i, j, k) =>
+    place((half * (2 * nx - i)) / (2 * nx), box + ((length - box) * j) / (2 * nz), k),
+  );
+  const theta = (x, y) => Math.atan2(y, x);
+  const onHole = (_x, y, z) => Math.abs(Math.hypot(y, z - e) - hole) < 1e-3;
+  // A pin without friction touches the half towards the end, to 75° from the direction of the load.
+  const touched = (x, y, z) => onHole(x, y, z) && e - z >= hole * Math.cos((75 * Math.PI) / 180) - 1e-6;
+  const plastic = flow === undefined ? [] : ['*PLASTIC', ...flow.map((row) => row.join(','))];
+  deck(name, `Tube end, one of ${bolts} holes, d ${d}, e ${e}, r_i ${ri}, r_o ${ro}, pin travel ${travel}`, [
+    meshText(m, 'C3D20R'),
+    ...metal,
+    ...plastic,
+    section,
+    setText('HOLE', m.where(onHole)),
+    setText('PIN', m.where(touched)),
+    setText(
+      'SYM',
+      m.where((x, y) => Math.abs(theta(x, y)) < 1e-6 || Math.abs(theta(x, y) - Math.PI / bolts) < 1e-6),
+    ),
+    setText(
+      'FAR',
+      m.where((_x, _y, z) => z > length - 1e-6),
+    ),
+    '*TRANSFORM,NSET=ALL,TYPE=C',
+    '0,0,0,0,0,1',
+    flow === undefined ? '*STEP' : '*STEP,INC=200',
+    '*STATIC',
+    ...(flow === undefined ? [] : ['0.05,1,1e-5,0.05']),
+    '*BOUNDARY',
+    'SYM,2,2,0',
+    'FAR,3,3,0',
+    `PIN,3,3,${-travel}`,
+    '*NODE PRINT,NSET=PIN,TOTALS=ONLY',
+    'RF',
+    ...(flow === undefined ? ['*NODE FILE', 'U', '*EL FILE', 'S', '*END STEP'] : ['*END STEP']),
+  ]);
+}
+
+cylinder('thick-cylinder', 38.1, 44.45, 6.894757);
+cylinder('thick-cylinder-k2', 20, 40, 10);
+const closure = { a: 38.1, t: 9.525, p: 6.894757 };
+plate('plate-clamped', { ...closure, edge: 'clamped' });
+plate('plate-supported', { ...closure, edge: 'supported' });
+plate('plate-clamped-hole', { ...closure, b: 6.35, edge: 'clamped' });
+plate('plate-supported-hole', { ...closure, b: 6.35, edge: 'supported' });
+plate('plate-thin-clamped', { a: 38.1, t: 2.54, p: 0.5, edge: 'clamped' });
+plate('plate-thin-clamped-hole', { a: 38.1, t: 2.54, p: 0.5, b: 6.35, edge: 'clamped' });
+plate('plate-thin-supported-hole', { a: 38.1, t: 2.54, p: 0.5, b: 6.35, edge: 'supported' });
+const joint = { ri: 38.1, ro: 44.45, bolts: 12, d: 6.35, length: 60 };
+// Perfectly plastic at the minimum yield of 6061-T6 drawn tube, 35 ksi; and hardening to its minimum ultimate of 42 ksi at
+// 10 % elongation, true stress against true plastic strain.
+const perfect = [
+  [241.3, 0],
+  [241.5, 1],
+];
+const hardening = [
+  [241.3, 0],
+  [318.5, 0.0907],
+  [318.7, 1],
+];
+tubeEnd('tube-end-elastic', { ...joint, e: 12.7, travel: 0.01 });
+tubeEnd('tube-end-plastic', { ...joint, e: 12.7, travel: 1, flow: perfect });
+tubeEnd('tube-end-hardening', { ...joint, e: 12.7, travel: 1, flow: hardening });
+tubeEnd('tube-end-plastic-1d', { ...joint, e: 6.35, travel: 1, flow: perfect });

@@ -1,0 +1,277 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  allowable,
+  boltClass,
+  boltClassNames,
+  datum,
+  factorSet,
+  type Material,
+  material,
+  materialNames,
+  strengthRetention,
+} from '../../src/structures';
+import { MeopError, quantity } from '../../src/units';
+
+const codeOf = (act: () => unknown): string => {
+  try {
+    act();
+  } catch (error) {
+    return error instanceof MeopError ? error.code : 'no MeopError';
+  }
+  return 'no error';
+};
+
+const all = materialNames().map((name) => material(name));
+
+describe('every material that ships', () => {
+  test.each(all.map((record) => [record.name, record] as const))(
+    '%s: each datum has a source, a basis and a provenance',
+    (_, record) => {
+      const data: unknown[] = [];
+      const walk = (value: unknown): void => {
+        if (typeof value !== 'object' || value === null || 'kind' in value) return;
+        if ('basis' in value) data.push(value);
+        Object.values(value).forEach(walk);
+      };
+      walk(record);
+      expect(data.length).toBeGreaterThan(1);
+      for (const one of data) {
+        expect(one).toMatchObject({
+          source: expect.any(String),
+          basis: expect.any(String),
+          provenance: expect.any(String),
+        });
+        expect(one).toHaveProperty('source', expect.stringMatching(/.{8,}/));
+      }
+    },
+  );
+  test('no design strength is typical, and none of the cells that the digitised tables mark as suspect is shipped', () => {
+    for (const {
+      ultimateStrength,
+      yieldStrength,
+      transverse,
+      shearUltimate,
+      bearingUltimate,
+      bearingYield,
+    } of all)
+      for (const one of [
+        ultimateStrength,
+        yieldStrength,
+        transverse?.ultimateStrength,
+        transverse?.yieldStrength,
+        shearUltimate,
+        bearingUltimate?.at1_5,
+        bearingUltimate?.at2_0,
+        bearingYield?.at1_5,
+        bearingYield?.at2_0,
+      ])
+        if (one) expect(['A', 'B', 'S', 'specified minimum']).toContain(one.basis);
+    // MIL-HDBK-5J table 3.7.6.0(b1): Fbry at e/D 2.0 of 7075-T651 plate is 117 ksi at 0.500 to 1.000 in; 100 and 101 are the suspects.
+    expect(material('7075-T651 plate').bearingYield?.at2_0?.value.in('ksi')).toBe(117);
+  });
+  test('yield is below ultimate, bearing rises with e/D, shear is 0.45 to 0.72 of ultimate (the bounds that the handbook data keep)', () => {
+    for (const {
+      ultimateStrength: u,
+      yieldStrength: y,
+      shearUltimate: s,
+      bearingUltimate: b,
+      bearingYield: by,
+    } of all) {
+      if (u && y) expect(y.value.si).toBeLessThan(u.value.si);
+      if (u && s) {
+        expect(s.value.si / u.value.si).toBeGreaterThan(0.45);
+        expect(s.value.si / u.value.si).toBeLessThan(0.72);
+      }
+      for (const data of [b, by])
+        if (data?.at1_5 && data.at2_0) expect(data.at1_5.value.si).toBeLessThan(data.at2_0.value.si);
+    }
+  });
+});
+
+// Cells of MIL-HDBK-5J (2003) as read in a transcription of its tables; a second reading beside the shipped table.
+test.each([
+  ['6061-T6 drawn tube', 'ultimate', 42], // 3.6.2.0(c1)
+  ['6061-T6 drawn tube', 'yield', 35],
+  ['6061-T6 extruded tube', 'yield', 33], // 3.6.2.0(g), LT governs
+  ['6061-T6 bar', 'shear ultimate', 27], // 3.6.2.0(d)
+  ['7075-T6 sheet', 'ultimate', 78], // 3.7.6.0(b1)
+  ['2024-T3 sheet', 'yield', 42], // 3.2.3.0(b1), LT governs
+  ['4130 normalised', 'yield', 75], // 2.3.1.0(c1)
+  ['4130 HT 180', 'ultimate', 180], // 2.3.1.0(c2)
+  ['304 annealed', 'yield', 26], // 2.7.1.0(b)
+  ['6063-T6 extrusion', 'ultimate', 30], // extruder's table of limits
+] as const)('%s: %s is %d ksi', (name, property, ksi) => {
+  expect(allowable({ material: name, property }).value.in('ksi')).toBeCloseTo(ksi, 9);
+});
+
+describe('allowables', () => {
+  const tube = '6061-T6 drawn tube';
+  test('bearing: between 1.5 and 2.0 linear, above no more, below nothing, and said so', () => {
+    const at = (edgeRatio: number) => allowable({ material: tube, property: 'bearing ultimate', edgeRatio });
+    // MIL-HDBK-5J table 3.6.2.0(c1): 67 and 88 ksi.
+    expect(at(1.5).value.in('ksi')).toBeCloseTo(67, 9);
+    expect(at(1.75).value.in('ksi')).toBeCloseTo(77.5, 9);
+    expect(at(2).value.in('ksi')).toBeCloseTo(88, 9);
+    expect(at(3).value.in('ksi')).toBeCloseTo(88, 9);
+    expect(at(1.49).value.si).toBe(0);
+    expect(at(1.49).cautions.join()).toContain('below 1.5');
+    expect(codeOf(() => allowable({ material: tube, property: 'bearing yield' }))).toBe('missing-field');
+    expect(codeOf(() => at(-1))).toBe('out-of-domain');
+  });
+  test('bearing given at 2.0 only is taken in proportion, with a caution', () => {
+    const { cautions, value } = allowable({
+      material: '4130 normalised',
+      property: 'bearing ultimate',
+      edgeRatio: 1.6,
+    });
+    expect(value.in('ksi')).toBeCloseTo(160, 9); // 200 ksi × 0.8
+    expect(cautions.join()).toContain('common practice');
+  });
+  test('typical is never a default, and says what it is where asked for', () => {
+    expect(codeOf(() => allowable({ material: '6063-T6 extrusion', property: 'shear ultimate' }))).toBe(
+      'no-allowable',
+    );
+    const { cautions, value } = allowable({
+      material: '6063-T6 extrusion',
+      property: 'shear ultimate',
+      basis: 'typical',
+    });
+    expect(value.in('MPa')).toBe(152);
+    expect(cautions.join()).toContain('typical');
+    expect(codeOf(() => allowable({ material: 'isomoulded graphite', property: 'yield' }))).toBe(
+      'no-allowable',
+    );
+  });
+  test('a value from memory carries that caution', () => {
+    const hot = allowable({ material: '7075-T6 sheet', property: 'ultimate', temperature: '150 degC' });
+    expect(hot.cautions.join()).toContain('from memory');
+    expect(allowable({ material: tube, property: 'ultimate', temperature: '150 degC' }).cautions).toEqual([]);
+    expect(boltClass('A574').yieldStrength.provenance).toBe('from memory');
+    expect(factorSet('NASA SP-8025, upper').provenance).toBe('from memory');
+  });
+  test('shear yield is yield over √3', () => {
+    const ratio =
+      allowable({ material: tube, property: 'shear yield' }).value.si /
+      allowable({ material: tube, property: 'yield' }).value.si;
+    expect(ratio).toBeCloseTo(1 / Math.sqrt(3), 12);
+  });
+  test("a user's material works like the library's, and lacks what it lacks", () => {
+    const mine: Material = {
+      name: 'tube of heat 4711',
+      form: 'drawn tube',
+      class: 'metal',
+      yieldStrength: datum('stress', '270 MPa', { basis: 'S', source: 'mill certificate' }),
+    };
+    expect(allowable({ material: mine, property: 'yield' }).value.in('MPa')).toBe(270);
+    expect(codeOf(() => allowable({ material: mine, property: 'ultimate' }))).toBe('no-allowable');
+    expect(codeOf(() => allowable({ material: mine, property: 'yield', temperature: '100 degC' }))).toBe(
+      'missing-data',
+    );
+  });
+  test('unknown names offer the near ones', () => {
+    expect(codeOf(() => material('6061-T4'))).toBe('unknown-name');
+    expect(() => material('6061-T4')).toThrow(/6061-T6 drawn tube/);
+    expect(codeOf(() => boltClass('13.9'))).toBe('unknown-name');
+    expect(codeOf(() => boltClass('9.8', { diameter: '20 mm' }))).toBe('out-of-domain');
+  });
+});
+
+describe('strength against temperature', () => {
+  const hot = all.filter(({ atTemperature }) => atTemperature !== undefined);
+  const kelvin = (t: number) => quantity('temperature', `${t} K`);
+  test.each(hot.map((record) => [record.name, record] as const))(
+    '%s: never rises with temperature',
+    (_, record) => {
+      fc.assert(
+        fc.property(
+          fc.constantFrom('ultimate' as const, 'yield' as const),
+          fc.double({ min: 250, max: 540, noNaN: true }),
+          fc.double({ min: 0, max: 40, noNaN: true }),
+          (property, t, more) => {
+            const at = (temperature: number) =>
+              strengthRetention({ material: record, property, temperature: kelvin(temperature) }).fraction;
+            expect(at(t + more)).toBeLessThanOrEqual(at(t) + 1e-12);
+            expect(at(t)).toBeLessThanOrEqual(1);
+          },
+        ),
+        { numRuns: 30 },
+      );
+    },
+  );
+  test('never rises with the time of exposure', () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom('hot' as const, 'after exposure' as const),
+        fc.constantFrom('ultimate' as const, 'yield' as const),
+        fc.double({ min: 310, max: 545, noNaN: true }),
+        fc.double({ min: 0, max: 7, noNaN: true }),
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        (state, property, t, logTime, more) => {
+          const at = (log: number) =>
+            strengthRetention({
+              material: '6061-T6 bar',
+              property,
+              state,
+              temperature: kelvin(t),
+              exposure: quantity('time', `${Math.min(10 ** log, 3.6e7)} s`),
+            }).fraction;
+          expect(at(logTime + more)).toBeLessThanOrEqual(at(logTime) + 1e-12);
+        },
+      ),
+      { numRuns: 200 },
+    );
+  });
+  test('the 6061 curves agree with the remembered association table within 5 points of room-temperature strength', () => {
+    // Aluminum Association, typical tensile properties at temperature, lowest during 10 000 h (from memory): 212, 300, 400, 500 °F.
+    const rows = material('6061-T6 bar').typical?.atTemperature?.value ?? [];
+    for (const { temperature, ultimateStrength, yieldStrength } of rows.slice(1, 5)) {
+      const left = (property: 'ultimate' | 'yield') =>
+        strengthRetention({ material: '6061-T6 bar', property, temperature, exposure: '10000 h' }).fraction;
+      expect(Math.abs(left('ultimate') - ultimateStrength.in('ksi') / 45)).toBeLessThan(0.05);
+      expect(Math.abs(left('yield') - yieldStrength.in('ksi') / 40)).toBeLessThan(0.05);
+    }
+  });
+  test('beyond the curve nothing is allowed', () => {
+    expect(
+      codeOf(() => allowable({ material: '6061-T6 bar', property: 'yield', temperature: '400 degC' })),
+    ).toBe('out-of-domain');
+    expect(
+      codeOf(() =>
+        strengthRetention({
+          material: '6061-T6 bar',
+          property: 'yield',
+          temperature: '150 degC',
+          exposure: '20000 h',
+        }),
+      ),
+    ).toBe('out-of-domain');
+    expect(
+      codeOf(() =>
+        strengthRetention({
+          material: '6061-T6 bar',
+          property: 'yield',
+          temperature: '150 degC',
+          exposure: '-1 h',
+        }),
+      ),
+    ).toBe('out-of-domain');
+  });
+});
+
+describe('bolt classes', () => {
+  test.each(boltClassNames())('%s: proof below yield below ultimate, shear below tension', (name) => {
+    const { proofStress, yieldStrength, ultimateStrength, shearUltimateThread, shearUltimateShank } =
+      boltClass(name);
+    if (proofStress) expect(proofStress.value.si).toBeLessThan(yieldStrength.value.si);
+    expect(yieldStrength.value.si).toBeLessThan(ultimateStrength.value.si);
+    expect(shearUltimateThread.value.si).toBeLessThanOrEqual(shearUltimateShank.value.si);
+    expect(shearUltimateShank.value.si).toBeCloseTo(0.6 * ultimateStrength.value.si, 3); // EN 1993-1-8; handbook rule
+  });
+  test('8.8 is 580/640/800 up to 16 mm and 600/660/830 above; without a size the lesser', () => {
+    // ISO 898-1:2013, read in two reproductions of its table.
+    const proof = (diameter?: '16 mm' | '18 mm') =>
+      boltClass('8.8', diameter === undefined ? {} : { diameter }).proofStress?.value.in('MPa');
+    expect([proof('16 mm'), proof('18 mm'), proof()]).toEqual([580, 600, 580]);
+  });
+});

@@ -1,0 +1,371 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  customORing,
+  extrusionGapLimit,
+  glandFill,
+  glandSqueeze,
+  type ORingGlandInput,
+  oRing,
+  oRingCompressionForce,
+  oRingGland,
+  oRingsForGroove,
+  rubberModulus,
+  sealPair,
+  sealPassesHole,
+  stretchedCrossSection,
+} from '../../src/structures/seals';
+import { MeopError, type Quantity } from '../../src/units';
+import millimetres from '../cases/o-rings-millimetres.json';
+import { recordChecks } from '../cases/record-check';
+
+const runs = { numRuns: 60 };
+const code = (run: () => unknown): string => {
+  try {
+    run();
+  } catch (error) {
+    if (error instanceof MeopError) return `${error.code} ${error.path}`;
+    throw error;
+  }
+  return 'no error';
+};
+const decimals = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+
+describe('sizes', () => {
+  const dashes = [
+    ...Array.from({ length: 50 }, (_, i) => i + 1),
+    ...Array.from({ length: 77 }, (_, i) => i + 102),
+    ...Array.from({ length: 84 }, (_, i) => i + 201),
+    ...Array.from({ length: 87 }, (_, i) => i + 309),
+    ...Array.from({ length: 51 }, (_, i) => i + 425),
+  ];
+  const rings = dashes.map((dash) => oRing(String(dash)));
+
+  test('349 sizes, -001 to -475 (AS568)', () => {
+    expect(rings).toHaveLength(349);
+    expect(rings[0].size).toBe('AS568-001');
+    expect(rings.at(-1)?.size).toBe('AS568-475');
+  });
+
+  test('inside diameters and their tolerances rise within a series; the section stays', () => {
+    rings.forEach((ring, i) => {
+      const last = rings[i - 1];
+      if (last === undefined || Math.floor(dashes[i] / 100) !== Math.floor(dashes[i - 1] / 100)) return;
+      expect(ring.insideDiameter.si).toBeGreaterThan(last.insideDiameter.si);
+      expect(ring.insideDiameterTolerance.si).toBeGreaterThanOrEqual(last.insideDiameterTolerance.si);
+      if (dashes[i] > 4) expect(ring.crossSection.si).toBe(last.crossSection.si);
+    });
+  });
+
+  // tests/cases/o-rings-millimetres.json: an independent transcription, rounded to hundredths of a millimetre.
+  test('every size agrees with the metric list of ISO 3601-1', () => {
+    expect(millimetres.rows).toHaveLength(349);
+    for (const [dash, inside, insideTolerance, section, sectionTolerance] of millimetres.rows) {
+      const ring = oRing(String(dash));
+      recordChecks(`O-ring ${dash}`, {
+        insideDiameter: ring.insideDiameter.si,
+        insideTolerance: ring.insideDiameterTolerance.si,
+        crossSection: ring.crossSection.si,
+        sectionTolerance: ring.crossSectionTolerance.si,
+      });
+      const near = (value: Quantity<'length'>, mm: string | number, within: number): void =>
+        expect(Math.abs(value.in('mm') - Number(mm)), `-${dash}`).toBeLessThan(within);
+      near(ring.insideDiameter, inside, 0.011);
+      near(ring.insideDiameterTolerance, insideTolerance, 0.014);
+      near(ring.crossSection, section, 0.011);
+      near(ring.crossSectionTolerance, sectionTolerance, 0.014);
+    }
+  });
+
+  test('is found by any way of writing it', () => {
+    for (const size of ['12', '012', '-012', 'AS568-012', 'as568A-012'])
+      expect(oRing(size).size).toBe('AS568-012');
+  });
+
+  test('sizes whose transcriptions disagree say so', () => {
+    const doubtful = rings.filter(({ cautions }) => cautions.length > 0).map(({ size }) => size.slice(-3));
+    expect(doubtful).toEqual(['225', '228', '229', '230', '231', '239', '319', '386']);
+  });
+
+  // AS568 has none of these; some web lists invent -200.
+  test.each(['051', '101', '179', '200', '285', '308', '396', '424', '476', '999', 'x', ''])(
+    "'%s' is refused",
+    (size) => expect(code(() => oRing(size))).toBe('unknown-name size'),
+  );
+
+  test('the rings for a groove stretch by what was asked, least first', () => {
+    fc.assert(
+      fc.property(decimals(0.3, 6), (inches) => {
+        const found = oRingsForGroove({ grooveDiameter: `${inches} in` });
+        const stretches = found.map(({ insideDiameter }) => inches / insideDiameter.in('in') - 1);
+        for (const stretch of stretches) expect(stretch >= 0.01 && stretch <= 0.05).toBe(true);
+        expect(stretches).toEqual([...stretches].sort((a, b) => a - b));
+      }),
+      runs,
+    );
+  });
+
+  test('a ring of other sizes is taken as given', () => {
+    const ring = customORing({
+      insideDiameter: '60 mm',
+      insideDiameterTolerance: '0.5 mm',
+      crossSection: '3 mm',
+      crossSectionTolerance: '0.1 mm',
+    });
+    expect(ring.size).toBe('60 x 3 mm');
+    expect(oRingGland({ ...gland, ring }).ring).toBe(ring);
+  });
+});
+
+// -228 in a static radial gland of widely used sizes, in a tube of 63.5 mm bore.
+const gland: ORingGlandInput = {
+  ring: '228',
+  bore: { nominal: '2.500 in', plus: '0.002 in' },
+  grooveDiameter: { nominal: '2.278 in', minus: '0.002 in' },
+  grooveWidth: { nominal: '0.187 in', plus: '0.005 in' },
+  closureDiameter: { nominal: '2.497 in', minus: '0.001 in' },
+  pressure: '800 psi',
+  caseWall: '0.125 in',
+  caseMaterial: '6061-T6 drawn tube',
+};
+
+describe('glands', () => {
+  test('least, nominal and greatest are in order, and the corners of the tolerances lie within them', () => {
+    const made = oRingGland(gland);
+    for (const band of [made.squeeze, made.fill, made.stretch, made.squeezeUnderPressure]) {
+      expect(band.min).toBeLessThan(band.nominal);
+      expect(band.nominal).toBeLessThan(band.max);
+    }
+    fc.assert(
+      fc.property(fc.array(fc.constantFrom(-1, 1), { minLength: 5, maxLength: 5 }), ([a, b, c, d, e]) => {
+        const insideDiameter = 2.234 + a * 0.02;
+        const grooveDiameter = b > 0 ? 2.278 : 2.276;
+        const section = stretchedCrossSection.si({
+          crossSection: 0.139 + c * 0.004,
+          insideDiameter,
+          grooveDiameter,
+        });
+        const depth = ((d > 0 ? 2.502 : 2.5) - grooveDiameter) / 2;
+        const thinned = Math.min(section, 0.139 + c * 0.004);
+        const squeeze = glandSqueeze.si({ crossSection: thinned, glandDepth: depth });
+        expect(squeeze).toBeGreaterThanOrEqual(made.squeeze.min - 1e-12);
+        expect(squeeze).toBeLessThanOrEqual(made.squeeze.max + 1e-12);
+        const grooveWidth = e > 0 ? 0.192 : 0.187;
+        const fill = glandFill.si({ crossSection: thinned, glandDepth: depth, grooveWidth });
+        expect(fill).toBeGreaterThanOrEqual(made.fill.min - 1e-12);
+        expect(fill).toBeLessThanOrEqual(made.fill.max + 1e-12);
+      }),
+    );
+  });
+
+  test('nominal is nominal, whatever the tolerances', () => {
+    const made = oRingGland(gland);
+    const bare = oRingGland({
+      ...gland,
+      bore: '2.500 in',
+      grooveDiameter: '2.278 in',
+      grooveWidth: '0.187 in',
+      closureDiameter: '2.497 in',
+    });
+    for (const what of ['squeeze', 'fill', 'stretch', 'squeezeUnderPressure'] as const)
+      expect(made[what].nominal).toBeCloseTo(bare[what].nominal, 12);
+    expect(made.stretch.nominal).toBeCloseTo(2.278 / 2.234 - 1, 12);
+    expect(made.stretch.max).toBeCloseTo(2.278 / 2.214 - 1, 12);
+    expect(made.stretch.min).toBeCloseTo(2.276 / 2.254 - 1, 12);
+  });
+
+  test('hot rubber fills more: three times its linear expansion, 160e-6 1/K for FKM (seal suppliers)', () => {
+    const fill = (input: Partial<ORingGlandInput>): number =>
+      Number.parseFloat(
+        oRingGland({ ...gland, ...input }).checks.find(({ check }) => check === 'fill')?.says ?? '',
+      );
+    const cold = oRingGland(gland).fill.max * 100;
+    expect(fill({})).toBeCloseTo(cold, 1);
+    expect(Math.abs(fill({ hottest: '150 degC' }) - cold * (1 + 3 * 160e-6 * 130))).toBeLessThan(0.06); // printed to 0.1
+  });
+
+  test('pressure opens the gap and takes squeeze, as much as the bore grows', () => {
+    const made = oRingGland(gland);
+    expect(made.boreGrowth.si).toBeGreaterThan(0);
+    expect(made.clearanceUnderPressure.max.si - made.clearance.max.si).toBeCloseTo(made.boreGrowth.si, 12);
+    expect(made.squeezeUnderPressure.min).toBeLessThan(made.squeeze.min);
+    expect(made.squeezeOffCentre).toBeLessThan(made.squeezeUnderPressure.min);
+  });
+
+  // Thin closed tube, p·r²·(1 − ν/2)/(E·t) on the mean radius (Roark, thin-walled vessels): within the t/r of the tube.
+  test('the growth of a thin bore is that of a thin closed tube', () => {
+    const [p, r, t, e, nu] = [800 * 6894.757293, 1.255 * 0.0254, 0.01 * 0.0254, 68.9e9, 0.33];
+    const thin = oRingGland({ ...gland, caseWall: '0.01 in' }).boreGrowth.si;
+    const roark = (2 * p * r * r * (1 - nu / 2)) / (e * t);
+    expect(Math.abs(thin / roark - 1)).toBeLessThan(0.01);
+  });
+
+  test('heat opens the gap by α·D·ΔT', () => {
+    const warm = oRingGland({ ...gland, caseTemperatureRise: '80 delta_K' });
+    const cold = oRingGland(gland);
+    // 23.6e-6 1/K of 6061 on 63.5 mm and 80 K: 0.12 mm, as in the notes of thermal growth (3 in bore: 0.14 mm).
+    expect(warm.boreGrowth.in('mm') - cold.boreGrowth.in('mm')).toBeCloseTo(23.6e-6 * 63.5 * 80, 2);
+  });
+
+  test('more pressure, wider gaps: an extrusion check that held fails in the end', () => {
+    const holds = (psi: number): boolean => {
+      const found = oRingGland({ ...gland, pressure: `${psi} psi` }).checks.find(({ check }) =>
+        check.startsWith('extrusion'),
+      );
+      return found?.holds ?? false;
+    };
+    expect(holds(400)).toBe(true);
+    expect(holds(2900)).toBe(false);
+    expect(holds(5000)).toBe(false);
+  });
+
+  test('a backup ring closes the gap and takes room', () => {
+    const wide = { ...gland, grooveWidth: '0.240 in', pressure: '2900 psi' } as const;
+    const backed = oRingGland({ ...wide, backupRings: 1, backupThickness: '0.053 in' });
+    expect(backed.checks.find(({ check }) => check.startsWith('extrusion'))?.holds).toBe(true);
+    expect(backed.fill.nominal).toBeCloseTo(
+      oRingGland({ ...gland, grooveWidth: '0.187 in' }).fill.nominal,
+      9,
+    );
+  });
+
+  // Apple Rubber, Seal Design Guide, static gland table (published, seen).
+  test.each([
+    ['010', 18, 32],
+    ['110', 14, 25],
+    ['210', 14, 23],
+    ['325', 14, 21],
+    ['425', 13, 20],
+  ])('the squeeze wanted of the section of -%s', (ring, min, max) => {
+    const { insideDiameter, crossSection } = oRing(ring);
+    const groove = insideDiameter.in('in') * 1.02;
+    const land = groove + 1.6 * crossSection.in('in');
+    const made = oRingGland({
+      ring,
+      bore: `${land + 0.003} in`,
+      grooveDiameter: `${groove} in`,
+      grooveWidth: `${crossSection.in('in') * 1.4} in`,
+      closureDiameter: `${land} in`,
+    });
+    const said = (check: string): string => made.checks.find((one) => one.check === check)?.says ?? '';
+    expect(said('squeeze, least')).toContain(`at least ${min}.0 %`);
+    expect(said('squeeze, greatest')).toContain(`at most ${max}.0 %`);
+  });
+
+  test('every check that fails is a caution, and the gland does not hold', () => {
+    const loose = oRingGland({ ...gland, grooveDiameter: '2.20 in' });
+    expect(loose.holds).toBe(false);
+    expect(loose.squeeze.min).toBeLessThan(0.1);
+    expect(loose.cautions.join()).toContain('squeeze, least');
+    expect(String(loose)).toContain('FAILS');
+  });
+
+  test('temperatures beyond the compound fail', () => {
+    const failing = (input: Partial<ORingGlandInput>): string[] =>
+      oRingGland({ ...gland, ...input })
+        .checks.filter(({ holds }) => !holds)
+        .map(({ check }) => check);
+    // FKM serves from −20 to 204 °C (seal suppliers' property pages).
+    expect(failing({ hottest: '200 degC' })).not.toContain('hottest');
+    expect(failing({ hottest: '210 degC' })).toContain('hottest');
+    expect(failing({ coldest: '-25 degC' })).toContain('coldest');
+    expect(failing({ coldest: '-25 degC', compound: 'NBR' })).not.toContain('coldest');
+  });
+
+  test('without a case the growth is left out, and that is said', () => {
+    const { caseWall, ...bare } = gland;
+    expect(caseWall).toBeDefined();
+    expect(oRingGland(bare).cautions.join()).toContain('growth of the bore is left out');
+  });
+
+  test.each<[string, Partial<ORingGlandInput>, string]>([
+    ['a closure wider than the bore', { closureDiameter: '2.6 in' }, 'out-of-domain closureDiameter'],
+    ['a groove outside the closure', { grooveDiameter: '2.498 in' }, 'out-of-domain grooveDiameter'],
+    ['three backup rings', { backupRings: 3 }, 'out-of-domain backupRings'],
+    [
+      'backup rings that fill the groove',
+      { backupRings: 2, backupThickness: '0.1 in' },
+      'out-of-domain backupThickness',
+    ],
+    ['a soft rubber', { hardness: 60 }, 'out-of-domain hardness'],
+    ['a negative wall', { caseWall: '-1 mm' }, 'out-of-domain caseWall'],
+    ['an unknown ring', { ring: '200' }, 'unknown-name size'],
+  ])('%s: refused by name', (_, change, expected) =>
+    expect(code(() => oRingGland({ ...gland, ...change }))).toBe(expected),
+  );
+});
+
+describe('rubber', () => {
+  test('harder is stiffer, and squeezing more takes more force', () => {
+    fc.assert(
+      fc.property(decimals(30, 79), decimals(0.05, 0.35), (hardness, squeeze) => {
+        expect(rubberModulus.si({ hardness: hardness + 1 })).toBeGreaterThan(rubberModulus.si({ hardness }));
+        const force = (c: number): number =>
+          oRingCompressionForce.si({ ringDiameter: 0.06, crossSection: 0.0035, modulus: 5e6, squeeze: c });
+        expect(force(squeeze * 1.1)).toBeGreaterThan(force(squeeze));
+      }),
+      runs,
+    );
+  });
+  // 70 Shore A is some 5 to 6 MPa (from memory, rubber handbooks).
+  test('70 Shore A is some 5.5 MPa', () => {
+    expect(rubberModulus({ hardness: 70 }).in('MPa')).toBeGreaterThan(5);
+    expect(rubberModulus({ hardness: 70 }).in('MPa')).toBeLessThan(6);
+  });
+});
+
+describe('extrusion gap', () => {
+  test('falls with pressure, rises with hardness, halves for silicone', () => {
+    fc.assert(
+      fc.property(decimals(0, 3000), decimals(70, 90), (psi, hardness) => {
+        const limit = (p: number, h: number, silicone = false): number =>
+          extrusionGapLimit({ pressure: `${p} psi`, hardness: h, silicone }).clearance.si;
+        expect(limit(psi + 400, hardness)).toBeLessThanOrEqual(limit(psi, hardness));
+        expect(limit(psi, 90)).toBeGreaterThanOrEqual(limit(psi, hardness));
+        expect(limit(psi, hardness, true)).toBeCloseTo(limit(psi, hardness) / 2, 15);
+      }),
+      runs,
+    );
+  });
+  test('above the table there is none', () => {
+    const over = extrusionGapLimit({ pressure: '3001 psi', hardness: 90 });
+    expect(over.clearance.si).toBe(0);
+    expect(over.cautions.join()).toContain('backup ring is needed');
+  });
+});
+
+describe('drilled holes', () => {
+  const at = (edgeBreak: `${number} mm`, holeToGroove: `${number} mm` = '12 mm') =>
+    sealPassesHole({ gland: oRingGland(gland), holeDiameter: '6.4 mm', edgeBreak, holeToGroove });
+  test('a sharp edge cuts; an edge broken as deep as the ring bulges does not', () => {
+    const sharp = at('0 mm');
+    expect(sharp.passes).toBe(false);
+    const needed = sharp.edgeBreakNeeded.in('mm');
+    // The most the ring is squeezed by: greatest section in the groove less least depth.
+    const made = oRingGland(gland);
+    expect(needed).toBeCloseTo(made.crossSection.max.in('mm') - made.glandDepth.min.in('mm'), 9);
+    expect(at(`${needed * 1.001}  mm` as '1 mm').passes).toBe(true);
+  });
+  test('a relieved bore clears the ring as it lies free in its groove', () => {
+    const made = oRingGland(gland);
+    const free = made.grooveDiameter.max.si + 2 * made.crossSection.max.si;
+    expect(at('0 mm').reliefDiameter.si).toBeCloseTo(free, 12);
+    expect(free).toBeGreaterThan(made.bore.max.si);
+  });
+  test('a groove that ends up over the hole does not seal', () => {
+    const over = at('1 mm', '4 mm');
+    expect(over.passes).toBe(false);
+    expect(over.sealLand.si).toBeLessThan(0);
+  });
+});
+
+describe('primary and backup', () => {
+  test('each is judged alone, and the force is taken on the greater bore', () => {
+    const pair = sealPair({
+      primary: gland,
+      backup: { ...gland, bore: '2.51 in', grooveDiameter: '2.288 in' },
+    });
+    expect(pair.sealDiameter.in('in')).toBeCloseTo(2.51, 12);
+    expect(pair.holds).toBe(pair.primary.holds && pair.backup.holds);
+  });
+});
