@@ -1,0 +1,103 @@
+import { butterworthLowPass, filterZeroPhase } from '../../numerics';
+import { MeopError, type QuantityInput, readInput } from '../../units';
+import type { Firing } from '../firing';
+import { burnEdges } from './burn-edges';
+import { evenTimes, interpolated } from './resample';
+import { type CleanedChannel, channelSi, channelsOf, restingValue, step } from './step';
+
+export interface LowPassRule {
+  /** Hz. */
+  readonly cutoff: number;
+  readonly order: number;
+  /** 2: the cutoff is that of the result; 1: of each of the two passes, whose result is lower there by half again. */
+  readonly cutoffOf: 'result' | 'each pass';
+}
+
+/** Kernel: zero-phase Butterworth low-pass; an uneven record goes by way of an even one. */
+export function lowPassed(time: Float64Array, values: Float64Array, rule: LowPassRule): Float64Array {
+  const n = time.length;
+  const period = (time[n - 1] - time[0]) / (n - 1);
+  let worst = 0;
+  for (let i = 0; i < n; i++) worst = Math.max(worst, Math.abs(time[i] - time[0] - i * period));
+  const even = worst < 0.01 * period;
+  const at = even ? time : evenTimes(time, period);
+  const signal = even ? values : interpolated(time, values, at);
+  const { cutoff, order, cutoffOf } = rule;
+  if (!(cutoff > 0 && cutoff < 0.5 / period))
+    throw new MeopError(
+      'out-of-domain',
+      `lowPass: cutoff: ${cutoff} Hz given; the record has ${1 / period} samples a second, so a cutoff between 0 and ${0.5 / period} Hz is expected`,
+      'cutoff',
+      { value: cutoff },
+    );
+  const sections = butterworthLowPass({
+    order,
+    cutoff,
+    sampleRate: 1 / period,
+    passes: cutoffOf === 'result' ? 2 : 1,
+  });
+  const filtered = filterZeroPhase(sections, signal);
+  return even ? filtered : interpolated(at, filtered, time);
+}
+
+/** The filter of {@link lowPass}. */
+export interface LowPassFilterOptions {
+  readonly cutoff: QuantityInput<'frequency'>;
+  /** Default 4. */
+  readonly order?: number;
+  /** Whether the cutoff (−3 dB) is that of the result (default) or of each of the two passes. */
+  readonly cutoffOf?: 'result' | 'each pass';
+  readonly channels?: readonly CleanedChannel[];
+}
+
+/**
+ * Smooths pressure and thrust by a Butterworth low-pass run forward and backward: nothing is delayed. The history tells
+ * what it did to the peak and to the time of rise, since a cutoff too low eats the very peak that is looked for.
+ *
+ * @throws MeopError `out-of-domain` for a cutoff at or above half the sample rate
+ * @example lowPass(firing({ origin: 'measured', time: series(Array.from({ length: 99 }, (_, i) => i / 100), 's'), thrust: series(new Float64Array(99).fill(5), 'N') }), { cutoff: '10 Hz' }).thrust?.at(40).in('N').toFixed(6) // => '5.000000'
+ */
+export function lowPass(record: Firing, options: LowPassFilterOptions): Firing {
+  const cutoff = readInput('frequency', 'cutoff', options.cutoff, 'lowPass').si;
+  const { order = 4, cutoffOf = 'result' } = options;
+  const time = record.time.si;
+  const channels: Partial<Record<CleanedChannel, Float64Array>> = {};
+  const effects: string[] = [];
+  const cautions: string[] = [];
+  for (const channel of channelsOf(record, options.channels, 'lowPass')) {
+    const values = channelSi(record, channel, 'lowPass');
+    const filtered = lowPassed(time, values, { cutoff, order, cutoffOf });
+    channels[channel] = filtered;
+    const rest = restingValue(record, channel, 'lowPass');
+    const before = shapeOf(time, values, rest);
+    const after = shapeOf(time, filtered, rest);
+    if (before === undefined || after === undefined) continue;
+    const peak = after.peak / before.peak - 1;
+    effects.push(
+      `${channel} peak ${signed(100 * peak)} %, rise ${milli(before.rise)} to ${milli(after.rise)} ms`,
+    );
+    if (peak < -0.02)
+      cautions.push(
+        `${channel}: the ${cutoff} Hz low-pass lowers the peak by ${(-100 * peak).toFixed(1)} %: noise or true peak`,
+      );
+  }
+  const meaning = cutoffOf === 'result' ? '−3 dB' : '−3 dB in each of two passes';
+  const line = `low-pass ${cutoff} Hz (${meaning}), order ${order}, zero phase: ${effects.join('; ') || 'no burn to compare'}`;
+  return step(record, { channels, cautions }, line);
+}
+
+const signed = (value: number): string => `${value >= 0 ? '+' : '−'}${Math.abs(value).toFixed(2)}`;
+const milli = (seconds: number): string => (1000 * seconds).toFixed(1);
+
+/** Peak and time from 10 to 90 % of it; undefined where nothing rises. */
+function shapeOf(
+  time: Float64Array,
+  values: Float64Array,
+  rest: number,
+): { readonly peak: number; readonly rise: number } | undefined {
+  if (!values.some((value) => value > rest)) return undefined;
+  const low = burnEdges(time, values, { threshold: 0.1, rest });
+  let i = low.first;
+  while (values[i] < rest + 0.9 * low.peak) i++;
+  return { peak: low.peak, rise: Math.max(0, time[i] - low.start) };
+}

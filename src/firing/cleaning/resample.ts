@@ -1,0 +1,111 @@
+import { MeopError, type QuantityInput, readInput } from '../../units';
+import type { Firing } from '../firing';
+import { lowerBound, valueAt } from './burn-edges';
+import { channelSi, channelsOf, step } from './step';
+
+/** Kernel: values at new times by straight lines between samples. */
+export function interpolated(time: Float64Array, values: Float64Array, at: Float64Array): Float64Array {
+  const result = new Float64Array(at.length);
+  const n = time.length;
+  let i = 1;
+  for (let k = 0; k < at.length; k++) {
+    const t = at[k];
+    if (t <= time[0] || t >= time[n - 1] || (k > 0 && t < at[k - 1])) {
+      result[k] = valueAt(time, values, t);
+      continue;
+    }
+    while (time[i] < t) i++;
+    const step = time[i] - time[i - 1];
+    result[k] = values[i - 1] + ((t - time[i - 1]) / step) * (values[i] - values[i - 1]);
+  }
+  return result;
+}
+
+/** Kernel: means over intervals of one period around each new time; the trace is taken as straight between samples. */
+export function averaged(
+  time: Float64Array,
+  values: Float64Array,
+  at: Float64Array,
+  period: number,
+): Float64Array {
+  // Of the running integral, so that what is left out of one interval is in the next and the total is kept.
+  const running = new Float64Array(time.length);
+  for (let i = 1; i < time.length; i++)
+    running[i] = running[i - 1] + 0.5 * (values[i] + values[i - 1]) * (time[i] - time[i - 1]);
+  const last = time.length - 1;
+  const integralTo = (t: number): number => {
+    if (t <= time[0]) return values[0] * (t - time[0]);
+    if (t >= time[last]) return running[last] + values[last] * (t - time[last]);
+    const i = Math.max(1, lowerBound(time, t));
+    return running[i - 1] + 0.5 * (values[i - 1] + valueAt(time, values, t)) * (t - time[i - 1]);
+  };
+  return at.map((t) => (integralTo(t + period / 2) - integralTo(t - period / 2)) / period);
+}
+
+/** Kernel: evenly spaced times that cover a record. */
+export function evenTimes(time: Float64Array, period: number): Float64Array {
+  const start = time[0];
+  const count = Math.floor((time[time.length - 1] - start) / period + 1e-9) + 1;
+  return Float64Array.from({ length: count }, (_, i) => start + i * period);
+}
+
+/** The time base that {@link resample} makes. */
+export interface ResampleOptions {
+  readonly rate: QuantityInput<'frequency'>;
+  /** `'mean'`: averages over each new interval, which keeps integrals; `'linear'`. Default: the mean where samples are thinned. */
+  readonly method?: 'mean' | 'linear';
+}
+
+/**
+ * Puts a record on an even time base. Thinning averages over each new interval, so that impulse is kept and noise does
+ * not fold down; a peak shorter than the interval is lowered.
+ *
+ * @throws MeopError `out-of-domain` where the rate leaves fewer than two samples
+ * @example resample(firing({ origin: 'measured', time: series([0, 1, 2], 's'), thrust: series([0, 2, 4], 'N') }), { rate: '2 Hz', method: 'linear' }).thrust?.at(1).in('N') // => 1
+ */
+export function resample(record: Firing, options: ResampleOptions): Firing {
+  const rate = readInput('frequency', 'rate', options.rate, 'resample').si;
+  const time = record.time.si;
+  const span = time[time.length - 1] - time[0];
+  if (!(rate > 0) || span * rate < 1 || span * rate > 1e9)
+    throw new MeopError(
+      'out-of-domain',
+      `resample: rate: ${String(options.rate)} given; the record lasts ${span} s, so 2 to 10⁹ samples need ${1 / span} to ${1e9 / span} Hz`,
+      'rate',
+      { value: options.rate },
+    );
+  const period = 1 / rate;
+  const meanRate = (time.length - 1) / span;
+  const method = options.method ?? (rate < 0.75 * meanRate ? 'mean' : 'linear');
+  const at = evenTimes(time, period);
+  const to = (values: Float64Array): Float64Array =>
+    method === 'mean' ? averaged(time, values, at, period) : interpolated(time, values, at);
+  const dropped = otherChannels.filter((name) => record[name] !== undefined);
+  const { massFlow, burningArea, web, portMassFlux, throatDiameter, propellantMass, ...rest } = record;
+  void [massFlow, burningArea, web, portMassFlux, throatDiameter, propellantMass];
+  return step(
+    rest,
+    {
+      time: at,
+      channels: Object.fromEntries(
+        channelsOf(record, undefined, 'resample').map((channel) => [
+          channel,
+          to(channelSi(record, channel, 'resample')),
+        ]),
+      ),
+      temperatures: Object.fromEntries(
+        Object.entries(record.temperatures).map(([name, channel]) => [name, to(channel.si)]),
+      ),
+    },
+    `resampled from ${Number(meanRate.toPrecision(5))} to ${Number(rate.toPrecision(5))} Hz (${method})${dropped.length > 0 ? `; computed channels left out: ${dropped.join(', ')}` : ''}`,
+  );
+}
+
+const otherChannels = [
+  'massFlow',
+  'burningArea',
+  'web',
+  'portMassFlux',
+  'throatDiameter',
+  'propellantMass',
+] as const;

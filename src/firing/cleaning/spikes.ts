@@ -1,0 +1,174 @@
+import { type QuantityInput, readInput } from '../../units';
+import type { Firing } from '../firing';
+import { type CleanedChannel, channelSi, channelsOf, step } from './step';
+
+export interface SpikeRule {
+  /** Samples on either side that a sample is judged by. Default 3. */
+  readonly halfWidth?: number;
+  /** Deviations from the median, in robust standard deviations, above which a sample is a spike. Default 6. */
+  readonly threshold?: number;
+  /** Least deviation that counts, SI. Default a fiftieth of the channel's range. */
+  readonly limit?: number;
+}
+
+/** A sample that was replaced. */
+export interface Spike {
+  readonly index: number;
+  readonly was: number;
+  readonly is: number;
+}
+
+/** Median absolute deviation of a normal sample times this is its standard deviation. */
+const madToSigma = 1.482602218505602;
+
+/**
+ * Kernel: finds single false samples by comparing each with the median of its neighbourhood.
+ *
+ * Source: F. R. Hampel, "The influence curve and its role in robust estimation", J. American Statistical Association
+ * 69 (1974), 383-393, for the median and its deviation as judge; the sliding form is common practice.
+ */
+export function findSpikes(values: Float64Array, rule: SpikeRule = {}): readonly Spike[] {
+  const { halfWidth = 3, threshold = 6 } = rule;
+  const n = values.length;
+  const limit = rule.limit ?? (rangeOf(values) || 1) / 50;
+  const window = new Float64Array(2 * halfWidth + 1);
+  const deviations = new Float64Array(2 * halfWidth + 1);
+  const found: Spike[] = [];
+  for (let i = 0; i < n; i++) {
+    const value = values[i];
+    // Most samples are within the limit of what lies half a window away on one side, and need no median.
+    const early = values[Math.max(0, i - halfWidth)];
+    const late = values[Math.min(n - 1, i + halfWidth)];
+    if ((i > 0 && Math.abs(value - early) <= limit) || (i < n - 1 && Math.abs(value - late) <= limit))
+      continue;
+    const from = Math.max(0, i - halfWidth);
+    const to = Math.min(n, i + halfWidth + 1);
+    const count = to - from;
+    for (let k = 0; k < count; k++) window[k] = values[from + k];
+    const median = medianInPlace(window, count);
+    const deviation = Math.abs(value - median);
+    if (deviation <= limit) continue;
+    for (let k = 0; k < count; k++) deviations[k] = Math.abs(values[from + k] - median);
+    if (deviation <= threshold * madToSigma * medianInPlace(deviations, count)) continue;
+    found.push({ index: i, was: value, is: median });
+  }
+  return withoutRuns(found, Math.max(1, halfWidth - 1));
+}
+
+/** Several strange samples in a row are a signal seen at a slow rate, not spikes. */
+function withoutRuns(found: readonly Spike[], most: number): readonly Spike[] {
+  const kept: Spike[] = [];
+  for (let i = 0; i < found.length; ) {
+    let end = i + 1;
+    while (end < found.length && found[end].index === found[end - 1].index + 1) end++;
+    if (end - i <= most) kept.push(...found.slice(i, end));
+    i = end;
+  }
+  return kept;
+}
+
+function rangeOf(values: Float64Array): number {
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  for (let i = 0; i < values.length; i++) {
+    if (values[i] < low) low = values[i];
+    if (values[i] > high) high = values[i];
+  }
+  return high - low;
+}
+
+/** Median of the first `count` numbers, which are sorted in place; insertion, since there are few. */
+function medianInPlace(numbers: Float64Array, count: number): number {
+  for (let i = 1; i < count; i++) {
+    const value = numbers[i];
+    let k = i - 1;
+    for (; k >= 0 && numbers[k] > value; k--) numbers[k + 1] = numbers[k];
+    numbers[k + 1] = value;
+  }
+  const half = count >> 1;
+  return count % 2 === 1 ? numbers[half] : 0.5 * (numbers[half - 1] + numbers[half]);
+}
+
+/** What {@link removeSpikes} takes for a spike. */
+export interface RemoveSpikesOptions {
+  readonly channels?: readonly CleanedChannel[];
+  /** Samples on either side that a sample is judged by. Default 3. */
+  readonly halfWidth?: number;
+  /** In robust standard deviations. Default 6; 0 to go by the limit alone. */
+  readonly threshold?: number;
+  /** Least departure that counts as a spike. It must exceed the largest true second difference. */
+  readonly limit?: {
+    readonly pressure?: QuantityInput<'pressure difference'>;
+    readonly thrust?: QuantityInput<'force'>;
+  };
+}
+
+/**
+ * Replaces single false samples by the median of their neighbourhood (Hampel's rule), and lists each in the history.
+ *
+ * A true peak that is one sample wide looks just like a spike: where the samples beside it are part of the burn and few
+ * samples cover the burn, it is kept, with a caution.
+ *
+ * @example removeSpikes(firing({ origin: 'measured', time: series([0, 1, 2, 3, 4, 5, 6], 's'), thrust: series([0, 0, 0, 40, 0, 0, 0], 'N') })).thrust?.max().in('N') // => 0
+ */
+export function removeSpikes(record: Firing, options: RemoveSpikesOptions = {}): Firing {
+  const { halfWidth, threshold, limit = {} } = options;
+  const channels: Partial<Record<CleanedChannel, Float64Array>> = {};
+  const lines: string[] = [];
+  const cautions: string[] = [];
+  for (const channel of channelsOf(record, options.channels, 'removeSpikes')) {
+    const values = channelSi(record, channel, 'removeSpikes');
+    const given =
+      channel === 'thrust'
+        ? limit.thrust && readInput('force', 'limit.thrust', limit.thrust, 'removeSpikes').si
+        : limit.pressure &&
+          readInput('pressure difference', 'limit.pressure', limit.pressure, 'removeSpikes').si;
+    const spikes = findSpikes(values, {
+      ...(halfWidth !== undefined && { halfWidth }),
+      ...(threshold !== undefined && { threshold }),
+      ...(given !== undefined && { limit: given }),
+    });
+    const { replaced, kept } = sortOut(values, spikes);
+    if (kept.length > 0)
+      cautions.push(
+        `${channel}: ${kept.length} lone high samples within the burn could be spikes or true peaks one sample wide: kept (${times(record, kept)})`,
+      );
+    if (replaced.length === 0) continue;
+    const cleaned = values.slice();
+    for (const { index, is } of replaced) cleaned[index] = is;
+    channels[channel] = cleaned;
+    lines.push(`${channel} ${replaced.length} replaced (${times(record, replaced)})`);
+  }
+  return step(
+    record,
+    { channels, cautions },
+    `spikes: ${lines.length === 0 ? 'none found' : lines.join('; ')}`,
+  );
+}
+
+/** Spikes that stand on the burn of a thinly sampled record may be its peak. */
+function sortOut(
+  values: Float64Array,
+  spikes: readonly Spike[],
+): { readonly replaced: readonly Spike[]; readonly kept: readonly Spike[] } {
+  if (spikes.length === 0) return { replaced: spikes, kept: [] };
+  const cleaned = values.slice();
+  for (const { index, is } of spikes) cleaned[index] = is;
+  let high = Number.NEGATIVE_INFINITY;
+  let low = Number.POSITIVE_INFINITY;
+  for (let i = 0; i < cleaned.length; i++) {
+    if (cleaned[i] > high) high = cleaned[i];
+    if (cleaned[i] < low) low = cleaned[i];
+  }
+  const level = low + 0.2 * (high - low);
+  let burning = 0;
+  for (let i = 0; i < cleaned.length; i++) if (cleaned[i] > level) burning++;
+  const onBurn = ({ index, was, is }: Spike): boolean =>
+    burning < 100 && was > is && (cleaned[index - 1] > level || cleaned[index + 1] > level);
+  return { replaced: spikes.filter((spike) => !onBurn(spike)), kept: spikes.filter(onBurn) };
+}
+
+function times(record: Firing, spikes: readonly Spike[]): string {
+  const first = spikes.slice(0, 8).map(({ index }) => `${Number(record.time.si[index].toFixed(4))} s`);
+  return spikes.length > 8 ? `${first.join(', ')}, …` : first.join(', ');
+}

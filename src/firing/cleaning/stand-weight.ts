@@ -1,0 +1,84 @@
+import { cumulativeTrapezoid } from '../../numerics';
+import { MeopError, type QuantityInput, readInput } from '../../units';
+import type { Firing } from '../firing';
+import { burnEdges, valueAt } from './burn-edges';
+import { channelSi, restingValue, step } from './step';
+
+const gravity = 9.80665;
+
+/** How the motor stood and what it burned, for {@link correctStandWeight}. */
+export interface StandWeightOptions {
+  /** `'nozzle up'`: thrust presses down on the cell, as weight does; `'nozzle down'`: thrust lifts against it. */
+  readonly stand: 'nozzle up' | 'nozzle down';
+  /** Propellant burned. Default: the mass loaded. */
+  readonly propellantMass?: QuantityInput<'mass'>;
+}
+
+/**
+ * Corrects the thrust of a vertical stand, tared with the loaded motor, for the weight of the propellant that is gone:
+ * the zero goes down with it (nozzle up) or up (nozzle down). Propellant is taken to leave as the integral of pressure
+ * grows, or of thrust where there is no pressure.
+ *
+ * @throws MeopError `missing-field`, `no-pulse`
+ * @example correctStandWeight(firing({ origin: 'measured', time: series([0, 1, 2, 3, 4, 5, 6], 's'), thrust: series([0, 0, 10, 10, 0, 0, 0], 'N') }), { stand: 'nozzle up', propellantMass: '1 kg' }).thrust.at(-1).in('N').toFixed(5) // => '9.80665'
+ */
+export function correctStandWeight(record: Firing, options: StandWeightOptions): Firing {
+  const time = record.time.si;
+  const thrust = channelSi(record, 'thrust', 'correctStandWeight');
+  const mass =
+    options.propellantMass === undefined
+      ? record.loadedMass?.si
+      : readInput('mass', 'propellantMass', options.propellantMass, 'correctStandWeight').si;
+  if (mass === undefined)
+    throw new MeopError(
+      'missing-field',
+      'correctStandWeight: propellantMass: neither given nor known from the record (loadedMass)',
+      'propellantMass',
+    );
+  const rest = restingValue(record, record.pressure ? 'pressure' : 'thrust', 'correctStandWeight');
+  const leading = record.pressure?.si ?? thrust;
+  const edges = burnEdges(time, leading, { threshold: 0.02, rest });
+  const running = cumulativeTrapezoid(
+    time,
+    leading.map((value, i) => (i >= edges.first && i <= edges.last ? Math.max(0, value - rest) : 0)),
+  );
+  const total = running[running.length - 1];
+  const sign = options.stand === 'nozzle up' ? 1 : -1;
+  const weight = mass * gravity;
+  const corrected = thrust.map((value, i) => value + sign * weight * (running[i] / total));
+  const impulse = weight * (edges.end - valueAt(running, time, total / 2));
+  return step(
+    record,
+    { channels: { thrust: corrected } },
+    `stand weight (${options.stand}): ${mass.toPrecision(4)} kg burned, zero moved by ${(sign * weight).toPrecision(4)} N from ignition to burnout, about ${(sign * impulse).toPrecision(3)} N·s within the burn`,
+  );
+}
+
+/**
+ * Turns thrust measured along an axis that leans from the motor's own into the motor's: divides by the cosine.
+ *
+ * @throws MeopError `out-of-domain` for 45° or more
+ * @example correctThrustAxis(firing({ origin: 'measured', time: series([0, 1, 2, 3, 4, 5, 6], 's'), thrust: series([0, 0, 10, 10, 0, 0, 0], 'N') }), { angle: '30 deg' }).thrust.max().in('N').toFixed(4) // => '11.5470'
+ */
+export function correctThrustAxis(
+  record: Firing,
+  options: { readonly angle: QuantityInput<'angle'> },
+): Firing {
+  const angle = readInput('angle', 'angle', options.angle, 'correctThrustAxis').si;
+  if (!(Math.abs(angle) < Math.PI / 4))
+    throw new MeopError(
+      'out-of-domain',
+      `correctThrustAxis: angle: ${String(options.angle)} given; less than 45° is expected`,
+      'angle',
+      {
+        value: options.angle,
+      },
+    );
+  const thrust = channelSi(record, 'thrust', 'correctThrustAxis');
+  const factor = 1 / Math.cos(angle);
+  return step(
+    record,
+    { channels: { thrust: thrust.map((value) => value * factor) } },
+    `thrust axis: divided by cos ${((angle * 180) / Math.PI).toPrecision(3)}°`,
+  );
+}

@@ -1,0 +1,170 @@
+import { fromSiArray, fromSiValue, MeopError, type Quantity, type Series, unitOf } from '../units';
+import { checkChannel, checkTime } from './firing-checks';
+
+/** Whether a firing was computed or recorded. */
+export type FiringOrigin = 'predicted' | 'measured';
+
+/** Something that happened at a moment: burnout, closure burst, a front that reached the wall. */
+export interface FiringEvent {
+  readonly name: string;
+  readonly time: Quantity<'time'>;
+  /** Burned depth at that moment, where it is known. */
+  readonly depth?: Quantity<'length'>;
+}
+
+/** The channels of a firing that there is one of, and the kind of each. */
+export interface FiringChannels {
+  /** Chamber pressure, absolute. */
+  readonly pressure?: Series<'absolute pressure'>;
+  readonly thrust?: Series<'force'>;
+  /** Through the nozzle. */
+  readonly massFlow?: Series<'mass flow'>;
+  readonly burningArea?: Series<'area'>;
+  /** Burned depth: distance burned normal to the surface. */
+  readonly web?: Series<'length'>;
+  /** At the aft end of the port. */
+  readonly portMassFlux?: Series<'mass flux'>;
+  readonly throatDiameter?: Series<'length'>;
+  /** Propellant not yet burned. */
+  readonly propellantMass?: Series<'mass'>;
+}
+
+/** What is known about a firing as a whole. */
+export interface FiringFacts {
+  readonly title?: string;
+  /** Pressure around the motor; what makes a gauge reading absolute. */
+  readonly ambientPressure?: Quantity<'absolute pressure'>;
+  /** Propellant loaded. */
+  readonly loadedMass?: Quantity<'mass'>;
+  /** Throat diameter before firing. */
+  readonly initialThroatDiameter?: Quantity<'length'>;
+}
+
+/**
+ * A firing, predicted or measured: time, and whichever channels are known, each as long as `time`.
+ * Everything that sums up, compares, plots or fits firings takes this one type.
+ */
+export interface Firing extends FiringChannels, FiringFacts {
+  readonly origin: FiringOrigin;
+  /** Seconds, strictly increasing. */
+  readonly time: Series<'time'>;
+  /** Thermocouples and other temperatures by the name of their place. */
+  readonly temperatures: Readonly<Record<string, Series<'temperature'>>>;
+  readonly events: readonly FiringEvent[];
+  readonly notes: readonly string[];
+  /** What keeps the record from being trusted as it stands. */
+  readonly cautions: readonly string[];
+  /** What was done to get from the source to this record, in order. */
+  readonly history: readonly string[];
+  toString(): string;
+}
+
+// A pressure whose reference is not said is taken as this record declares it: absolute. Gauge is refused.
+type Given<K extends 'absolute pressure' | 'force'> = K extends 'absolute pressure'
+  ? Series<'absolute pressure'> | Series<'pressure'>
+  : Series<K>;
+
+/** What {@link firing} is made of. */
+export interface FiringInput extends Omit<FiringChannels, 'pressure'>, FiringFacts {
+  readonly origin: FiringOrigin;
+  readonly time: Series<'time'>;
+  readonly pressure?: Given<'absolute pressure'>;
+  readonly temperatures?: Readonly<Record<string, Series<'temperature'>>>;
+  readonly events?: readonly FiringEvent[];
+  readonly notes?: readonly string[];
+  readonly cautions?: readonly string[];
+  readonly history?: readonly string[];
+}
+
+/**
+ * Makes a firing record from its channels.
+ *
+ * Time must increase from sample to sample and every channel must be as long as it; a chamber pressure is absolute
+ * (a gauge reading becomes absolute by adding the ambient pressure, which the caller must know).
+ *
+ * @throws MeopError `not-a-series`, `too-short`, `not-finite`, `time-order`, `length-mismatch`, `wrong-kind`
+ * @example firing({ origin: 'measured', time: series([0, 1], 's'), thrust: series([0, 5], 'N') }).thrust.max().in('N') // => 5
+ */
+export function firing<const I extends FiringInput>(input: I): KnownFiring<I> {
+  const given: FiringInput = input;
+  const { temperatures = {}, events = [], notes = [], cautions = [], history = [], ...rest } = given;
+  checkTime(rest.time);
+  const { length } = rest.time;
+  for (const [name, kind] of channelKinds) checkChannel(name, rest[name], kind, length);
+  for (const [name, channel] of Object.entries(temperatures))
+    checkChannel(`temperatures.${name}`, channel, 'temperature', length);
+  if (rest.origin !== 'predicted' && rest.origin !== 'measured')
+    throw new MeopError(
+      'unknown-name',
+      `firing: origin: '${String(rest.origin)}' given; 'predicted' or 'measured' is expected`,
+      'origin',
+    );
+  const { pressure, ...others } = rest;
+  const made: Firing = {
+    ...withoutUndefined(others),
+    ...(pressure === undefined ? {} : { pressure: asAbsolute(pressure) }),
+    temperatures: { ...temperatures },
+    events: [...events],
+    notes: [...notes],
+    cautions: [...cautions],
+    history: [...history],
+    toString: () => firingText(made),
+    ...{ [Symbol.for('nodejs.util.inspect.custom')]: () => firingText(made) },
+  };
+  // True: every channel of the input is in the record under its own name; only the pressure's kind is made exact.
+  return made as KnownFiring<I>;
+}
+
+/** A firing of which the compiler knows the channels that were given. */
+export type KnownFiring<I extends FiringInput> = Firing & {
+  readonly [K in GivenChannels<I>]: NonNullable<FiringChannels[K]>;
+};
+type GivenChannels<I> = {
+  [K in keyof I & keyof FiringChannels]: undefined extends I[K] ? never : K;
+}[keyof I & keyof FiringChannels];
+
+/** The channels of a firing in the order they are printed, with the kind each must have. */
+export const channelKinds = [
+  ['pressure', 'absolute pressure'],
+  ['thrust', 'force'],
+  ['massFlow', 'mass flow'],
+  ['burningArea', 'area'],
+  ['web', 'length'],
+  ['portMassFlux', 'mass flux'],
+  ['throatDiameter', 'length'],
+  ['propellantMass', 'mass'],
+] as const satisfies readonly (readonly [keyof FiringChannels, string])[];
+
+function asAbsolute({ si }: { readonly si: Float64Array }): Series<'absolute pressure'> {
+  return fromSiArray('absolute pressure', si);
+}
+
+function withoutUndefined<T extends object>(fields: T): T {
+  const known = Object.entries(fields).filter(([, value]) => value !== undefined);
+  return Object.fromEntries(known) as T; // true: only fields that are undefined, hence optional, are left out
+}
+
+// Enough of a series to print it, whatever its kind.
+interface Extent {
+  min(): { toString(): string };
+  max(): { toString(): string };
+}
+
+function firingText(record: Firing): string {
+  const { time, title, origin } = record;
+  const span = fromSiValue<'time'>(time.si[time.length - 1] - time.si[0], 'time', unitOf('s'));
+  const lines = [
+    `${title ?? 'firing'} (${origin}): ${time.length} samples over ${span}`,
+    ...channelKinds.flatMap(([name]) => {
+      const channel: Extent | undefined = record[name];
+      return channel === undefined ? [] : [`  ${name}: ${channel.min()} to ${channel.max()}`];
+    }),
+    ...Object.entries(record.temperatures).map(
+      ([name, channel]) => `  temperature ${name}: ${channel.min()} to ${channel.max()}`,
+    ),
+    ...record.events.map((event) => `  ${event.name} at ${event.time}`),
+    ...record.notes.map((note) => `  note: ${note}`),
+    ...record.cautions.map((caution) => `  caution: ${caution}`),
+  ];
+  return lines.join('\n');
+}

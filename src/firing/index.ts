@@ -1,0 +1,84 @@
+/**
+ * The firing record: one type for predicted and measured firings, and its summary. Imports the floors below:
+ * nozzle, thermo, structures, units and numerics.
+ *
+ * @example motorClass('371 N*s').letter // => 'I'
+ * @module
+ */
+
+export { ambientOf } from './ambient';
+export { calibrate } from './calibration/calibrate';
+export {
+  type Calibration,
+  invertCalibration,
+  type LineCalibration,
+  type MeasuredKind,
+  type ReadingRange,
+  type ThermocoupleCalibration,
+  tareCalibration,
+} from './calibration/calibration';
+export { type CalibrationPoint, fitCalibration } from './calibration/fit-calibration';
+export { thermocoupleCalibration } from './calibration/thermocouple-calibration';
+export {
+  bridgeCalibration,
+  type Converter,
+  currentLoopCalibration,
+  ratiometricCalibration,
+  type Span,
+} from './calibration/transducers';
+export { type AlignOptions, align, type TraceLag, traceLag } from './cleaning/align';
+export { type BaselineOptions, removeBaseline } from './cleaning/baseline';
+export { type BurnEdges, burnEdges } from './cleaning/burn-edges';
+export { detectBurn } from './cleaning/detect-burn';
+export { type LowPassFilterOptions, lowPass } from './cleaning/low-pass';
+export { movingAverage } from './cleaning/moving-average';
+export { type ResampleOptions, resample } from './cleaning/resample';
+export { findResonance, type Resonance } from './cleaning/resonance';
+export { type RemoveSpikesOptions, removeSpikes } from './cleaning/spikes';
+export { correctStandWeight, correctThrustAxis, type StandWeightOptions } from './cleaning/stand-weight';
+export {
+  type Firing,
+  type FiringChannels,
+  type FiringEvent,
+  type FiringFacts,
+  type FiringInput,
+  type FiringOrigin,
+  firing,
+  type KnownFiring,
+} from './firing';
+export type { LogSource } from './log/chunks';
+export type { LogColumn, LogColumns, LogTime } from './log/columns';
+export type { Log, LogChannel } from './log/log';
+export { readLog } from './log/read-log';
+export type { LogFinding, LogFindingRun, ReadingReport } from './log/reading-report';
+export { combinedUncertainty } from './measuring/combined-uncertainty';
+export { type LaunchDistance, launchDistance } from './measuring/launch-distance';
+export {
+  bandwidthFromRiseTime,
+  converterStep,
+  type LaggedPeak,
+  peakThroughLag,
+} from './measuring/sensor-response';
+export { standFrequency } from './measuring/stand-frequency';
+export { isModelRocketMotor, type MotorClass, motorClass } from './motor-class';
+export { type FiringFromLogOptions, firingFromLog } from './reduction/firing-from-log';
+export type { MotorFacts } from './reduction/motor-facts';
+export type { MotorNumbers } from './reduction/motor-numbers';
+export { reduceFiring } from './reduction/reduce-firing';
+export type { ReducedFiring } from './reduction/reduced-firing';
+export { type TemperatureTrace, temperatureTrace } from './reduction/temperature-trace';
+export type { ClippedSpan, Clipping, ClippingEvidence } from './saturation/clipping';
+export {
+  type ClippingReport,
+  type DetectClippingOptions,
+  detectClipping,
+} from './saturation/detect-clipping';
+export { type RecoverOptions, recoverPressure, recoverThrust } from './saturation/recover';
+export type { Estimate, PeakBound, Recovery, RecoveryFit } from './saturation/recovery';
+export { type FiringSummary, type SummaryOptions, summarize } from './summary';
+export type { BurnInterval } from './summary-intervals';
+export {
+  type ThermocoupleType,
+  thermocoupleTemperature,
+  thermocoupleVoltage,
+} from './thermocouples/thermocouple';

@@ -1,0 +1,106 @@
+import { MeopError, unitOf } from '../../units';
+
+/** Units of a reading that is not yet a physical quantity; a calibration turns it into one. */
+export const rawUnits = ['counts', 'V', 'mV', 'µV', 'mA', 'A', 'mV/V', 'ohm'] as const;
+export type RawUnit = (typeof rawUnits)[number];
+
+export const isRawUnit = (unit: string): unit is RawUnit => rawUnits.some((raw) => raw === unit);
+
+/** A column's heading: its name, and the unit that it states. */
+export interface HeaderCell {
+  readonly name: string;
+  readonly unit: string | undefined;
+}
+
+/**
+ * Name and unit of a heading as people write it: `Pressure [psi]`, `thrust (N)`, `time_ms`, `Force_lbf`.
+ *
+ * @example headerCell('Pressure [psi]').unit // => 'psi'
+ */
+export function headerCell(text: string): HeaderCell {
+  const clean = text.trim().replace(/^["']|["']$/g, '');
+  const bracketed = /^(.*?)\s*[[(<{]\s*([^\])>}]*?)\s*[\])>}]\s*$/.exec(clean);
+  if (bracketed) return { name: bracketed[1].trim() || clean, unit: unitInHeading(bracketed[2]) };
+  const whole = unitInHeading(clean);
+  if (whole !== undefined) return { name: clean, unit: whole };
+  const tail = /^(.+?)[\s_,:/-]+([^\s_,:-]+)$/.exec(clean);
+  const unit = tail ? unitInHeading(tail[2]) : undefined;
+  return unit === undefined ? { name: clean, unit } : { name: tail ? tail[1] : clean, unit };
+}
+
+/** The unit that a word in a heading stands for, in this library's spelling; undefined where it is none. */
+export function unitInHeading(word: string): string | undefined {
+  const text = word.trim().replaceAll('μ', 'µ');
+  if (text === '' || text.length > 24) return undefined;
+  const known = spellings[text.toLowerCase()];
+  // 'mN' and 'MN', 'mPa' and 'MPa' differ: the spelling given wins where it is a unit.
+  if (known !== undefined && !(known.toLowerCase() === text.toLowerCase() && isUnit(text))) return known;
+  if (isRawUnit(text)) return text;
+  if (text.length === 1 && !'NsgKV'.includes(text)) return undefined;
+  return isUnit(text) && /^[a-zµ°%]/i.test(text) ? text : undefined;
+}
+
+function isUnit(text: string): boolean {
+  try {
+    unitOf(text);
+    return true;
+  } catch (error) {
+    if (error instanceof MeopError) return false;
+    throw error;
+  }
+}
+
+// How loggers spell units, lower case, and ours for it.
+const spellings: Readonly<Record<string, string>> = {
+  sec: 's',
+  secs: 's',
+  second: 's',
+  seconds: 's',
+  msec: 'ms',
+  millis: 'ms',
+  millisecond: 'ms',
+  milliseconds: 'ms',
+  usec: 'µs',
+  us: 'µs',
+  micros: 'µs',
+  microsecond: 'µs',
+  microseconds: 'µs',
+  newton: 'N',
+  newtons: 'N',
+  lbs: 'lb',
+  pound: 'lbf',
+  pounds: 'lbf',
+  gram: 'g',
+  grams: 'g',
+  kgs: 'kg',
+  bar: 'bar',
+  psi: 'psi',
+  psig: 'psig',
+  psia: 'psia',
+  barg: 'barg',
+  bara: 'bara',
+  kpa: 'kPa',
+  v: 'V',
+  volt: 'V',
+  volts: 'V',
+  mv: 'mV',
+  millivolt: 'mV',
+  millivolts: 'mV',
+  uv: 'µV',
+  ma: 'mA',
+  'mv/v': 'mV/V',
+  count: 'counts',
+  counts: 'counts',
+  adc: 'counts',
+  raw: 'counts',
+  lsb: 'counts',
+  steps: 'counts',
+  c: 'degC',
+  degc: 'degC',
+  '°c': 'degC',
+  celsius: 'degC',
+  f: 'degF',
+  degf: 'degF',
+  '°f': 'degF',
+  ohms: 'ohm',
+};

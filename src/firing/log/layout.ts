@@ -1,0 +1,180 @@
+import Papa from 'papaparse';
+import { type CellFormat, cellEmpty, cellNumber, type ScannedRow, scanCells } from './cell-scanner';
+import { type HeaderCell, headerCell, unitInHeading } from './header-cell';
+
+/** How a log is written: what its first lines show, or what was said about it. */
+export interface LogLayout {
+  readonly format: CellFormat;
+  /** The delimiter as given or found; `' '` stands for any run of blanks. */
+  readonly delimiter: string;
+  readonly headers: readonly HeaderCell[];
+  /** Columns of numbers, a trailing delimiter not counted. */
+  readonly width: number;
+  /** Lines before the first row of numbers, counted from 0. */
+  readonly firstRow: number;
+  /** The heading lines as they stand, to know them when they come again. */
+  readonly headingLines: ReadonlySet<string>;
+  readonly commentMarks: readonly string[];
+}
+
+export interface LayoutHints {
+  readonly delimiter?: string | undefined;
+  readonly decimal?: '.' | ',' | undefined;
+  readonly comment?: string | undefined;
+  /** Lines at the top to pass over, whatever they hold. */
+  readonly skipLines?: number | undefined;
+}
+
+/** A delimiter of several characters is replaced by this one before scanning. */
+export const standIn = '\u001f';
+const mostColumns = 256;
+const marks = ['#', '%', '//', '!', "'"];
+
+/** Works out delimiter, decimal sign, headings and where the numbers begin from the first lines of a log. */
+export function findLayout(lines: readonly string[], hints: LayoutHints): LogLayout {
+  const commentMarks = hints.comment === undefined ? marks : [hints.comment];
+  const skip = hints.skipLines ?? 0;
+  const body = lines.slice(skip).filter((line) => line.trim() !== '' && !isComment(line, commentMarks));
+  const { format, delimiter } = bestFormat(body, hints);
+  const scratch = scratchRow();
+  const widths = body.map((line) => rowWidth(line, format, scratch));
+  const width = widestUsual(widths.filter((w) => w > 0));
+  const isRow = (line: string): boolean =>
+    line.trim() !== '' &&
+    !isComment(line, commentMarks) &&
+    rowWidth(line, format, scratch) >= Math.min(width, 2);
+  const found = width === 0 ? -1 : lines.findIndex((line, i) => i >= skip && isRow(line));
+  const firstRow = found < 0 ? Math.min(skip, lines.length) : found;
+  const above = lines.slice(skip, Math.max(firstRow, skip)).filter((line) => line.trim() !== '');
+  const headings = headingsOf(above, delimiter, width, commentMarks);
+  return { format, delimiter, width, firstRow, commentMarks, ...headings };
+}
+
+export const isComment = (line: string, commentMarks: readonly string[]): boolean => {
+  const text = line.trimStart();
+  return commentMarks.some((mark) => text.startsWith(mark));
+};
+
+export function scratchRow(): ScannedRow {
+  return {
+    values: new Float64Array(mostColumns),
+    states: new Uint8Array(mostColumns),
+    wanted: new Uint8Array(mostColumns).fill(1),
+  };
+}
+
+/** Cells up to the last that is not empty, where most of them are numbers; otherwise 0. */
+function rowWidth(line: string, format: CellFormat, row: ScannedRow): number {
+  const text = prepared(line, format);
+  const count = Math.min(scanCells(text, 0, text.length, format, row), mostColumns);
+  let numbers = 0;
+  let filled = 0;
+  let last = 0;
+  for (let i = 0; i < count; i++) {
+    if (row.states[i] === cellEmpty) continue;
+    filled++;
+    last = i + 1;
+    if (row.states[i] === cellNumber) numbers++;
+  }
+  return numbers > 0 && numbers * 2 >= filled ? last : 0;
+}
+
+const prepared = (line: string, format: CellFormat): string =>
+  line.endsWith('\r') && !format.blanks ? line.slice(0, -1) : line.trimEnd() === '' ? '' : line;
+
+function bestFormat(body: readonly string[], hints: LayoutHints): { format: CellFormat; delimiter: string } {
+  const delimiters = hints.delimiter === undefined ? [',', ';', '\t', '|', ' '] : [hints.delimiter];
+  const decimals = hints.decimal === undefined ? ['.', ','] : [hints.decimal];
+  const scratch = scratchRow();
+  let best = { format: formatOf(delimiters[0], decimals[0]), delimiter: delimiters[0] };
+  let bestScore = -1;
+  for (const delimiter of delimiters)
+    for (const decimal of decimals) {
+      if (delimiter === decimal) continue;
+      const format = formatOf(delimiter, decimal);
+      const score = scoreOf(body, delimiter, format, scratch);
+      // A strict comparison: of equals the first tried stays, so the commoner spelling wins.
+      if (score > bestScore + 1e-9) {
+        bestScore = score;
+        best = { format, delimiter };
+      }
+    }
+  return best;
+}
+
+function scoreOf(
+  body: readonly string[],
+  delimiter: string,
+  format: CellFormat,
+  scratch: ScannedRow,
+): number {
+  let score = 0;
+  for (const line of body) {
+    const text = delimiter.length > 1 ? line.replaceAll(delimiter, standIn) : line;
+    const count = Math.min(scanCells(text, 0, text.length, format, scratch), mostColumns);
+    let numbers = 0;
+    let texts = 0;
+    for (let i = 0; i < count; i++) {
+      if (scratch.states[i] === cellNumber) numbers++;
+      else if (scratch.states[i] !== cellEmpty) texts++;
+    }
+    // Every cell a number is what matters; more columns decide between formats that read them all.
+    if (numbers > 0) score += numbers / (numbers + texts) + Math.min(numbers, 50) * 1e-3;
+  }
+  return score;
+}
+
+function formatOf(delimiter: string, decimal: string): CellFormat {
+  const code = delimiter.length > 1 ? standIn.charCodeAt(0) : delimiter.charCodeAt(0);
+  return { delimiter: code, blanks: delimiter === ' ', decimal: decimal.charCodeAt(0) };
+}
+
+function headingsOf(
+  above: readonly string[],
+  delimiter: string,
+  width: number,
+  commentMarks: readonly string[],
+): Pick<LogLayout, 'headers' | 'headingLines'> {
+  const none = { headers: [], headingLines: new Set<string>() };
+  const suits = (line: string): boolean =>
+    textCells(line, delimiter).filter((cell) => cell !== '').length >= (width <= 2 ? width : width - 1);
+  const plain = above.filter((line) => !isComment(line, commentMarks));
+  const commented = above
+    .filter((line) => isComment(line, commentMarks))
+    .map((line) => line.replace(/^[\s#%!/']+/, ''));
+  // A title or a date above the numbers is no heading: headings come one a column. They often stand in a comment.
+  const lines = plain.some(suits) ? plain.slice(0, plain.findLastIndex(suits) + 1) : commented.filter(suits);
+  const last = lines.at(-1);
+  if (last === undefined) return { ...none, headingLines: new Set(plain.map((line) => line.trim())) };
+  const cells = textCells(last, delimiter);
+  const before = lines.at(-2);
+  const onlyUnits =
+    cells.length > 1 && cells.every((cell) => cell === '' || unitInHeading(unbracketed(cell)) !== undefined);
+  const headingLines = new Set([...plain, ...lines].map((line) => line.trim()));
+  if (onlyUnits && before !== undefined) {
+    const names = textCells(before, delimiter);
+    if (names.length >= cells.length - 1)
+      return {
+        headers: names.map((name, i) => ({ name, unit: unitInHeading(unbracketed(cells[i] ?? '')) })),
+        headingLines,
+      };
+  }
+  return { headers: cells.map(headerCell), headingLines };
+}
+
+const unbracketed = (cell: string): string => cell.replace(/^[[(<{\s]+|[\])>}\s]+$/g, '');
+
+/** The cells of a line of text; quotes are the grammar's business, so its parser does it. */
+export function textCells(line: string, delimiter: string): string[] {
+  if (delimiter === ' ') return line.trim().split(/\s+/);
+  const { data } = Papa.parse<string[]>(line, { delimiter, header: false });
+  return (data[0] ?? []).map((cell) => cell.trim());
+}
+
+/** The greatest width that one row in fifty has: of sensors at different rates the slow ones fill few rows. */
+function widestUsual(widths: readonly number[]): number {
+  const counts = new Map<number, number>();
+  for (const width of widths) counts.set(width, (counts.get(width) ?? 0) + 1);
+  const usual = [...counts].filter(([, count]) => count >= widths.length / 50).map(([width]) => width);
+  return Math.max(0, ...usual);
+}

@@ -1,0 +1,53 @@
+import type { Calibration, MeasuredKind, ReadingRange } from '../calibration/calibration';
+import type { ReadingReport } from './reading-report';
+
+/** One sensor's samples. Channels that were read together share one array of times. */
+export interface LogChannel {
+  readonly name: string;
+  /** What the values are; undefined while they are readings that no calibration has been applied to. */
+  readonly measures: MeasuredKind | undefined;
+  /** Unit of the numbers in the log: `psi`, `counts`, `V`, … */
+  readonly readingUnit: string;
+  /** s, strictly increasing. */
+  readonly time: Float64Array;
+  /** SI, or readings where `measures` is undefined. */
+  readonly values: Float64Array;
+  /** Least and greatest value that the converter or sensor can tell, in the unit of `values`. */
+  readonly range?: ReadingRange;
+  readonly calibration?: Calibration;
+}
+
+/** A log as read: channels by name, and what became of every line. */
+export interface Log {
+  readonly channels: Readonly<Record<string, LogChannel>>;
+  /** Seconds of the logger's clock at time zero: not 0 where the clock shows the time of day or a date. */
+  readonly clockOffset: number;
+  readonly report: ReadingReport;
+  readonly cautions: readonly string[];
+  readonly history: readonly string[];
+  toString(): string;
+}
+
+/** Puts a log together, with its printing. */
+export function makeLog(parts: Omit<Log, 'toString'>): Log {
+  const log: Log = {
+    ...parts,
+    toString: () => logText(log),
+    ...{ [Symbol.for('nodejs.util.inspect.custom')]: () => logText(log) },
+  };
+  return log;
+}
+
+function logText({ channels, report, cautions }: Log): string {
+  const lines = Object.values(channels).map(({ name, measures, readingUnit, time }) => {
+    const span =
+      time.length > 0 ? `${time[0].toPrecision(6)} to ${time[time.length - 1].toPrecision(6)} s` : 'empty';
+    return `  ${name}: ${measures ?? 'readings'} (${readingUnit} in the log), ${time.length} samples, ${span}`;
+  });
+  return [
+    'log',
+    ...lines,
+    ...cautions.map((caution) => `  caution: ${caution}`),
+    `  ${report.toString().replaceAll('\n', '\n  ')}`,
+  ].join('\n');
+}

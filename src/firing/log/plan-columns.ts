@@ -1,0 +1,205 @@
+import { MeopError, readInput, unitOf } from '../../units';
+import type { MeasuredKind } from '../calibration/calibration';
+import type { LogColumn, LogColumns } from './columns';
+import { isRawUnit } from './header-cell';
+import type { LogLayout } from './layout';
+
+/** A channel that will be read: its column, and how its numbers become SI. */
+export interface ChannelPlan {
+  readonly name: string;
+  /** Counted from 0. */
+  readonly column: number;
+  readonly measures: MeasuredKind | undefined;
+  readonly readingUnit: string;
+  /** SI = factor·number + origin; readings without a unit stay as they are. */
+  readonly factor: number;
+  readonly origin: number;
+  readonly given: LogColumn;
+}
+
+export interface ColumnPlan {
+  readonly channels: readonly ChannelPlan[];
+  readonly timeColumn: number | undefined;
+  /** s a row, where rows come at a rate. */
+  readonly period: number | undefined;
+  /** Undefined where neither a heading nor the caller says it. */
+  readonly timeUnit: string | undefined;
+  readonly cautions: readonly string[];
+}
+
+const isTimeName =
+  /^(t|time|timestamp|stamp|clock|elapsed|millis|micros|date|datetime)\b|^(ms|us|µs|s|sec)$/i;
+const roles: readonly (readonly [RegExp, string, MeasuredKind])[] = [
+  [/press|^p$|^pc$|chamber/i, 'pressure', 'gauge pressure'],
+  [/thrust|force|load|^f$/i, 'thrust', 'force'],
+  [/temp|thermo|^tc\d*$/i, 'temperature', 'temperature'],
+];
+// A scale shows grams; what it feels is a force.
+const weights: Readonly<Record<string, string>> = { g: 'gf', kg: 'kgf', lb: 'lbf', oz: 'ozf' };
+
+/** Decides which columns are read and what they mean. */
+export function planColumns(layout: LogLayout, columns: LogColumns): ColumnPlan {
+  const cautions: string[] = [];
+  const period =
+    columns.time && 'rate' in columns.time
+      ? 1 / positiveRate(readInput('frequency', 'time.rate', columns.time.rate, 'readLog').si)
+      : undefined;
+  const timeColumn = period === undefined ? findTime(layout, columns) : undefined;
+  const stated = columns.time && 'unit' in columns.time ? columns.time.unit : undefined;
+  const timeUnit = stated ?? (timeColumn === undefined ? undefined : layout.headers[timeColumn]?.unit);
+  const given = columns.channels ?? channelsFromHeadings(layout, timeColumn);
+  const channels = Object.entries(given).map(([name, column]) => planChannel(name, column, layout, cautions));
+  if (channels.length === 0)
+    throw new MeopError(
+      'log-columns',
+      `readLog: no channel is named: ${seen(layout)}; say what they are, for example channels: { thrust: { column: 2, unit: 'N' } }`,
+      'channels',
+    );
+  return { channels, timeColumn, period, timeUnit, cautions };
+}
+
+const positiveRate = (rate: number): number => {
+  if (rate > 0) return rate;
+  throw new MeopError(
+    'out-of-domain',
+    `readLog: time.rate: ${rate} Hz given; above 0 is expected`,
+    'time.rate',
+  );
+};
+
+function findTime(layout: LogLayout, { time }: LogColumns): number | undefined {
+  if (time && 'column' in time && time.column !== undefined) return columnIndex('time', time.column, layout);
+  const named = layout.headers.findIndex(({ name }) => isTimeName.test(name));
+  if (named >= 0) return named;
+  if (layout.headers.length === 0 && layout.width >= 2) return 0;
+  throw new MeopError(
+    'log-columns',
+    `readLog: time: no column of time is known: ${seen(layout)}; name it (time: { column: 1, unit: 'ms' }) or give the rate of the rows (time: { rate: '100 Hz' })`,
+    'time',
+  );
+}
+
+function channelsFromHeadings(
+  layout: LogLayout,
+  timeColumn: number | undefined,
+): Readonly<Record<string, LogColumn>> {
+  const found: Record<string, LogColumn> = {};
+  const heads = layout.headers.flatMap((head, i) =>
+    i === timeColumn || head.name === '' ? [] : [{ ...head, i }],
+  );
+  for (const { name, unit, i } of heads) {
+    const role = roles.find(([pattern]) => pattern.test(name))?.[1];
+    const alone = role !== undefined && heads.filter((head) => roleOf(head.name) === role).length === 1;
+    // 'Chamber pressure (psi)' is the pressure; of two pressures each keeps its own name.
+    const key = role === undefined ? name : alone && role !== 'temperature' ? role : `${role} ${name}`;
+    found[key in found ? `${key} ${i + 1}` : key] = { column: i + 1, ...(unit !== undefined && { unit }) };
+  }
+  return found;
+}
+
+const roleOf = (name: string): string | undefined => roles.find(([pattern]) => pattern.test(name))?.[1];
+
+function planChannel(name: string, given: LogColumn, layout: LogLayout, cautions: string[]): ChannelPlan {
+  const only = layout.width === 1 && given.column === undefined;
+  const column = only ? 0 : columnIndex(`channels.${name}`, given.column ?? name, layout);
+  const unit = given.unit ?? given.calibration?.readingUnit ?? layout.headers[column]?.unit;
+  const role = roles.find(([pattern]) => pattern.test(name))?.[2];
+  const base = { name, column, given };
+  if (unit === undefined || isRawUnit(unit)) {
+    if (unit === undefined)
+      cautions.push(`${name}: no unit is stated: the numbers are kept as readings until they are calibrated`);
+    return { ...base, measures: undefined, readingUnit: unit ?? 'readings', factor: 1, origin: 0 };
+  }
+  const spelled = role === 'force' || given.measures === 'force' ? (weights[unit] ?? unit) : unit;
+  if (spelled !== unit)
+    cautions.push(
+      `${name}: ${unit} is a mass: taken as the weight ${spelled} (standard gravity), not as newtons`,
+    );
+  const { kind, factor, divisor, origin, originSi, dimension } = unitOf(spelled);
+  const measures = given.measures ?? kindOfChannel(kind, role, name, unit, cautions);
+  if (measures === undefined)
+    throw new MeopError(
+      'log-columns',
+      `readLog: channels.${name}: ${unit} is a unit of ${kind}; say what the channel measures: { measures: 'gauge pressure' | 'force' | 'temperature' | … }`,
+      `channels.${name}`,
+    );
+  const expected = unitOf(siUnits[measures]).dimension;
+  if (expected.key !== dimension.key)
+    throw new MeopError(
+      'wrong-unit',
+      `readLog: channels.${name}: ${unit} is a unit of ${kind}, and the channel measures ${measures}`,
+      `channels.${name}.unit`,
+      { value: unit, expected: measures },
+    );
+  if (given.calibration) return { ...base, measures: undefined, readingUnit: unit, factor: 1, origin: 0 };
+  return {
+    ...base,
+    measures,
+    readingUnit: unit,
+    factor: factor / divisor,
+    origin: originSi - (origin * factor) / divisor,
+  };
+}
+
+const siUnits: Readonly<Record<MeasuredKind, string>> = {
+  'gauge pressure': 'Pa',
+  'absolute pressure': 'Pa',
+  force: 'N',
+  temperature: 'K',
+  mass: 'kg',
+  length: 'm',
+  'mass flow': 'kg/s',
+  acceleration: 'm/s^2',
+};
+
+function kindOfChannel(
+  kind: string,
+  role: MeasuredKind | undefined,
+  name: string,
+  unit: string,
+  cautions: string[],
+): MeasuredKind | undefined {
+  if (kind === 'pressure') {
+    cautions.push(
+      `${name}: ${unit} does not say gauge or absolute: taken as gauge, as most transducers read`,
+    );
+    return 'gauge pressure';
+  }
+  const found = Object.keys(siUnits).find((measured): measured is MeasuredKind => measured === kind);
+  return found ?? role;
+}
+
+function columnIndex(path: string, column: string | number, layout: LogLayout): number {
+  if (typeof column === 'number') {
+    const widest = Math.max(layout.width, layout.headers.length);
+    if (column <= widest || layout.width === 0) return column - 1;
+    throw new MeopError(
+      'log-columns',
+      `readLog: ${path}.column: ${column} given; the log has ${widest} columns, counted from 1`,
+      `${path}.column`,
+      { value: column },
+    );
+  }
+  const wanted = plain(column);
+  const exact = layout.headers.findIndex(({ name }) => plain(name) === wanted);
+  if (exact >= 0) return exact;
+  const whole = layout.headers.findIndex(({ name, unit }) => plain(`${name}${unit ?? ''}`) === wanted);
+  if (whole >= 0) return whole;
+  const byRole = layout.headers.findIndex(
+    ({ name }) => roleOf(name) !== undefined && roleOf(name) === roleOf(column),
+  );
+  if (byRole >= 0) return byRole;
+  throw new MeopError(
+    'log-columns',
+    `readLog: ${path}.column: no heading '${column}': ${seen(layout)}`,
+    `${path}.column`,
+    { value: column },
+  );
+}
+
+const plain = (text: string): string => text.toLowerCase().replace(/[^a-z0-9µ%°]/g, '');
+
+const seen = (layout: LogLayout): string =>
+  layout.headers.length > 0
+    ? `the headings are ${layout.headers.map(({ name }) => `'${name}'`).join(', ')}`
+    : `the log has ${layout.width} columns and no headings`;

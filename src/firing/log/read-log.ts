@@ -1,0 +1,92 @@
+import { buildLog, readerFor } from './build-log';
+import { type LogSource, textChunks } from './chunks';
+import { checkColumns, type LogColumns } from './columns';
+import { findLayout, type LogLayout } from './layout';
+import type { Log } from './log';
+import { type ReportWriter, reportWriter } from './reading-report';
+import type { RowReader } from './row-reader';
+
+/**
+ * Reads the log of a test stand: whatever the delimiter, headings with units, comments, repeated headings, missing cells, clocks
+ * that wrap, restart or repeat themselves, a last line cut off. Every line or cell that is dropped or mended is counted
+ * and listed in the report.
+ *
+ * A text gives the log at once; a Blob, a stream or an iterable of pieces gives a promise and is never held whole.
+ * What `columns` leaves out is taken from the headings.
+ *
+ * @throws MeopError `log-columns` where a column cannot be found or its meaning is not known, `log-empty`, `log-clock`,
+ * `log-source`, `unknown-unit`, `wrong-unit`
+ * @example readLog('time_ms,thrust (N)\n0,1.5\n10,2.5\n').channels.thrust.values[1] // => 2.5
+ */
+export function readLog(source: string, columns?: LogColumns): Log;
+export function readLog(source: Exclude<LogSource, string>, columns?: LogColumns): Promise<Log>;
+export function readLog(source: LogSource, columns: LogColumns = {}): Log | Promise<Log> {
+  checkColumns(columns);
+  const feed = feeder(columns);
+  if (typeof source === 'string') {
+    feed.take(source);
+    return feed.finish();
+  }
+  return drain(source, feed);
+}
+
+async function drain(source: Exclude<LogSource, string>, feed: Feeder): Promise<Log> {
+  for await (const chunk of textChunks(source)) feed.take(chunk);
+  return feed.finish();
+}
+
+interface Feeder {
+  take(chunk: string): void;
+  finish(): Log;
+}
+
+const sampleLength = 1 << 16; // characters that the layout is worked out from
+const longestLine = 1 << 20; // a "line" beyond this is no line of a log
+
+function feeder(columns: LogColumns): Feeder {
+  const report = reportWriter();
+  let held = '';
+  let begun: { readonly reader: RowReader; readonly layout: LogLayout } | undefined;
+  let lineEnds: '\n' | '\r' = '\n';
+  const begin = (): { readonly reader: RowReader; readonly layout: LogLayout } => {
+    if (held.charCodeAt(0) === 0xfeff) held = held.slice(1);
+    const sample = held.slice(0, sampleLength);
+    // Old loggers end lines by a carriage return alone.
+    lineEnds = sample.includes('\n') || !sample.includes('\r') ? '\n' : '\r';
+    const lines = sample.split(lineEnds);
+    if (lines.length > 1) lines.pop();
+    const layout = findLayout(
+      lines.map((line) => line.replace(/\r$/, '')),
+      columns,
+    );
+    return { layout, reader: readerFor(layout, columns, report) };
+  };
+  const drainLines = (reader: RowReader): void => {
+    if (lineEnds === '\r') held = held.replaceAll('\r\n', '\n').replaceAll('\r', '\n');
+    const end = held.lastIndexOf('\n') + 1;
+    if (end > 0) reader.readLines(held, 0, end);
+    held = held.slice(end);
+    if (held.length > longestLine) dropEndless(report);
+  };
+  const dropEndless = (writer: ReportWriter): void => {
+    writer.note('unreadable line', 'dropped', 0, { note: `${held.length} characters without a line end` });
+    held = '';
+  };
+  return {
+    take(chunk) {
+      held = held === '' ? chunk : held + chunk;
+      if (begun === undefined) {
+        if (held.length < sampleLength) return;
+        begun = begin();
+      }
+      drainLines(begun.reader);
+    },
+    finish() {
+      begun ??= begin();
+      drainLines(begun.reader);
+      const rows = begun.reader.finish(held);
+      held = '';
+      return buildLog(rows, begun.layout, columns, report);
+    },
+  };
+}

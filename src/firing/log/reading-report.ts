@@ -1,0 +1,137 @@
+import { table } from '../../units';
+
+/** What a reader meets in a log that is no plain row of numbers. */
+export type LogFinding =
+  | 'comment'
+  | 'blank line'
+  | 'repeated header'
+  | 'unreadable line'
+  | 'unreadable cell'
+  | 'missing cell'
+  | 'surplus cells'
+  | 'partial last line'
+  | 'repeated stamp'
+  | 'missing stamp'
+  | 'false stamp'
+  | 'clock wrap'
+  | 'clock restart'
+  | 'out of order'
+  | 'gap in time'
+  | 'outside the window'
+  | 'beyond the reading limit';
+
+/** What was done about it. */
+export type LogAction = 'skipped' | 'dropped' | 'repaired' | 'kept';
+
+/** A run of findings of one sort: from line to line, and how many. */
+export interface LogFindingRun {
+  readonly finding: LogFinding;
+  readonly action: LogAction;
+  /** The column or channel it concerns, where it concerns one. */
+  readonly column: string | undefined;
+  readonly firstLine: number;
+  readonly lastLine: number;
+  readonly count: number;
+  /** What was done, in words. */
+  readonly note: string;
+}
+
+/** What became of every line and sample of a log. */
+export interface ReadingReport {
+  /** Lines of text, the last partial one included. */
+  readonly lines: number;
+  /** Rows of numbers that were kept. */
+  readonly rows: number;
+  /** Cells and rows left out for good. */
+  readonly dropped: number;
+  /** Cells and stamps that were mended. */
+  readonly repaired: number;
+  readonly findings: readonly LogFindingRun[];
+  /** Findings counted above whose lines are not listed, because the list was full. */
+  readonly unlisted: number;
+  toString(): string;
+}
+
+interface OpenRun {
+  finding: LogFinding;
+  action: LogAction;
+  column: string | undefined;
+  firstLine: number;
+  lastLine: number;
+  count: number;
+  note: string;
+}
+
+/** Collects findings as runs, so that a log with a million missing cells still gives a short list. */
+export interface ReportWriter {
+  note(
+    finding: LogFinding,
+    action: LogAction,
+    line: number,
+    options?: { column?: string; note?: string; count?: number },
+  ): void;
+  finish(lines: number, rows: number): ReadingReport;
+}
+
+const mostRuns = 20_000; // listed; the rest is counted, so that a hopeless file cannot fill the memory
+const sameRun = 1000; // lines between two findings of one run at most
+
+export function reportWriter(): ReportWriter {
+  const runs: OpenRun[] = [];
+  const open = new Map<string, OpenRun>();
+  let unlisted = 0;
+  const totals: Record<LogAction, number> = { skipped: 0, dropped: 0, repaired: 0, kept: 0 };
+  return {
+    note(finding, action, line, { column, note = '', count = 1 } = {}) {
+      totals[action] += count;
+      const key = `${finding}/${action}/${column ?? ''}`;
+      const run = open.get(key);
+      if (run && line - run.lastLine <= sameRun && run.note === note) {
+        run.lastLine = Math.max(run.lastLine, line);
+        run.count += count;
+      } else if (runs.length < mostRuns) {
+        const started = { finding, action, column, firstLine: line, lastLine: line, count, note };
+        runs.push(started);
+        open.set(key, started);
+      } else unlisted += count;
+    },
+    finish: (lines, rows) => {
+      const findings = [...runs].sort((a, b) => a.firstLine - b.firstLine);
+      return {
+        lines,
+        rows,
+        dropped: totals.dropped,
+        repaired: totals.repaired,
+        findings,
+        unlisted,
+        toString: () => reportText(lines, rows, totals, findings, unlisted),
+      };
+    },
+  };
+}
+
+const mostPrinted = 40;
+
+function reportText(
+  lines: number,
+  rows: number,
+  totals: Readonly<Record<LogAction, number>>,
+  findings: readonly LogFindingRun[],
+  unlisted: number,
+): string {
+  const head = `${lines} lines, ${rows} rows kept, ${totals.dropped} dropped, ${totals.repaired} repaired`;
+  if (findings.length === 0) return head;
+  const shown = findings.slice(0, mostPrinted).map((run) => ({
+    lines: run.firstLine === run.lastLine ? `${run.firstLine}` : `${run.firstLine} to ${run.lastLine}`,
+    finding: run.finding,
+    column: run.column ?? '',
+    count: run.count,
+    done: run.note === '' ? run.action : `${run.action}: ${run.note}`,
+  }));
+  const more = findings.length - shown.length;
+  const rest = [
+    ...(more > 0 ? [`and ${more} further runs`] : []),
+    ...(unlisted > 0 ? [`and ${unlisted} further findings, counted but not listed`] : []),
+  ];
+  return [head, table(shown), ...rest].join('\n');
+}

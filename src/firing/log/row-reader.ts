@@ -1,0 +1,226 @@
+import { cellEmpty, cellNumber, cellText, scanCells } from './cell-scanner';
+import { clockSeconds } from './clock-text';
+import { isComment, type LogLayout, standIn, textCells } from './layout';
+import type { ReportWriter } from './reading-report';
+import { rowStore } from './row-store';
+
+/** Which columns of a layout are read, counted from 0, and for how long. */
+export interface ReadingPlan {
+  /** The column of time; undefined where rows come at a stated rate and are only counted. */
+  readonly timeColumn: number | undefined;
+  readonly columns: readonly number[];
+  readonly names: readonly string[];
+  /** Least and greatest stamp kept, in the log's own unit of time. */
+  readonly from: number;
+  readonly to: number;
+  readonly mostRows: number;
+}
+
+/** The numbers of a log as they stand, before clock and units are seen to. */
+export interface RawRows {
+  /** Stamps in the log's unit (NaN where unreadable), or row numbers where there is no time column. */
+  readonly stamps: Float64Array;
+  /** One array a column; NaN where a cell held no number. */
+  readonly columns: readonly Float64Array[];
+  /** Line of the text, counted from 1, on which a row stands. */
+  readonly lineOf: (row: number) => number;
+  readonly lines: number;
+  /** Whether stamps were written as clock times, which count seconds. */
+  readonly clockTexts: boolean;
+}
+
+/** Takes the text of a log piece by piece and keeps its numbers. */
+export interface RowReader {
+  /** Reads whole lines from `start` to `end`. */
+  readLines(text: string, start: number, end: number): void;
+  finish(partialLine: string): RawRows;
+}
+
+export function rowReader(layout: LogLayout, plan: ReadingPlan, report: ReportWriter): RowReader {
+  const { format, delimiter, headingLines, commentMarks, firstRow, width } = layout;
+  const reach = 1 + Math.max(plan.timeColumn ?? -1, ...plan.columns);
+  const row = {
+    values: new Float64Array(reach),
+    states: new Uint8Array(reach),
+    wanted: new Uint8Array(reach),
+  };
+  for (const column of plan.columns) row.wanted[column] = 1;
+  if (plan.timeColumn !== undefined) row.wanted[plan.timeColumn] = 1;
+  const { values, states } = row;
+  const columns = Int32Array.from(plan.columns);
+  const store = rowStore(plan.columns.length + 1);
+  let rows = 0;
+  // Rows and lines run in step but for lines left out: remembered where the difference changes.
+  const stepRows: number[] = [];
+  const stepOffsets: number[] = [];
+  let offset = Number.NaN;
+  let line = 0;
+  let ticks = 0;
+  let clockTexts = false;
+  const widest = Math.max(layout.headers.length > 0 ? layout.headers.length : width, reach);
+  const expected = reach;
+  const recent = new Int32Array(64).fill(1 << 30);
+  const timeColumn = plan.timeColumn ?? -1;
+  const stampsWanted = timeColumn >= 0;
+
+  const readLine = (text: string, from: number, end: number): void => {
+    line++;
+    let to = end;
+    if (to > from && text.charCodeAt(to - 1) === 13) to--;
+    let at = from;
+    while (at < to && (text.charCodeAt(at) === 32 || text.charCodeAt(at) === 9)) at++;
+    const first = at < to ? text.charCodeAt(at) : 0;
+    // A line that starts like a number is no comment and no heading: the common case, tested first.
+    const plain = (first >= 48 && first <= 57) || first === 45 || first === 46;
+    if (!plain && leftOut(text, from, to)) return;
+    if (line <= firstRow) return;
+    const count = scanCells(text, from, to, format, row);
+    let stamp = ticks++;
+    if (stampsWanted) {
+      if (count > timeColumn && states[timeColumn] === cellNumber) stamp = values[timeColumn];
+      else {
+        stamp = count > timeColumn ? clockSeconds(cellAt(text, from, to, timeColumn)) : Number.NaN;
+        if (!Number.isNaN(stamp)) clockTexts = true;
+      }
+    }
+    let numbers = 0;
+    for (let k = 0; k < columns.length; k++) {
+      const c = columns[k];
+      if (c >= count) {
+        states[c] = cellEmpty;
+        values[c] = Number.NaN;
+      } else if (states[c] === cellNumber) numbers++;
+    }
+    if (numbers === 0) {
+      emptyRow(text, from, to, stamp);
+      return;
+    }
+    if (stamp < plan.from || stamp > plan.to) {
+      report.note('outside the window', 'skipped', line);
+      return;
+    }
+    if (rows >= plan.mostRows) {
+      report.note('beyond the reading limit', 'dropped', line);
+      return;
+    }
+    if (numbers < columns.length) noteMissing(count);
+    if (count > widest && count > widest + Number(isEmptyTail(text, to)))
+      report.note('surplus cells', 'dropped', line, { count: count - widest });
+    const now = line - rows;
+    if (now !== offset) {
+      offset = now;
+      stepRows.push(rows);
+      stepOffsets.push(now);
+    }
+    // Written straight into the block: a call for each number would box it.
+    let into = store.next();
+    const { block } = store;
+    block[into++] = stamp;
+    for (let k = 0; k < columns.length; k++) block[into++] = values[columns[k]];
+    rows++;
+    recent[rows & 63] = to - from;
+  };
+
+  const isEmptyTail = (text: string, to: number): boolean =>
+    text.charCodeAt(to - 1) === format.delimiter || text.charCodeAt(to - 1) === 32;
+
+  const cellAt = (text: string, from: number, to: number, column: number): string =>
+    textCells(text.slice(from, Math.min(to, from + 1000)), delimiter.length > 1 ? standIn : delimiter)[
+      column
+    ] ?? '';
+
+  function leftOut(text: string, from: number, to: number): boolean {
+    const shown = text.slice(from, Math.min(to, from + 2000)).trim();
+    if (line <= firstRow) {
+      if (shown !== '' && isComment(shown, commentMarks)) report.note('comment', 'skipped', line);
+      return true;
+    }
+    if (shown === '') report.note('blank line', 'skipped', line);
+    else if (headingLines.has(shown)) report.note('repeated header', 'skipped', line);
+    else if (isComment(shown, commentMarks)) report.note('comment', 'skipped', line);
+    else return false;
+    return true;
+  }
+
+  function emptyRow(text: string, from: number, to: number, stamp: number): void {
+    const cells = columns.some((c) => states[c] === cellText);
+    if (!cells && Number.isFinite(stamp) && stampsWanted)
+      report.note('missing cell', 'dropped', line, { note: 'the row holds a stamp and no reading' });
+    else {
+      const shown = text.slice(from, Math.min(to, from + 24)).replace(/[^\x20-\x7e]/g, '?');
+      report.note('unreadable line', 'dropped', line, { note: `'${shown}'` });
+    }
+  }
+
+  function noteMissing(count: number): void {
+    for (let k = 0; k < columns.length; k++) {
+      const state = states[columns[k]];
+      if (state === cellNumber) continue;
+      const finding = state === cellText && columns[k] < count ? 'unreadable cell' : 'missing cell';
+      report.note(finding, 'dropped', line, { column: plan.names[k] });
+    }
+  }
+
+  return {
+    readLines(given, start, stop) {
+      let text = given;
+      let from = start;
+      let end = stop;
+      if (delimiter.length > 1) {
+        text = given.slice(start, stop).replaceAll(delimiter, standIn);
+        from = 0;
+        end = text.length;
+      }
+      while (from < end) {
+        const found = text.indexOf('\n', from);
+        const to = found < 0 || found > end ? end : found;
+        readLine(text, from, to);
+        from = to + 1;
+      }
+    },
+    finish(partialLine) {
+      if (partialLine.trim() !== '') readPartial(partialLine);
+      const [stamps, ...numbers] = store.take();
+      return {
+        stamps,
+        columns: numbers,
+        lineOf: (index) => lineOfRow(index, stepRows, stepOffsets),
+        lines: line,
+        clockTexts,
+      };
+    },
+  };
+
+  /**
+   * The power may have died in the middle of a number: "89095,181,195,6" for 69. A last line without its line end is
+   * believed only where it has all its cells and is no shorter than every one of the 64 before it.
+   */
+  function readPartial(partialLine: string): void {
+    const text = delimiter.length > 1 ? partialLine.replaceAll(delimiter, standIn) : partialLine;
+    const clean = text.replace(/\r$/, '');
+    const count = scanCells(clean, 0, clean.length, format, row);
+    const shortest = recent.reduce((a, b) => Math.min(a, b));
+    const cut = count < expected || (shortest < 1 << 30 && clean.length < shortest);
+    if (!cut || line < firstRow) {
+      readLine(clean, 0, clean.length);
+      return;
+    }
+    const at = clean.lastIndexOf(String.fromCharCode(format.delimiter));
+    report.note('partial last line', 'dropped', line + 1, {
+      note: `the log ends within '${clean.slice(-24).replace(/[^\x20-\x7e]/g, '?')}'; its last cell may be cut`,
+    });
+    if (at > 0) readLine(clean, 0, at);
+    else line++;
+  }
+}
+
+function lineOfRow(index: number, rows: readonly number[], offsets: readonly number[]): number {
+  let low = 0;
+  let high = rows.length - 1;
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if (rows[middle] <= index) low = middle;
+    else high = middle - 1;
+  }
+  return index + (offsets[low] ?? 1);
+}

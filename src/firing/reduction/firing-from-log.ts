@@ -1,0 +1,172 @@
+import { fromSiArray, fromSiValue, MeopError, type QuantityInput, readInput, unitOf } from '../../units';
+import { traceLag } from '../cleaning/align';
+import { interpolated } from '../cleaning/resample';
+import { type Firing, firing } from '../firing';
+import type { Log, LogChannel } from '../log/log';
+
+/** What a log does not say of itself, and which of its channels are meant. */
+export interface FiringFromLogOptions {
+  /** Pressure around the motor: what makes gauge readings absolute. */
+  readonly ambientPressure: QuantityInput<'absolute pressure'>;
+  /** Channels of chamber pressure; several are averaged. Default: all whose name begins with `pressure`. */
+  readonly pressure?: string | readonly string[];
+  /** Channel of thrust. Default: `thrust`, or the first whose name begins so. */
+  readonly thrust?: string;
+  readonly title?: string;
+  readonly propellantMass?: QuantityInput<'mass'>;
+  readonly throatDiameter?: QuantityInput<'length'>;
+}
+
+/**
+ * Makes a firing record of a log's channels, on the times of the channel that samples fastest; the others are drawn
+ * onto it by straight lines. Only the stretch that all of them cover is kept.
+ *
+ * @throws MeopError `missing-field`, `not-calibrated` where a channel still holds readings, `too-short`
+ * @example firingFromLog(readLog('ms,thrust (N)\n0,1\n1,2\n'), { ambientPressure: '1 atm' }).thrust.max().in('N') // => 2
+ */
+export function firingFromLog(log: Log, options: FiringFromLogOptions): Firing {
+  const ambient = readInput(
+    'absolute pressure',
+    'ambientPressure',
+    options.ambientPressure,
+    'firingFromLog',
+  ).si;
+  const pressures = named(log, 'pressure', options.pressure);
+  const [thrust] = named(log, 'thrust', options.thrust).slice(0, 1);
+  const temperatures = Object.values(log.channels).filter((channel) => channel.measures === 'temperature');
+  if (pressures.length === 0 && thrust === undefined)
+    throw new MeopError(
+      'missing-field',
+      `firingFromLog: no pressure and no thrust among ${Object.keys(log.channels).join(', ') || 'no channels'}; name them: { pressure, thrust }`,
+      'pressure',
+    );
+  const cautions = [...log.cautions];
+  const history = [...log.history];
+  const main = [...pressures, ...(thrust ? [thrust] : [])];
+  const base = main.reduce((best, channel) => (rate(channel) > rate(best) ? channel : best));
+  const from = Math.max(...main.map(({ time }) => time[0]));
+  const to = Math.min(...main.map(({ time }) => time[time.length - 1]));
+  const covered = base.time[0] >= from && base.time[base.time.length - 1] <= to;
+  const time = covered ? base.time : base.time.filter((t) => t >= from && t <= to);
+  if (time.length < 2)
+    throw new MeopError('too-short', 'firingFromLog: the channels have no stretch of time in common', 'time');
+  if (!covered) history.push(`cut to ${from.toFixed(4)} to ${to.toFixed(4)} s, which all channels cover`);
+  const onto = (channel: LogChannel): Float64Array => {
+    if (channel.time === time) return channel.values;
+    if (channel.time !== base.time)
+      history.push(`${channel.name} drawn onto the times of ${base.name} by straight lines`);
+    return interpolated(channel.time, channel.values, time);
+  };
+  const absolute = pressures.map((channel) => {
+    const values = onto(channel);
+    return channel.measures === 'absolute pressure' ? values : values.map((value) => value + ambient);
+  });
+  if (pressures.length > 1) cautions.push(...twins(time, pressures, absolute, ambient));
+  const pressure =
+    absolute.length < 2
+      ? absolute[0]
+      : time.map((_, i) => absolute.reduce((sum, p) => sum + p[i], 0) / absolute.length);
+  if (pressures.length > 1)
+    history.push(`pressure is the mean of ${pressures.map(({ name }) => name).join(' and ')}`);
+  const { title, propellantMass, throatDiameter } = options;
+  return firing({
+    origin: 'measured',
+    time: fromSiArray('time', time, 's'),
+    ...(pressure && { pressure: fromSiArray('absolute pressure', pressure, 'MPa') }),
+    ...(thrust && { thrust: fromSiArray('force', onto(thrust), 'N') }),
+    temperatures: Object.fromEntries(
+      temperatures.map((channel) => [
+        channel.name.replace(/^temperature\s*/, '') || 'temperature',
+        fromSiArray('temperature', onto(channel), 'degC'),
+      ]),
+    ),
+    ambientPressure: fromSiValue<'absolute pressure'>(ambient, 'absolute pressure', unitOf('kPa')),
+    ...(title !== undefined && { title }),
+    ...(propellantMass !== undefined && {
+      loadedMass: fromSiValue<'mass'>(
+        readInput('mass', 'propellantMass', propellantMass, 'firingFromLog').si,
+        'mass',
+        unitOf('kg'),
+      ),
+    }),
+    ...(throatDiameter !== undefined && {
+      initialThroatDiameter: fromSiValue<'length'>(
+        readInput('length', 'throatDiameter', throatDiameter, 'firingFromLog').si,
+        'length',
+        unitOf('mm'),
+      ),
+    }),
+    cautions,
+    history,
+  });
+}
+
+const rate = ({ time }: LogChannel): number =>
+  (time.length - 1) / Math.max(1e-12, time[time.length - 1] - time[0]);
+
+function named(
+  log: Log,
+  role: 'pressure' | 'thrust',
+  asked: string | readonly string[] | undefined,
+): readonly LogChannel[] {
+  const names =
+    asked === undefined
+      ? Object.keys(log.channels).filter((name) => name.toLowerCase().startsWith(role))
+      : typeof asked === 'string'
+        ? [asked]
+        : asked;
+  return names.map((name) => {
+    const channel = log.channels[name];
+    if (channel === undefined)
+      throw new MeopError(
+        'missing-field',
+        `firingFromLog: ${role}: no channel '${name}' in the log; there is ${Object.keys(log.channels).join(', ')}`,
+        role,
+        { value: name },
+      );
+    const fits = role === 'thrust' ? channel.measures === 'force' : channel.measures?.endsWith('pressure');
+    if (!fits)
+      throw new MeopError(
+        channel.measures === undefined ? 'not-calibrated' : 'wrong-kind',
+        channel.measures === undefined
+          ? `firingFromLog: ${name} holds readings in ${channel.readingUnit}: calibrate it first: calibrate(log, { '${name}': … })`
+          : `firingFromLog: ${name} measures ${channel.measures}, not ${role}`,
+        name,
+      );
+    return channel;
+  });
+}
+
+/** What two transducers on one chamber say of each other: a blocked port lags, a bad calibration differs. */
+function twins(
+  time: Float64Array,
+  channels: readonly LogChannel[],
+  values: readonly Float64Array[],
+  ambient: number,
+): readonly string[] {
+  const [first, ...others] = values;
+  return others.flatMap((other, k) => {
+    const names = `${channels[0].name} and ${channels[k + 1].name}`;
+    try {
+      const lag = traceLag({ time, values: first, rest: ambient }, { time, values: other, rest: ambient });
+      const top = (v: Float64Array): number => v.reduce((a, b) => Math.max(a, b)) - ambient;
+      const ratio = top(other) / top(first);
+      const worst = [lag.startLag, lag.endLag].reduce((a, b) => (Math.abs(b) > Math.abs(a) ? b : a));
+      return [
+        ...(Math.abs(ratio - 1) > 0.04
+          ? [
+              `${names} differ at the peak by ${(100 * Math.abs(ratio - 1)).toFixed(1)} %: their mean is no better than the worse of them`,
+            ]
+          : []),
+        ...(Math.abs(worst) > 0.05
+          ? [
+              `${channels[k + 1].name} ${worst > 0 ? 'lags' : 'leads'} ${channels[0].name} by ${Math.abs(worst).toFixed(2)} s at an edge: a blocked port?`,
+            ]
+          : []),
+      ];
+    } catch (error) {
+      if (error instanceof MeopError) return [`${names}: one of them shows no firing`];
+      throw error;
+    }
+  });
+}

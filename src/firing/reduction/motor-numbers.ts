@@ -1,0 +1,152 @@
+import { fromSiValue, type Quantity, unitFor, unitOf } from '../../units';
+import { burnEdges, integralBetween } from '../cleaning/burn-edges';
+import type { Firing } from '../firing';
+import { type MotorClass, motorClass } from '../motor-class';
+import { type Estimate, estimate } from '../saturation/recovery';
+import type { MotorFactsSi } from './motor-facts';
+
+/** What a cleaned record says of the motor. A number is undefined where a channel or a fact for it is missing. */
+export interface MotorNumbers {
+  /** Over the action: between the 2 % points of thrust. */
+  readonly totalImpulse: Estimate<'impulse'> | undefined;
+  readonly motorClass: MotorClass | undefined;
+  readonly specificImpulse: Quantity<'specific impulse'> | undefined;
+  /** Between the 10 % points of thrust. */
+  readonly averageThrust: Quantity<'force'> | undefined;
+  readonly peakThrust: Estimate<'force'> | undefined;
+  /** Between the 10 % points of thrust; of pressure where there is no thrust. */
+  readonly burnTime: Quantity<'time'> | undefined;
+  /** Between the 5 % points. */
+  readonly burnTime5: Quantity<'time'> | undefined;
+  /** Of absolute pressure, over the action. */
+  readonly pressureIntegral: Estimate<'pressure integral'> | undefined;
+  readonly peakPressure: Estimate<'absolute pressure'> | undefined;
+  /** Mean throat area times the pressure integral over the propellant burned. */
+  readonly characteristicVelocity: Quantity<'speed'> | undefined;
+  /** Impulse over throat area and pressure integral, over the action. */
+  readonly thrustCoefficient: number | undefined;
+  /** Delivered over theoretical c*, and thrust coefficient over theoretical: where the losses are. */
+  readonly combustionEfficiency: number | undefined;
+  readonly nozzleEfficiency: number | undefined;
+  readonly cautions: readonly string[];
+}
+
+/** Standard deviations as shares: of thrust and pressure integrals by their zero, and of their calibrations. */
+export interface NumberErrors {
+  readonly thrustZero: number;
+  readonly pressureZero: number;
+  readonly calibration: number;
+}
+
+/**
+ * Kernel: the numbers of a cleaned record.
+ *
+ * Sources: Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), definitions of I, I_s, c* and C_F; NFPA 1125
+ * for the 5 % points (from memory); combination of uncertainties by root sum of squares, JCGM 100:2008.
+ */
+export function motorNumbers(
+  record: Firing,
+  facts: MotorFactsSi,
+  errors: NumberErrors,
+  peaks: Pick<MotorNumbers, 'peakPressure' | 'peakThrust'>,
+): MotorNumbers {
+  const time = record.time.si;
+  const cautions: string[] = [];
+  const { ambient, meanThroatArea, propellantMass } = facts;
+  const thrust = record.thrust && action(time, record.thrust.si, 0);
+  const pressure = record.pressure && action(time, record.pressure.si, ambient);
+  if (thrust?.cut || pressure?.cut)
+    cautions.push(
+      'the record begins or ends within the burn: impulse and times are those of the part recorded',
+    );
+  const impulse = thrust?.integral;
+  // c* counts pressure from vacuum.
+  const overPressure = pressure && pressure.integral + ambient * (pressure.to - pressure.from);
+  const edges = thrust ?? pressure;
+  const specific = impulse !== undefined && propellantMass ? impulse / propellantMass : undefined;
+  const velocity =
+    overPressure && meanThroatArea && propellantMass
+      ? (overPressure * meanThroatArea) / propellantMass
+      : undefined;
+  const coefficient =
+    impulse !== undefined && overPressure && meanThroatArea
+      ? impulse / (overPressure * meanThroatArea)
+      : undefined;
+  if (coefficient !== undefined && (coefficient < 0.9 || coefficient > 1.9))
+    cautions.push(
+      `a mean thrust coefficient of ${coefficient.toFixed(2)} points to a wrong calibration, unit or throat`,
+    );
+  const ideal = facts.idealCharacteristicVelocity;
+  const combustion = velocity !== undefined && ideal ? velocity / ideal : undefined;
+  if (combustion !== undefined && combustion > 1.02)
+    cautions.push(
+      `c* comes out ${(100 * combustion).toFixed(0)} % of the theoretical: mass, throat or pressure calibration is wrong`,
+    );
+  const nozzle =
+    coefficient !== undefined && facts.idealThrustCoefficient
+      ? coefficient / facts.idealThrustCoefficient
+      : undefined;
+  const seconds = (si: number | undefined): Quantity<'time'> | undefined =>
+    si === undefined ? undefined : fromSiValue(si, 'time', unitOf('s'));
+  return {
+    totalImpulse:
+      impulse === undefined ? undefined : within('impulse', impulse, errors.thrustZero, errors.calibration),
+    motorClass:
+      impulse === undefined
+        ? undefined
+        : motorClass(fromSiValue<'impulse'>(impulse, 'impulse', unitOf('N*s'))),
+    specificImpulse:
+      specific === undefined
+        ? undefined
+        : fromSiValue(specific, 'specific impulse', unitFor('specific impulse', 's')),
+    averageThrust: thrust && fromSiValue(thrust.integral10 / thrust.burnTime, 'force', unitOf('N')),
+    ...peaks,
+    burnTime: seconds(edges?.burnTime),
+    burnTime5: seconds(edges?.burnTime5),
+    pressureIntegral:
+      overPressure === undefined
+        ? undefined
+        : within('pressure integral', overPressure, errors.pressureZero, errors.calibration),
+    characteristicVelocity:
+      velocity === undefined ? undefined : fromSiValue(velocity, 'speed', unitOf('m/s')),
+    thrustCoefficient: coefficient,
+    combustionEfficiency: combustion,
+    nozzleEfficiency: nozzle,
+    cautions,
+  };
+}
+
+function within<K extends 'impulse' | 'pressure integral'>(
+  kind: K,
+  value: number,
+  zero: number,
+  calibration: number,
+): Estimate<K> {
+  const half = 1.96 * Math.abs(value) * Math.hypot(zero, calibration);
+  return estimate(kind, value, value - half, value + half);
+}
+
+interface Action {
+  readonly from: number;
+  readonly to: number;
+  readonly integral: number;
+  readonly integral10: number;
+  readonly burnTime: number;
+  readonly burnTime5: number;
+  readonly cut: boolean;
+}
+
+function action(time: Float64Array, values: Float64Array, rest: number): Action {
+  const ten = burnEdges(time, values, { threshold: 0.1, rest });
+  const five = burnEdges(time, values, { threshold: 0.05, rest });
+  const two = burnEdges(time, values, { threshold: 0.02, rest });
+  return {
+    from: two.start,
+    to: two.end,
+    integral: integralBetween(time, values, two.start, two.end, rest),
+    integral10: integralBetween(time, values, ten.start, ten.end, rest),
+    burnTime: ten.end - ten.start,
+    burnTime5: five.end - five.start,
+    cut: ten.startCut || ten.endCut,
+  };
+}

@@ -1,0 +1,47 @@
+import { burnEdges } from '../cleaning/burn-edges';
+import type { CleanedChannel } from '../cleaning/step';
+import type { Firing } from '../firing';
+import type { Clipping } from '../saturation/clipping';
+import { type Estimate, estimate, type Recovery } from '../saturation/recovery';
+import { smoothPeak } from './channel-health';
+import type { MotorFactsSi } from './motor-facts';
+
+/** Kernel: a channel's peak with its interval: the recovered one, or the highest sample with noise and calibration. */
+export function peakOf<K extends 'absolute pressure' | 'force'>(
+  record: Firing,
+  kind: K,
+  facts: MotorFactsSi,
+  clipping: Clipping | undefined,
+  recovery: Recovery<'absolute pressure'> | Recovery<'force'> | undefined,
+): Estimate<K> | undefined {
+  const channel: CleanedChannel = kind === 'force' ? 'thrust' : 'pressure';
+  const values = record[channel]?.si;
+  if (values === undefined) return undefined;
+  const rest = kind === 'force' ? 0 : facts.ambient;
+  if (recovery && recovery.channel === channel) {
+    const { value, low, high } = recovery.peak;
+    const calibration = 1.96 * facts.calibrationUncertainty * (value.si - rest);
+    return estimate(
+      kind,
+      value.si,
+      value.si - Math.hypot(value.si - low.si, calibration),
+      value.si + Math.hypot(high.si - value.si, calibration),
+    );
+  }
+  const time = record.time.si;
+  const edges = burnEdges(time, values, { threshold: 0.1, rest });
+  const smooth = smoothPeak(
+    time.subarray(edges.first, edges.last + 1),
+    values.subarray(edges.first, edges.last + 1),
+    0.03 * (edges.end - edges.start),
+  );
+  const top = rest + edges.peak;
+  const half = 1.96 * Math.hypot(smooth.deviation, facts.calibrationUncertainty * (smooth.value - rest));
+  // The highest sample carries noise; the smoothed one may lack a true spike: the interval holds both.
+  return estimate(
+    kind,
+    top,
+    Math.min(smooth.value, top) - half,
+    clipping?.certain ? Math.max(top, 1.5 * top) : top + half,
+  );
+}

@@ -1,0 +1,65 @@
+import { fromSiValue, type Quantity, type QuantityInput, readInput, type Series, unitOf } from '../../units';
+import { valueAt } from '../cleaning/burn-edges';
+
+/** What a thermocouple's trace tells. */
+export interface TemperatureTrace {
+  readonly start: Quantity<'temperature'>;
+  readonly peak: Quantity<'temperature'>;
+  readonly timeOfPeak: Quantity<'time'>;
+  readonly rise: Quantity<'temperature difference'>;
+  /** Steepest rise over a twentieth of the record, which noise does not set. */
+  readonly fastestRise: Quantity<'temperature rate'>;
+  /** How long it was above the threshold; undefined where none was asked for. */
+  readonly timeAbove: Quantity<'time'> | undefined;
+  /** The peak is the last sample: the true one came later. */
+  readonly stillRising: boolean;
+}
+
+/**
+ * Peak, time of peak, rate and time above a threshold of a temperature trace.
+ *
+ * @example temperatureTrace({ time: series([0, 1, 2, 3], 's'), temperature: series([20, 60, 100, 80], 'degC') }).peak.in('degC') // => 100
+ */
+export function temperatureTrace(options: {
+  readonly time: Series<'time'>;
+  readonly temperature: Series<'temperature'>;
+  readonly threshold?: QuantityInput<'temperature'>;
+}): TemperatureTrace {
+  const time = options.time.si;
+  const values = options.temperature.si;
+  const last = values.length - 1;
+  let top = 0;
+  for (let i = 0; i <= last; i++) if (values[i] > values[top]) top = i;
+  const stride = (time[last] - time[0]) / 20;
+  let fastest = 0;
+  for (let i = 0; i <= last && time[i] + stride <= time[last]; i++)
+    fastest = Math.max(fastest, (valueAt(time, values, time[i] + stride) - values[i]) / stride);
+  const limit =
+    options.threshold === undefined
+      ? undefined
+      : readInput('temperature', 'threshold', options.threshold, 'temperatureTrace').si;
+  const kelvin = (si: number): Quantity<'temperature'> => fromSiValue(si, 'temperature', unitOf('degC'));
+  const seconds = (si: number): Quantity<'time'> => fromSiValue(si, 'time', unitOf('s'));
+  return {
+    start: kelvin(values[0]),
+    peak: kelvin(values[top]),
+    timeOfPeak: seconds(time[top]),
+    rise: fromSiValue(values[top] - values[0], 'temperature difference', unitOf('delta_K')),
+    fastestRise: fromSiValue(fastest, 'temperature rate', unitOf('K/s')),
+    timeAbove: limit === undefined ? undefined : seconds(timeAbove(time, values, limit)),
+    stillRising: top === last,
+  };
+}
+
+/** Time above a level, crossings interpolated. */
+function timeAbove(time: Float64Array, values: Float64Array, level: number): number {
+  let sum = 0;
+  for (let i = 1; i < time.length; i++) {
+    const a = values[i - 1] - level;
+    const b = values[i] - level;
+    const step = time[i] - time[i - 1];
+    if (a >= 0 && b >= 0) sum += step;
+    else if (a > 0 || b > 0) sum += (step * Math.max(a, b)) / Math.abs(a - b);
+  }
+  return sum;
+}

@@ -1,0 +1,88 @@
+import { burnEdges } from '../cleaning/burn-edges';
+import { averaged, evenTimes } from '../cleaning/resample';
+import type { Clipping } from './clipping';
+
+/** Pressure and thrust over the burn on one time base, and which samples of each are believed. */
+export interface BurnSamples {
+  readonly time: Float64Array;
+  readonly pressure: Float64Array;
+  readonly thrust: Float64Array;
+  readonly pressureGood: Uint8Array;
+  readonly thrustGood: Uint8Array;
+  /** Share of the integral of the driving channel passed. */
+  readonly share: Float64Array;
+  /** Standard deviation of a sample of each channel, from the rest before the burn; 0 where there is none. */
+  readonly pressureNoise: number;
+  readonly thrustNoise: number;
+}
+
+const mostSamples = 4000;
+
+/** Kernel: the burn by the channel that follows throughout, thinned by averaging where there are very many samples. */
+export function burnSamples(
+  time: Float64Array,
+  pressure: Float64Array,
+  thrust: Float64Array,
+  options: {
+    readonly ambient: number;
+    readonly driver: 'pressure' | 'thrust';
+    readonly pressureClipping: Clipping | undefined;
+    readonly thrustClipping: Clipping | undefined;
+  },
+): BurnSamples {
+  const { ambient, driver, pressureClipping, thrustClipping } = options;
+  const rest = driver === 'pressure' ? ambient : 0;
+  const leading = driver === 'pressure' ? pressure : thrust;
+  const edges = burnEdges(time, leading, { threshold: 0.04, rest });
+  const from = Math.max(0, edges.first - 2);
+  const to = Math.min(time.length, edges.last + 3);
+  const near = time.subarray(from, to);
+  let at: Float64Array = near.slice();
+  let p: Float64Array = pressure.slice(from, to);
+  let f: Float64Array = thrust.slice(from, to);
+  let period = 0;
+  let thinning = 1;
+  if (near.length > mostSamples) {
+    period = (near[near.length - 1] - near[0]) / mostSamples;
+    thinning = Math.sqrt(near.length / mostSamples);
+    at = evenTimes(near, period);
+    p = averaged(near, p, at, period);
+    f = averaged(near, f, at, period);
+  }
+  const lead = driver === 'pressure' ? p : f;
+  const share = new Float64Array(at.length);
+  for (let i = 1; i < at.length; i++)
+    share[i] = share[i - 1] + 0.5 * Math.max(0, lead[i] + lead[i - 1] - 2 * rest) * (at[i] - at[i - 1]);
+  const total = share[share.length - 1] || 1;
+  for (let i = 0; i < share.length; i++) share[i] /= total;
+  return {
+    time: at,
+    pressure: p,
+    thrust: f,
+    pressureGood: goodness(at, period, pressureClipping),
+    thrustGood: goodness(at, period, thrustClipping),
+    share,
+    pressureNoise: quietNoise(pressure, from) / thinning,
+    thrustNoise: quietNoise(thrust, from) / thinning,
+  };
+}
+
+/** From differences of neighbours, which a drifting zero does not enter. */
+function quietNoise(values: Float64Array, burnFrom: number): number {
+  const to = Math.floor(0.95 * burnFrom);
+  const from = Math.max(0, to - 5000);
+  if (to - from < 8) return 0;
+  let squares = 0;
+  for (let i = from + 1; i < to; i++) squares += (values[i] - values[i - 1]) ** 2;
+  return Math.sqrt(squares / (2 * (to - from - 1)));
+}
+
+/** Samples next to a clipped stretch are not trusted either: an amplifier needs a moment to come back. */
+function goodness(time: Float64Array, period: number, clipping: Clipping | undefined): Uint8Array {
+  const good = new Uint8Array(time.length).fill(1);
+  for (const { from, to } of clipping?.spans ?? []) {
+    const margin = Math.max(period, 1.5 * ((time[time.length - 1] - time[0]) / Math.max(1, time.length - 1)));
+    for (let i = 0; i < time.length; i++) if (time[i] >= from - margin && time[i] <= to + margin) good[i] = 0;
+  }
+  return good;
+}

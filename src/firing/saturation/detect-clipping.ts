@@ -1,0 +1,93 @@
+import { MeopError, type QuantityInput, readInput } from '../../units';
+import { ambientOf } from '../ambient';
+import type { CleanedChannel } from '../cleaning/step';
+import type { Firing } from '../firing';
+import { type Clipping, findClipping } from './clipping';
+import { cutByTheOther } from './plateau';
+import { findSoftLimit } from './soft-limit';
+
+/** What is known of the ranges of the channels, and of the air around the motor. */
+export interface DetectClippingOptions {
+  /** Where the record has a pressure. Default: that of the record; one of the two is needed. */
+  readonly ambientPressure?: QuantityInput<'absolute pressure'>;
+  /** Largest value each channel can tell, where it is known. */
+  readonly ranges?: {
+    readonly pressure?: QuantityInput<'absolute pressure'>;
+    readonly thrust?: QuantityInput<'force'>;
+  };
+}
+
+/** Clipping by channel; channels that follow throughout are left out. */
+export interface ClippingReport {
+  readonly pressure?: Clipping;
+  readonly thrust?: Clipping;
+  toString(): string;
+}
+
+/**
+ * Tells which channels were saturated and from when to when: readings at the end of a known range, a top where samples
+ * pile up as no smooth peak makes them, or (where both channels are there) a channel that stops following the other.
+ *
+ * @throws MeopError `missing-field` where there is neither pressure nor thrust, or no ambient pressure to a pressure; `no-pulse`
+ * @example detectClipping(firing({ origin: 'measured', time: series([0, 1, 2, 3, 4, 5, 6, 7, 8], 's'), thrust: series([0, 20, 50, 50, 50, 50, 50, 30, 0], 'N') }), { ranges: { thrust: '50 N' } }).thrust.spans[0].from // => 2
+ */
+export function detectClipping(record: Firing, options: DetectClippingOptions = {}): ClippingReport {
+  const { ranges = {} } = options;
+  const high = {
+    pressure:
+      ranges.pressure &&
+      readInput('absolute pressure', 'ranges.pressure', ranges.pressure, 'detectClipping').si,
+    thrust: ranges.thrust && readInput('force', 'ranges.thrust', ranges.thrust, 'detectClipping').si,
+  };
+  if (record.pressure === undefined && record.thrust === undefined)
+    throw new MeopError(
+      'missing-field',
+      'detectClipping: the record has neither pressure nor thrust',
+      'pressure',
+    );
+  const time = record.time.si;
+  const rest = {
+    pressure: record.pressure ? ambientOf(record, options.ambientPressure, 'detectClipping') : 0,
+    thrust: 0,
+  };
+  const find = (channel: CleanedChannel): Clipping | undefined => {
+    const values = record[channel]?.si;
+    const limit = high[channel];
+    if (values === undefined) return undefined;
+    return findClipping(time, values, { rest: rest[channel], ...(limit !== undefined && { high: limit }) });
+  };
+  let pressure = find('pressure');
+  let thrust = find('thrust');
+  if (record.pressure && record.thrust && !(pressure && thrust)) {
+    const soft = findSoftLimit(time, record.pressure.si, record.thrust.si, rest.pressure);
+    if (soft?.channel === 'pressure' && !pressure) pressure = soft.clipping;
+    if (soft?.channel === 'thrust' && !thrust) thrust = soft.clipping;
+  }
+  const trace = (channel: CleanedChannel) => ({
+    values: record[channel]?.si ?? new Float64Array(0),
+    rest: rest[channel],
+  });
+  // A channel that is cut itself tells nothing of the other.
+  if (record.thrust && pressure?.evidence === 'flat top' && !thrust)
+    pressure = confirmed(pressure, trace('pressure'), trace('thrust'));
+  if (record.pressure && thrust?.evidence === 'flat top' && !pressure)
+    thrust = confirmed(thrust, trace('thrust'), trace('pressure'));
+  const found = { ...(pressure && { pressure }), ...(thrust && { thrust }) };
+  return { ...found, toString: () => clippingText(found) };
+}
+
+const confirmed = (clipping: Clipping, ...traces: [Trace, Trace]): Clipping =>
+  clipping.certain || !cutByTheOther(clipping, ...traces) ? clipping : { ...clipping, certain: true };
+type Trace = Parameters<typeof cutByTheOther>[1];
+
+function clippingText(found: { readonly pressure?: Clipping; readonly thrust?: Clipping }): string {
+  const lines = (['pressure', 'thrust'] as const).flatMap((channel) => {
+    const clipping = found[channel];
+    if (clipping === undefined) return [];
+    const when = clipping.spans.map(({ from, to }) => `${from.toFixed(4)} to ${to.toFixed(4)} s`).join(', ');
+    return [
+      `${channel} clipped (${clipping.evidence}${clipping.certain ? '' : ', or a true plateau'}): ${when}`,
+    ];
+  });
+  return lines.length === 0 ? 'no channel is clipped' : lines.join('\n');
+}

@@ -1,0 +1,202 @@
+import {
+  fromSiValue,
+  MeopError,
+  type NamedKind,
+  type Quantity,
+  type QuantityInput,
+  readInput,
+  unitFor,
+  unitOf,
+} from '../units';
+import type { Firing } from './firing';
+import { type MotorClass, motorClass } from './motor-class';
+import { type BurnInterval, burnIntervals } from './summary-intervals';
+import { summaryText } from './summary-text';
+import { integral, peakIndex, type Trace } from './thrust-time';
+
+/** A firing in numbers. What the record does not tell is `undefined`. */
+export interface FiringSummary {
+  readonly origin: Firing['origin'];
+  /** From the start of the record (or its event 'ignition signal') to the first 10 % point. */
+  readonly ignitionDelay: Quantity<'time'>;
+  /** Between the 10 % points of the trace: the action time. */
+  readonly actionTime: Quantity<'time'>;
+  /** From the first 10 % point to web burnout; `undefined` where the trace shows none. */
+  readonly burnTime: Quantity<'time'> | undefined;
+  /** Between the 5 % points: the burn time of NFPA 1125. */
+  readonly burnTimeFivePercent: Quantity<'time'>;
+  readonly tenPercent: BurnInterval;
+  readonly fivePercent: BurnInterval;
+  /** Over the whole record. */
+  readonly totalImpulse: Quantity<'impulse'> | undefined;
+  readonly specificImpulse: Quantity<'specific impulse'> | undefined;
+  readonly peakThrust: Quantity<'force'> | undefined;
+  readonly timeOfPeakThrust: Quantity<'time'> | undefined;
+  /** Total impulse over the 5 % burn time, as motors are labelled. */
+  readonly averageThrust: Quantity<'force'> | undefined;
+  readonly peakPressure: Quantity<'absolute pressure'> | undefined;
+  readonly timeOfPeakPressure: Quantity<'time'> | undefined;
+  /** Burned depth when the pressure peaked. */
+  readonly depthAtPeakPressure: Quantity<'length'> | undefined;
+  /** Over the action time. */
+  readonly averagePressure: Quantity<'absolute pressure'> | undefined;
+  readonly pressureIntegral: Quantity<'pressure integral'> | undefined;
+  /** ∫p·A_t dt over the mass burned. */
+  readonly characteristicVelocity: Quantity<'speed'> | undefined;
+  /** Impulse over ∫p·A_t dt. */
+  readonly thrustCoefficient: number | undefined;
+  readonly motorClass: MotorClass | undefined;
+  /** Letter and average thrust: `'I 232'`. */
+  readonly designation: string | undefined;
+  /** The definition behind each figure that has several. */
+  readonly definitions: Readonly<Record<string, string>>;
+  readonly cautions: readonly string[];
+  toString(): string;
+}
+
+/** What a record may not know of itself. */
+export interface SummaryOptions {
+  /** Propellant burned; else what the record says was loaded, or has lost. */
+  readonly propellantMass?: QuantityInput<'mass'>;
+  /** Throat diameter; else the record's own. */
+  readonly throatDiameter?: QuantityInput<'length'>;
+}
+
+const context = 'summarize';
+
+/**
+ * Sums a firing up, predicted or measured by the same rules.
+ *
+ * Times are taken on the thrust trace, or on pressure above ambient where there is no thrust, walking outward from the
+ * peak. Action time: between the 10 % points of the peak; burn time: from the first of them to web burnout by the aft
+ * tangent bisector, or to the burnout a prediction knows (Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001),
+ * fig. 11-13, from memory). Label values: 5 % points and impulse of the whole record (NFPA 1125).
+ *
+ * @throws MeopError `nothing-to-sum-up` where there is neither thrust nor pressure
+ * @example summarize(firing({ origin: 'measured', time: series([0, 0.1, 1.9, 2.1], 's'), thrust: series([0, 500, 500, 0], 'N') })).totalImpulse.in('N*s') // => 975
+ */
+export function summarize(record: Firing, options: SummaryOptions = {}): FiringSummary {
+  const thrust = traceOf(record, record.thrust?.si);
+  const pressure = traceOf(record, record.pressure?.si);
+  const ambient = record.ambientPressure?.si;
+  const shape = thrust ?? (pressure === undefined ? undefined : above(pressure, ambient ?? 0));
+  if (shape === undefined)
+    throw new MeopError(
+      'nothing-to-sum-up',
+      `${context}: the firing has neither thrust nor pressure; a summary needs one of them`,
+      'thrust',
+    );
+  const times = burnIntervals(record, shape, thrust, pressure);
+  const { start, end } = times;
+  const impulse = thrust && integral(thrust, start, end);
+  const pressureIntegral = pressure && integral(pressure, start, end);
+  const mass = massBurned(record, options);
+  const throatForce = pressure && throatForceIntegral(record, pressure, options);
+  const positiveImpulse = impulse !== undefined && impulse > 0 ? impulse : undefined;
+  const letter =
+    positiveImpulse === undefined
+      ? undefined
+      : motorClass(fromSiValue<'impulse'>(positiveImpulse, 'impulse', unitOf('N*s')));
+  const average = positiveImpulse === undefined ? undefined : positiveImpulse / times.fivePercent.duration.si;
+  const pressurePeak = pressure && peakIndex(pressure);
+  const thrustPeak = thrust && peakIndex(thrust);
+  const coefficient = impulse !== undefined && throatForce ? impulse / throatForce : undefined;
+  const made: FiringSummary = {
+    origin: record.origin,
+    ignitionDelay: times.ignitionDelay,
+    actionTime: times.tenPercent.duration,
+    burnTime: times.burnTime,
+    burnTimeFivePercent: times.fivePercent.duration,
+    tenPercent: times.tenPercent,
+    fivePercent: times.fivePercent,
+    totalImpulse: maybe(impulse, 'impulse', 'N*s'),
+    specificImpulse: maybe(
+      positiveImpulse === undefined || mass === undefined ? undefined : positiveImpulse / mass,
+      'specific impulse',
+      's',
+    ),
+    peakThrust: maybe(thrust?.value[peakIndex(thrust)], 'force', 'N'),
+    timeOfPeakThrust: maybe(thrustPeak === undefined ? undefined : record.time.si[thrustPeak], 'time', 's'),
+    averageThrust: maybe(average, 'force', 'N'),
+    peakPressure: maybe(pressure?.value[peakIndex(pressure)], 'absolute pressure', 'MPa'),
+    timeOfPeakPressure: maybe(
+      pressurePeak === undefined ? undefined : record.time.si[pressurePeak],
+      'time',
+      's',
+    ),
+    depthAtPeakPressure: maybe(
+      pressurePeak === undefined ? undefined : record.web?.si[pressurePeak],
+      'length',
+      'mm',
+    ),
+    averagePressure: times.tenPercent.averagePressure,
+    pressureIntegral: maybe(pressureIntegral, 'pressure integral', 'MPa*s'),
+    characteristicVelocity: maybe(
+      throatForce === undefined || mass === undefined ? undefined : throatForce / mass,
+      'speed',
+      'm/s',
+    ),
+    thrustCoefficient: coefficient,
+    motorClass: letter,
+    designation:
+      letter === undefined || average === undefined ? undefined : `${letter.letter} ${Math.round(average)}`,
+    definitions: times.definitions,
+    cautions: [
+      ...record.cautions,
+      ...times.cautions,
+      ...(coefficient !== undefined && (coefficient < 0.9 || coefficient > 1.8)
+        ? [
+            `a thrust coefficient of ${coefficient.toPrecision(3)} points to an error of calibration or units: 0.9 to 1.8 is usual`,
+          ]
+        : []),
+    ],
+    toString: () => summaryText(made, record.title),
+    ...{ [Symbol.for('nodejs.util.inspect.custom')]: () => summaryText(made, record.title) },
+  };
+  return made;
+}
+
+const maybe = <K extends NamedKind>(
+  si: number | undefined,
+  kind: K,
+  unit: string,
+): Quantity<K> | undefined => (si === undefined ? undefined : fromSiValue<K>(si, kind, unitFor(kind, unit)));
+
+const traceOf = (record: Firing, value: Float64Array | undefined): Trace | undefined =>
+  value === undefined ? undefined : { time: record.time.si, value };
+
+const above = ({ time, value }: Trace, level: number): Trace => ({
+  time,
+  value: value.map((v) => v - level),
+});
+
+function massBurned(record: Firing, options: SummaryOptions): number | undefined {
+  if (options.propellantMass !== undefined) {
+    const { si } = readInput('mass', 'propellantMass', options.propellantMass, context);
+    if (si > 0) return si;
+    throw new MeopError(
+      'out-of-domain',
+      `${context}: propellantMass: ${String(options.propellantMass)} given; a mass above zero is expected`,
+      'propellantMass',
+    );
+  }
+  const left = record.propellantMass?.si;
+  if (left !== undefined) {
+    const burned = left[0] - left[left.length - 1];
+    return burned > 0 ? burned : undefined;
+  }
+  return record.loadedMass?.si;
+}
+
+/** ∫p·A_t dt with the throat as it was at each moment. */
+function throatForceIntegral(record: Firing, pressure: Trace, options: SummaryOptions): number | undefined {
+  const fixed =
+    options.throatDiameter === undefined
+      ? record.initialThroatDiameter?.si
+      : readInput('length', 'throatDiameter', options.throatDiameter, context).si;
+  const diameters = options.throatDiameter === undefined ? record.throatDiameter?.si : undefined;
+  if (diameters === undefined && fixed === undefined) return undefined;
+  const value = pressure.value.map((p, i) => p * (Math.PI / 4) * (diameters?.[i] ?? fixed ?? 0) ** 2);
+  const { time } = pressure;
+  return integral({ time, value }, time[0], time[time.length - 1]);
+}

@@ -1,0 +1,48 @@
+import { describe, expect, it } from 'vitest';
+import { firing } from '../../src/firing';
+import { q, series, seriesOf } from '../../src/units';
+
+const time = series([0, 1, 2], 's');
+
+describe('a firing record', () => {
+  it('keeps the channels it was given and nothing else', () => {
+    const record = firing({ origin: 'measured', time, thrust: series([0, 10, 0], 'N') });
+    expect(record.thrust.max().in('N')).toBe(10);
+    expect(record.pressure).toBeUndefined();
+    expect(record.temperatures).toEqual({});
+  });
+
+  it('takes a pressure whose reference is not said as absolute, and prints it so', () => {
+    const record = firing({ origin: 'predicted', time, pressure: series([1, 2, 3], 'bar') });
+    expect(record.pressure.kind).toBe('absolute pressure');
+    expect(record.pressure.max().in('MPa')).toBe(0.3);
+  });
+
+  it('refuses gauge pressure with the way out', () => {
+    const gauge = seriesOf('gauge pressure', [0, 1, 2], 'bar');
+    // @ts-expect-error a gauge reading is no absolute pressure
+    expect(() => firing({ origin: 'measured', time, pressure: gauge })).toThrow(/add the ambient pressure/);
+  });
+
+  it.each([
+    ['length-mismatch', () => firing({ origin: 'measured', time, thrust: series([1, 2], 'N') })],
+    ['time-order', () => firing({ origin: 'measured', time: series([0, 1, 1], 's') })],
+    ['too-short', () => firing({ origin: 'measured', time: series([0], 's') })],
+  ])('refuses %s', (code, make) => {
+    expect(make).toThrow(expect.objectContaining({ code }));
+  });
+
+  it('prints what it holds', () => {
+    const record = firing({
+      origin: 'measured',
+      time,
+      thrust: series([0, 10, 0], 'N'),
+      temperatures: { 'case, aft': series([290, 300, 310], 'K') },
+      events: [{ name: 'burnout', time: q('1.5 s') }],
+      cautions: ['clipped'],
+    });
+    expect(String(record)).toMatch(
+      /3 samples over 2 s[\s\S]*thrust: 0 N to 10 N[\s\S]*case, aft[\s\S]*burnout at 1.5 s[\s\S]*caution: clipped/,
+    );
+  });
+});
