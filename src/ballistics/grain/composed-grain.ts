@@ -1,0 +1,23 @@
+import type { Core } from './core';
+import { type Grain, makeGrain, type OuterMeasures } from './grain';
+import { readLength, requireFit } from './measure';
+
+/**
+ * A grain with any union of cores: {@link cylinderCore}, {@link coneCore}, {@link finCore}, {@link sphereCore}. Cores may overlap. All of them
+ * are open to the chamber from the start. Ends inhibited unless told otherwise.
+ *
+ * @throws MeopError `grain-measure`
+ * @example composedGrain({ outerDiameter: '50 mm', length: '90 mm', cores: [cylinderCore({ diameter: '14 mm' }), finCore({ count: 4, thickness: '3 mm', tipDiameter: '32 mm', from: '50 mm' })] }).kind // => 'composed grain'
+ */
+export function composedGrain(options: OuterMeasures & { readonly cores: readonly Core[] }): Grain {
+  const context = 'composedGrain';
+  const radius = readLength(context, 'outerDiameter', options.outerDiameter) / 2;
+  const length = readLength(context, 'length', options.length);
+  requireFit(options.cores.length > 0, context, 'cores', 'nothing', 'at least one core');
+  const envelope = { form: 'cylinder', radius, length } as const;
+  return makeGrain({
+    kind: 'composed grain',
+    shape: { envelope, ports: options.cores.map((core) => core.place(envelope)), inert: [] },
+    burningEnds: options.burningEnds ?? 'none',
+  });
+}

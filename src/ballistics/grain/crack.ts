@@ -1,0 +1,144 @@
+import type { QuantityInput } from '../../units';
+import { type Flaw, NARROW_GAP_CAUTION } from './flaw';
+import { frameAt } from './frame';
+import { readAngle, readLength, requireFit } from './measure';
+import { line, type Outline, outline } from './outline';
+import { annulusOutline, circleOutline } from './outline-shapes';
+import { prism } from './prism';
+import type { Source } from './source';
+
+/** A crack in a plane that holds the grain's axis: a rectangle reaching outwards. */
+export interface RadialCrack {
+  readonly plane: 'radial';
+  /** Direction of the crack from the axis [angle]. */
+  readonly angle: QuantityInput<'angle'>;
+  /** Distances from the axis where it begins and ends [length]; begin inside the bore to have it open. */
+  readonly innerRadius: QuantityInput<'length'>;
+  readonly outerRadius: QuantityInput<'length'>;
+  /** Axial extent [length from the head end]. */
+  readonly from: QuantityInput<'length'>;
+  readonly to: QuantityInput<'length'>;
+}
+
+/** A crack across the grain: a flat disc or ring about the axis. */
+export interface TransverseCrack {
+  readonly plane: 'transverse';
+  /** Axial position [length from the head end]. */
+  readonly position: QuantityInput<'length'>;
+  /** Distances from the axis where it begins and ends [length]; default from the axis. */
+  readonly innerRadius?: QuantityInput<'length'>;
+  readonly outerRadius: QuantityInput<'length'>;
+}
+
+/** A crack anywhere: a disc, or a rectangle when `width` is given, in the plane normal to `normal`. */
+export interface FreeCrack {
+  readonly plane: 'free';
+  /** Centre: x, y, and distance from the head end [length]. */
+  readonly centre: readonly [QuantityInput<'length'>, QuantityInput<'length'>, QuantityInput<'length'>];
+  /** Direction across the crack; only the direction counts. */
+  readonly normal: readonly [number, number, number];
+  /** Diameter of the disc, or height of the rectangle, along `along` [length]. */
+  readonly size: QuantityInput<'length'>;
+  /** Width of a rectangle [length]. */
+  readonly width?: QuantityInput<'length'>;
+  /** Direction of the rectangle's height. Default the axis. */
+  readonly along?: readonly [number, number, number];
+}
+
+const sheet = (
+  o: Outline,
+  parts: { readonly frame?: ReturnType<typeof frameAt>; readonly at?: number; readonly mirror?: number },
+): Source =>
+  prism({
+    name: 'crack',
+    outline: o,
+    from: parts.at ?? 0,
+    to: parts.at ?? 0,
+    faces: { side: [parts.at ?? 0, parts.at ?? 0], start: 'burning', end: 'burning' },
+    frame: parts.frame,
+    mirror: parts.mirror,
+  });
+
+const rectangle = (a: number, b: number): Outline =>
+  outline([line(-a, -b, a, -b), line(a, -b, a, b), line(a, b, -a, b), line(-a, b, -a, -b)]);
+
+/**
+ * A crack: a sheet of no thickness that burns on both faces. It is cut off at the grain's wall and ends. It burns from the
+ * start when it meets the bore, a burning end or another open flaw; otherwise when the front arrives, unless `open` says.
+ * The notes on why a computed crack is a lower bound travel with it as a caution.
+ *
+ * @throws MeopError `grain-measure` and the errors of quantities
+ * @example crack({ plane: 'radial', angle: '0 deg', innerRadius: '8 mm', outerRadius: '18 mm', from: '40 mm', to: '60 mm' }).kind // => 'crack'
+ */
+export function crack(
+  options: (RadialCrack | TransverseCrack | FreeCrack) & { readonly open?: boolean },
+): Flaw {
+  const name = 'crack';
+  const flaw = (label: string, place: Flaw['place']): Flaw => ({
+    kind: 'crack',
+    label,
+    cautions: [NARROW_GAP_CAUTION],
+    place,
+  });
+  if (options.plane === 'radial') {
+    const angle = readAngle(name, 'angle', options.angle);
+    const inner = readLength(name, 'innerRadius', options.innerRadius, 'zero');
+    const outer = readLength(name, 'outerRadius', options.outerRadius);
+    const from = readLength(name, 'from', options.from, 'zero');
+    const to = readLength(name, 'to', options.to);
+    requireFit(outer > inner, name, 'outerRadius', options.outerRadius, 'more than innerRadius');
+    requireFit(to > from, name, 'to', options.to, 'more than from');
+    return flaw(`crack at ${String(options.angle)}`, ({ radius, length }) => {
+      const far = Math.min(outer, radius);
+      const end = Math.min(to, length);
+      requireFit(
+        inner < radius,
+        name,
+        'innerRadius',
+        options.innerRadius,
+        'less than the outer radius of the grain',
+      );
+      requireFit(from < length, name, 'from', options.from, 'less than the length of the grain');
+      const out = [Math.cos(angle), Math.sin(angle)] as const;
+      const middle = (inner + far) / 2;
+      const frame = frameAt(
+        [middle * out[0], middle * out[1], (from + end) / 2],
+        [-out[1], out[0], 0],
+        [out[0], out[1], 0],
+      );
+      const source = sheet(rectangle((far - inner) / 2, (end - from) / 2), { frame, mirror: angle });
+      return { source, open: options.open };
+    });
+  }
+  if (options.plane === 'transverse') {
+    const position = readLength(name, 'position', options.position);
+    const inner =
+      options.innerRadius === undefined ? 0 : readLength(name, 'innerRadius', options.innerRadius, 'zero');
+    const outer = readLength(name, 'outerRadius', options.outerRadius);
+    requireFit(outer > inner, name, 'outerRadius', options.outerRadius, 'more than innerRadius');
+    return flaw(`crack across at ${String(options.position)}`, ({ radius, length }) => {
+      requireFit(position < length, name, 'position', options.position, 'less than the length of the grain');
+      const far = Math.min(outer, radius);
+      requireFit(
+        inner < far,
+        name,
+        'innerRadius',
+        options.innerRadius,
+        'less than the outer radius of the grain',
+      );
+      const o = inner > 0 ? annulusOutline(inner, far) : circleOutline(far);
+      return { source: sheet(o, { at: position }), open: options.open };
+    });
+  }
+  const centre = options.centre.map((c, i) => readLength(name, `centre[${i}]`, c, 'any'));
+  const size = readLength(name, 'size', options.size);
+  const width = options.width === undefined ? undefined : readLength(name, 'width', options.width);
+  requireFit(Math.hypot(...options.normal) > 0, name, 'normal', options.normal, 'a direction');
+  return flaw('crack', () => {
+    const n = options.normal;
+    const along = options.along ?? (Math.hypot(n[0], n[1]) > 1e-6 * Math.hypot(...n) ? [0, 0, 1] : [1, 0, 0]);
+    const frame = frameAt([centre[0], centre[1], centre[2]], n, [along[0], along[1], along[2]]);
+    const o = width === undefined ? circleOutline(size / 2) : rectangle(size / 2, width / 2);
+    return { source: sheet(o, { frame }), open: options.open };
+  });
+}

@@ -1,0 +1,47 @@
+// Reading the measures of a grain at the door: unit texts in, SI numbers out, and a message that says the way out.
+import { MeopError, type QuantityInput, readInput } from '../../units';
+
+/** A length in metres; positive unless `least` allows less. */
+export function readLength(
+  context: string,
+  field: string,
+  value: QuantityInput<'length'>,
+  least: 'positive' | 'zero' | 'any' = 'positive',
+): number {
+  const { si } = readInput('length', field, value, context);
+  if (least === 'any' || si > 0 || (least === 'zero' && si === 0)) return si;
+  throw refused(context, field, value, least === 'zero' ? 'a length of zero or more' : 'a length above zero');
+}
+
+/** An angle in radians. */
+export const readAngle = (context: string, field: string, value: QuantityInput<'angle'>): number =>
+  readInput('angle', field, value, context).si;
+
+/** A whole number of at least `least`. */
+export function readCount(context: string, field: string, value: number, least: number): number {
+  if (Number.isInteger(value) && value >= least) return value;
+  throw refused(context, field, value, `a whole number of at least ${least}`);
+}
+
+/** The error for a measure that does not fit. */
+export const refused = (context: string, field: string, value: unknown, expected: string): MeopError =>
+  new MeopError(
+    'grain-measure',
+    `${context}: ${field}: ${String(value)} given; ${expected} is expected`,
+    field,
+    {
+      value,
+      expected,
+    },
+  );
+
+/** Throws unless `fits`. */
+export function requireFit(
+  fits: boolean,
+  context: string,
+  field: string,
+  value: unknown,
+  expected: string,
+): void {
+  if (!fits) throw refused(context, field, value, expected);
+}

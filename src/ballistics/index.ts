@@ -1,0 +1,63 @@
+/**
+ * Burn law, grain regression, chamber pressure, simulation. Imports the floors below: firing, nozzle, thermo,
+ * structures, units and numerics.
+ *
+ * @example burnRate({ referenceRate: '8 mm/s', referencePressure: '1 MPa', exponent: 0.3, pressure: '1 MPa' }).in('mm/s') // => 8
+ * @module
+ */
+export * from './blowdown';
+export {
+  type BurnLaw,
+  type BurnLawBand,
+  type BurnLawFacts,
+  type OutsidePolicy,
+  type SaintRobertInput,
+  saintRobert,
+} from './burn-law';
+export type { BurnLawBandInput, LawForm, LawPoint } from './burn-law-input';
+export { type CoefficientUnits, convertBurnRateCoefficient } from './burn-rate-coefficient';
+export { compareFirings, type FiringComparison } from './compare-firings';
+export * from './equilibrium';
+export { type EquilibriumRoot, type EquilibriumRoots, equilibriumPressures } from './equilibrium-roots';
+export * from './equilibrium-sensitivity';
+export * from './erosive-burning';
+export * from './grain';
+export type { PortFlow } from './port-diagnosis';
+export * from './port-flow';
+export { type Propellant, type PropellantInput, propellant } from './propellant';
+export { publishedPropellant, publishedPropellants } from './propellant-data';
+export type { BurnConditions } from './rate-by-law';
+export {
+  type Difference,
+  type DifferenceCause,
+  type DifferenceOptions,
+  type Explanation,
+  explainDifference,
+} from './reduction/explain-difference';
+export {
+  type BurnLawFit,
+  type BurnLawFitInput,
+  type FiringPoint,
+  fitBurnLaw,
+} from './reduction/fit-burn-law';
+export {
+  type EquivalentFlaw,
+  type ImpliedArea,
+  type ImpliedAreaInput,
+  impliedBurningArea,
+} from './reduction/implied-area';
+export { type ImpliedThroat, impliedThroat } from './reduction/implied-throat';
+export type { TraceInput } from './reduction/rates-along-burn';
+export { type BurnRate, burnRate } from './saint-robert';
+export { type MassBalance, type SimulatedFiring, simulate } from './simulate';
+export type {
+  Ignition,
+  SimulatedChamber,
+  SimulatedNozzle,
+  SimulateInput,
+  ThroatErosion,
+} from './simulate-input';
+export { type Batch, type SimulateManyOptions, simulateMany } from './simulate-many';
+export type { RunEnd } from './simulation/motor-model';
+export { type SimulationPool, simulationPool } from './thread-pool';
+export type { Scatter, Variation } from './variations';

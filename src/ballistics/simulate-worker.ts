@@ -1,0 +1,33 @@
+/**
+ * The file that a simulation thread runs: rows of variations in, rows of results out. Imports the kernel only.
+ *
+ * @module
+ */
+import { runRows } from './simulation/batch-kernel';
+import type { MotorModel } from './simulation/motor-model';
+import { hostModule } from './thread-pool';
+
+/** The thread's end of the channel to its maker. */
+interface Port {
+  on(event: 'message', listener: (message: Request) => void): unknown;
+  postMessage(message: unknown, transfer?: readonly ArrayBufferLike[]): void;
+}
+/** What {@link simulationPool} sends. */
+interface Request {
+  readonly models: readonly MotorModel[];
+  readonly rows: Float64Array;
+}
+
+const module = hostModule('node:worker_threads');
+if (typeof module === 'object' && module !== null && 'parentPort' in module && isPort(module.parentPort)) {
+  const port = module.parentPort;
+  port.on('message', ({ models, rows }) => {
+    const out = runRows(models, rows);
+    port.postMessage(out, [out.buffer]);
+  });
+  port.postMessage('ready');
+}
+
+function isPort(value: unknown): value is Port {
+  return typeof value === 'object' && value !== null && 'postMessage' in value;
+}

@@ -1,0 +1,220 @@
+import { type Firing, type FiringEvent, firing } from '../firing';
+import { fromSiArray, fromSiValue, MeopError, type Quantity, type Series, unitOf } from '../units';
+import { type PortFlow, portDiagnosis } from './port-diagnosis';
+import { rangeCautions, sensitivityUnknown } from './rate-by-law';
+import { type ReadMotor, readMotor } from './read-motor';
+import type { SimulateInput } from './simulate-input';
+import { chamberWorkspace } from './simulation/chamber-workspace';
+import type { MotorModel, RunEnd } from './simulation/motor-model';
+import { runChamber } from './simulation/run-chamber';
+import { emptyResult, type RunResult } from './simulation/run-result';
+import { type RunSamples, sampleRecorder } from './simulation/sample-recorder';
+
+/** Where the mass went. */
+export interface MassBalance {
+  /** Propellant burned. */
+  readonly burned: Quantity<'mass'>;
+  readonly igniterGas: Quantity<'mass'>;
+  readonly throughNozzle: Quantity<'mass'>;
+  /** Gas in the chamber at the end less gas at the start. */
+  readonly storedGas: Quantity<'mass'>;
+  /** Mass not accounted for, over mass burned. */
+  readonly relativeError: number;
+}
+
+/** A predicted firing with everything the simulation knows beyond the record. */
+export interface SimulatedFiring extends Firing {
+  readonly origin: 'predicted';
+  readonly pressure: Series<'absolute pressure'>;
+  readonly thrust: Series<'force'>;
+  readonly massFlow: Series<'mass flow'>;
+  readonly burningArea: Series<'area'>;
+  readonly web: Series<'length'>;
+  readonly throatDiameter: Series<'length'>;
+  readonly propellantMass: Series<'mass'>;
+  readonly ambientPressure: Quantity<'absolute pressure'>;
+  /** How the run ended. */
+  readonly end: RunEnd;
+  readonly peakPressure: Quantity<'absolute pressure'>;
+  readonly timeOfPeakPressure: Quantity<'time'>;
+  readonly totalImpulse: Quantity<'impulse'>;
+  readonly pressureIntegral: Quantity<'pressure integral'>;
+  /** Time at which the last propellant burned; `undefined` where some is left. */
+  readonly burnoutTime: Quantity<'time'> | undefined;
+  /** Flow along the port; `undefined` for a grain without one. */
+  readonly portFlow: PortFlow | undefined;
+  readonly balance: MassBalance;
+  readonly counts: { readonly steps: number; readonly rejected: number; readonly evaluations: number };
+}
+
+/** Samples kept of each step: enough for a straight line between them to be within 1e-4 of the curve. */
+const samplesPerStep = 8;
+
+/**
+ * Predicts a firing: chamber pressure, thrust and everything else over time, from ignition to the last of the tail-off.
+ *
+ * The chamber has one pressure and one gas temperature; gas fills the volume that the burned propellant leaves; the
+ * nozzle may start and end unchoked; the throat may erode. Times at which the burning area jumps, the closure opens or
+ * the propellant is gone are found exactly. The same input gives the same bits.
+ *
+ * A motor that runs away, bursts, never opens its closure or does not burn out in time gives a firing that ends there,
+ * with a caution that says when and why.
+ *
+ * Source: mass balance of the chamber, Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 11-12.
+ *
+ * @throws MeopError `missing-field`, `out-of-domain`, `no-propellant`, `no-ignition`, `no-port`, `not-converged`;
+ * `out-of-range` where the burn law is told to refuse pressures it was not characterised for
+ * @example simulate({ propellant: publishedPropellant('potassium nitrate/sucrose'), grain: tubularSegment({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '85 mm' }), nozzle: { throatDiameter: '8 mm', expansionRatio: 5 }, chamber: { innerDiameter: '50 mm', length: '110 mm' }, ambient: '1 atm' }).end // => 'burned out'
+ */
+export function simulate(input: SimulateInput): SimulatedFiring {
+  const motor = readMotor(input);
+  const { model, regression } = motor;
+  const result = emptyResult();
+  const recorder = sampleRecorder(samplesPerStep);
+  runChamber(model, chamberWorkspace(), result, recorder);
+  if (result.end === 'not converged')
+    throw new MeopError(
+      'not-converged',
+      `simulate: no step is small enough for the tolerance ${model.tolerance} at ${result.endTime.toPrecision(6)} s (pressure ${(result.endPressure / 1e6).toPrecision(4)} MPa): loosen the tolerance, or look for a value that is far off`,
+      'tolerance',
+    );
+  checkRange(input, result);
+  const samples = recorder.samples();
+  const portFlow = portDiagnosis(model, regression.portArea, regression.si.depth, samples);
+  const cautions = [
+    ...endCautions(motor, result),
+    ...input.propellant.cautions,
+    ...regression.cautions,
+    ...(input.grainTemperature !== undefined && input.propellant.law.temperatureSensitivity === undefined
+      ? [sensitivityUnknown]
+      : []),
+    ...rangeCautions(
+      input.propellant.law,
+      result.leastBurnPressure,
+      Math.max(result.greatestBurnPressure, result.peakPressure),
+    ),
+    ...(portFlow?.cautions ?? []),
+  ];
+  const record = firing({
+    ...(input.title === undefined ? {} : { title: input.title }),
+    origin: 'predicted',
+    time: fromSiArray('time', samples.time),
+    pressure: fromSiArray('absolute pressure', samples.pressure),
+    thrust: fromSiArray('force', samples.thrust),
+    massFlow: fromSiArray('mass flow', samples.massFlow),
+    burningArea: fromSiArray('area', samples.burningArea, 'cm^2'),
+    web: fromSiArray('length', samples.depth),
+    ...(portFlow === undefined ? {} : { portMassFlux: portFlow.massFlux[portFlow.massFlux.length - 1] }),
+    throatDiameter: fromSiArray(
+      'length',
+      samples.throatRadius.map((r) => 2 * r),
+    ),
+    propellantMass: fromSiArray(
+      'mass',
+      samples.volume.map((v) => model.density * v),
+    ),
+    ambientPressure: quantity(model.ambientPressure, 'absolute pressure', 'kPa'),
+    loadedMass: quantity(model.density * model.table.volume[0], 'mass', 'kg'),
+    initialThroatDiameter: quantity(2 * model.throatRadius, 'length', 'mm'),
+    events: eventsOf(motor, samples),
+    cautions: [...new Set(cautions)],
+    history: [`simulated: ${motor.grainText}; tolerance ${model.tolerance}, ${result.steps} steps`],
+  });
+  return Object.assign(record, {
+    origin: 'predicted' as const,
+    ambientPressure: quantity<'absolute pressure'>(model.ambientPressure, 'absolute pressure', 'kPa'),
+    end: result.end,
+    peakPressure: quantity<'absolute pressure'>(result.peakPressure, 'absolute pressure', 'MPa'),
+    timeOfPeakPressure: quantity<'time'>(result.peakTime, 'time', 's'),
+    totalImpulse: quantity<'impulse'>(result.totalImpulse, 'impulse', 'N*s'),
+    pressureIntegral: quantity<'pressure integral'>(result.pressureIntegral, 'pressure integral', 'MPa*s'),
+    burnoutTime: Number.isNaN(result.burnoutTime)
+      ? undefined
+      : quantity<'time'>(result.burnoutTime, 'time', 's'),
+    portFlow,
+    balance: balanceOf(model, result, samples),
+    counts: { steps: result.steps, rejected: result.rejected, evaluations: result.evaluations },
+  });
+}
+
+const quantity = <
+  K extends 'absolute pressure' | 'time' | 'impulse' | 'pressure integral' | 'mass' | 'length',
+>(
+  si: number,
+  kind: K,
+  unit: string,
+): Quantity<K> => fromSiValue<K>(si, kind, unitOf(unit));
+
+function checkRange({ propellant: { law } }: SimulateInput, result: RunResult): void {
+  const { from, to } = law.characterised;
+  if (law.outside !== 'error') return;
+  const most = Math.max(result.greatestBurnPressure, result.peakPressure);
+  if (result.leastBurnPressure >= from && most <= to) return;
+  throw new MeopError(
+    'out-of-range',
+    `simulate: the pressure runs from ${result.leastBurnPressure / 1e6} to ${most / 1e6} MPa; the burn law was characterised from ${from / 1e6} to ${to / 1e6} MPa and is told to refuse others`,
+    'propellant',
+    { value: most, expected: `${from} to ${to} Pa` },
+  );
+}
+
+function balanceOf(m: MotorModel, result: RunResult, samples: RunSamples): MassBalance {
+  const last = samples.volume.length - 1;
+  const left = Number.isNaN(result.burnoutTime) ? samples.volume[last] : 0;
+  const burned = m.density * (m.table.volume[0] - left);
+  const igniterGas =
+    m.igniterDuration > 0 ? m.igniterMass * Math.min(1, result.endTime / m.igniterDuration) : 0;
+  const storedGas =
+    (result.endPressure * (m.chamberVolume - left) -
+      m.initialPressure * (m.chamberVolume - m.table.volume[0])) /
+    m.gasEnergy;
+  const missing = burned + igniterGas - storedGas - result.massThroughNozzle;
+  return {
+    burned: quantity(burned, 'mass', 'kg'),
+    igniterGas: quantity(igniterGas, 'mass', 'kg'),
+    throughNozzle: quantity(result.massThroughNozzle, 'mass', 'kg'),
+    storedGas: quantity(storedGas, 'mass', 'kg'),
+    relativeError: burned > 0 ? missing / burned : 0,
+  };
+}
+
+function eventsOf({ model, landings }: ReadMotor, samples: RunSamples): readonly FiringEvent[] {
+  const { burnout } = model.table;
+  const near = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-5 * burnout;
+  return samples.marks.flatMap(({ crossing, time, depth }): FiringEvent[] => {
+    const at = { time: quantity<'time'>(time, 'time', 's') };
+    if (crossing === 'closure') return [{ name: 'nozzle closure opens', ...at }];
+    if (crossing === 'limit') return [{ name: 'pressure limit', ...at }];
+    if (crossing === 'stop') return [{ name: 'stop pressure', ...at }];
+    const reached = { ...at, depth: quantity<'length'>(depth, 'length', 'mm') };
+    if (near(depth, burnout)) return [{ name: 'burnout', ...reached }];
+    const named = landings.filter((landing) => near(landing.depth, depth));
+    if (named.length > 0) return named.map(({ name }) => ({ name, ...reached }));
+    return [{ name: 'burning area jumps', ...reached }];
+  });
+}
+
+function endCautions({ model, hasBurst }: ReadMotor, result: RunResult): readonly string[] {
+  const when = `at ${result.endTime.toPrecision(4)} s`;
+  const limit = `${(model.pressureLimit / 1e6).toPrecision(4)} MPa`;
+  const ways: Readonly<Record<RunEnd, readonly string[]>> = {
+    'burned out': [],
+    'stop pressure': [
+      `the pressure had fallen back to ${(model.stopPressure / 1e6).toPrecision(3)} MPa ${when} with propellant left: slivers, or a motor that goes out`,
+    ],
+    'pressure limit': [
+      hasBurst
+        ? `the chamber bursts ${when}: its pressure reaches the ${limit} given as its limit`
+        : `the pressure runs away ${when}: at ${limit} the gas is a fifth as dense as the propellant and the model has ended; no equilibrium was reached below`,
+    ],
+    'closure held': [
+      `all propellant had burned ${when} and the nozzle closure still held: the chamber stays at ${(result.endPressure / 1e6).toPrecision(4)} MPa`,
+    ],
+    'time limit': [
+      `the motor had not burned out when the run ended ${when}: it burns at ${(result.endPressure / 1e6).toPrecision(3)} MPa, hardly lit`,
+    ],
+    'throat closed': [`deposits have closed the throat ${when}`],
+    'not converged': [],
+  };
+  return ways[result.end];
+}

@@ -1,0 +1,82 @@
+// Many varied firings of one motor on plain numbers: what a thread runs.
+
+import { chamberWorkspace } from './chamber-workspace';
+import type { MotorModel } from './motor-model';
+import { runChamber } from './run-chamber';
+import { emptyResult } from './run-result';
+
+/** Columns of a row of variations: factors, then the number of the grain. */
+export const variationColumns = [
+  'burnRate',
+  'density',
+  'characteristicVelocity',
+  'throatDiameter',
+  'thrust',
+  'chamberVolume',
+  'grain',
+] as const;
+
+/** Columns of a row of results, SI. */
+export const outcomeColumns = [
+  'peakPressure',
+  'peakTime',
+  'peakThrust',
+  'totalImpulse',
+  'pressureIntegral',
+  'burnTime',
+  'endTime',
+  'end',
+] as const;
+
+/** The ways a run ends, by the number that stands in a row of results. */
+export const runEnds = [
+  'burned out',
+  'stop pressure',
+  'pressure limit',
+  'closure held',
+  'time limit',
+  'throat closed',
+  'not converged',
+] as const;
+
+/** The motor with the factors of a row; one model for each grain is given. */
+export function variedModel(models: readonly MotorModel[], rows: Float64Array, row: number): MotorModel {
+  const at = row * variationColumns.length;
+  const base = models[rows[at + 6]];
+  const lnRate = Math.log(rows[at]);
+  const speed = rows[at + 2];
+  return {
+    ...base,
+    law: { ...base.law, lnCoefficients: base.law.lnCoefficients.map((ln) => ln + lnRate) },
+    density: base.density * rows[at + 1],
+    characteristicVelocity: base.characteristicVelocity * speed,
+    // c* goes with the root of the gas energy: a varied c* is a varied temperature.
+    gasEnergy: base.gasEnergy * speed * speed,
+    throatRadius: base.throatRadius * rows[at + 3],
+    thrustEfficiency: base.thrustEfficiency * rows[at + 4],
+    chamberVolume: base.chamberVolume * rows[at + 5],
+  };
+}
+
+/** Runs rows `from` to `to` (exclusive); gives their results, row after row. */
+export function runRows(models: readonly MotorModel[], rows: Float64Array): Float64Array {
+  const count = rows.length / variationColumns.length;
+  const width = outcomeColumns.length;
+  const out = new Float64Array(count * width);
+  const workspace = chamberWorkspace();
+  const result = emptyResult();
+  for (let row = 0; row < count; row++) {
+    runChamber(variedModel(models, rows, row), workspace, result);
+    const at = row * width;
+    out[at] = result.peakPressure;
+    out[at + 1] = result.peakTime;
+    out[at + 2] = result.peakThrust;
+    out[at + 3] = result.totalImpulse;
+    out[at + 4] = result.pressureIntegral;
+    // Where propellant is left the run's own end stands in.
+    out[at + 5] = Number.isNaN(result.burnoutTime) ? result.endTime : result.burnoutTime;
+    out[at + 6] = result.endTime;
+    out[at + 7] = runEnds.indexOf(result.end);
+  }
+  return out;
+}

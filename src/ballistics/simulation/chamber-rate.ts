@@ -1,0 +1,145 @@
+// The burning rate at a point of a run.
+import { nozzleMassFlow } from './chamber-nozzle';
+import type { ChamberWorkspace } from './chamber-workspace';
+import type { ErosiveKernel, LawKernel, MotorModel } from './motor-model';
+
+// Half the width in ln p over which two bands of a law that jump are joined: a jump proper has no derivative, and
+// 0.1 % of pressure is less than anyone knows a boundary.
+const joinHalfWidth = 1e-3;
+
+/** Burning rate [m/s] at ln p, and its derivative by ln p, into `out`; gives the band, or −1 where two are joined. */
+export function rateOfLaw(law: LawKernel, lnP: number, out: Float64Array): number {
+  const { lnBoundaries, lnCoefficients, exponents } = law;
+  if (lnBoundaries.length === 0) {
+    out[0] = Math.exp(lnCoefficients[0] + exponents[0] * lnP);
+    out[1] = exponents[0] * out[0];
+    return 0;
+  }
+  let band = 0;
+  while (band < lnBoundaries.length && lnP >= lnBoundaries[band] + joinHalfWidth) band++;
+  const r = Math.exp(lnCoefficients[band] + exponents[band] * lnP);
+  out[0] = r;
+  out[1] = exponents[band] * r;
+  if (band === lnBoundaries.length) return band;
+  const inside = lnP - (lnBoundaries[band] - joinHalfWidth);
+  if (inside <= 0) return band;
+  const share = inside / (2 * joinHalfWidth);
+  const above = Math.exp(lnCoefficients[band + 1] + exponents[band + 1] * lnP);
+  out[0] = r + share * (above - r);
+  out[1] = (1 - share) * out[1] + share * exponents[band + 1] * above + (above - r) / (2 * joinHalfWidth);
+  return -1;
+}
+
+/** Places in the anchor: one over its pressure, the pressures between which it serves, exponent, rate, the series. */
+const PER_PRESSURE = 0;
+const LOW = 1;
+const HIGH = 2;
+const EXPONENT = 3;
+const RATE = 4;
+const SERIES = 5;
+const seriesTerms = 8;
+
+// |δ| below 1/64: the first term left out is below 1e-16 for every exponent from −1 to 1.
+const anchorReach = 1 / 64;
+
+/**
+ * Burning rate at the point and its derivative by ln p, into `w.rate`. Stages of a step lie close together: near the
+ * pressure of the last full evaluation the power is its binomial series in δ, r·(1 + δ)ⁿ, which costs a fraction of a
+ * logarithm and an exponential and has their precision.
+ */
+export function rateAt(m: MotorModel, w: ChamberWorkspace): void {
+  const { anchor: a, rate } = w;
+  const p = w.point[1];
+  if (p > a[LOW] && p < a[HIGH]) {
+    const d = p * a[PER_PRESSURE] - 1;
+    // Estrin's order: the parts do not wait for each other.
+    const d2 = d * d;
+    const d4 = d2 * d2;
+    const low = 1 + a[5] * d + (a[6] + a[7] * d) * d2;
+    const high = a[8] + a[9] * d + (a[10] + a[11] * d) * d2 + a[12] * d4;
+    const r = a[RATE] * (low + high * d4);
+    rate[0] = r;
+    rate[1] = a[EXPONENT] * r;
+    return;
+  }
+  rateOfLaw(m.law, Math.log(p), rate);
+}
+
+/** As {@link rateAt}, at the start of a step: there the next evaluations will be near. */
+export function anchorRate(m: MotorModel, w: ChamberWorkspace): void {
+  const { anchor: a } = w;
+  const p = w.point[1];
+  // The middle of the reach serves the stages on either side.
+  if (p > a[LOW] && p < a[HIGH] && Math.abs(p * a[PER_PRESSURE] - 1) < 0.5 * anchorReach) return;
+  const band = rateOfLaw(m.law, Math.log(p), w.rate);
+  if (band >= 0) dropAnchor(m, w, band);
+  else a[HIGH] = 0;
+}
+
+/** Makes the point, where `w.rate` has just been worked out, the anchor. */
+function dropAnchor(m: MotorModel, w: ChamberWorkspace, band: number): void {
+  const { anchor: a } = w;
+  const p = w.point[1];
+  const { lnBoundaries, exponents } = m.law;
+  a[PER_PRESSURE] = 1 / p;
+  a[LOW] = p * (1 - anchorReach);
+  a[HIGH] = p * (1 + anchorReach);
+  a[RATE] = w.rate[0];
+  if (lnBoundaries.length > 0) {
+    if (band > 0) a[LOW] = Math.max(a[LOW], Math.exp(lnBoundaries[band - 1] + joinHalfWidth));
+    if (band < lnBoundaries.length) a[HIGH] = Math.min(a[HIGH], Math.exp(lnBoundaries[band] - joinHalfWidth));
+  }
+  const n = exponents[band];
+  if (a[EXPONENT] === n && a[SERIES] === n) return;
+  a[EXPONENT] = n;
+  let coefficient = 1;
+  for (let k = 0; k < seriesTerms; k++) {
+    coefficient *= (n - k) / (k + 1);
+    a[SERIES + k] = coefficient;
+  }
+}
+
+/** Total rate with erosive burning, from the rate without it. */
+export function erosiveRate(
+  m: MotorModel,
+  e: ErosiveKernel,
+  w: ChamberWorkspace,
+  base: number,
+  flow: number,
+  p: number,
+  y: number,
+): number {
+  const k = w.interval;
+  const { depth } = m.table;
+  const u = Math.max(0, Math.min(1, (y - depth[k]) / (depth[k + 1] - depth[k])));
+  const port = e.portArea[k] + u * (e.portArea[k + 1] - e.portArea[k]);
+  const flux = (e.fluxShare * flow) / port;
+  if (!(flux > 0)) return base;
+  if (e.law === 'threshold-velocity') {
+    const velocity = (flux * m.gasEnergy) / p;
+    return velocity > e.limit ? base * (1 + e.strength * (velocity - e.limit)) : base;
+  }
+  return lenoirRobillardSi(base, e.strength * flux ** 0.8, (e.limit * m.density) / flux);
+}
+
+/** Root of r = base + heat·exp(−decay·r): the total rate stands on both sides. Newton's steps from the left never overshoot. */
+export function lenoirRobillardSi(base: number, heat: number, decay: number): number {
+  let r = base;
+  for (let i = 0; i < 40; i++) {
+    const added = heat * Math.exp(-decay * r);
+    const step = (base + added - r) / (1 + decay * added);
+    r += step;
+    if (Math.abs(step) <= 1e-15 * r) break;
+  }
+  return r;
+}
+
+/** Burning rate of a lit surface, erosive part included. */
+export function burnRateAt(m: MotorModel, w: ChamberWorkspace, p: number, y: number, throat: number): number {
+  const held = w.point[1];
+  w.point[1] = p;
+  rateAt(m, w);
+  w.point[1] = held;
+  if (m.erosive === undefined) return w.rate[0];
+  return erosiveRate(m, m.erosive, w, w.rate[0], nozzleMassFlow(m, w, p, throat), p, y);
+}

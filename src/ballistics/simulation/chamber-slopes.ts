@@ -1,0 +1,135 @@
+// The equations of the chamber: slopes of pressure, burned depth and throat radius, and their Jacobian.
+import { idealNozzle } from '../../nozzle';
+import { AREA, AREA_SLOPE, lookUp, VOLUME } from './burn-table';
+import { nozzleMassFlow, setNozzle } from './chamber-nozzle';
+import { burnRateAt, erosiveRate, rateAt } from './chamber-rate';
+import {
+  CHAMBER_VOLUME,
+  CHOKED_ABOVE,
+  type ChamberWorkspace,
+  DENSITY,
+  FLOW_FACTOR,
+  GAS_ENERGY,
+  PER_GAS_ENERGY,
+} from './chamber-workspace';
+import type { MotorModel } from './motor-model';
+
+/** Brings the workspace to the start of a run, so that it does not depend on the run before. */
+export function beginRun(m: MotorModel, w: ChamberWorkspace): void {
+  w.anchor.fill(0);
+  w.surface.fill(0);
+  const { constants: c } = w;
+  c[DENSITY] = m.density;
+  c[GAS_ENERGY] = m.gasEnergy;
+  c[PER_GAS_ENERGY] = 1 / m.gasEnergy;
+  c[CHAMBER_VOLUME] = m.chamberVolume;
+  c[FLOW_FACTOR] = (m.dischargeCoefficient * Math.PI) / m.characteristicVelocity;
+  setNozzle(m, w, idealNozzle(m.gamma, Math.max(1, m.exitArea / (Math.PI * m.throatRadius ** 2))));
+}
+
+/** Share of the surface that is alight: it grows evenly over the time of flame spread. */
+export function litShare(m: MotorModel, w: ChamberWorkspace, t: number): number {
+  if (!w.burning) return 0;
+  return w.spreading ? t / m.flameSpread : 1;
+}
+
+/**
+ * Writes p', y' and r_t' at the point.
+ *
+ * p' = (R·T/V)·((ρ − p/(R·T))·A_b·r + ṁ_igniter − ṁ_nozzle), y' = r times the share alight, V = V_chamber − V_propellant(y).
+ * Source: mass balance of the gas in the free volume at constant temperature (derived).
+ */
+export function chamberSlopes(m: MotorModel, w: ChamberWorkspace): void {
+  const { point, slope, surface, constants: c } = w;
+  const p = point[1];
+  const throat = point[3];
+  w.interval = lookUp(m.table, w.piece, point[2], w.interval, surface);
+  // Kept short, so that it is compiled into the step: what happens seldom stands apart.
+  if (w.plain && p > c[CHOKED_ABOVE]) {
+    let made = -c[FLOW_FACTOR] * p * throat * throat;
+    let depthRate = 0;
+    if (w.burning) {
+      rateAt(m, w);
+      depthRate = w.rate[0];
+      made += (c[DENSITY] - p * c[PER_GAS_ENERGY]) * surface[AREA] * depthRate;
+    }
+    slope[0] = (c[GAS_ENERGY] * made) / (c[CHAMBER_VOLUME] - surface[VOLUME]);
+    slope[1] = depthRate;
+    slope[2] = 0;
+  } else otherSlopes(m, w);
+}
+
+/** The same with an igniter, a flame that spreads, a closed or unchoked or eroding throat, or erosive burning. */
+function otherSlopes(m: MotorModel, w: ChamberWorkspace): void {
+  const { point, slope, surface, rate, constants: c } = w;
+  const p = point[1];
+  const flow = nozzleMassFlow(m, w, p, point[3]);
+  let made = w.igniting ? m.igniterMass / m.igniterDuration - flow : -flow;
+  let depthRate = 0;
+  if (w.burning) {
+    rateAt(m, w);
+    depthRate = rate[0];
+    if (m.erosive !== undefined) depthRate = erosiveRate(m, m.erosive, w, depthRate, flow, p, point[2]);
+    if (w.spreading) depthRate *= point[0] / m.flameSpread;
+    made += (c[DENSITY] - p * c[PER_GAS_ENERGY]) * surface[AREA] * depthRate;
+  }
+  slope[0] = (c[GAS_ENERGY] * made) / (c[CHAMBER_VOLUME] - surface[VOLUME]);
+  slope[1] = depthRate;
+  slope[2] = w.eroding ? erosionSpeed(m, p) : 0;
+}
+
+const erosionSpeed = (m: MotorModel, p: number): number =>
+  m.erosionExponent === 0 ? m.erosionRate : m.erosionRate * (p / m.erosionPressure) ** m.erosionExponent;
+
+/** Writes the Jacobian at the point where {@link chamberSlopes} was called last; `slope` must still be that of the point. */
+export function chamberJacobian(m: MotorModel, w: ChamberWorkspace): void {
+  const { point } = w;
+  const t = point[0];
+  const p = point[1];
+  const y = point[2];
+  const throat = point[3];
+  const { jacobian: j, slope, surface, rate } = w;
+  const area = surface[AREA];
+  const areaSlope = surface[AREA_SLOPE];
+  const free = m.chamberVolume - surface[VOLUME];
+  const scale = m.gasEnergy / free;
+  const slopeP = slope[0];
+  const depthRate = slope[1];
+  const flow = nozzleMassFlow(m, w, p, throat);
+  let flowByP = flow / p;
+  if (w.flowing && p <= w.constants[CHOKED_ABOVE]) {
+    const step = 1e-6 * p;
+    flowByP = (nozzleMassFlow(m, w, p + step, throat) - flow) / step;
+  }
+  const flowByThroat = (2 * flow) / throat;
+  let rateByP = 0;
+  let rateByY = 0;
+  let rateByThroat = 0;
+  let rateByT = 0;
+  if (w.burning) {
+    const lit = w.spreading ? t / m.flameSpread : 1;
+    if (m.erosive === undefined) rateByP = (lit * rate[1]) / p;
+    else {
+      rateByP =
+        (burnRateAt(m, w, p * (1 + 1e-6), y, throat) - burnRateAt(m, w, p * (1 - 1e-6), y, throat)) *
+        (lit / (2e-6 * p));
+      const dy = 1e-6 * m.table.burnout;
+      rateByY = (burnRateAt(m, w, p, y + dy, throat) - burnRateAt(m, w, p, y, throat)) * (lit / dy);
+      rateByThroat =
+        (burnRateAt(m, w, p, y, throat * (1 + 1e-6)) - burnRateAt(m, w, p, y, throat)) *
+        (lit / (1e-6 * throat));
+    }
+    if (w.spreading) rateByT = t > 0 ? depthRate / t : burnRateAt(m, w, p, y, throat) / m.flameSpread;
+  }
+  const solid = m.density - p / m.gasEnergy;
+  const burnsOut = w.burning ? area : 0;
+  j[0] = scale * (solid * burnsOut * rateByP - (burnsOut * depthRate) / m.gasEnergy - flowByP);
+  j[1] = scale * solid * (areaSlope * depthRate + burnsOut * rateByY) - (slopeP * area) / free;
+  j[2] = scale * (solid * burnsOut * rateByThroat - flowByThroat);
+  j[3] = rateByP;
+  j[4] = rateByY;
+  j[5] = rateByThroat;
+  j[6] = w.eroding ? (m.erosionExponent * slope[2]) / p : 0;
+  j[7] = scale * solid * burnsOut * rateByT;
+  j[8] = rateByT;
+}

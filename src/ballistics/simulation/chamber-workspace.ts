@@ -1,0 +1,77 @@
+// What one run works on: arrays and switches, made once and used for any number of runs.
+import { type IdealNozzle, idealNozzle } from '../../nozzle';
+import { lookUpArray } from './burn-table';
+
+/** Arrays and switches of one run, reused from run to run. */
+export interface ChamberWorkspace {
+  /** Where slopes are wanted: t, p, y and throat radius. Numbers handed over in arrays are not boxed, arguments are. */
+  readonly point: Float64Array;
+  /** The step: t, h, then p, y, throat radius and their slopes at its start. */
+  readonly start: Float64Array;
+  /** Slopes of p, y and throat radius. */
+  readonly slope: Float64Array;
+  /** ∂p'/∂p, ∂p'/∂y, ∂p'/∂r_t, ∂y'/∂p, ∂y'/∂y, ∂y'/∂r_t, ∂r_t'/∂p, ∂p'/∂t, ∂y'/∂t. */
+  readonly jacobian: Float64Array;
+  /** Area, its slope, volume: see `lookUp`. */
+  readonly surface: Float64Array;
+  /** Burning rate and its derivative by ln p. */
+  readonly rate: Float64Array;
+  /** Numbers of the model that every slope needs: an array is quicker to read than an object. */
+  readonly constants: Float64Array;
+  /** The last full evaluation of the burn law. */
+  readonly anchor: Float64Array;
+  readonly nozzleFlow: Float64Array;
+  /** The step: k of eight stages by three components, next state, error, three rows of dense output. */
+  readonly next: Float64Array;
+  readonly error: Float64Array;
+  readonly dense: Float64Array;
+  nozzle: IdealNozzle;
+  piece: number;
+  interval: number;
+  burning: boolean;
+  flowing: boolean;
+  eroding: boolean;
+  igniting: boolean;
+  spreading: boolean;
+  /** Nothing but a burning surface and an open throat that stays as it is. */
+  plain: boolean;
+}
+
+/** Places among the constants. */
+export const DENSITY = 0;
+export const GAS_ENERGY = 1;
+export const PER_GAS_ENERGY = 2;
+export const CHAMBER_VOLUME = 3;
+export const FLOW_FACTOR = 4;
+export const CHOKED_ABOVE = 5;
+export const FULL_ABOVE = 6;
+export const THRUST_FACTOR = 7;
+export const VACUUM_COEFFICIENT = 8;
+export const AMBIENT_LOSS = 9;
+
+/** Arrays for a run; one of them serves any number of runs, one after another. */
+export function chamberWorkspace(): ChamberWorkspace {
+  return {
+    point: new Float64Array(4),
+    start: new Float64Array(8),
+    slope: new Float64Array(3),
+    jacobian: new Float64Array(9),
+    surface: lookUpArray(),
+    constants: new Float64Array(10),
+    rate: new Float64Array(2),
+    anchor: new Float64Array(13),
+    nozzleFlow: new Float64Array(5),
+    next: new Float64Array(3),
+    error: new Float64Array(3),
+    dense: new Float64Array(9),
+    nozzle: idealNozzle(1.2, 1),
+    piece: 0,
+    interval: 0,
+    burning: true,
+    flowing: true,
+    eroding: false,
+    igniting: false,
+    spreading: false,
+    plain: true,
+  };
+}

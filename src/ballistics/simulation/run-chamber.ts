@@ -1,0 +1,256 @@
+// One firing from ignition to the end of the tail-off.
+
+import { updateNozzle } from './chamber-nozzle';
+import { anchorRate } from './chamber-rate';
+import { beginRun, chamberJacobian, chamberSlopes } from './chamber-slopes';
+import { attemptStep, inside } from './chamber-step';
+import type { ChamberWorkspace } from './chamber-workspace';
+import type { MotorModel, RunEnd } from './motor-model';
+import { addStep, type RunRecorder } from './run-record';
+import { clearResult, type RunResult } from './run-result';
+
+const mostSteps = 50_000;
+
+/** What a step ran into before its end. */
+type Crossing = 'none' | 'depth' | 'closure' | 'limit' | 'stop';
+
+/**
+ * Runs a motor and fills `result`; plain numbers, unchecked. The same model gives the same bits.
+ *
+ * The step size keeps the estimated error of each step below `tolerance`. Times at which the equations change (igniter
+ * out, surface alight) are ends of steps; depths at which the burning area jumps, the opening of the closure, the limit
+ * and the stop pressure are landed on by shortening the step until its end is there.
+ */
+export function runChamber(
+  m: MotorModel,
+  w: ChamberWorkspace,
+  result: RunResult,
+  recorder?: RunRecorder,
+): void {
+  clearResult(result);
+  beginRun(m, w);
+  w.piece = 0;
+  w.interval = 0;
+  w.burning = true;
+  w.flowing = m.closureBurst === 0;
+  let t = 0;
+  let p = m.initialPressure;
+  let y = 0;
+  let throat = m.throatRadius;
+  let h = 0;
+  let lastH = 0;
+  let lnLastError = 0;
+  let fresh = true;
+  result.peakPressure = p;
+  setSwitches(m, w, t);
+  recorder?.begin(m, w, t, p, y, throat);
+  let end: RunEnd | undefined;
+  while (end === undefined) {
+    setSwitches(m, w, t);
+    const timeEnd = nextChange(m, t);
+    w.point[0] = t;
+    w.point[1] = p;
+    w.point[2] = y;
+    w.point[3] = throat;
+    if (w.burning) anchorRate(m, w);
+    chamberSlopes(m, w);
+    const sp = w.slope[0];
+    const { start } = w;
+    start[0] = t;
+    start[2] = p;
+    start[3] = y;
+    start[4] = throat;
+    start[5] = sp;
+    start[6] = w.slope[1];
+    start[7] = w.slope[2];
+    chamberJacobian(m, w);
+    if (fresh) {
+      h = firstStep(m, p, y, sp, start[6], timeEnd - t);
+      lastH = 0;
+      fresh = false;
+    }
+    let made = false;
+    for (let tries = 0; !made; tries++) {
+      if (result.steps + result.rejected >= mostSteps || tries > 60) {
+        end = 'not converged';
+        break;
+      }
+      const toTime = t + h >= timeEnd - 1e-12 * timeEnd;
+      const step = toTime ? timeEnd - t : h;
+      start[1] = step;
+      const finite = attemptStep(m, w);
+      result.evaluations += 8;
+      const error = finite ? errorOf(m, w) : Number.POSITIVE_INFINITY;
+      if (!(error <= 1)) {
+        result.rejected++;
+        h = step * Math.min(0.9, Math.max(0.2, 0.9 * Math.exp(-0.2 * Math.log(error))));
+        lastH = 0;
+        continue;
+      }
+      made = true;
+      let taken = step;
+      let crossing = crossed(m, w);
+      if (crossing !== 'none') {
+        const landed = land(m, w, result, crossing);
+        crossing = landed.crossing;
+        taken = landed.step;
+      }
+      result.steps++;
+      start[1] = taken;
+      addStep(m, w, result, recorder);
+      // Powers by their logarithms, one for all. An error of zero gives an infinite factor, which is limited below.
+      const lnError = Math.log(error);
+      let factor = 0.9 * Math.exp(-0.2 * lnError);
+      // Predictive controller of Gustafsson (Hairer & Wanner II, 2nd ed. 1996, IV.8).
+      if (lastH > 0)
+        factor = Math.min(factor, 0.9 * (step / lastH) * Math.exp(0.2 * (lnLastError - 2 * lnError)));
+      h = step * Math.min(6, Math.max(0.2, factor));
+      lastH = step;
+      lnLastError = Math.max(Math.log(1e-2), lnError);
+      t = toTime && crossing === 'none' ? timeEnd : t + taken;
+      p = w.next[0];
+      y = w.next[1];
+      throat = w.next[2];
+      if (m.erosionRate !== 0) updateNozzle(m, w, throat);
+      if (toTime || crossing !== 'none' || m.erosionRate !== 0) {
+        fresh = toTime || crossing !== 'none';
+        end = react(m, w, result, crossing, t, p, timeEnd, throat);
+        recorder?.mark(m, w, crossing, t, p, y, throat);
+      }
+    }
+  }
+  result.end = end;
+  result.endTime = t;
+  result.endDepth = y;
+  result.endPressure = p;
+  result.endThroatRadius = throat;
+}
+
+/** Which of the equations hold from time t on. */
+function setSwitches(m: MotorModel, w: ChamberWorkspace, t: number): void {
+  w.igniting = t < m.igniterDuration;
+  w.spreading = w.burning && t < m.flameSpread;
+  w.eroding = m.erosionRate !== 0 && t >= m.erosionDelay && w.flowing;
+  w.plain = w.flowing && !w.igniting && !w.spreading && !w.eroding && m.erosive === undefined;
+}
+
+/** Next time at which the equations change. */
+function nextChange(m: MotorModel, t: number): number {
+  let next = m.timeLimit;
+  if (m.igniterDuration > t && m.igniterDuration < next) next = m.igniterDuration;
+  if (m.flameSpread > t && m.flameSpread < next) next = m.flameSpread;
+  if (m.erosionRate !== 0 && m.erosionDelay > t && m.erosionDelay < next) next = m.erosionDelay;
+  return next;
+}
+
+/** A first step over which pressure and depth change by about a hundredth. */
+function firstStep(m: MotorModel, p: number, y: number, sp: number, sy: number, span: number): number {
+  const byPressure = sp === 0 ? span : (0.01 * p) / Math.abs(sp);
+  const byDepth = sy === 0 ? span : (0.01 * Math.max(m.table.burnout - y, 0.01 * m.table.burnout)) / sy;
+  return Math.min(byPressure, byDepth, 0.1 * span);
+}
+
+function errorOf(m: MotorModel, w: ChamberWorkspace): number {
+  const { next, error, start } = w;
+  const p = start[2];
+  const y = start[3];
+  const pressure = Math.abs(error[0]) / (m.tolerance * Math.max(p, next[0]));
+  const depth = Math.abs(error[1]) / (m.tolerance * Math.max(y, 0.1 * m.table.burnout));
+  const radius = Math.abs(error[2]) / (m.tolerance * next[2]);
+  return Math.max(pressure, depth, radius);
+}
+
+/** What lies between the start of the step and its end. */
+function crossed(m: MotorModel, w: ChamberWorkspace): Crossing {
+  const { next } = w;
+  if (w.burning && next[1] >= m.table.pieceEnds[w.piece]) return 'depth';
+  if (!w.flowing && next[0] - m.ambientPressure >= m.closureBurst) return 'closure';
+  if (next[0] >= m.pressureLimit && w.start[2] < m.pressureLimit) return 'limit';
+  if (next[0] <= m.stopPressure && (!w.burning || (m.stopsBurning && w.start[2] > m.stopPressure)))
+    return 'stop';
+  return 'none';
+}
+
+interface Landing {
+  readonly step: number;
+  readonly crossing: Crossing;
+}
+
+/** Shortens the step until it ends at the crossing; what comes first wins. */
+function land(m: MotorModel, w: ChamberWorkspace, result: RunResult, first: Crossing): Landing {
+  const p = w.start[2];
+  const y = w.start[3];
+  let crossing = first;
+  let step = w.start[1];
+  for (let round = 0; round < 12; round++) {
+    const component = crossing === 'depth' ? 1 : 0;
+    const target = targetOf(m, w, crossing);
+    const from = component === 1 ? y : p;
+    const accuracy = component === 1 ? 1e-13 * m.table.burnout : 1e-11 * target;
+    if (Math.abs(w.next[component] - target) <= accuracy) {
+      w.next[component] = target;
+      return { step, crossing };
+    }
+    // Where the end is already close the slope there is better than the dense output.
+    const over = w.next[component] - target;
+    const close = Math.abs(over) <= 1e-4 * Math.abs(target - from);
+    step = close
+      ? step * (1 - over / (w.next[component] - from))
+      : step * shareAt(w, component, from, target);
+    w.start[1] = step;
+    attemptStep(m, w);
+    result.evaluations += 8;
+    const other = crossed(m, w);
+    if (other !== 'none' && other !== crossing) crossing = other;
+  }
+  w.next[crossing === 'depth' ? 1 : 0] = targetOf(m, w, crossing);
+  return { step, crossing };
+}
+
+function targetOf(m: MotorModel, w: ChamberWorkspace, crossing: Crossing): number {
+  if (crossing === 'depth') return m.table.pieceEnds[w.piece];
+  if (crossing === 'closure') return m.ambientPressure + m.closureBurst;
+  return crossing === 'limit' ? m.pressureLimit : m.stopPressure;
+}
+
+/** Share of the step at which the dense output first reaches a target: bisection, then no guess is needed. */
+function shareAt(w: ChamberWorkspace, component: number, from: number, target: number): number {
+  const rising = target > from;
+  let low = 0;
+  let high = 1;
+  for (let i = 0; i < 40; i++) {
+    const middle = 0.5 * (low + high);
+    if (inside(w, component, from, middle) >= target === rising) high = middle;
+    else low = middle;
+  }
+  return high;
+}
+
+/** Changes the equations at a crossing; gives the end of the run where this is it. */
+function react(
+  m: MotorModel,
+  w: ChamberWorkspace,
+  result: RunResult,
+  crossing: Crossing,
+  t: number,
+  p: number,
+  timeEnd: number,
+  throat: number,
+): RunEnd | undefined {
+  if (crossing === 'limit') return 'pressure limit';
+  if (crossing === 'stop') return w.burning ? 'stop pressure' : 'burned out';
+  if (crossing === 'closure') w.flowing = true;
+  if (crossing === 'depth') {
+    w.surface.fill(0);
+    if (w.piece < m.table.pieceEnds.length - 1) w.piece++;
+    else {
+      w.burning = false;
+      result.burnoutTime = t;
+      result.burnoutPressure = p;
+      if (!w.flowing) return 'closure held';
+      if (p <= m.stopPressure) return 'burned out';
+    }
+  }
+  if (t >= m.timeLimit && timeEnd === m.timeLimit) return 'time limit';
+  return throat < 1e-3 * m.throatRadius ? 'throat closed' : undefined;
+}

@@ -1,0 +1,166 @@
+// Worker threads where the host has them. Nothing is imported: the host is asked for its own module at run time, so
+// the same file is fit for browsers.
+import { MeopError } from '../units';
+import type { MotorModel } from './simulation/motor-model';
+
+/** A thread as its host gives it. */
+interface Thread {
+  postMessage(message: unknown): void;
+  terminate(): unknown;
+  ref(): void;
+  unref(): void;
+  on(event: 'message' | 'error' | 'exit', listener: (value: unknown) => void): unknown;
+}
+type ThreadMaker = new (url: URL, options: { readonly name: string }) => Thread;
+
+/** Threads that run batches; made once, used by any number of {@link simulateMany}, then closed. */
+export interface SimulationPool {
+  /** Threads at work; 0 where the host has none, and batches then run in a plain loop. */
+  readonly threads: number;
+  /** Ends the threads. Batches under way fail. */
+  close(): Promise<void>;
+  /** For {@link simulateMany}: runs rows of variations on the next free thread. */
+  run(models: readonly MotorModel[], rows: Float64Array): Promise<Float64Array>;
+}
+
+interface Job {
+  readonly message: { readonly models: readonly MotorModel[]; readonly rows: Float64Array };
+  readonly resolve: (out: Float64Array) => void;
+  readonly reject: (error: unknown) => void;
+}
+
+/**
+ * Starts threads for {@link simulateMany}: as many as asked for, or as the host has processors. An idle pool does not
+ * keep the program alive. Where there are no threads (browsers, Node before 20.16, a bundle without the worker's
+ * file) the pool has none and batches run in a plain loop, with the same results.
+ *
+ * @example typeof simulationPool // => 'function'
+ */
+export async function simulationPool({
+  threads,
+}: {
+  readonly threads?: number;
+} = {}): Promise<SimulationPool> {
+  const Maker = threadMaker();
+  const wanted = threads ?? processors();
+  const url = Maker === undefined || wanted < 1 ? undefined : await workerUrl(Maker);
+  if (Maker === undefined || url === undefined) return noThreads;
+  const free: Thread[] = [];
+  const all = new Map<Thread, Job | undefined>();
+  const queue: Job[] = [];
+  let closed = false;
+
+  const next = (): void => {
+    while (queue.length > 0 && free.length > 0) {
+      const thread = free.pop();
+      const job = queue.shift();
+      if (thread === undefined || job === undefined) return;
+      all.set(thread, job);
+      thread.ref();
+      thread.postMessage(job.message);
+    }
+  };
+  const lost = (thread: Thread, error: unknown): void => {
+    const job = all.get(thread);
+    if (!all.delete(thread)) return;
+    job?.reject(error);
+    if (all.size === 0) for (const waiting of queue.splice(0)) waiting.reject(error);
+  };
+  for (let i = 0; i < Math.floor(wanted); i++) {
+    const thread = new Maker(url, { name: `simulation ${i + 1}` });
+    all.set(thread, undefined);
+    free.push(thread);
+    thread.on('message', (value) => {
+      if (!(value instanceof Float64Array)) return;
+      const job = all.get(thread);
+      all.set(thread, undefined);
+      free.push(thread);
+      thread.unref();
+      job?.resolve(value);
+      next();
+    });
+    thread.on('error', (error) => lost(thread, error));
+    thread.on('exit', () =>
+      lost(thread, new MeopError('thread-ended', 'simulationPool: a thread has ended')),
+    );
+    thread.unref();
+  }
+  return {
+    get threads() {
+      return closed ? 0 : all.size;
+    },
+    run: (models, rows) =>
+      new Promise((resolve, reject) => {
+        if (closed || all.size === 0) {
+          reject(poolClosed());
+          return;
+        }
+        queue.push({ message: { models, rows }, resolve, reject });
+        next();
+      }),
+    close: async () => {
+      closed = true;
+      await Promise.all([...all.keys()].map((thread) => thread.terminate()));
+      for (const thread of [...all.keys()]) lost(thread, poolClosed());
+    },
+  };
+}
+
+const noThreads: SimulationPool = {
+  threads: 0,
+  run: () => Promise.reject(poolClosed()),
+  close: () => Promise.resolve(),
+};
+
+const poolClosed = (): MeopError =>
+  new MeopError('pool-closed', 'simulationPool: the pool is closed or has no threads; start another one');
+
+interface Host {
+  readonly process?: { readonly getBuiltinModule?: (name: string) => unknown };
+}
+
+/** A module of the host itself; `undefined` where there is no such host. */
+export function hostModule(name: string): unknown {
+  const host: Host = globalThis;
+  return host.process?.getBuiltinModule?.(name);
+}
+
+function threadMaker(): ThreadMaker | undefined {
+  const module = hostModule('node:worker_threads');
+  if (typeof module !== 'object' || module === null || !('Worker' in module)) return undefined;
+  return isMaker(module.Worker) ? module.Worker : undefined;
+}
+
+const isMaker = (value: unknown): value is ThreadMaker => typeof value === 'function';
+
+function processors(): number {
+  const module = hostModule('node:os');
+  if (typeof module !== 'object' || module === null || !('availableParallelism' in module)) return 1;
+  const count: unknown =
+    typeof module.availableParallelism === 'function' ? module.availableParallelism() : 1;
+  return typeof count === 'number' ? Math.min(16, count) : 1;
+}
+
+/** The worker's file: beside the file this code was built into, or a folder above. */
+async function workerUrl(Maker: ThreadMaker): Promise<URL | undefined> {
+  const here: string | undefined = import.meta.url;
+  if (here === undefined || !here.startsWith('file:')) return undefined;
+  for (const place of ['./simulate-worker.js', '../simulate-worker.js']) {
+    const url = new URL(place, here);
+    if (await starts(Maker, url)) return url;
+  }
+  return undefined;
+}
+
+/** Whether a worker can be started from a file: it says so in its first message. */
+function starts(Maker: ThreadMaker, url: URL): Promise<boolean> {
+  return new Promise((resolve) => {
+    const thread = new Maker(url, { name: 'simulation trial' });
+    const end = (found: boolean): void => {
+      resolve(found);
+      void thread.terminate();
+    };
+    thread.on('message', () => end(true));
+    thread.on('error', () => end(false));
+  });
+}

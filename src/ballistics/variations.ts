@@ -1,0 +1,119 @@
+import { randomStream } from '../numerics';
+import { MeopError, type QuantityInput, readInput } from '../units';
+import { temperatureFactorSi } from './burn-law';
+import type { Propellant } from './propellant';
+import { variationColumns } from './simulation/batch-kernel';
+
+/** One motor of a batch: factors on the motor simulated; what is left out does not change. */
+export interface Variation {
+  readonly burnRate?: number;
+  readonly density?: number;
+  /** Carried into the gas temperature, as a real loss would be. */
+  readonly characteristicVelocity?: number;
+  readonly throatDiameter?: number;
+  /** On the thrust alone. */
+  readonly thrust?: number;
+  readonly chamberVolume?: number;
+  /** Grain temperature of this motor. */
+  readonly grainTemperature?: QuantityInput<'temperature'>;
+  /** Number of the grain among those given; 0 is the motor's own. */
+  readonly grain?: number;
+}
+
+/** Random motors: normal scatter around the motor simulated, cut off at three standard deviations. */
+export interface Scatter {
+  /** Motors to draw. */
+  readonly count: number;
+  /** Whole number; the same seed gives the same motors whatever the number of threads. */
+  readonly seed: number;
+  /** Relative standard deviation by field. */
+  readonly standardDeviations: Partial<
+    Record<Exclude<keyof Variation, 'grainTemperature' | 'grain'>, number>
+  >;
+  /** Grain temperatures, drawn evenly between two. */
+  readonly grainTemperature?: readonly [QuantityInput<'temperature'>, QuantityInput<'temperature'>];
+}
+
+const context = 'simulateMany';
+const factors = [
+  'burnRate',
+  'density',
+  'characteristicVelocity',
+  'throatDiameter',
+  'thrust',
+  'chamberVolume',
+] as const;
+
+/** Rows of factors for the kernel. The motor's own grain temperature is already in its law. */
+export function variationRows(
+  variations: readonly Variation[] | Scatter,
+  propellant: Propellant,
+  ownTemperature: number,
+  grains: number,
+): Float64Array {
+  const { law } = propellant;
+  const ownFactor = temperatureFactorSi(law, ownTemperature);
+  const list = isList(variations) ? variations : drawn(variations);
+  const width = variationColumns.length;
+  const rows = new Float64Array(list.length * width);
+  list.forEach((variation, i) => {
+    factors.forEach((name, j) => {
+      const value = variation[name] ?? 1;
+      if (!(value > 0) || !Number.isFinite(value))
+        throw refused(`variations[${i}].${name}`, value, 'a factor above zero');
+      rows[i * width + j] = value;
+    });
+    if (variation.grainTemperature !== undefined) {
+      const { si } = readInput(
+        'temperature',
+        `variations[${i}].grainTemperature`,
+        variation.grainTemperature,
+        context,
+      );
+      rows[i * width] *= temperatureFactorSi(law, si) / ownFactor;
+    }
+    const grain = variation.grain ?? 0;
+    if (!Number.isInteger(grain) || grain < 0 || grain >= grains)
+      throw refused(`variations[${i}].grain`, grain, `a whole number from 0 to ${grains - 1}`);
+    rows[i * width + factors.length] = grain;
+  });
+  return rows;
+}
+
+const isList = (given: readonly Variation[] | Scatter): given is readonly Variation[] => Array.isArray(given);
+
+function drawn({ count, seed, standardDeviations, grainTemperature }: Scatter): readonly Variation[] {
+  if (!Number.isInteger(count) || count < 1) throw refused('count', count, 'a whole number of at least 1');
+  if (!Number.isInteger(seed) || seed < 0) throw refused('seed', seed, 'a whole number of at least 0');
+  const spreads = factors.map((name) => {
+    const value = standardDeviations[name] ?? 0;
+    if (!(value >= 0 && value < 0.33))
+      throw refused(`standardDeviations.${name}`, value, 'at least 0 and below 0.33');
+    return [name, value] as const;
+  });
+  const range = grainTemperature?.map(
+    (value) => readInput('temperature', 'grainTemperature', value, context).si,
+  );
+  const stream = randomStream(seed);
+  return Array.from({ length: count }, (_, i) => {
+    // Each motor has a stream of its own, so that it stays the same when others are added.
+    const own = stream.split(i);
+    const variation = Object.fromEntries(
+      spreads.map(([name, deviation]) => [name, 1 + deviation * Math.max(-3, Math.min(3, own.normal()))]),
+    );
+    if (range === undefined) return variation;
+    const kelvin = range[0] + own.uniform() * (range[1] - range[0]);
+    return { ...variation, grainTemperature: `${kelvin} K` as const };
+  });
+}
+
+const refused = (field: string, value: unknown, expected: string): MeopError =>
+  new MeopError(
+    'out-of-domain',
+    `${context}: ${field}: ${String(value)} given; ${expected} is expected`,
+    field,
+    {
+      value,
+      expected,
+    },
+  );
