@@ -1,0 +1,146 @@
+import {
+  type Difference,
+  explainDifference,
+  type ImpliedArea,
+  impliedBurningArea,
+  type SimulatedFiring,
+} from '../../ballistics';
+import { type Firing, type ReducedFiring, reduceFiring } from '../../firing';
+import { MeopError, type Quantity } from '../../units';
+import { type Motor, type MotorInput, motorOf } from '../document';
+import { propellantOf } from '../document/propellant-of';
+import { meopOf } from '../meop/meop';
+import { motorRegression } from '../motor-grain';
+import { predict } from '../predict';
+import type { RegressionCache } from '../regression-cache';
+import { structureMargins } from '../review/review';
+import { settingsOf } from '../settings';
+import { type ComparedFigure, comparisonText, type MotorComparison, type UsedMargin } from './comparison';
+import { factsOf } from './motor-facts';
+import { reuseFacts } from './reuse-facts';
+import { updatePatch } from './update-patch';
+
+/**
+ * Lays a firing beside the prediction of its motor: what it says of the model, which constants should change, what
+ * share of its strength each part used, and the facts for and against using the hardware again. A record is reduced
+ * first, as `reduceFiring` does with what the document knows; a saturated pressure channel is recovered, and the upper end of its
+ * band is what the hardware is taken to have seen.
+ *
+ * @throws MeopError `motor-document`, and what the reduction of the record throws
+ * @example compare(demoMotor(), predict(demoMotor())).patchReasons.length // => 0
+ */
+export function compare(input: MotorInput, given: Firing | ReducedFiring): MotorComparison {
+  const motor = motorOf(input);
+  const cache: RegressionCache = new Map();
+  const meop = meopOf(motor, cache);
+  const predicted = meop.nominal.firing;
+  const facts = factsOf(motor, predicted);
+  const measured = 'status' in given ? given : reduceFiring(given, facts);
+  // Reduced by the same rules: what a rule leaves out is left out of both.
+  const expected = reduceFiring(predicted, { ...facts, ranges: {} });
+  const settings = settingsOf(motor);
+  const cautions: string[] = [...measured.cautions];
+  const difference = tried(() => explained(motor, predicted, measured), cautions);
+  const impliedArea =
+    measured.record.pressure === undefined
+      ? undefined
+      : tried(() => areaOf(motor, measured, cache), cautions);
+  const { patch, reasons } = updatePatch(motor, measured, expected.characteristicVelocity?.si, (changed) =>
+    changed === motor ? difference : tried(() => explained(changed, predict(changed), measured), []),
+  );
+  const pressureSeen = measured.pressureSeen;
+  const thrust = measured.peakThrust?.high ?? predicted.thrust.max();
+  const used = pressureSeen === undefined ? [] : usedMargins(motor, pressureSeen, thrust);
+  const reuse = reuseFacts(motor, measured, used, pressureSeen, meop.pressure, settings);
+  const against = reuse.filter(({ speaks }) => speaks === 'against').length;
+  const found = {
+    predicted,
+    measured,
+    figures: figuresOf(expected, measured),
+    difference,
+    impliedArea,
+    patch,
+    patchReasons: reasons,
+    pressureSeen,
+    used,
+    reuse: {
+      facts: reuse,
+      says:
+        against > 0
+          ? `${against} ${against === 1 ? 'fact speaks' : 'facts speak'} against using this hardware again`
+          : 'nothing in this record speaks against using this hardware again; that is no permission',
+    },
+    cautions: [...new Set([...cautions, ...(difference?.cautions ?? []), ...(impliedArea?.cautions ?? [])])],
+  };
+  const text = (): string => comparisonText(found);
+  return { ...found, toString: text, ...{ [Symbol.for('nodejs.util.inspect.custom')]: text } };
+}
+
+/** A step of the comparison that a poor record may not allow: then its reason is a caution. */
+function tried<T>(make: () => T, cautions: string[]): T | undefined {
+  try {
+    return make();
+  } catch (error) {
+    if (!(error instanceof MeopError)) throw error;
+    cautions.push(error.message);
+    return undefined;
+  }
+}
+
+function explained(motor: Motor, predicted: SimulatedFiring, measured: ReducedFiring): Difference {
+  const { burnLaw } = motor.propellant;
+  const exponent = burnLaw.exponent ?? burnLaw.bands?.[0]?.exponent;
+  return explainDifference(predicted, measured.record, exponent ? { exponent: exponent.value.si } : {});
+}
+
+function areaOf(motor: Motor, measured: ReducedFiring, cache: RegressionCache): ImpliedArea {
+  const { law, density, characteristicVelocity } = propellantOf(motor.propellant);
+  return impliedBurningArea({
+    record: measured.record,
+    law,
+    density,
+    characteristicVelocity,
+    throatDiameter: motor.nozzle.throatDiameter.value,
+    grainTemperature: motor.ambient.temperature.value,
+    soundGrain: motorRegression(motor, 'none', cache),
+  });
+}
+
+function usedMargins(
+  motor: Motor,
+  pressure: Quantity<'gauge pressure'>,
+  thrust: Quantity<'force'>,
+): readonly UsedMargin[] {
+  return structureMargins(motor, pressure, thrust, settingsOf(motor))
+    .margins.filter(({ part, reachedAt }) => reachedAt !== undefined || part === 'stand')
+    .map(({ part, mode, applied, allowable, marginOfSafety }) => ({
+      part,
+      mode,
+      applied,
+      allowable,
+      used: applied.si / allowable.si,
+      marginOfSafety,
+    }))
+    .sort((a, b) => b.used - a.used);
+}
+
+function figuresOf(expected: ReducedFiring, measured: ReducedFiring): readonly ComparedFigure[] {
+  const row = (figure: string, of: (one: ReducedFiring) => Quantity | undefined): ComparedFigure => {
+    const [predicted, found] = [of(expected), of(measured)];
+    const ratio =
+      predicted === undefined || found === undefined || predicted.si === 0
+        ? undefined
+        : found.si / predicted.si;
+    return { figure, predicted, measured: found, ratio };
+  };
+  return [
+    row('peak pressure', ({ peakPressure }) => peakPressure?.value),
+    row('peak thrust', ({ peakThrust }) => peakThrust?.value),
+    row('total impulse', ({ totalImpulse }) => totalImpulse?.value),
+    row('specific impulse', ({ specificImpulse }) => specificImpulse),
+    row('average thrust', ({ averageThrust }) => averageThrust),
+    row('action time', ({ burnTime }) => burnTime),
+    row('pressure integral', ({ pressureIntegral }) => pressureIntegral?.value),
+    row('characteristic velocity', ({ characteristicVelocity }) => characteristicVelocity),
+  ];
+}

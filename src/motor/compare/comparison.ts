@@ -1,0 +1,96 @@
+import type { Difference, ImpliedArea, SimulatedFiring } from '../../ballistics';
+import type { ReducedFiring } from '../../firing';
+import { type Quantity, table } from '../../units';
+import type { ReviewPart } from '../review/review-result';
+
+/** A figure of the firing beside that of the prediction. */
+export interface ComparedFigure {
+  readonly figure: string;
+  readonly predicted: Quantity | undefined;
+  readonly measured: Quantity | undefined;
+  /** Measured over predicted. */
+  readonly ratio: number | undefined;
+}
+
+/** How much of its strength a mode used in the firing. */
+export interface UsedMargin {
+  readonly part: ReviewPart;
+  readonly mode: string;
+  readonly applied: Quantity;
+  readonly allowable: Quantity;
+  /** Applied over allowable, without factor: from 1 on the part yielded or was at its end. */
+  readonly used: number;
+  /** With the factor of safety, as in the review. */
+  readonly marginOfSafety: number;
+}
+
+/** A fact for or against flying the hardware again; what is decided is not the library's. */
+export interface ReuseFact {
+  readonly fact: string;
+  readonly speaks: 'against' | 'for' | 'neither';
+}
+
+/** A change to the document, as a JSON merge patch (RFC 7396). */
+export type MotorPatch = Readonly<Record<string, unknown>>;
+
+/** What a firing says of the model and of the hardware. */
+export interface MotorComparison {
+  readonly predicted: SimulatedFiring;
+  readonly measured: ReducedFiring;
+  readonly figures: readonly ComparedFigure[];
+  /** Which single cause explains the difference best; undefined where the two share no channel. */
+  readonly difference: Difference | undefined;
+  /** The burning area that the pressure implies; undefined without pressure. */
+  readonly impliedArea: ImpliedArea | undefined;
+  /** Constants that the firing asks to change, each with why. */
+  readonly patch: MotorPatch;
+  readonly patchReasons: readonly string[];
+  /** Upper end of the peak pressure above ambient that the hardware saw. */
+  readonly pressureSeen: Quantity<'gauge pressure'> | undefined;
+  /** What each mode used at that pressure, the most first. */
+  readonly used: readonly UsedMargin[];
+  readonly reuse: {
+    readonly facts: readonly ReuseFact[];
+    readonly says: string;
+  };
+  readonly cautions: readonly string[];
+  toString(): string;
+}
+
+/** A comparison as people read it. */
+export function comparisonText(found: Omit<MotorComparison, 'toString'>): string {
+  const { figures, difference, patch, patchReasons, pressureSeen, used, reuse, cautions } = found;
+  const rows = figures.map(({ figure, predicted, measured, ratio }) => ({
+    figure,
+    predicted: predicted ?? '–',
+    measured: measured ?? '–',
+    ratio: ratio === undefined ? '–' : ratio.toFixed(3),
+  }));
+  const most = used.slice(0, 8).map(({ part, mode, applied, allowable, used: share }) => ({
+    part,
+    mode,
+    applied,
+    allowable,
+    used: `${(100 * share).toFixed(0)} %`,
+  }));
+  return [
+    table(rows),
+    ...(difference ? ['', String(difference)] : []),
+    '',
+    ...(patchReasons.length > 0
+      ? [
+          'what the document should say:',
+          ...patchReasons.map((reason) => `  ${reason}`),
+          JSON.stringify(patch),
+        ]
+      : ['the firing asks for no change of the document']),
+    '',
+    ...(pressureSeen === undefined
+      ? ['what pressure the hardware saw is not known']
+      : [`the hardware saw up to ${pressureSeen} above ambient; of its strength it used`, table(most)]),
+    '',
+    reuse.says,
+    ...reuse.facts.map(({ fact, speaks }) => `  ${speaks === 'neither' ? 'note' : speaks}: ${fact}`),
+    ...cautions.map((caution) => `caution: ${caution}`),
+  ].join('\n');
+}

@@ -1,0 +1,42 @@
+import type { SimulatedFiring } from '../../ballistics';
+import type { MotorFacts } from '../../firing';
+import { absolute } from '../../units';
+import { type Motor, type MotorInput, motorOf } from '../document';
+import { propellantOf } from '../document/propellant-of';
+import { predict } from '../predict';
+
+/**
+ * What a motor document knows that the reduction of its log asks for: `reduceFiring(log, motorFacts(motor))`.
+ *
+ * @throws MeopError `motor-document`
+ * @example motorFacts(demoMotor()).title // => 'Tern-54'
+ */
+export function motorFacts(input: MotorInput): MotorFacts {
+  const motor = motorOf(input);
+  return factsOf(motor, predict(motor));
+}
+
+/** {@link motorFacts} with the prediction at hand. */
+export function factsOf(motor: Motor, prediction: SimulatedFiring): MotorFacts {
+  const { nozzle, ambient, instruments = [], stand, name } = motor;
+  const throat = nozzle.throatDiameter.value;
+  const pressure = instruments.find((one) => one.measures === 'pressure');
+  const thrust = instruments.find((one) => one.measures === 'thrust');
+  return {
+    ambientPressure: ambient.pressure.value,
+    title: name,
+    throatDiameter: throat,
+    expansionRatio: (nozzle.exitDiameter.value.si / throat.si) ** 2,
+    ...(prediction.loadedMass && { propellantMass: prediction.loadedMass }),
+    idealCharacteristicVelocity: propellantOf(motor.propellant).idealCharacteristicVelocity,
+    // A vertical stand says nothing of which way the nozzle points: its weight is corrected where the caller says it.
+    ...(stand?.axis === 'horizontal' && { stand: 'horizontal' as const }),
+    ranges: {
+      ...(pressure?.measures === 'pressure' && {
+        pressure: absolute(pressure.range.value, ambient.pressure.value),
+      }),
+      ...(thrust?.measures === 'thrust' && { thrust: thrust.range.value }),
+    },
+    prediction,
+  };
+}

@@ -1,0 +1,169 @@
+import { threadGeometry } from '../../structures';
+import { MeopError } from '../../units';
+import { type DocumentProblem, pathText } from './problems';
+import { rawAt, rawList, rawSi } from './raw-value';
+
+type Path = readonly (string | number)[];
+
+/** Whether the parts of a document go together, as far as each can be read. */
+export function geometryProblems(json: unknown): DocumentProblem[] {
+  const problems: DocumentProblem[] = [];
+  const length = (...path: Path): number | undefined => rawSi(json, path, 'length');
+  const need = (holds: boolean | undefined, path: Path, message: string): void => {
+    if (holds === false)
+      problems.push({ path: pathText(path), code: 'does-not-fit', message, value: rawAt(json, path) });
+  };
+
+  const outside = length('case', 'outsideDiameter');
+  const wall = length('case', 'wall');
+  const bore = positive(both(outside, wall, (d, t) => d - 2 * t));
+  need(
+    both(outside, wall, (d, t) => 2 * t < d),
+    ['case', 'wall'],
+    `${mm(wall)} given; it leaves no bore in an outside diameter of ${mm(outside)}: less than half of it is expected`,
+  );
+  const chamber = length('case', 'chamberLength');
+  need(
+    both(chamber, length('case', 'length'), (c, l) => c <= l),
+    ['case', 'chamberLength'],
+    `${mm(chamber)} given; at most the length of the case, ${mm(length('case', 'length'))}, is expected`,
+  );
+  const liner = rawAt(json, ['liner']) === undefined ? 0 : length('liner', 'thickness');
+  const inside = positive(both(bore, liner, (b, t) => b - 2 * t));
+  need(
+    both(bore, liner, (b, t) => 2 * t < b),
+    ['liner', 'thickness'],
+    `${mm(liner)} given; it fills the bore of the case, ${mm(bore)}: a thinner liner is expected`,
+  );
+
+  const throat = length('nozzle', 'throatDiameter');
+  const wider = (path: Path): void =>
+    need(
+      both(length(...path), throat, (d, t) => d > t),
+      path,
+      `${mm(length(...path))} given; more than the throat, ${mm(throat)}, is expected`,
+    );
+  wider(['nozzle', 'exitDiameter']);
+  wider(['nozzle', 'insert', 'outsideDiameter']);
+
+  grainProblems(json, inside, chamber, need);
+  for (const end of ['head', 'aft'] as const) closureProblems(json, end, outside, bore, need);
+  return problems;
+}
+
+type Need = (holds: boolean | undefined, path: Path, message: string) => void;
+
+function grainProblems(
+  json: unknown,
+  inside: number | undefined,
+  chamber: number | undefined,
+  need: Need,
+): void {
+  const segments = rawList(json, ['grain', 'segments']);
+  let column: number | undefined = 0;
+  segments.forEach((segment, i) => {
+    const at = (field: string): Path => ['grain', 'segments', i, field];
+    const read = (field: string): number | undefined => rawSi(segment, [field], 'length');
+    const outer = read('outerDiameter');
+    need(
+      both(outer, inside, (d, room) => d <= room * (1 + 1e-9)),
+      at('outerDiameter'),
+      `${mm(outer)} given; at most the bore of case and liner, ${mm(inside)}, is expected`,
+    );
+    for (const field of ['boreDiameter', 'tubeBoreDiameter', 'headBoreDiameter', 'aftBoreDiameter'])
+      need(
+        both(read(field), outer, (b, d) => b < d),
+        at(field),
+        `${mm(read(field))} given; less than the outer diameter, ${mm(outer)}, is expected`,
+      );
+    const count = rawAt(segment, ['count']) ?? 1;
+    const one = read('length');
+    column = both(column, one, (sum, l) => sum + l * (typeof count === 'number' ? count : 1));
+    if (typeof count === 'number' && i < segments.length)
+      column = both(column, spacingOf(json), (sum, gap) => sum + gap * (i === 0 ? count - 1 : count));
+  });
+  need(
+    segments.length === 0 ? undefined : both(column, chamber, (sum, room) => sum <= room * (1 + 1e-9)),
+    ['grain', 'segments'],
+    `a column of ${mm(column)} given; at most the chamber's length, ${mm(chamber)}, is expected`,
+  );
+  const assumed = rawAt(json, ['grain', 'assumedFlaw', 'segment']);
+  need(
+    typeof assumed === 'number' && segments.length > 0 ? assumed <= segments.length : undefined,
+    ['grain', 'assumedFlaw', 'segment'],
+    `${String(assumed)} given; the list has ${segments.length}: a number from 1 to that is expected`,
+  );
+}
+
+const spacingOf = (json: unknown): number | undefined =>
+  rawAt(json, ['grain', 'spacing']) === undefined ? 0 : rawSi(json, ['grain', 'spacing'], 'length');
+
+function closureProblems(
+  json: unknown,
+  end: 'head' | 'aft',
+  outside: number | undefined,
+  bore: number | undefined,
+  need: Need,
+): void {
+  const joint: Path = ['closures', end, 'joint'];
+  const length = (...path: Path): number | undefined => rawSi(json, path, 'length');
+  const hole = length(...joint, 'holeDiameter');
+  const edge = length(...joint, 'edgeDistance');
+  need(
+    both(edge, hole, (e, d) => e > d / 2),
+    [...joint, 'edgeDistance'],
+    `${mm(edge)} given; more than the radius of the holes is expected: it is measured from their centres`,
+  );
+  const bolt = majorDiameter(rawAt(json, [...joint, 'thread']));
+  need(
+    both(hole, bolt, (d, b) => d >= b * 0.999),
+    [...joint, 'holeDiameter'],
+    `${mm(hole)} given; at least the diameter of the bolt, ${mm(bolt)}, is expected`,
+  );
+  const count = rawAt(json, [...joint, 'count']);
+  need(
+    typeof count === 'number' ? both(hole, outside, (d, o) => count * d < Math.PI * o) : undefined,
+    [...joint, 'count'],
+    `${String(count)} given; so many holes of ${mm(hole)} leave nothing of the case around`,
+  );
+  rawList(json, ['closures', end, 'seals']).forEach((seal, i) => {
+    const at = (field: string): Path => ['closures', end, 'seals', i, field];
+    const land = rawSi(seal, ['closureDiameter'], 'length');
+    const groove = rawSi(seal, ['grooveDiameter'], 'length');
+    need(
+      both(land, bore, (d, b) => d < b),
+      at('closureDiameter'),
+      `${mm(land)} given; less than the bore of the case, ${mm(bore)}, is expected`,
+    );
+    need(
+      both(groove, land, (g, d) => g < d),
+      at('grooveDiameter'),
+      `${mm(groove)} given; less than the closure beside it, ${mm(land)}, is expected`,
+    );
+  });
+}
+
+function majorDiameter(thread: unknown): number | undefined {
+  if (typeof thread !== 'string') return undefined;
+  try {
+    return threadGeometry(thread).majorDiameter.si;
+  } catch (error) {
+    if (error instanceof MeopError) return undefined;
+    throw error;
+  }
+}
+
+/** What follows from a measure that cannot be is not said. */
+const positive = (si: number | undefined): number | undefined =>
+  si !== undefined && si > 0 ? si : undefined;
+
+function both<R>(
+  a: number | undefined,
+  b: number | undefined,
+  use: (a: number, b: number) => R,
+): R | undefined {
+  return a === undefined || b === undefined ? undefined : use(a, b);
+}
+
+const mm = (si: number | undefined): string =>
+  si === undefined ? '?' : `${Number((si * 1000).toPrecision(6))} mm`;

@@ -1,0 +1,13 @@
+/**
+ * The motor document: its zod schema, reading with every problem reported at once, JSON Schema, and migration.
+ * Imports the floors below.
+ *
+ * @example motorProblems('{').length // => 1
+ * @module
+ */
+export { motorJsonSchema } from './json-schema';
+export type { Measured, MeasureInput } from './measure';
+export { type Migration, migrateMotorDocument } from './migrate';
+export { type MotorDocument, type MotorParts, motorDocumentVersion, motorSchema } from './motor-schema';
+export { type Motor, type MotorInput, motorOf, motorProblems, parseMotor } from './parse-motor';
+export type { DocumentProblem } from './problems';

@@ -1,0 +1,35 @@
+import * as z from 'zod/mini';
+import { MeopError } from '../../units';
+import { explained } from './fields';
+
+/** A text that names something in a table of the library: a thread, a bolt class, an O-ring. */
+export function lookedUp(
+  meaning: string,
+  example: string,
+  find: (name: string) => unknown,
+  examples: readonly string[] = [example],
+): z.ZodMiniType<string, string> {
+  const schema = z.pipe(
+    z.unknown(),
+    z.transform((value, context): string => {
+      const problem = (code: string, message: string): string => {
+        context.issues.push({ code: 'custom', message, input: value, params: { code } });
+        return z.NEVER;
+      };
+      if (value === undefined)
+        return problem('missing-field', `missing; expected is ${meaning}: '${example}'`);
+      if (typeof value !== 'string')
+        return problem('wrong-kind', `${String(value)} given; expected is a text, ${meaning}: '${example}'`);
+      try {
+        find(value);
+        return value;
+      } catch (error) {
+        if (!(error instanceof MeopError)) throw error;
+        return problem(error.code, error.message.replace(/^\w+: (?:\w+: )?/, ''));
+      }
+    }),
+  );
+  // True: the text is returned as it was given.
+  const typed = schema as z.ZodMiniType<string, string>;
+  return explained(typed, { description: meaning, type: 'string', examples });
+}

@@ -1,0 +1,52 @@
+import { type Propellant, propellant, type SaintRobertInput } from '../../ballistics';
+import { MeopError } from '../../units';
+import type { MotorParts } from './motor-schema';
+
+/** The propellant of a document, as the floor below knows it. */
+export function propellantOf(part: MotorParts['propellant']): Propellant {
+  const { burnLaw, sources = {} } = part;
+  return propellant({
+    name: part.name,
+    density: part.density.value,
+    ...(part.idealDensity && { idealDensity: part.idealDensity.value }),
+    law: lawOf(burnLaw),
+    gamma: part.gamma.value.si,
+    ...(part.molarMass && { molarMass: part.molarMass.value }),
+    ...(part.flameTemperature && { flameTemperature: part.flameTemperature.value }),
+    ...(part.idealCharacteristicVelocity && {
+      idealCharacteristicVelocity: part.idealCharacteristicVelocity.value,
+    }),
+    characteristicVelocityEfficiency: part.characteristicVelocityEfficiency.value.si,
+    ...(part.condensedFraction && { condensedFraction: part.condensedFraction.value.si }),
+    sources,
+  });
+}
+
+function lawOf(burnLaw: MotorParts['propellant']['burnLaw']): SaintRobertInput {
+  const { bands, rate, atPressure, exponent } = burnLaw;
+  const facts = {
+    ...(burnLaw.characterisedFrom && { characterisedFrom: burnLaw.characterisedFrom.value }),
+    ...(burnLaw.characterisedTo && { characterisedTo: burnLaw.characterisedTo.value }),
+    ...(burnLaw.temperatureSensitivity && { temperatureSensitivity: burnLaw.temperatureSensitivity.value }),
+    ...(burnLaw.referenceTemperature && { referenceTemperature: burnLaw.referenceTemperature.value }),
+    source: burnLaw.source,
+  };
+  if (bands)
+    return {
+      bands: bands.map((band) => ({
+        from: band.from.value,
+        to: band.to.value,
+        rate: band.rate.value,
+        atPressure: band.atPressure.value,
+        exponent: band.exponent.value.si,
+      })),
+      ...facts,
+    };
+  if (rate && atPressure && exponent)
+    return { rate: rate.value, atPressure: atPressure.value, exponent: exponent.value.si, ...facts };
+  throw new MeopError(
+    'missing-field',
+    'propellant: burnLaw: rate, atPressure and exponent, or bands, are expected',
+    'burnLaw',
+  );
+}

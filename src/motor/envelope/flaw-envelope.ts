@@ -1,0 +1,146 @@
+import { fromSiValue, type Quantity, table, unitOf } from '../../units';
+import { type Motor, type MotorInput, motorOf } from '../document';
+import { meopOf } from '../meop/meop';
+import { addDifference, lnPeakPressure, type PeakFrame, type PeakState } from '../meop/peak-kernel';
+import { peakResponse, workState } from '../meop/peak-response';
+import { worstCorner } from '../meop/worst-corner';
+import type { RegressionCache } from '../regression-cache';
+import { failureOrder, structureMargins } from '../review/review';
+import type { FailureStep } from '../review/review-result';
+import { settingsOf } from '../settings';
+import { type FlawFamily, type FlawKind, type FlawSize, flawFamilies } from './flaw-family';
+
+/** The flaw of one kind at which a mode gives way. */
+export interface FlawLimit {
+  readonly kind: FlawKind;
+  /** Burning area that the flaw adds; undefined where the greatest flaw that fits does not reach the mode. */
+  readonly addedArea: Quantity<'area'> | undefined;
+  /** The flaw in words, or that the mode survives the greatest. */
+  readonly says: string;
+}
+
+/** A mode with the flaws that it still survives. */
+export interface EnvelopeRow extends FailureStep {
+  readonly limits: readonly FlawLimit[];
+}
+
+/** How large flaws may be before each mode gives way, without factors of safety. */
+export interface FlawEnvelope {
+  /** Peak pressure above ambient without any further flaw: that of the worst case. */
+  readonly soundPeak: Quantity<'gauge pressure'>;
+  /** The mode that gives way to the least flaw first. */
+  readonly rows: readonly EnvelopeRow[];
+  /** Pressure by flaw, for a plot: added area and peak pressure above ambient. */
+  readonly curves: readonly {
+    readonly kind: FlawKind;
+    readonly points: readonly {
+      readonly addedArea: Quantity<'area'>;
+      readonly peak: Quantity<'gauge pressure'>;
+      readonly words: string;
+    }[];
+  }[];
+  readonly cautions: readonly string[];
+  toString(): string;
+}
+
+/**
+ * The greatest crack, debond or void that each mode still survives: the flaw that lifts the peak pressure to where the
+ * mode's allowable is used up, without factors. Everything else is at its worst: tolerances, temperature, sizes; the flaws of the
+ * document are there, the assumed one is not. Peaks are equilibrium pressures scaled to the simulation of the sound
+ * motor; between the flaws that were burned back, straight lines.
+ *
+ * @throws MeopError `motor-document` for a document with problems, and what the floors below refuse
+ * @example flawEnvelope(demoMotor()).rows[0].limits.length // => 3
+ */
+export function flawEnvelope(input: MotorInput): FlawEnvelope {
+  const motor = withoutAssumedFlaw(motorOf(input));
+  const cache: RegressionCache = new Map();
+  const meop = meopOf(motor, cache);
+  const { worstCase } = meop;
+  const response = peakResponse(motor, 'as documented', cache);
+  const { frame } = response;
+  const kelvin = worstCase.grainTemperature.si;
+  const corner = workState(response);
+  worstCorner(response, kelvin).forEach((share, i) => {
+    const { up, down, shapesGrain } = response.inputs[i];
+    addDifference(corner, share > 0 ? up : down, Math.abs(share), shapesGrain);
+  });
+  const scale = worstCase.peakPressure.si / Math.exp(lnPeakPressure(corner, frame, kelvin));
+  const ambient = motor.ambient.pressure.value.si;
+  const peakWith = (size: FlawSize): number => scale * peakOf(corner, frame, kelvin, size) - ambient;
+
+  const structure = structureMargins(motor, worstCase.pressure, worstCase.peakThrust, settingsOf(motor));
+  const families = flawFamilies(motor, frame.depth).map((family) => ({
+    family,
+    peaks: family.sizes.map(peakWith),
+  }));
+  const rows = failureOrder(structure.margins, worstCase.pressure).map((step) => ({
+    ...step,
+    limits: families.map(({ family, peaks }) =>
+      limitOf(family, peaks, step.reachedAt.si, worstCase.pressure.si),
+    ),
+  }));
+  const area = (si: number): Quantity<'area'> => fromSiValue(si, 'area', unitOf('cm^2'));
+  const found = {
+    soundPeak: worstCase.pressure,
+    rows,
+    curves: families.map(({ family, peaks }) => ({
+      kind: family.kind,
+      points: family.sizes.map(({ addedArea, words }, i) => ({
+        addedArea: area(addedArea),
+        peak: fromSiValue<'gauge pressure'>(peaks[i], 'gauge pressure', unitOf('MPa')),
+        words,
+      })),
+    })),
+    cautions: [
+      'a crack may light late, burn at a higher pressure than the bore and drive itself open: these areas are upper bounds of what is survived',
+      'without factors of safety: at these flaws the part is at its limit',
+      ...meop.cautions.filter((text) => !text.startsWith('no flaw is assumed')),
+    ],
+  };
+  const asText = (): string => envelopeText(found);
+  return { ...found, toString: asText, ...{ [Symbol.for('nodejs.util.inspect.custom')]: asText } };
+}
+
+function withoutAssumedFlaw(motor: Motor): Motor {
+  const { assumedFlaw: _, ...grain } = motor.grain;
+  return { ...motor, grain };
+}
+
+/** The greatest equilibrium pressure [Pa] with a flaw's area added. */
+function peakOf(corner: PeakState, frame: PeakFrame, kelvin: number, { added }: FlawSize): number {
+  const area = corner.area.map((a, k) => a + added[k]);
+  return Math.exp(lnPeakPressure({ ...corner, area }, frame, kelvin));
+}
+
+function limitOf(family: FlawFamily, peaks: readonly number[], limit: number, sound: number): FlawLimit {
+  const { kind, sizes, describe } = family;
+  if (sound >= limit)
+    return { kind, addedArea: fromSiValue(0, 'area', unitOf('cm^2')), says: 'gives way without any flaw' };
+  const k = peaks.findIndex((peak) => peak >= limit);
+  if (k < 0)
+    return { kind, addedArea: undefined, says: `survives the greatest: ${sizes[sizes.length - 1].words}` };
+  const [from, low] = k === 0 ? [0, sound] : [sizes[k - 1].addedArea, peaks[k - 1]];
+  const share = (limit - low) / (peaks[k] - low);
+  const area = from + share * (sizes[k].addedArea - from);
+  return { kind, addedArea: fromSiValue(area, 'area', unitOf('cm^2')), says: describe(area) };
+}
+
+function envelopeText({ soundPeak, rows, cautions }: Omit<FlawEnvelope, 'toString'>): string {
+  const lines = rows.map(({ part, mode, reachedAt, limits }) => ({
+    part,
+    mode,
+    at: reachedAt,
+    ...Object.fromEntries(
+      limits.map(({ kind, addedArea, says }) => [
+        kind,
+        addedArea === undefined ? 'survives the greatest' : `${addedArea}: ${says}`,
+      ]),
+    ),
+  }));
+  return [
+    `without a further flaw the worst case peaks at ${soundPeak} above ambient; each mode gives way at`,
+    table(lines),
+    ...cautions.map((caution) => `caution: ${caution}`),
+  ].join('\n');
+}

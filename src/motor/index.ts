@@ -1,0 +1,39 @@
+/**
+ * The motor document, prediction, MEOP, review, flaw envelope, comparison with a firing, report and plot specifications.
+ * Imports every floor below.
+ *
+ * @example parseMotor(demoMotor()).name // => 'Tern-54'
+ * @module
+ */
+
+export { compare } from './compare/compare';
+export type {
+  ComparedFigure,
+  MotorComparison,
+  MotorPatch,
+  ReuseFact,
+  UsedMargin,
+} from './compare/comparison';
+export { motorFacts } from './compare/motor-facts';
+export { patchMotor } from './compare/patch-motor';
+export { demoMotor } from './demo-motor';
+export * from './document';
+export { type EnvelopeRow, type FlawEnvelope, type FlawLimit, flawEnvelope } from './envelope/flaw-envelope';
+export type { FlawKind } from './envelope/flaw-family';
+export { meop } from './meop/meop';
+export type { Meop, MeopCase, MeopScatter } from './meop/meop-result';
+export type { PeakSensitivity } from './meop/sensitivity';
+export type { FlawChoice } from './motor-grain';
+export * from './output';
+export { predict } from './predict';
+export { review } from './review/review';
+export type {
+  FailureStep,
+  InstrumentReview,
+  Review,
+  ReviewCheck,
+  ReviewMargin,
+  ReviewPart,
+  SealReview,
+} from './review/review-result';
+export type { MotorSettings } from './settings';

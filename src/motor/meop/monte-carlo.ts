@@ -1,0 +1,57 @@
+import { randomStream } from '../../numerics';
+import { lnPeakAt, type PeakResponse, workState } from './peak-response';
+
+/** How motors are drawn. */
+export interface DrawOptions {
+  readonly samples: number;
+  readonly seed: number;
+  readonly distribution: 'uniform' | 'normal';
+  /** Grain temperatures [K], drawn evenly between the two. */
+  readonly temperatures: readonly [coldest: number, hottest: number];
+}
+
+/** Drawn motors: the share of each tolerance, the temperature, and ln of the peak pressure. */
+export interface DrawnMotors {
+  /** Motor by motor: input i of motor k stands at `k * inputs + i`. */
+  readonly shares: Float64Array;
+  readonly temperature: Float64Array;
+  readonly lnPeak: Float64Array;
+}
+
+/** Draws motors and finds the peak pressure of each. The same seed gives the same motors. */
+export function drawMotors(response: PeakResponse, options: DrawOptions): DrawnMotors {
+  const { samples, distribution, temperatures } = options;
+  const [coldest, hottest] = temperatures;
+  const width = response.inputs.length;
+  const stream = randomStream(options.seed);
+  const shares = new Float64Array(samples * width);
+  const temperature = new Float64Array(samples);
+  const lnPeak = new Float64Array(samples);
+  const work = workState(response);
+  for (let k = 0; k < samples; k++) {
+    const own = shares.subarray(k * width, (k + 1) * width);
+    for (let i = 0; i < width; i++)
+      // A tolerance as two standard deviations, cut off at three: one part in 370 lies outside the drawing.
+      own[i] =
+        distribution === 'uniform'
+          ? 2 * stream.uniform() - 1
+          : Math.max(-1.5, Math.min(1.5, 0.5 * stream.normal()));
+    temperature[k] = coldest + stream.uniform() * (hottest - coldest);
+    lnPeak[k] = lnPeakAt(response, own, temperature[k], work);
+  }
+  return { shares, temperature, lnPeak };
+}
+
+/** The place of the motor of a rank among all, least first. */
+export function motorOfRank(values: Float64Array, share: number): number {
+  const order = Array.from(values, (_, k) => k).sort((a, b) => values[a] - values[b]);
+  return order[Math.min(values.length - 1, Math.ceil(share * values.length) - 1)];
+}
+
+/** The values between which a percentile lies with 95 % confidence, by the ranks of a binomial count. */
+export function percentileBand(sorted: Float64Array, share: number): readonly [number, number] {
+  const n = sorted.length;
+  const spread = 1.96 * Math.sqrt(n * share * (1 - share));
+  const at = (rank: number): number => sorted[Math.max(0, Math.min(n - 1, Math.round(rank) - 1))];
+  return [at(share * n - spread), at(share * n + spread)];
+}

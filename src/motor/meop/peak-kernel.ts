@@ -1,0 +1,109 @@
+// The greatest equilibrium pressure of a motor on plain SI numbers: what a Monte Carlo of ten thousand motors runs.
+import type { Propellant, Regression } from '../../ballistics';
+
+/** What the equilibrium pressure of a motor depends on. */
+export interface PeakState {
+  lnDensity: number;
+  lnCharacteristicVelocity: number;
+  lnThroatArea: number;
+  /** σ_p [1/K] */
+  sensitivity: number;
+  /** Of each band: ln a of r = a·pⁿ (m/s, Pa), then n. */
+  readonly law: Float64Array;
+  /** Burning area [m²] by depth. */
+  readonly area: Float64Array;
+}
+
+/** What stays the same for every drawn motor. */
+export interface PeakFrame {
+  /** ln of the pressures where bands of the law meet. */
+  readonly lnBoundaries: Float64Array;
+  /** Grain temperature for which the law holds [K]. */
+  readonly referenceTemperature: number;
+  /** Depths at which the areas stand [m]. */
+  readonly depth: Float64Array;
+}
+
+/** The state of a motor with this propellant, throat and grain. */
+export function peakState(
+  { density, characteristicVelocity, law }: Propellant,
+  throatDiameter: number,
+  grain: Regression,
+  depth: Float64Array,
+): PeakState {
+  const numbers = new Float64Array(2 * law.bands.length);
+  law.bands.forEach(({ referenceRate, referencePressure, exponent }, k) => {
+    numbers[2 * k] = Math.log(referenceRate) - exponent * Math.log(referencePressure);
+    numbers[2 * k + 1] = exponent;
+  });
+  return {
+    lnDensity: Math.log(density.si),
+    lnCharacteristicVelocity: Math.log(characteristicVelocity.si),
+    lnThroatArea: Math.log((Math.PI / 4) * throatDiameter ** 2),
+    sensitivity: law.temperatureSensitivity?.si ?? 0,
+    law: numbers,
+    area: depth.map((w) => grain.si.areaAt(w)),
+  };
+}
+
+/**
+ * ln of the greatest equilibrium pressure [Pa] at a grain temperature [K]: that of the greatest burning area.
+ * Source: steady mass balance ρ·r·A_b = p·A_t/c*, Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 11.
+ */
+export function lnPeakPressure(state: PeakState, frame: PeakFrame, temperature: number): number {
+  const { area, law } = state;
+  let most = 0;
+  for (let k = 0; k < area.length; k++) if (area[k] > most) most = area[k];
+  const lnFlow =
+    state.lnDensity +
+    state.lnCharacteristicVelocity -
+    state.lnThroatArea +
+    Math.log(most) +
+    state.sensitivity * (temperature - frame.referenceTemperature);
+  const { lnBoundaries } = frame;
+  const last = lnBoundaries.length;
+  // The first balance from below: what a motor that is being lit comes to. A jump down holds the pressure at its place.
+  for (let band = 0; band < last; band++) {
+    const lnP = (lnFlow + law[2 * band]) / (1 - law[2 * band + 1]);
+    if (lnP < lnBoundaries[band]) return Math.max(lnP, band === 0 ? lnP : lnBoundaries[band - 1]);
+  }
+  const lnP = (lnFlow + law[2 * last]) / (1 - law[2 * last + 1]);
+  return last === 0 ? lnP : Math.max(lnP, lnBoundaries[last - 1]);
+}
+
+/** What a state has over another. */
+export function stateDifference(state: PeakState, from: PeakState): PeakState {
+  return {
+    lnDensity: state.lnDensity - from.lnDensity,
+    lnCharacteristicVelocity: state.lnCharacteristicVelocity - from.lnCharacteristicVelocity,
+    lnThroatArea: state.lnThroatArea - from.lnThroatArea,
+    sensitivity: state.sensitivity - from.sensitivity,
+    law: state.law.map((value, k) => value - from.law[k]),
+    area: state.area.map((value, k) => value - from.area[k]),
+  };
+}
+
+/** Copies a state into another of the same size. */
+export function copyState(from: PeakState, into: PeakState): void {
+  into.lnDensity = from.lnDensity;
+  into.lnCharacteristicVelocity = from.lnCharacteristicVelocity;
+  into.lnThroatArea = from.lnThroatArea;
+  into.sensitivity = from.sensitivity;
+  into.law.set(from.law);
+  into.area.set(from.area);
+}
+
+/** Adds a share of a difference. */
+export function addDifference(
+  into: PeakState,
+  difference: PeakState,
+  share: number,
+  withArea: boolean,
+): void {
+  into.lnDensity += share * difference.lnDensity;
+  into.lnCharacteristicVelocity += share * difference.lnCharacteristicVelocity;
+  into.lnThroatArea += share * difference.lnThroatArea;
+  into.sensitivity += share * difference.sensitivity;
+  for (let k = 0; k < into.law.length; k++) into.law[k] += share * difference.law[k];
+  if (withArea) for (let k = 0; k < into.area.length; k++) into.area[k] += share * difference.area[k];
+}

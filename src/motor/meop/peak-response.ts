@@ -1,0 +1,121 @@
+import { MeopError } from '../../units';
+import type { Motor } from '../document';
+import { propellantOf } from '../document/propellant-of';
+import { type FlawChoice, motorRegression } from '../motor-grain';
+import type { RegressionCache } from '../regression-cache';
+import { type PlacedValue, placedValues, withValues } from '../varied-motor';
+import {
+  addDifference,
+  copyState,
+  lnPeakPressure,
+  type PeakFrame,
+  type PeakState,
+  peakState,
+  stateDifference,
+} from './peak-kernel';
+
+/** A toleranced value on which the peak pressure depends, with what its ends do. */
+export interface PeakInput extends PlacedValue {
+  /** What the state gains at the upper and at the lower end of the tolerance. */
+  readonly up: PeakState;
+  readonly down: PeakState;
+  /** Whether the burning area depends on it. */
+  readonly shapesGrain: boolean;
+}
+
+/** The peak pressure as a function of everything that has a tolerance. */
+export interface PeakResponse {
+  readonly frame: PeakFrame;
+  readonly base: PeakState;
+  readonly inputs: readonly PeakInput[];
+  readonly cautions: readonly string[];
+}
+
+const depthCount = 240;
+
+/**
+ * How the state of a motor goes with each toleranced value. A value is moved to both ends of its tolerance, alone; between
+ * them and the middle by straight lines, and several at once by their sum: what tolerances are small enough for. A
+ * flaw's extra area is taken as that of the nominal grain.
+ */
+export function peakResponse(motor: Motor, flaws: FlawChoice, cache: RegressionCache): PeakResponse {
+  const grain = motorRegression(motor, flaws, cache);
+  const sound = motorRegression(motor, 'none', cache);
+  const propellant = propellantOf(motor.propellant);
+  const { law } = propellant;
+  const burnout = grain.si.burnout;
+  const depth = Float64Array.from(
+    { length: depthCount },
+    (_, k) => (burnout * (1 - 1e-6) * k) / (depthCount - 1),
+  );
+  const frame: PeakFrame = {
+    lnBoundaries: Float64Array.from(law.bands.slice(0, -1), (band) => Math.log(band.to)),
+    referenceTemperature: law.referenceTemperature.si,
+    depth,
+  };
+  const throat = motor.nozzle.throatDiameter.value.si;
+  const base = peakState(propellant, throat, grain, depth);
+  const soundState = peakState(propellant, throat, sound, depth);
+  const cautions: string[] = [];
+  const inputs = tolerancedInputs(motor).flatMap((input): PeakInput[] => {
+    const [part] = input.path;
+    const ofFlaw = input.path.includes('flaws');
+    const moved = (sign: 1 | -1): PeakState => {
+      const varied = withValues(motor, [{ path: input.path, si: input.value.si + sign * input.plusMinus }]);
+      const state = peakState(
+        part === 'propellant' ? propellantOf(varied.propellant) : propellant,
+        varied.nozzle.throatDiameter.value.si,
+        part !== 'grain' ? sound : motorRegression(varied, ofFlaw ? flaws : 'none', cache),
+        depth,
+      );
+      return stateDifference(state, ofFlaw ? base : soundState);
+    };
+    try {
+      return [{ ...input, up: moved(1), down: moved(-1), shapesGrain: part === 'grain' }];
+    } catch (error) {
+      if (!(error instanceof MeopError)) throw error;
+      cautions.push(`the tolerance of ${input.name} is left out of the scatter: ${error.message}`);
+      return [];
+    }
+  });
+  return { frame, base, inputs, cautions };
+}
+
+/** Toleranced values that bear on the pressure. */
+function tolerancedInputs(motor: Motor): readonly PlacedValue[] {
+  return placedValues(motor, ['propellant', 'nozzle', 'grain']).filter(
+    ({ path, plusMinus }) =>
+      plusMinus > 0 &&
+      (path[0] === 'propellant' || path[1] === 'throatDiameter' || path[1] === 'segments') &&
+      !['idealDensity', 'condensedFraction', 'characterisedFrom', 'characterisedTo'].some((field) =>
+        path.includes(field),
+      ),
+  );
+}
+
+/** A state to work in, of the size of the response's. */
+export const workState = ({ base }: PeakResponse): PeakState => ({
+  ...base,
+  law: new Float64Array(base.law),
+  area: new Float64Array(base.area),
+});
+
+/**
+ * ln of the peak pressure where each input lies at a share of its tolerance, −1 to 1, at a grain temperature [K].
+ * `work` is overwritten.
+ */
+export function lnPeakAt(
+  response: PeakResponse,
+  shares: ArrayLike<number>,
+  temperature: number,
+  work: PeakState,
+): number {
+  const { base, inputs, frame } = response;
+  copyState(base, work);
+  for (let i = 0; i < inputs.length; i++) {
+    const share = shares[i];
+    const { up, down, shapesGrain } = inputs[i];
+    addDifference(work, share > 0 ? up : down, Math.abs(share), shapesGrain);
+  }
+  return lnPeakPressure(work, frame, temperature);
+}

@@ -1,0 +1,83 @@
+import { variance } from '../../numerics';
+import type { DrawnMotors } from './monte-carlo';
+import { lnPeakAt, type PeakResponse, workState } from './peak-response';
+
+/** What one input does to the peak pressure, alone. */
+export interface PeakSensitivity {
+  /** Where it stands in the document, or `grain temperature`. */
+  readonly input: string;
+  /** Nominal value and tolerance, as text. */
+  readonly value: string;
+  /** Relative change of the peak pressure at the lower and at the upper end. */
+  readonly atLower: number;
+  readonly atUpper: number;
+  /** Relative change of pressure per relative change of the value; for the temperature per kelvin. */
+  readonly slope: number;
+  /** Share of the variance of the drawn pressures, by the square of their correlation. */
+  readonly shareOfVariance: number;
+}
+
+/** What drives the peak pressure, the strongest first. */
+export function peakSensitivities(
+  response: PeakResponse,
+  drawn: DrawnMotors,
+  temperature: { readonly nominal: number; readonly coldest: number; readonly hottest: number },
+): readonly PeakSensitivity[] {
+  const { inputs } = response;
+  const work = workState(response);
+  const none = new Float64Array(inputs.length);
+  const base = lnPeakAt(response, none, temperature.nominal, work);
+  const rows = inputs.map((input, i): PeakSensitivity => {
+    const alone = (share: number): number => {
+      const shares = new Float64Array(inputs.length);
+      shares[i] = share;
+      return lnPeakAt(response, shares, temperature.nominal, work) - base;
+    };
+    const [lower, upper] = [alone(-1), alone(1)];
+    const relative = input.plusMinus / Math.abs(input.value.si);
+    return {
+      input: input.name,
+      value: `${input.value} ± ${toleranceText(input.plusMinus, input.value)}`,
+      atLower: Math.expm1(lower),
+      atUpper: Math.expm1(upper),
+      slope: Number.isFinite(relative) ? (upper - lower) / (2 * relative) : 0,
+      shareOfVariance: explainedShare(column(drawn.shares, inputs.length, i), drawn.lnPeak),
+    };
+  });
+  const { nominal, coldest, hottest } = temperature;
+  const heated = (kelvin: number): number => lnPeakAt(response, none, kelvin, work) - base;
+  if (hottest > coldest)
+    rows.push({
+      input: 'grain temperature',
+      value: `${(coldest - 273.15).toFixed(1)} to ${(hottest - 273.15).toFixed(1)} °C`,
+      atLower: Math.expm1(heated(coldest)),
+      atUpper: Math.expm1(heated(hottest)),
+      slope: heated(nominal + 1),
+      shareOfVariance: explainedShare(drawn.temperature, drawn.lnPeak),
+    });
+  return rows.sort((a, b) => b.shareOfVariance - a.shareOfVariance);
+}
+
+const column = (rows: Float64Array, width: number, i: number): Float64Array =>
+  Float64Array.from({ length: rows.length / width }, (_, k) => rows[k * width + i]);
+
+function toleranceText(si: number, value: { readonly si: number; toString(): string }): string {
+  // In the unit of the value: a tolerance is a length of it.
+  const [number, ...unit] = String(value).split(' ');
+  const scale = Number(number) / value.si;
+  return Number.isFinite(scale) && value.si !== 0
+    ? `${Number((si * scale).toPrecision(3))}${unit.length > 0 ? ` ${unit.join(' ')}` : ''}`
+    : String(si);
+}
+
+/** The square of the correlation of two series. */
+function explainedShare(x: Float64Array, y: Float64Array): number {
+  const [vx, vy] = [variance(x), variance(y)];
+  if (!(vx > 0 && vy > 0)) return 0;
+  const mean = (values: Float64Array): number => values.reduce((sum, v) => sum + v, 0) / values.length;
+  const [mx, my] = [mean(x), mean(y)];
+  let covariance = 0;
+  for (let k = 0; k < x.length; k++) covariance += (x[k] - mx) * (y[k] - my);
+  covariance /= x.length - 1;
+  return (covariance * covariance) / (vx * vy);
+}

@@ -1,0 +1,50 @@
+import { type ColumnSegment, columnRegression, type Regression, withFlaws } from '../ballistics';
+import type { Motor } from './document';
+import { flawOf } from './document/flaw-schema';
+import { grainOf } from './document/segment-grain';
+import { cachedRegression, type RegressionCache } from './regression-cache';
+
+/** Which flaws count: those of the document, with the assumed one besides, or none at all. */
+export type FlawChoice = 'as documented' | 'with the assumed flaw' | 'none';
+
+type Segment = Motor['grain']['segments'][number];
+
+/** The flaws of the first segment of each kind. */
+function flawsOf(motor: Motor, index: number, choice: FlawChoice) {
+  const { segments, assumedFlaw } = motor.grain;
+  const own = choice === 'none' ? [] : (segments[index].flaws ?? []);
+  const assumed =
+    choice === 'with the assumed flaw' && assumedFlaw?.segment === index + 1 ? [assumedFlaw.flaw] : [];
+  return [...own, ...assumed];
+}
+
+/** Relative error of the burning area of a flawed grain: of a prediction, and of each of many variations. */
+export const flawAccuracy = { prediction: 2e-3, variation: 5e-3 } as const;
+
+/** The regression of a motor's grain column. */
+export function motorRegression(
+  motor: Motor,
+  choice: FlawChoice = 'as documented',
+  cache: RegressionCache = new Map(),
+  accuracy: number = flawAccuracy.prediction,
+): Regression {
+  const spacing = motor.grain.spacing?.value.si ?? 0;
+  let position = 0;
+  const segments = motor.grain.segments.flatMap((segment, i): ColumnSegment[] => {
+    const flaws = flawsOf(motor, i, choice);
+    return Array.from({ length: segment.count ?? 1 }, (_, copy) => {
+      const own = copy === 0 ? flaws : [];
+      const sound = grainOf(segment);
+      const grain = own.length > 0 ? withFlaws(sound, ...own.map(flawOf)) : sound;
+      const regression = cachedRegression(grain, keyOf(segment, own), accuracy, cache);
+      const placed = { regression, position };
+      position += grain.length.si + spacing;
+      return placed;
+    });
+  });
+  return segments.length === 1 ? segments[0].regression : columnRegression(segments);
+}
+
+/** What makes a segment the same grain as another. */
+const keyOf = ({ count: _, flaws: __, notes: ___, ...shape }: Segment, flaws: readonly unknown[]): string =>
+  JSON.stringify([shape, flaws]);

@@ -1,0 +1,24 @@
+import type { ReportContent } from './content';
+import { drawPlot, type PlotEngine } from './draw-plot';
+
+/** The plots of a report as SVG by their names, each for a wide and for a narrow page. */
+export interface Drawings {
+  readonly [id: string]: { readonly wide: string; readonly narrow: string };
+}
+
+const wide = 820;
+const narrow = 350;
+
+/** Draws every plot of a report. @throws MeopError `no-plot-engine` */
+export async function drawingsOf(content: ReportContent, engine?: PlotEngine): Promise<Drawings> {
+  const figures = content.sections.flatMap((section) => section.figures);
+  const drawn = figures.map(async ({ id, spec }) => {
+    const [large, small] = await Promise.all([drawPlot(spec(wide), engine), drawPlot(spec(narrow), engine)]);
+    // Two drawings in one page must not share the names of their clip paths.
+    return [id, { wide: ownNames(large, `${id}-w`), narrow: ownNames(small, `${id}-n`) }] as const;
+  });
+  return Object.fromEntries(await Promise.all(drawn));
+}
+
+const ownNames = (svg: string, prefix: string): string =>
+  svg.replace(/\bid="([^"]+)"/g, `id="${prefix}-$1"`).replace(/url\(#([^)]+)\)/g, `url(#${prefix}-$1)`);

@@ -1,0 +1,76 @@
+import type { Firing, ReducedFiring } from '../../firing';
+import { type ReportContent, section, shown, words } from './content';
+import { simulatedSummary, summaryTable } from './firing-section';
+import { type Beside, measuredSection } from './measured-section';
+import { plotFiring } from './plot-firing';
+
+/** What a report on a firing says, predicted or measured. */
+export function firingContent(firing: Firing): ReportContent {
+  const summary = simulatedSummary(firing);
+  return {
+    title: firing.title ?? 'Firing',
+    kind: `${firing.origin} firing`,
+    headline: `${summary.designation ?? 'A firing'}: ${[
+      summary.totalImpulse && `total impulse ${summary.totalImpulse}`,
+      summary.peakPressure && `peak pressure ${summary.peakPressure}`,
+      summary.peakThrust && `peak thrust ${summary.peakThrust}`,
+    ]
+      .filter((part) => part !== undefined)
+      .join(', ')}.`,
+    verdict: 'holds',
+    keyFigures: [
+      ...(summary.peakPressure === undefined
+        ? []
+        : [['peak pressure, absolute', shown(summary.peakPressure)] as const]),
+      ...(summary.peakThrust === undefined ? [] : [['peak thrust', shown(summary.peakThrust)] as const]),
+      ...(summary.totalImpulse === undefined
+        ? []
+        : [['total impulse', shown(summary.totalImpulse)] as const]),
+      ...(summary.burnTime === undefined ? [] : [['burn time', shown(summary.burnTime)] as const]),
+      ...(summary.designation === undefined ? [] : [['class', words(summary.designation)] as const]),
+    ],
+    sections: section({
+      id: 'firing',
+      title: 'The firing',
+      figures: [
+        {
+          id: 'firing-plot',
+          title: 'Pressure and thrust',
+          description: 'Chamber pressure and thrust over time.',
+          spec: (width) => plotFiring(firing, { width }),
+        },
+      ],
+      tables: [summaryTable('In numbers', summary)],
+      cautions: summary.cautions,
+      remarks: firing.history,
+    }),
+  };
+}
+
+/** What a report on a reduced firing says. */
+export function reducedContent(reduced: ReducedFiring, beside: Beside = {}): ReportContent {
+  const { record, status, totalImpulse, peakPressure, motorClass } = reduced;
+  return {
+    title: record.title ?? 'Firing',
+    kind: 'recorded firing, reduced',
+    headline:
+      status === 'no result'
+        ? 'The record gives no result.'
+        : `${[
+            motorClass && `class ${motorClass.letter}`,
+            totalImpulse && `total impulse ${totalImpulse.value}`,
+            peakPressure && `peak pressure ${peakPressure.value}`,
+          ]
+            .filter((part) => part !== undefined)
+            .join(', ')}.`,
+    verdict: status === 'no result' ? 'fails' : 'holds',
+    keyFigures: [
+      ...(motorClass === undefined ? [] : [['class', words(motorClass.letter)] as const]),
+      ...(totalImpulse === undefined ? [] : [['total impulse', shown(totalImpulse.value)] as const]),
+      ...(peakPressure === undefined
+        ? []
+        : [['peak pressure, absolute', shown(peakPressure.value)] as const]),
+    ],
+    sections: measuredSection(reduced, beside),
+  };
+}

@@ -1,0 +1,97 @@
+import type { SimulatedFiring } from '../../ballistics';
+import { type Firing, type FiringSummary, summarize } from '../../firing';
+import type { Review } from '../review/review-result';
+import { facts, figure, type ReportSection, type ReportTable, section, shown, words } from './content';
+import { plotFiring } from './plot-firing';
+
+/** The predicted firing. */
+export function firingSection(review: Review, summary: FiringSummary): readonly ReportSection[] {
+  const { prediction, meop, flow } = review;
+  const cases = [prediction, ...(meop.worstCase.firing === prediction ? [] : [meop.worstCase.firing])];
+  const titled = cases.map((firing, i) => ({ ...firing, title: i === 0 ? 'nominal' : 'worst case' }));
+  return section({
+    id: 'firing',
+    title: 'The predicted firing',
+    figures: [
+      {
+        id: 'firing-plot',
+        title: 'Predicted pressure and thrust',
+        description:
+          'Chamber pressure and thrust over time at nominal values and at the worst case, with MEOP as a dotted line.',
+        spec: (width) => plotFiring(titled, { width, levels: [{ label: 'MEOP', at: meop.pressure }] }),
+      },
+    ],
+    tables: [
+      summaryTable('At nominal values', summary, [
+        ['propellant burned', shown(prediction.balance.burned)],
+        ['how it ends', words(prediction.end)],
+      ]),
+      {
+        name: 'Flow along the port',
+        columns: [
+          { name: 'check' },
+          { name: 'value', numeric: true },
+          { name: 'limit', numeric: true },
+          { name: 'says' },
+        ],
+        rows: flow.map(({ check, value, limit, holds, says }) => [
+          words(check),
+          {
+            ...(typeof value === 'number' ? figure(value) : shown(value)),
+            verdict: holds ? 'holds' : 'fails',
+          },
+          typeof limit === 'number' ? figure(limit) : shown(limit),
+          words(says),
+        ]),
+      },
+    ],
+    remarks: Object.entries(summary.definitions).map(([name, text]) => `${plainName(name)}: ${text}`),
+  });
+}
+
+/** A summary with the peak and impulse that a simulation knows closer than its samples tell. */
+export function simulatedSummary(firing: Firing, summary = summarize(firing)): FiringSummary {
+  return isSimulated(firing)
+    ? {
+        ...summary,
+        peakPressure: firing.peakPressure,
+        timeOfPeakPressure: firing.timeOfPeakPressure,
+        totalImpulse: firing.totalImpulse,
+      }
+    : summary;
+}
+
+const isSimulated = (firing: Firing): firing is SimulatedFiring =>
+  'pressureIntegral' in firing && 'balance' in firing;
+
+/** The numbers of a firing. */
+export function summaryTable(
+  name: string,
+  summary: FiringSummary,
+  more: Parameters<typeof facts>[1] = [],
+): ReportTable {
+  const known = (value: Parameters<typeof shown>[0] | undefined) => value && shown(value);
+  return facts(name, [
+    ['designation', summary.designation === undefined ? undefined : words(summary.designation)],
+    ['total impulse', known(summary.totalImpulse)],
+    ['specific impulse', known(summary.specificImpulse)],
+    ['peak thrust', known(summary.peakThrust)],
+    ['average thrust', known(summary.averageThrust)],
+    ['peak pressure, absolute', known(summary.peakPressure)],
+    ['time of peak pressure', known(summary.timeOfPeakPressure)],
+    ['average pressure, absolute', known(summary.averagePressure)],
+    ['ignition delay', known(summary.ignitionDelay)],
+    ['burn time', known(summary.burnTime)],
+    ['action time', known(summary.actionTime)],
+    ['burn time, 5 %', known(summary.burnTimeFivePercent)],
+    ['characteristic velocity', known(summary.characteristicVelocity)],
+    [
+      'thrust coefficient',
+      summary.thrustCoefficient === undefined ? undefined : figure(summary.thrustCoefficient),
+    ],
+    ...more,
+  ]);
+}
+
+const plainName = (name: string): string =>
+  name === 'trace' ? 'times are taken on' : name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);

@@ -1,0 +1,114 @@
+import type { Review, ReviewCheck } from '../review/review-result';
+import {
+  facts,
+  figure,
+  percent,
+  type ReportSection,
+  type Shown,
+  section,
+  shown,
+  unknown,
+  type Verdict,
+  words,
+} from './content';
+
+const judged = (holds: boolean): Verdict => (holds ? 'holds' : 'fails');
+
+/** The O-rings. */
+export function sealSection({ seals, sealsHold }: Review): readonly ReportSection[] {
+  const band = ({ min, max }: { readonly min: number; readonly max: number }): Shown =>
+    words(`${percent(min, 1).text} to ${percent(max, 1).text}`);
+  return section({
+    id: 'seals',
+    title: 'Seals',
+    lead:
+      seals.length === 0
+        ? []
+        : [
+            sealsHold
+              ? 'Every check of every seal holds over all tolerances.'
+              : 'Not every check of every seal holds over all tolerances.',
+          ],
+    tables: [
+      {
+        name: 'O-rings at MEOP, least to greatest over the tolerances',
+        columns: [
+          { name: 'seal' },
+          { name: 'squeeze under pressure', numeric: true },
+          { name: 'stretch', numeric: true },
+          { name: 'fill', numeric: true },
+          { name: 'greatest gap', numeric: true },
+          { name: 'verdict' },
+        ],
+        rows: seals.map(({ closure, place, gland }) => [
+          words(`${closure} closure, seal ${place}`),
+          band(gland.squeezeUnderPressure),
+          band(gland.stretch),
+          band(gland.fill),
+          shown(gland.clearanceUnderPressure.max.to('mm')),
+          { text: gland.holds ? 'holds' : failing(gland.checks), verdict: judged(gland.holds) },
+        ]),
+      },
+    ],
+    cautions: [...new Set(seals.flatMap(({ gland }) => gland.cautions))],
+  });
+}
+
+const failing = (checks: readonly { readonly holds: boolean; readonly check: string }[]): string =>
+  checks
+    .filter(({ holds }) => !holds)
+    .map(({ check }) => check)
+    .join(', ');
+
+/** Whether the sensors cover what they will see. */
+export function instrumentSection({ instruments }: Review): readonly ReportSection[] {
+  return section({
+    id: 'instruments',
+    title: 'Instruments',
+    tables: [
+      {
+        name: 'Ranges against what is expected at the worst case',
+        columns: [
+          { name: 'instrument' },
+          { name: 'range', numeric: true },
+          { name: 'expected', numeric: true },
+          { name: 'range over expected', numeric: true },
+          { name: 'samples in the rise', numeric: true },
+          { name: 'verdict' },
+        ],
+        rows: instruments.map(({ name, measures, range, expected, headroom, rise, holds, checks }) => [
+          words(`${name} (${measures})`),
+          shown(range),
+          expected === undefined ? unknown : shown(expected),
+          headroom === undefined ? unknown : figure(headroom, 3),
+          rise === undefined ? unknown : figure(rise.samples, 3),
+          { text: holds ? 'holds' : failing(checks), verdict: judged(holds) },
+        ]),
+      },
+    ],
+    cautions: [...new Set(instruments.flatMap(({ cautions }) => cautions))],
+    remarks: instruments.flatMap(({ name, checks }) =>
+      checks.map(({ says }: ReviewCheck) => `${name}: ${says}`),
+    ),
+  });
+}
+
+/** What holds a motor that breaks free. */
+export function standSection({ restraint }: Review): readonly ReportSection[] {
+  if (restraint === undefined) return [];
+  return section({
+    id: 'restraint',
+    title: 'Restraint',
+    lead: ['The load on the ropes if the motor breaks free at full thrust and takes up their slack.'],
+    tables: [
+      facts('Restraint', [
+        ['greatest load', shown(restraint.snatchLoad)],
+        ['load over thrust', figure(restraint.impactFactor, 3)],
+        ['speed when the slack is gone', restraint.takeUpSpeed && shown(restraint.takeUpSpeed)],
+        ['load of one rope', shown(restraint.ropeLoad)],
+        ['strength of a rope with its ends', shown(restraint.terminatedStrength)],
+        ['breaking force asked for', shown(restraint.requiredBreakingForce)],
+      ]),
+    ],
+  });
+}

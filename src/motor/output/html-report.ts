@@ -1,0 +1,102 @@
+import type { ReportContent, ReportFigure, ReportSection, ReportTable, Shown } from './content';
+import type { Drawings } from './drawings';
+import { pageStyle } from './page-style';
+import { cellText } from './text-report';
+import { usualCautions } from './usual-cautions';
+
+/**
+ * A report as one page that needs nothing else: no script, no font, no picture from elsewhere. Plots are inside as SVG
+ * where drawings are given.
+ */
+export function htmlReport(content: ReportContent, drawings: Drawings = {}): string {
+  const { title, kind, headline, verdict, keyFigures, sections } = content;
+  const links = [...sections, { id: 'before-firing', title: 'Before anything is fired' }];
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${escaped(`${title}: ${kind}`)}</title>
+<style>${pageStyle}</style>
+</head>
+<body>
+<a class="skip" href="#content">To the content</a>
+<div class="sheet">
+<header>
+<div class="name">
+<p class="kind">${escaped(kind)}</p>
+<h1>${escaped(title)}</h1>
+<p class="headline ${verdict}">${escaped(headline)}</p>
+</div>
+${keyFigures.length === 0 ? '' : `<dl class="key">${keyFigures.map(([name, shown]) => `<div><dt>${escaped(name)}</dt><dd${classOf(shown)}>${escaped(cellText(shown))}</dd></div>`).join('')}</dl>`}
+</header>
+<nav aria-label="Parts of this report"><ul>${links.map(({ id, title: name }) => `<li><a href="#${id}">${escaped(name)}</a></li>`).join('')}</ul></nav>
+<main id="content" tabindex="-1">
+${sections.map((part) => htmlSection(part, drawings)).join('\n')}
+<section class="before" id="before-firing" aria-labelledby="before-firing-title">
+<h2 id="before-firing-title">Before anything is fired</h2>
+${list('', usualCautions)}
+</section>
+</main>
+<footer>Values are rounded for print; the JSON report holds them in full.</footer>
+</div>
+</body>
+</html>
+`;
+}
+
+function htmlSection(part: ReportSection, drawings: Drawings): string {
+  const { id, title, lead, tables, figures, cautions, remarks } = part;
+  return `<section id="${id}" aria-labelledby="${id}-title">
+<h2 id="${id}-title">${escaped(title)}</h2>
+${lead.map((text) => `<p>${escaped(text)}</p>`).join('\n')}
+${figures.map((figure) => htmlFigure(figure, drawings)).join('\n')}
+${tables.map((table) => htmlTable(table)).join('\n')}
+${list(' class="cautions" aria-label="Cautions"', cautions)}
+${list(' class="remarks"', remarks)}
+</section>`;
+}
+
+function htmlFigure({ id, title, description }: ReportFigure, drawings: Drawings): string {
+  const drawing = drawings[id];
+  if (drawing === undefined) return '';
+  const picture = (name: 'wide' | 'narrow'): string =>
+    `<div class="${name}" role="img" aria-label="${escaped(`${title}. ${description}`)}">${drawing[name]}</div>`;
+  return `<figure>${picture('wide')}${picture('narrow')}<figcaption>${escaped(description)}</figcaption></figure>`;
+}
+
+/** A table; where it has more than two columns, its rows become blocks on a narrow screen and keep their roles. */
+export function htmlTable({ name, columns, rows }: ReportTable): string {
+  const numeric = (j: number): string => (columns[j].numeric ? ' class="n"' : '');
+  const head = columns.map(
+    (column, j) => `<th scope="col" role="columnheader"${numeric(j)}>${escaped(column.name)}</th>`,
+  );
+  const body = rows.map((row) => {
+    const cells = columns.map((column, j) => htmlCell(row[j], j, column.name, columns[j].numeric === true));
+    return `<tr role="row">${cells.join('')}</tr>`;
+  });
+  const stacks = columns.length > 2;
+  return `<table role="table"${stacks ? ' class="stack"' : ' class="facts"'}>
+<caption>${escaped(name)}</caption>
+<thead role="rowgroup"><tr role="row">${head.join('')}</tr></thead>
+<tbody role="rowgroup">${body.join('\n')}</tbody>
+</table>`;
+}
+
+function htmlCell(cell: Shown | undefined, j: number, column: string, isNumeric: boolean): string {
+  if (j === 0) return `<th scope="row" role="rowheader">${escaped(cellText(cell))}</th>`;
+  const classes = [isNumeric ? 'n' : '', cell?.verdict ?? ''].filter((name) => name !== '').join(' ');
+  const label = ` data-label="${escaped(column)}"`;
+  return `<td role="cell"${classes === '' ? '' : ` class="${classes}"`}${label}>${escaped(cellText(cell))}</td>`;
+}
+
+const classOf = ({ verdict }: Shown): string => (verdict === undefined ? '' : ` class="${verdict}"`);
+
+const list = (attributes: string, items: readonly string[]): string =>
+  items.length === 0
+    ? ''
+    : `<ul${attributes}>${items.map((item) => `<li>${escaped(item)}</li>`).join('')}</ul>`;
+
+/** Text as HTML, also within an attribute. */
+export const escaped = (text: string): string =>
+  text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');

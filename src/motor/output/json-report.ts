@@ -1,0 +1,83 @@
+import * as z from 'zod/mini';
+import type { ReportContent, Shown } from './content';
+import { usualCautions } from './usual-cautions';
+
+const cell = () =>
+  z.strictObject({
+    text: z.string(),
+    value: z.optional(z.number()),
+    unit: z.optional(z.string()),
+    kind: z.optional(z.string()),
+    verdict: z.optional(z.enum(['holds', 'close', 'fails'])),
+  });
+
+/**
+ * What a report as JSON looks like, a zod schema: `reportSchema.safeParse(JSON.parse(text))`. Every value stands in full,
+ * with its unit and kind where it is a quantity, beside the text that the other formats print.
+ *
+ * @example reportSchema.safeParse({}).success // => false
+ */
+export const reportSchema = /* @__PURE__ */ (() =>
+  z.strictObject({
+    version: z.literal(1),
+    title: z.string(),
+    kind: z.string(),
+    headline: z.string(),
+    verdict: z.enum(['holds', 'close', 'fails']),
+    summary: z.record(z.string(), cell()),
+    sections: z.array(
+      z.strictObject({
+        id: z.string(),
+        title: z.string(),
+        lead: z.array(z.string()),
+        tables: z.array(
+          z.strictObject({
+            name: z.string(),
+            columns: z.array(z.string()),
+            rows: z.array(z.record(z.string(), cell())),
+          }),
+        ),
+        cautions: z.array(z.string()),
+        remarks: z.array(z.string()),
+      }),
+    ),
+    beforeFiring: z.array(z.string()),
+  }))();
+
+/** A report as JSON has it. */
+export type ReportJson = z.output<typeof reportSchema>;
+
+/** A report as plain data: values in full, each beside the text that the other formats print. */
+export function reportJson(content: ReportContent): ReportJson {
+  return {
+    version: 1,
+    title: content.title,
+    kind: content.kind,
+    headline: content.headline,
+    verdict: content.verdict,
+    summary: Object.fromEntries(content.keyFigures.map(([name, shown]) => [name, plain(shown)])),
+    sections: content.sections.map(({ id, title, lead, tables, cautions, remarks }) => ({
+      id,
+      title,
+      lead: [...lead],
+      tables: tables.map(({ name, columns, rows }) => ({
+        name,
+        columns: columns.map((column) => column.name),
+        rows: rows.map((row) =>
+          Object.fromEntries(columns.map((column, j) => [column.name, plain(row[j] ?? { text: '' })])),
+        ),
+      })),
+      cautions: [...cautions],
+      remarks: [...remarks],
+    })),
+    beforeFiring: [...usualCautions],
+  };
+}
+
+const plain = ({ text, value, unit, kind, verdict }: Shown): Shown => ({
+  text,
+  ...(value !== undefined && { value }),
+  ...(unit !== undefined && { unit }),
+  ...(kind !== undefined && { kind }),
+  ...(verdict !== undefined && { verdict }),
+});

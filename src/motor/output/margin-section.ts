@@ -1,0 +1,117 @@
+import type { Review } from '../review/review-result';
+import {
+  figure,
+  type ReportSection,
+  section,
+  shown,
+  shownLike,
+  signed,
+  unknown,
+  verdictOf,
+  words,
+} from './content';
+import { plotMargins } from './plot-margins';
+import { named, withTwins } from './twin-rows';
+
+const mostDrawn = 12;
+const mostSteps = 10;
+
+/** Every failure mode with its margin at MEOP. */
+export function marginSection({ margins, meop }: Review): readonly ReportSection[] {
+  if (margins.length === 0) return [];
+  const rows = withTwins(
+    margins.map((one) => ({
+      ...named(one),
+      marginOfSafety: one.marginOfSafety,
+      cells: [
+        signed(one.marginOfSafety, verdictOf(one.marginOfSafety)),
+        shown(one.applied),
+        shownLike(one.allowable, one.applied),
+        figure(one.factor),
+        one.reachedAt === undefined ? unknown : shown(one.reachedAt),
+      ],
+    })),
+  );
+  const drawn = rows.slice(0, mostDrawn);
+  return section({
+    id: 'margins',
+    title: 'Margins',
+    lead: [
+      `Each mode at MEOP, ${meop.pressure}, with the least favourable sizes that the tolerances allow. The margin is what is left after the factor; zero is exactly enough.`,
+    ],
+    tables: [
+      {
+        name: 'Margins of safety, the least first',
+        columns: [
+          { name: 'part and mode' },
+          { name: 'margin', numeric: true },
+          { name: 'applied', numeric: true },
+          { name: 'allowable', numeric: true },
+          { name: 'factor', numeric: true },
+          { name: 'reached at', numeric: true },
+        ],
+        rows: rows.map(({ part, mode, cells }) => [words(`${part}: ${mode}`), ...cells]),
+      },
+    ],
+    figures: [
+      {
+        id: 'margins-plot',
+        title: 'Margins of safety',
+        description: `The least margins, the least of all at the top; a bar to the left of zero does not hold.`,
+        spec: (width) => plotMargins(drawn, { width }),
+      },
+    ],
+  });
+}
+
+/** The order in which things give way as pressure rises. */
+export function failureSection({ failureOrder, joints }: Review): readonly ReportSection[] {
+  if (failureOrder.length === 0) return [];
+  const steps = withTwins(
+    failureOrder.map((one) => ({ ...named(one), cells: [shown(one.reachedAt), figure(one.timesMeop, 3)] })),
+  );
+  const orders = Object.entries(joints).map(([end, joint]) =>
+    joint.bearingFirst
+      ? `The ${end} joint stretches its holes before anything lets go, as it should.`
+      : `Something of the ${end} joint lets go before its holes stretch: not the preferred order.`,
+  );
+  const rest = steps.length > mostSteps ? ' The first of them; the others stand with the margins.' : '';
+  return section({
+    id: 'failure-order',
+    title: 'What gives way first',
+    lead: [
+      `The pressure that uses up each strength, without any factor: how the motor fails if pressure goes on rising.${rest}`,
+    ],
+    tables: [
+      {
+        name: 'As pressure rises',
+        columns: [
+          { name: 'part and mode' },
+          { name: 'pressure above ambient', numeric: true },
+          { name: 'times MEOP', numeric: true },
+        ],
+        rows: steps.slice(0, mostSteps).map(({ part, mode, cells }) => [words(`${part}: ${mode}`), ...cells]),
+      },
+    ],
+    remarks: orders,
+  });
+}
+
+/** Where each mode's number comes from. */
+export function sourceSection({ margins }: Review): readonly ReportSection[] {
+  const rows = withTwins(
+    margins.map((one) => ({ ...named(one), cells: [words(one.formulas.join(', ')), words(one.source)] })),
+  );
+  return section({
+    id: 'sources',
+    title: 'Where the margins come from',
+    tables: [
+      {
+        name: 'Formulas and sources',
+        prose: true,
+        columns: [{ name: 'part and mode' }, { name: 'formulas' }, { name: 'source' }],
+        rows: rows.map(({ part, mode, cells }) => [words(`${part}: ${mode}`), ...cells]),
+      },
+    ],
+  });
+}

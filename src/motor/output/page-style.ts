@@ -1,0 +1,55 @@
+/** The look of the page: paper and ink, a title block as on a drawing, rules instead of boxes. */
+export const pageStyle = `
+:root { color-scheme: light dark; --paper: #fbf9f5; --raised: #f3efe7; --ink: #26323d; --quiet: #5d6671; --line: #d9d3c7;
+  --accent: #a84a26; --holds: #2f6244; --close: #8a5a00; --fails: #b3261e; --link: #0b6f7c; }
+@media screen and (prefers-color-scheme: dark) {
+  :root { --paper: #171b21; --raised: #1f252d; --ink: #e8e4da; --quiet: #a3adb8; --line: #38414c;
+    --accent: #e58a63; --holds: #7cc295; --close: #e0b45c; --fails: #ff8f85; --link: #5cc9d6;
+    --plot-ink: #e8e4da; --plot-quiet: #a3adb8; --plot-line: #323b46; --plot-first: #e58a63; --plot-second: #4fbecb;
+    --plot-third: #b79be0; --plot-fails: #ff8f85; --plot-holds: #7cc295; }
+}
+* { box-sizing: border-box; }
+html { -webkit-text-size-adjust: 100%; scroll-padding-top: 1rem; }
+body { margin: 0; background: var(--paper); color: var(--ink); font: 16px/1.5 'Source Sans 3', 'DejaVu Sans', system-ui, sans-serif; font-variant-numeric: tabular-nums lining-nums; }
+.sheet { max-width: 54rem; margin: 0 auto; padding: 1.5rem 1.25rem 3rem; }
+a { color: var(--link); text-underline-offset: .18em; }
+:focus-visible { outline: 3px solid var(--link); outline-offset: 2px; }
+.skip { position: absolute; left: -100vw; } .skip:focus { left: 1rem; top: .5rem; background: var(--paper); padding: .3rem .6rem; z-index: 1; }
+header { border: 2px solid var(--ink); }
+.name { padding: .9rem 1.1rem 1rem; }
+.kind { margin: 0; color: var(--quiet); font-size: .875rem; }
+h1 { margin: 0; font-size: clamp(1.6rem, 5.5vw, 2.4rem); line-height: 1.15; font-weight: 650; letter-spacing: -.01em; overflow-wrap: anywhere; }
+.headline { margin: .5rem 0 0; max-width: 44rem; font-size: 1.0625rem; }
+.headline.fails { color: var(--fails); } .headline.close { color: var(--close); }
+.key { display: grid; grid-template-columns: repeat(3, 1fr); margin: 0; border-top: 2px solid var(--ink); overflow: hidden; }
+.key div { padding: .55rem 1.1rem .65rem; box-shadow: 0 0 0 .5px var(--line); }
+.key dt { color: var(--quiet); font-size: .8125rem; line-height: 1.35; } .key dd { margin: 0; font-size: 1.25rem; font-weight: 600; line-height: 1.35; }
+nav { margin: 1rem 0 0; font-size: .9375rem; } nav ul { display: flex; flex-wrap: wrap; gap: .1rem 1.1rem; list-style: none; margin: 0; padding: 0; } nav a { display: inline-block; padding: .25rem 0; }
+section { margin-top: 2.4rem; } h2 { margin: 0 0 .5rem; font-size: 1.375rem; font-weight: 650; line-height: 1.25; border-bottom: 1px solid var(--ink); padding-bottom: .25rem; }
+p { margin: .5rem 0; max-width: 44rem; }
+table { width: 100%; border-collapse: collapse; margin: 1rem 0; font-size: .9375rem; line-height: 1.4; }
+caption { text-align: left; font-weight: 600; padding: 0 0 .25rem; }
+th, td { text-align: left; vertical-align: top; padding: .35rem .75rem .35rem 0; border-bottom: 1px solid var(--line); overflow-wrap: break-word; }
+thead th { color: var(--quiet); font-weight: 500; font-size: .8125rem; border-bottom-color: var(--quiet); vertical-align: bottom; }
+tbody th { font-weight: 500; } .n { text-align: right; padding-right: 0; padding-left: .75rem; } td.n { white-space: nowrap; } .n + td:not(.n), .n + th:not(.n) { padding-left: 1rem; } table.facts { max-width: 32rem; }
+.fails { color: var(--fails); font-weight: 600; } .close { color: var(--close); font-weight: 600; } .holds { color: var(--holds); }
+figure { margin: 1.2rem 0; break-inside: avoid; } figure svg { display: block; width: 100%; height: auto; } .narrow { display: none; }
+figcaption { color: var(--quiet); font-size: .875rem; margin-top: .3rem; max-width: 44rem; }
+ul.cautions { list-style: none; padding: 0; margin: 1rem 0; } ul.cautions li { border-left: 4px solid var(--close); background: var(--raised); padding: .45rem .8rem; margin: .35rem 0; font-size: .9375rem; }
+ul.remarks { padding-left: 1.1rem; color: var(--quiet); font-size: .875rem; } li { overflow-wrap: break-word; }
+.before { border: 2px solid var(--ink); padding: 0 1.1rem .6rem; } .before h2 { border: 0; padding-top: .8rem; } .before ul { padding-left: 1.2rem; margin: 0; } .before li { margin: .35rem 0; }
+footer { margin-top: 1.5rem; color: var(--quiet); font-size: .8125rem; }
+@media screen and (max-width: 40rem) {
+  .sheet { padding: 1rem 1rem 2rem; } .wide { display: none; } .narrow { display: block; }
+  .key { grid-template-columns: repeat(2, 1fr); } .key div { padding-inline: .8rem; }
+  table.stack, .stack caption, .stack tbody, .stack tr, .stack th, .stack td { display: block; } .stack thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
+  .stack tr { border-bottom: 1px solid var(--line); padding: .5rem 0; } .stack th, .stack td { border: 0; padding: .05rem 0; }
+  .stack tr .n + td:not(.n) { padding-left: 0; } .stack tbody th { font-weight: 600; padding-bottom: .15rem; }
+  .stack td { display: flex; justify-content: space-between; gap: 1rem; text-align: right; white-space: normal; } .stack td::before { content: attr(data-label); color: var(--quiet); text-align: left; font-weight: 400; flex: none; }
+}
+@media print {
+  @page { margin: 15mm 14mm; } html { font-size: 9.5pt; } body { font-size: 1rem; } .sheet { max-width: none; padding: 0; } nav, .skip { display: none; }
+  a { color: inherit; text-decoration: none; } section { margin-top: 1.4rem; } h1 { font-size: 20pt; }
+  table { margin: .6rem 0; } th, td { padding-block: .22rem; } thead { display: table-header-group; } tr, li { break-inside: avoid; } h2, caption, section > p { break-after: avoid; } .before { break-inside: avoid; }
+  figure { max-width: 150mm; margin: .8rem 0; } header, .before { border-width: 1.2pt; }
+}`;

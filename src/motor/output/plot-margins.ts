@@ -1,0 +1,100 @@
+import type { Margin } from '../../structures';
+import { MeopError } from '../../units';
+import { signed } from './content';
+import { type PlotSpec, plotColours, plotSpec, plotTitle } from './plot-spec';
+
+/** How margins are drawn. */
+export interface PlotMarginsOptions {
+  /** Of the drawing [px]. Default 640. */
+  readonly width?: number;
+  /** Bars end here, so that ample margins do not flatten the scarce ones; their number stands beside. Default 2. */
+  readonly greatest?: number;
+  /** Modes drawn, the least margins first. Default 14. */
+  readonly most?: number;
+}
+
+type WithMargin = Pick<Margin, 'mode' | 'marginOfSafety'> & { readonly part?: string };
+
+/**
+ * Margins of safety as bars, the least first, as a Vega-Lite specification. Zero is exactly enough.
+ *
+ * @throws MeopError `nothing-to-plot` where there are no margins
+ * @example plotMargins([margin({ mode: 'burst', applied: q('7 MPa'), allowable: q('21 MPa'), factor: 2, source: 'a test' })]).layer.length // => 4
+ */
+export function plotMargins(
+  given: readonly WithMargin[] | { readonly margins: readonly WithMargin[] },
+  options: PlotMarginsOptions = {},
+): PlotSpec {
+  const margins = 'margins' in given ? given.margins : given;
+  const { width = 640, greatest = 2, most = 14 } = options;
+  if (margins.length === 0)
+    throw new MeopError(
+      'nothing-to-plot',
+      'plotMargins: no margins given; at least one is expected',
+      'margins',
+    );
+  const sorted = [...margins].sort((a, b) => a.marginOfSafety - b.marginOfSafety).slice(0, most);
+  const rows = sorted.map(({ part, mode, marginOfSafety }, rank) => ({
+    rank,
+    margin: marginOfSafety,
+    drawn: Math.max(-1, Math.min(greatest, marginOfSafety)),
+    label: shortened(part === undefined ? mode : `${part}: ${mode}`, Math.floor(width / 6.9)),
+    number: signed(marginOfSafety).text,
+    numberAt: Math.max(0, Math.min(greatest, marginOfSafety)),
+    holds: marginOfSafety >= 0 ? 'holds' : 'does not hold',
+  }));
+  const least = Math.min(0, ...rows.map(({ drawn }) => drawn));
+  const last = Math.max(0.2, ...rows.map(({ drawn }) => drawn));
+  const y = { field: 'rank', type: 'ordinal', axis: null, scale: { paddingInner: 0.1 } };
+  return plotSpec({
+    title: {
+      ...plotTitle('margin of safety'),
+      subtitle: rows.length < margins.length ? `the ${rows.length} least of ${margins.length}` : '',
+      subtitleColor: plotColours.quiet,
+      subtitleFontSize: 13,
+    },
+    // The size is set, not measured: without a canvas, letters are taken for wider than they are.
+    autosize: { type: 'none' },
+    padding: { left: 8, right: 56, top: 50, bottom: 34 },
+    width: width - 64,
+    height: { step: 42 },
+    data: { values: rows },
+    layer: [
+      {
+        mark: { type: 'bar', height: 13, yOffset: 9, cornerRadiusEnd: 2 },
+        encoding: {
+          y,
+          x: {
+            field: 'drawn',
+            type: 'quantitative',
+            title: null,
+            scale: { domain: [least, last], nice: false },
+            axis: { orient: 'bottom', format: '+.1~f' },
+          },
+          color: {
+            field: 'holds',
+            type: 'nominal',
+            scale: { domain: ['holds', 'does not hold'], range: [plotColours.second, plotColours.fails] },
+            legend: null,
+          },
+        },
+      },
+      {
+        mark: { type: 'text', align: 'left', baseline: 'bottom' },
+        encoding: { y, x: { value: 0 }, text: { field: 'label' } },
+      },
+      {
+        mark: { type: 'text', align: 'left', baseline: 'middle', dx: 5, dy: 9, fontWeight: 600 },
+        encoding: { y, x: { field: 'numberAt', type: 'quantitative' }, text: { field: 'number' } },
+      },
+      {
+        data: { values: [{ zero: 0 }] },
+        mark: { type: 'rule', color: plotColours.ink, strokeWidth: 1.5 },
+        encoding: { x: { field: 'zero', type: 'quantitative' } },
+      },
+    ],
+  });
+}
+
+const shortened = (text: string, most: number): string =>
+  text.length <= most ? text : `${text.slice(0, most - 1)}…`;

@@ -1,0 +1,103 @@
+import { formatNumber } from '../../units';
+import type { Review } from '../review/review-result';
+import {
+  type ReportContent,
+  type ReportSection,
+  shown,
+  signed,
+  type Verdict,
+  verdictOf,
+  words,
+} from './content';
+import { firingSection, simulatedSummary } from './firing-section';
+import { grainSection } from './grain-section';
+import { instrumentSection, sealSection, standSection } from './hardware-sections';
+import { failureSection, marginSection, sourceSection } from './margin-section';
+import { pressureSection } from './pressure-section';
+
+/** What a report on a review says. */
+export function reviewContent(review: Review, more: readonly ReportSection[] = []): ReportContent {
+  const { motor, meop, governing, prediction } = review;
+  const summary = simulatedSummary(prediction);
+  return {
+    title: motor.name,
+    kind: 'review of a static firing',
+    headline: headline(review),
+    verdict: overall(review),
+    keyFigures: [
+      ['MEOP', shown(meop.pressure)],
+      ...(governing === undefined
+        ? []
+        : [['least margin', signed(governing.marginOfSafety, verdictOf(governing.marginOfSafety))] as const]),
+      ['peak pressure, absolute', shown(prediction.peakPressure)],
+      ...(summary.peakThrust === undefined ? [] : [['peak thrust', shown(summary.peakThrust)] as const]),
+      ['total impulse', shown(prediction.totalImpulse)],
+      ...(summary.designation === undefined ? [] : [['class', words(summary.designation)] as const]),
+    ],
+    sections: [
+      ...pressureSection(review),
+      ...marginSection(review),
+      ...failureSection(review),
+      ...firingSection(review, summary),
+      ...grainSection(review),
+      ...sealSection(review),
+      ...instrumentSection(review),
+      ...standSection(review),
+      ...more,
+      ...assumptionSection(review),
+      ...sourceSection(review),
+    ],
+  };
+}
+
+function headline(review: Review): string {
+  const { governing, failureOrder, meop } = review;
+  if (governing === undefined)
+    return 'No failure mode could be judged: the document does not describe the hardware.';
+  const { part, mode, marginOfSafety } = governing;
+  const [first] = failureOrder;
+  const least = `the least margin is ${signed(marginOfSafety).text}: ${part}, ${mode}`;
+  const isSame = first?.part === part && first.mode === mode;
+  const order =
+    first === undefined
+      ? ''
+      : `. As pressure rises, ${isSame ? 'the same mode comes first' : `${first.part}, ${first.mode}, comes first`}, at ${first.reachedAt} (${formatNumber(first.timesMeop, 3)} times MEOP)`;
+  const others = [
+    ...(review.sealsHold ? [] : ['a seal is outside its limits']),
+    ...(review.flow.every(({ holds }) => holds) ? [] : ['a limit of the port is passed']),
+    ...(review.instruments.every(({ holds }) => holds)
+      ? []
+      : ['an instrument does not cover what it will see']),
+  ];
+  const also = others.length === 0 ? '' : `. Besides, ${others.join(', and ')}`;
+  const verdict = review.holds
+    ? `Every margin holds at ${meop.pressure}`
+    : `Not every margin holds at ${meop.pressure}`;
+  return `${verdict}; ${least}${order}${also}.`;
+}
+
+function overall(review: Review): Verdict {
+  const { governing, holds, sealsHold, flow, instruments } = review;
+  if (!holds || governing === undefined) return 'fails';
+  const sound = sealsHold && [...flow, ...instruments].every((one) => one.holds);
+  return sound ? verdictOf(governing.marginOfSafety) : 'close';
+}
+
+function assumptionSection({ assumptions, cautions }: Review): readonly ReportSection[] {
+  const isEmpty = assumptions.length + cautions.length === 0;
+  return isEmpty
+    ? []
+    : [
+        {
+          id: 'cautions',
+          title: 'Cautions and assumptions',
+          lead: [
+            'What this review rests on that could be wrong, and what was taken where the document does not say.',
+          ],
+          tables: [],
+          figures: [],
+          cautions,
+          remarks: assumptions.map((text) => `Assumed: ${text}`),
+        },
+      ];
+}

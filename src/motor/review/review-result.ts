@@ -1,0 +1,99 @@
+import type { SimulatedFiring } from '../../ballistics';
+import type { JointReview, Margin, ORingGland, RopeRestraint } from '../../structures';
+import type { Quantity } from '../../units';
+import type { Motor } from '../document';
+import type { Meop } from '../meop/meop-result';
+
+/** The parts that a review judges. */
+export type ReviewPart =
+  | 'case'
+  | 'head closure'
+  | 'aft closure'
+  | 'head joint'
+  | 'aft joint'
+  | 'throat insert'
+  | 'stand'
+  | 'restraint';
+
+/** One failure mode of the motor or its stand, at MEOP, with the least favourable sizes that the tolerances allow. */
+export interface ReviewMargin extends Margin {
+  readonly part: ReviewPart;
+  /** The chamber pressure above ambient that uses the allowable up, without factor; where pressure drives the mode. */
+  readonly reachedAt?: Quantity<'gauge pressure'>;
+  /** The names of the formulas that the number comes from. */
+  readonly formulas: readonly string[];
+  /** The hand calculation, to the same number. */
+  explain(): { toString(): string };
+}
+
+/** A place in the order in which things give way as pressure rises. */
+export interface FailureStep {
+  readonly part: ReviewPart;
+  readonly mode: string;
+  readonly reachedAt: Quantity<'gauge pressure'>;
+  /** Over MEOP. */
+  readonly timesMeop: number;
+}
+
+/** One thing that was looked at beside the margins, and whether it holds. */
+export interface ReviewCheck {
+  readonly check: string;
+  readonly holds: boolean;
+  readonly value: Quantity | number;
+  readonly limit: Quantity | number;
+  /** The numbers, in words. */
+  readonly says: string;
+  readonly source: string;
+}
+
+/** A sensor against what it will see. */
+export interface InstrumentReview {
+  readonly name: string;
+  readonly measures: 'pressure' | 'thrust' | 'temperature';
+  readonly range: Quantity;
+  /** At the worst case; undefined where the document does not say what to expect. */
+  readonly expected: Quantity | undefined;
+  /** Range over expected. */
+  readonly headroom: number | undefined;
+  readonly holds: boolean;
+  /** Time from 10 % to 90 % of the peak at ignition, and the samples in it. */
+  readonly rise?: { readonly time: Quantity<'time'>; readonly samples: number };
+  readonly checks: readonly ReviewCheck[];
+  readonly cautions: readonly string[];
+}
+
+/** An O-ring of a closure, judged at MEOP. */
+export interface SealReview {
+  readonly closure: 'head' | 'aft';
+  /** Counted from the gas, from 1. */
+  readonly place: number;
+  readonly gland: ORingGland;
+}
+
+/** A motor, judged. */
+export interface Review {
+  readonly motor: Motor;
+  readonly meop: Meop;
+  /** The firing at nominal values. */
+  readonly prediction: SimulatedFiring;
+  /** Every mode, the least margin first. */
+  readonly margins: readonly ReviewMargin[];
+  /** The mode of least margin; undefined where nothing could be judged. */
+  readonly governing: ReviewMargin | undefined;
+  /** Whether every margin is zero or more. */
+  readonly holds: boolean;
+  /** What gives way first as pressure rises, without factors. */
+  readonly failureOrder: readonly FailureStep[];
+  readonly joints: Readonly<Partial<Record<'head' | 'aft', JointReview>>>;
+  readonly seals: readonly SealReview[];
+  /** Whether every check of every seal holds. */
+  readonly sealsHold: boolean;
+  /** Port-to-throat ratio, mass flux and what else the flow asks for. */
+  readonly flow: readonly ReviewCheck[];
+  readonly instruments: readonly InstrumentReview[];
+  readonly restraint: RopeRestraint | undefined;
+  /** What was taken where the document does not say. */
+  readonly assumptions: readonly string[];
+  readonly cautions: readonly string[];
+  toString(): string;
+}

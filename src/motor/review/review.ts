@@ -1,0 +1,138 @@
+import type { JointReview } from '../../structures';
+import { governing } from '../../structures';
+import type { Quantity } from '../../units';
+import { type Motor, type MotorInput, motorOf } from '../document';
+import { meopOf } from '../meop/meop';
+import type { Meop } from '../meop/meop-result';
+import type { RegressionCache } from '../regression-cache';
+import { type MotorSettings, settingsOf } from '../settings';
+import { caseMargins } from './case-margins';
+import { closureMargins } from './closure-margins';
+import { flowChecks } from './flow-checks';
+import { insertMargins } from './insert-margin';
+import { instrumentReviews } from './instrument-review';
+import type { FailureStep, Review, ReviewMargin } from './review-result';
+import { reviewText } from './review-text';
+import { sealReviews } from './seal-review';
+import { standMargins } from './stand-margins';
+
+/**
+ * Judges a motor at its MEOP: the margin of every mode with the least favourable sizes that the tolerances allow, sorted;
+ * the order in which things give way; seals, port flow, instruments, stand and restraint. What the document leaves out is
+ * said in `assumptions` and `cautions`. It is an analysis, never a permission.
+ *
+ * @throws MeopError `motor-document` for a document with problems, and what the floors below refuse
+ * @example review(demoMotor()).holds // => true
+ */
+export function review(input: MotorInput): Review {
+  return reviewOf(motorOf(input), new Map());
+}
+
+/** {@link review} with regressions shared. */
+export function reviewOf(motor: Motor, cache: RegressionCache): Review {
+  const settings = settingsOf(motor);
+  const meop = meopOf(motor, cache);
+  const thrust = meop.worstCase.peakThrust;
+  const structure = structureMargins(motor, meop.pressure, thrust, settings);
+  const margins = [...structure.margins].sort((a, b) => a.marginOfSafety - b.marginOfSafety);
+  const seals = sealReviews(motor, meop.pressure);
+  const instruments = instrumentReviews(motor, meop, settings);
+  const found: Omit<Review, 'toString'> = {
+    motor,
+    meop,
+    prediction: meop.nominal.firing,
+    margins,
+    governing: margins.length === 0 ? undefined : governing(margins),
+    holds: margins.length > 0 && margins.every(({ marginOfSafety }) => marginOfSafety >= 0),
+    failureOrder: failureOrder(margins, meop.pressure),
+    joints: structure.joints,
+    seals,
+    sealsHold: seals.every(({ gland }) => gland.holds),
+    flow: flowChecks(motor, meop.worstCase.firing, settings),
+    instruments,
+    restraint: structure.restraint,
+    assumptions: settings.assumptions,
+    cautions: cautionsOf(motor, meop, structure.cautions, seals, instruments, margins),
+  };
+  return {
+    ...found,
+    toString: () => reviewText(found),
+    ...{ [Symbol.for('nodejs.util.inspect.custom')]: () => reviewText(found) },
+  };
+}
+
+/** Every margin of case, closures, insert, stand and restraint at a pressure above ambient and a thrust. */
+export function structureMargins(
+  motor: Motor,
+  pressure: Quantity<'gauge pressure'>,
+  thrust: Quantity<'force'>,
+  settings: MotorSettings,
+) {
+  const tube = caseMargins(motor, pressure, settings);
+  const joints: Partial<Record<'head' | 'aft', JointReview>> = {};
+  const margins: ReviewMargin[] = [...tube.margins];
+  const cautions: string[] = tube.shell.cautions.map((text) => `case: ${text}`);
+  for (const end of ['head', 'aft'] as const) {
+    const closure = motor.closures?.[end];
+    if (closure === undefined) {
+      cautions.push(`the document has no ${end} closure: its joint and seals are not judged`);
+      continue;
+    }
+    const judged = closureMargins(motor, end, closure, pressure, settings);
+    joints[end] = judged.joint;
+    margins.push(...judged.margins);
+    cautions.push(...judged.cautions);
+  }
+  const insert = insertMargins(motor, pressure, settings);
+  const stand = standMargins(motor, thrust);
+  return {
+    margins: [...margins, ...insert.margins, ...stand.margins],
+    joints,
+    restraint: stand.restraint,
+    cautions: [...cautions, ...insert.cautions, ...stand.cautions],
+  };
+}
+
+/** What gives way first as pressure rises: yielding stretches, the rest lets go. */
+export function failureOrder(
+  margins: readonly ReviewMargin[],
+  meop: Quantity<'gauge pressure'>,
+): readonly FailureStep[] {
+  return margins
+    .flatMap(({ part, mode, reachedAt }) =>
+      reachedAt === undefined ? [] : [{ part, mode, reachedAt, timesMeop: reachedAt.si / meop.si }],
+    )
+    .sort((a, b) => a.reachedAt.si - b.reachedAt.si);
+}
+
+function cautionsOf(
+  motor: Motor,
+  meop: Meop,
+  structure: readonly string[],
+  seals: Review['seals'],
+  instruments: Review['instruments'],
+  margins: readonly ReviewMargin[],
+): readonly string[] {
+  const wall = motor.case.wallTemperature;
+  return [
+    ...new Set([
+      ...meop.cautions,
+      ...structure,
+      ...margins.flatMap(({ cautions }) =>
+        cautions.filter((text) => !structure.some((one) => one.endsWith(text))),
+      ),
+      ...seals.flatMap(({ closure, place, gland }) =>
+        gland.cautions.map((text) => `${closure} seal ${place}: ${text}`),
+      ),
+      ...instruments.flatMap(({ cautions }) => cautions),
+      ...(wall === undefined
+        ? [
+            'case.wallTemperature is not given: the case is judged at room temperature, which a firing exceeds',
+          ]
+        : []),
+      ...((motor.instruments ?? []).length === 0
+        ? ['the document has no instruments: whether a channel saturates is not judged']
+        : []),
+    ]),
+  ];
+}

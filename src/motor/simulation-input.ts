@@ -1,0 +1,49 @@
+import type { Regression, SimulateInput } from '../ballistics';
+import { conicalDivergenceFactor } from '../nozzle';
+import { fromSiValue, type Quantity, unitOf } from '../units';
+import type { Motor } from './document';
+import { propellantOf } from './document/propellant-of';
+
+/** The inside of case and liner, where the grain lies. */
+export function chamberDiameter(motor: Motor): Quantity<'length'> {
+  const { outsideDiameter, wall } = motor.case;
+  const liner = motor.liner?.thickness.value.si ?? 0;
+  return fromSiValue(outsideDiameter.value.si - 2 * wall.value.si - 2 * liner, 'length', unitOf('mm'));
+}
+
+/** The motor as the simulation wants it, at its nominal values. */
+export function simulationInput(
+  motor: Motor,
+  grain: Regression,
+  grainTemperature: Quantity<'temperature'> = motor.ambient.temperature.value,
+): SimulateInput {
+  const { nozzle, ignition, ambient } = motor;
+  const divergence =
+    nozzle.divergenceHalfAngle === undefined
+      ? 1
+      : conicalDivergenceFactor.si({ halfAngle: nozzle.divergenceHalfAngle.value.si });
+  const efficiency = (nozzle.efficiency?.value.si ?? 1) * divergence;
+  return {
+    title: motor.name,
+    propellant: propellantOf(motor.propellant),
+    grain,
+    nozzle: {
+      throatDiameter: nozzle.throatDiameter.value,
+      exitDiameter: nozzle.exitDiameter.value,
+      efficiency,
+      ...(nozzle.throatErosion && { throatErosion: { rate: nozzle.throatErosion.value } }),
+    },
+    chamber: { innerDiameter: chamberDiameter(motor), length: motor.case.chamberLength.value },
+    ambient: ambient.pressure.value,
+    grainTemperature,
+    ...(ignition && {
+      ignition: {
+        ...(ignition.initialPressure && { initialPressure: ignition.initialPressure.value }),
+        ...(ignition.igniterMass && { gasMass: ignition.igniterMass.value }),
+        ...(ignition.igniterDuration && { duration: ignition.igniterDuration.value }),
+        ...(ignition.flameSpreadTime && { flameSpread: ignition.flameSpreadTime.value }),
+        ...(ignition.closureBurstPressure && { closureBurst: ignition.closureBurstPressure.value }),
+      },
+    }),
+  };
+}

@@ -1,0 +1,88 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { readLog, reduceFiring } from '../../src/firing';
+import { compare, demoMotor, motorFacts, parseMotor, patchMotor, predict, review } from '../../src/motor';
+
+const cracked = parseMotor(readFileSync('examples/motors/tern-54-cracked.json', 'utf8'));
+
+describe('compare', () => {
+  test('a firing that is the prediction asks for nothing and speaks against nothing but the missing temperature', () => {
+    const found = compare(demoMotor(), predict(demoMotor()));
+    expect(found.patch).toEqual({});
+    expect(found.patchReasons).toEqual([]);
+    for (const { ratio, figure } of found.figures) expect(ratio, figure).toBeCloseTo(1, 6);
+    const against = found.reuse.facts.filter(({ speaks }) => speaks === 'against');
+    expect(against.map(({ fact }) => fact)).toEqual([
+      'no temperature was recorded: how hot the case got is not known',
+    ]);
+  });
+
+  test('brings the constants of a motor that burned otherwise into the document', () => {
+    const truth = patchMotor(demoMotor(), {
+      propellant: {
+        characteristicVelocityEfficiency: { value: 0.92, plusMinus: 0.015 },
+        burnLaw: { rate: { value: '7.6 mm/s', plusMinus: '4 %' } },
+      },
+    });
+    const fired = predict(truth);
+    const { patch } = compare(demoMotor(), fired);
+    const updated = patchMotor(demoMotor(), patch);
+    // The constants that the firing was made with.
+    const off = (found: number, made: number): number => Math.abs(found / made - 1);
+    expect(off(updated.propellant.characteristicVelocityEfficiency.value.si, 0.92)).toBeLessThan(0.003);
+    expect(off(updated.propellant.burnLaw.rate?.value.si ?? 0, 7.6e-3)).toBeLessThan(0.005);
+    expect(off(predict(updated).peakPressure.si, fired.peakPressure.si)).toBeLessThan(0.005);
+    // What the patch does not name stays as it was.
+    expect(updated.document.nozzle).toEqual(JSON.parse(JSON.stringify(demoMotor().nozzle)));
+  });
+
+  test('recovers what the hardware saw from the clipped log of the cracked motor, and says that it is over MEOP', async () => {
+    const log = await readLog(readFileSync('examples/motors/tern-54-firing.csv', 'utf8'));
+    const reduced = reduceFiring(log, motorFacts(demoMotor()));
+    const found = compare(demoMotor(), reduced);
+    // The log was made from the prediction of the cracked motor (scripts/write-demo-log.ts), clipped at 1000 psi.
+    const truth = predict(cracked).peakPressure.si - 101300;
+    const seen = found.pressureSeen?.si ?? 0;
+    expect(seen).toBeGreaterThan(0.98 * truth);
+    expect(seen).toBeLessThan(1.03 * truth);
+    expect(found.reuse.says).toContain('against');
+    const facts = found.reuse.facts.map(({ fact }) => fact).join('\n');
+    expect(facts).toContain('times the MEOP');
+    expect(facts).toContain('saturated');
+    expect(found.impliedArea?.flaw?.greatestShare).toBeGreaterThan(0.3);
+    // A flawed grain says little of its propellant: no constant is changed.
+    expect(found.patch).toEqual({});
+  });
+
+  test('margins used are those of the review at the pressure seen', () => {
+    const found = compare(demoMotor(), predict(demoMotor()));
+    const judged = review(demoMotor());
+    const mode = 'yield at the bore, hoop stress';
+    const at = (list: readonly { readonly mode: string; readonly applied: { readonly si: number } }[]) =>
+      list.find((one) => one.mode === mode)?.applied.si ?? Number.NaN;
+    // Lamé is linear in the pressure.
+    expect(at(found.used) / at(judged.margins)).toBeCloseTo(
+      (found.pressureSeen?.si ?? 0) / judged.meop.pressure.si,
+      9,
+    );
+    for (const { used, applied, allowable } of found.used) expect(used).toBe(applied.si / allowable.si);
+  });
+
+  test('the verdict lists facts and never permits', () => {
+    const text = String(compare(demoMotor(), predict(demoMotor())));
+    expect(text).not.toMatch(/safe to|may be (?:used|flown)|approved|cleared/i);
+  });
+});
+
+describe('patchMotor', () => {
+  test('merges objects, replaces values with their tolerances, and takes away what is null', () => {
+    const motor = patchMotor(demoMotor(), {
+      nozzle: { throatDiameter: '10.8 mm', throatErosion: null },
+      liner: { thickness: '1.1 mm' },
+    });
+    expect(motor.nozzle.throatDiameter).toMatchObject({ plusMinus: 0 });
+    expect(motor.nozzle.throatErosion).toBeUndefined();
+    expect(motor.liner?.material.name).toBe('paper tube');
+    expect(() => patchMotor(demoMotor(), { nozzle: { throatDiameter: '-1 mm' } })).toThrow(/throatDiameter/);
+  });
+});

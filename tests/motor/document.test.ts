@@ -1,0 +1,177 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import {
+  demoMotor,
+  type MotorDocument,
+  migrateMotorDocument,
+  motorJsonSchema,
+  motorProblems,
+  motorSchema,
+  parseMotor,
+} from '../../src/motor';
+import { MeopError, q } from '../../src/units';
+
+const fresh = (): Record<string, never> => JSON.parse(JSON.stringify(demoMotor()));
+const at = (path: string, change: (owner: Record<string, unknown>, key: string) => void): unknown => {
+  const json: Record<string, unknown> = fresh();
+  const keys = path.split('.');
+  const last = keys.pop() ?? '';
+  let owner = json;
+  for (const key of keys) owner = owner[key] as Record<string, unknown>;
+  change(owner, last);
+  return json;
+};
+const set = (path: string, value: unknown): unknown => at(path, (owner, key) => (owner[key] = value));
+const problem = (json: unknown, path: string) => motorProblems(json).find((one) => one.path === path);
+
+describe('a motor document', () => {
+  test('round-trips: what is written reads to the same document, bit for bit', () => {
+    const motor = parseMotor(demoMotor());
+    const text = JSON.stringify(motor);
+    expect(JSON.stringify(parseMotor(text))).toBe(text);
+    expect(JSON.parse(text)).toEqual(JSON.parse(JSON.stringify(demoMotor())));
+  });
+
+  test('takes quantities where it takes texts, and writes them as texts that read to the same bits', () => {
+    const given = demoMotor();
+    const length = q('1/3 m');
+    const motor = parseMotor({ ...given, case: { ...given.case, chamberLength: length } });
+    expect(motor.case.chamberLength.value.si).toBe(length.si);
+    expect(parseMotor(JSON.stringify(motor)).case.chamberLength.value.si).toBe(length.si);
+  });
+
+  test('the motors in examples/ read without a problem, and the sound one is the demo motor', () => {
+    for (const name of ['tern-54', 'tern-54-cracked']) {
+      const text = readFileSync(`examples/motors/${name}.json`, 'utf8');
+      expect(motorProblems(text), name).toEqual([]);
+    }
+    const { $schema: _, ...sound } = JSON.parse(readFileSync('examples/motors/tern-54.json', 'utf8'));
+    expect(sound).toEqual(JSON.parse(JSON.stringify(demoMotor())));
+  });
+
+  test('motorSchema is a zod schema', () => {
+    expect(motorSchema.safeParse(demoMotor()).success).toBe(true);
+    expect(motorSchema.safeParse({}).success).toBe(false);
+  });
+
+  test('tolerances are absolute or in per cent of the value', () => {
+    const motor = parseMotor(demoMotor());
+    // 4 % of 7.2 mm/s and 0.05 mm, as the document says.
+    const { rate } = motor.propellant.burnLaw;
+    expect(rate?.plusMinus).toBeCloseTo(0.04 * 7.2e-3, 12);
+    expect(motor.nozzle.throatDiameter.plusMinus).toBeCloseTo(5e-5, 15);
+    expect(motor.nozzle.exitDiameter.plusMinus).toBe(0);
+  });
+});
+
+describe('problems of a document', () => {
+  test('are all reported at once, each with its path, and parseMotor lists them in one error', () => {
+    const json = JSON.parse(JSON.stringify(demoMotor()));
+    json.case.wall = '2.4';
+    json.nozle = 1;
+    delete json.nozzle.throatDiameter;
+    json.propellant.burnLaw.exponent = 1.2;
+    json.ambient.pressure = '0 psig';
+    json.grain.segments[0].shape = 'tubular segmnt';
+    json.closures.head.joint.thread = 'M5.5';
+    const paths = motorProblems(json).map(({ path }) => path);
+    expect(paths.sort()).toEqual(
+      [
+        'ambient.pressure',
+        'case.wall',
+        'closures.head.joint.thread',
+        'grain.segments[0].shape',
+        'nozle',
+        'nozzle.throatDiameter',
+        'propellant.burnLaw.exponent',
+      ].sort(),
+    );
+    const error = (() => {
+      try {
+        return parseMotor(json);
+      } catch (thrown) {
+        return thrown;
+      }
+    })();
+    if (!(error instanceof MeopError)) throw error;
+    expect(error.code).toBe('motor-document');
+    for (const path of paths) expect(error.message).toContain(`  ${path}: `);
+    expect(error.value).toEqual(motorProblems(json));
+  });
+
+  test.each([
+    ['case.wall', '40 mm', 'does-not-fit'],
+    ['case.chamberLength', '500 mm', 'does-not-fit'],
+    ['liner.thickness', '30 mm', 'does-not-fit'],
+    ['nozzle.exitDiameter', '5 mm', 'does-not-fit'],
+    ['nozzle.insert.outsideDiameter', '5 mm', 'does-not-fit'],
+    ['grain.segments.0.outerDiameter', '50 mm', 'does-not-fit'],
+    ['grain.segments.0.boreDiameter', '49 mm', 'does-not-fit'],
+    ['grain.assumedFlaw.segment', 2, 'does-not-fit'],
+    ['grain.assumedFlaw.flaw.outerRadius', '5 mm', 'grain-measure'],
+    ['closures.head.joint.edgeDistance', '2 mm', 'does-not-fit'],
+    ['closures.head.joint.holeDiameter', '4 mm', 'does-not-fit'],
+    ['closures.head.joint.count', 60, 'does-not-fit'],
+    ['closures.aft.seals.0.closureDiameter', '51.1 mm', 'does-not-fit'],
+    ['closures.aft.seals.0.grooveDiameter', '51 mm', 'does-not-fit'],
+    ['temperatureRange.hottest', '-5 degC', 'contradiction'],
+    ['ambient.temperature', '60 degC', 'contradiction'],
+    ['case.material', '6061-T7', 'unknown-name'],
+    ['version', 7, 'newer-document'],
+    ['nozzle.throatDiameter', '1e30 m', 'out-of-domain'],
+    ['nozzle.throatDiameter', -1, 'bare-number'],
+    ['propellant.molarMass', '60 g', 'wrong-kind'],
+  ])('%s: %s is refused as %s', (path, value, code) => {
+    const json = set(path, value);
+    const written = path.replace(/\.(\d+)(?=\.|$)/g, '[$1]');
+    expect(problem(json, written)?.code, JSON.stringify(motorProblems(json))).toBe(code);
+  });
+
+  test('a misspelled field is named with the one that was meant', () => {
+    const json = at('nozzle.throatDiameter', (owner) => {
+      owner.throatDiamter = owner.throatDiameter;
+    });
+    expect(problem(json, 'nozzle.throatDiamter')?.message).toContain("did you mean 'throatDiameter'?");
+  });
+
+  test('two of molar mass, flame temperature and c* are needed, and a third must agree', () => {
+    const one = at('propellant.molarMass', (owner, key) => delete owner[key]);
+    expect(problem(one, 'propellant.molarMass')?.code).toBe('missing-field');
+    const three = set('propellant.idealCharacteristicVelocity', '1500 m/s');
+    expect(problem(three, 'propellant.idealCharacteristicVelocity')?.code).toBe('inconsistent');
+  });
+});
+
+describe('version and JSON Schema', () => {
+  test('older documents are migrated step by step, newer ones refused', () => {
+    const steps = {
+      1: (old: Readonly<Record<string, unknown>>) => ({ ...old, second: true }),
+      2: (old: Readonly<Record<string, unknown>>) => ({ ...old, third: true }),
+    };
+    expect(migrateMotorDocument({ version: 1 }, steps, 3)).toEqual({ version: 3, second: true, third: true });
+    expect(migrateMotorDocument({ version: 3 }, steps, 3)).toEqual({ version: 3 });
+    expect(motorProblems(set('version', 2))[0]?.code).toBe('newer-document');
+    expect(
+      problem(
+        at('version', (owner, key) => delete owner[key]),
+        'version',
+      )?.code,
+    ).toBe('missing-field');
+  });
+
+  test('the JSON Schema that ships is the one that zod makes', () => {
+    const shipped = JSON.parse(readFileSync('schema/motor.schema.json', 'utf8'));
+    expect(shipped).toEqual(JSON.parse(JSON.stringify(motorJsonSchema())));
+    expect(shipped.required).toEqual(['version', 'name', 'case', 'nozzle', 'propellant', 'grain', 'ambient']);
+  });
+
+  test('a typed literal is checked by the compiler', () => {
+    const literal: MotorDocument['nozzle'] = {
+      throatDiameter: { value: '9.6 mm', plusMinus: '0.05 mm' },
+      exitDiameter: '1 in',
+    };
+    // @ts-expect-error a length is not a pressure
+    const wrong: MotorDocument['nozzle'] = { throatDiameter: '9.6 psi', exitDiameter: '24 mm' };
+    expect(literal).not.toEqual(wrong);
+  });
+});

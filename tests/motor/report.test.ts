@@ -1,0 +1,227 @@
+import fc from 'fast-check';
+import Papa from 'papaparse';
+import { describe, expect, test } from 'vitest';
+import {
+  demoMotor,
+  MeopError,
+  marginOfSafety,
+  meop,
+  predict,
+  quantity,
+  type ReportFormat,
+  type ReportJson,
+  report,
+  reportSchema,
+  review,
+} from '../../src/index';
+import { csvLine } from '../../src/motor/output/csv-report';
+import { comparison, flaws, matter, measured, reviewed } from './reviewed-demo';
+
+// Expected values here are other views of the same result: the formats against each other, the report against the functions
+// it reports on. No number comes from a run of ours.
+
+const written = (format: ReportFormat): string => report(reviewed, { ...matter, format });
+const json: ReportJson = reportSchema.parse(JSON.parse(written('json')));
+const cells = json.sections.flatMap((section) =>
+  section.tables.flatMap((table) =>
+    table.rows.flatMap((row) => table.columns.map((column) => ({ section, table, column, ...row[column] }))),
+  ),
+);
+const numbers = [...Object.values(json.summary), ...cells].filter(({ value }) => value !== undefined);
+
+const unescaped = (html: string): string =>
+  html
+    .replace(/&lt;/g, '<')
+    .replace(/&gt;/g, '>')
+    .replace(/&quot;/g, '"')
+    .replace(/&amp;/g, '&');
+const plain = (text: string): string => text.replace(/ ✗$/, '');
+
+describe('every format prints the same digits', () => {
+  test('there is something to compare', () => expect(numbers.length).toBeGreaterThan(200));
+
+  test('a cell of the page is the cell of the JSON, in the same order', () => {
+    const page = written('html');
+    const body = [...page.matchAll(/<t[hd] (?:scope="row" role="rowheader"|role="cell")[^>]*>([^<]*)</g)];
+    expect(body.map(([, text]) => plain(unescaped(text)))).toEqual(cells.map(({ text }) => text));
+    const key = [...page.matchAll(/<dd[^>]*>([^<]*)</g)].map(([, text]) => plain(unescaped(text)));
+    expect(key).toEqual(Object.values(json.summary).map(({ text }) => text));
+  });
+
+  test('a line of the CSV is the cell of the JSON, with the same value', () => {
+    const { data, errors } = Papa.parse<Record<string, string>>(written('csv').trimEnd(), { header: true });
+    expect(errors).toEqual([]);
+    const values = cells.filter(({ column, table }) => column !== table.columns[0]);
+    const all = [...Object.values(json.summary), ...values];
+    expect(data.map(({ shown }) => shown)).toEqual(all.map(({ text }) => text));
+    expect(data.map(({ value, unit, kind }) => [value, unit, kind])).toEqual(
+      all.map(({ value, unit = '', kind = '' }) => [value === undefined ? '' : String(value), unit, kind]),
+    );
+  });
+
+  test('a row of the Markdown is the row of the JSON', () => {
+    const rows = written('markdown')
+      .split('\n')
+      .filter((line) => /^\| /.test(line))
+      .map((line) => line.replace(/^\| | \|$/g, '').split(/(?<!\\) \| /));
+    const expected = json.sections.flatMap(({ tables }) =>
+      tables.flatMap(({ columns, rows: own }) => [
+        columns,
+        ...own.map((row) => columns.map((c) => row[c].text)),
+      ]),
+    );
+    const read = (text: string): string => plain(unescaped(text.replace(/\\([\\`*_[\]|#])/g, '$1')));
+    expect(rows.map((row) => row.map(read))).toEqual(expected);
+  });
+
+  test('the terminal shows every number', () => {
+    const text = written('text').replace(/\s+/g, ' ');
+    const missing = numbers.filter((cell) => !text.includes(cell.text));
+    expect(missing.map((cell) => cell.text)).toEqual([]);
+  });
+
+  test('a text is its value rounded, never another number', () => {
+    for (const { text, value = 0, unit, kind } of numbers) {
+      const [, number = '', rest = ''] = /^([-+−]?[\d.]+(?:e[-+]\d+)?)\s?(.*)$/.exec(text) ?? [];
+      const places = (/\.(\d+)/.exec(number)?.[1].length ?? 0) - Number(/e(.*)/.exec(number)?.[1] ?? 0);
+      const scale = unit === undefined && rest === '%' ? 100 : 1;
+      const error = Math.abs(Number(number.replace('−', '-')) - scale * value);
+      expect(error, text).toBeLessThanOrEqual(0.5000001 * 10 ** -places);
+      if (unit === undefined) continue;
+      // The unit as people read it; gauge and absolute in words, where the unit does not say it.
+      expect(rest, `${unit}, ${kind}`).toBe(
+        quantity(kind as 'length', `1 ${unit as 'm'}`)
+          .format()
+          .replace('1 ', ''),
+      );
+    }
+  });
+});
+
+describe('the report says what the functions say', () => {
+  const firing = predict(demoMotor());
+  const table = (name: string) => {
+    const found = json.sections.flatMap(({ tables }) => tables).find((one) => one.name === name);
+    if (found === undefined) throw new Error(`no table ${name}`);
+    return found;
+  };
+
+  test('mass burned, impulse and peak are those of the simulation', () => {
+    const nominal = new Map(table('At nominal values').rows.map((row) => [row.figure.text, row.value.value]));
+    expect(nominal.get('propellant burned')).toBe(firing.balance.burned.in('kg'));
+    expect(nominal.get('peak pressure, absolute')).toBe(firing.peakPressure.in('MPa'));
+    expect(nominal.get('total impulse')).toBe(firing.totalImpulse.in('N*s'));
+    expect(json.summary['total impulse'].value).toBe(firing.totalImpulse.in('N*s'));
+    expect(json.summary.MEOP).toMatchObject({
+      value: meop(demoMotor()).pressure.in('MPa'),
+      unit: 'MPa',
+      kind: 'gauge pressure',
+    });
+  });
+
+  test('every margin stands in the table once, alone or as one of head and aft, with its own numbers', () => {
+    const { rows } = table('Margins of safety, the least first');
+    const margins = reviewed.margins.map(({ part, mode, marginOfSafety: value }) => ({ part, mode, value }));
+    for (const { part, mode, value } of margins) {
+      const name = `${part}: ${mode}`;
+      const both = `${part.replace(/^(?:head|aft) /, 'head and aft ')}: ${mode}`;
+      const own = rows.filter((row) => [name, both].includes(row['part and mode'].text));
+      expect(own.length, name).toBe(1);
+      expect(own[0].margin.text).toBe(`${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(2)}`);
+    }
+    const values = rows.map((row) => Number(row.margin.value));
+    expect(values).toEqual([...values].sort((a, b) => a - b));
+  });
+
+  test('a margin is that of its formula, and its hand calculation prints the same number', () => {
+    for (const margin of reviewed.margins) {
+      const { applied, allowable, factor } = margin;
+      expect(marginOfSafety.si({ applied: applied.si, allowable: allowable.si, factor })).toBeCloseTo(
+        margin.marginOfSafety,
+        12,
+      );
+      const lines = [
+        ...String(margin.explain()).matchAll(/^ *MS = (?:.*= )?([-−]?[\d.]+)(?: {2}margin of safety)?$/gm),
+      ];
+      const [, printed = ''] = lines.at(-1) ?? [];
+      const places = printed.split('.')[1]?.length ?? 0;
+      const value = Number(printed.replace('−', '-'));
+      expect(
+        Math.abs(value - margin.marginOfSafety),
+        `${margin.part}: ${margin.mode}: ${printed}`,
+      ).toBeLessThan(0.51 * 10 ** -places);
+    }
+  });
+
+  test('a motor that does not hold says so in every format', () => {
+    const motor = demoMotor();
+    const weak = review({ ...motor, case: { ...motor.case, wall: '0.8 mm' }, closures: {} });
+    expect(weak.holds).toBe(false);
+    expect(report(weak)).toContain('Not every margin holds');
+    expect(report(weak)).toMatch(/−\d\.\d\d ✗/);
+    expect(report(weak, { format: 'html' })).toMatch(/class="n fails"[^>]*>−\d\.\d\d ✗/);
+    expect(JSON.parse(report(weak, { format: 'json' })).verdict).toBe('fails');
+  });
+});
+
+describe('what a report holds', () => {
+  test.each(['text', 'markdown', 'html'] as const)('%s ends with the usual cautions', (format) => {
+    const text = written(format).replace(/\s+/g, ' ');
+    for (const word of [
+      'no permission',
+      'behind a barrier',
+      'national associations',
+      'licensed or certified',
+    ])
+      expect(text.lastIndexOf(word)).toBeGreaterThan(0.9 * text.length - 2000);
+    expect(json.beforeFiring.length).toBeGreaterThan(3);
+  });
+
+  test('the schema refuses what is not a report', () => {
+    expect(reportSchema.safeParse(json).success).toBe(true);
+    expect(reportSchema.safeParse({ ...json, version: 2 }).success).toBe(false);
+    expect(reportSchema.safeParse({ ...json, more: 1 }).success).toBe(false);
+    expect(reportSchema.safeParse({ ...json, summary: { MEOP: { value: 1 } } }).success).toBe(false);
+  });
+
+  test.each([
+    ['a comparison', comparison],
+    ['a flaw envelope', flaws],
+    ['MEOP', reviewed.meop],
+    ['a reduced firing', measured],
+    ['a firing', reviewed.prediction],
+  ])('%s is reported in every format', (_, subject) => {
+    expect(reportSchema.safeParse(JSON.parse(report(subject, { format: 'json' }))).success).toBe(true);
+    for (const format of ['text', 'markdown', 'html', 'csv'] as const)
+      expect(report(subject, { format }).length).toBeGreaterThan(300);
+  });
+
+  test('the page asks for nothing from elsewhere', () => {
+    const page = written('html');
+    expect(page).not.toMatch(/<script|<link|<img|@import|url\((?!#)|src=|https?:\/\/(?!www\.w3\.org)/);
+  });
+
+  test('another format is refused', () => {
+    expect(() => report(reviewed, { format: 'pdf' as 'text' })).toThrow(MeopError);
+  });
+
+  test('names are text: markup, quotes and spreadsheet formulas do not run', () => {
+    const name = `=1+1 <b onload="x">&amp; | *bold* [a](b)`;
+    const odd = review({ ...demoMotor(), name });
+    const page = report(odd, { format: 'html' });
+    expect(page).toContain('=1+1 &lt;b onload=&quot;x&quot;&gt;&amp;amp; | *bold* [a](b)');
+    expect(page).not.toContain('<b ');
+    expect(report(odd, { format: 'markdown' })).toContain('\\| \\*bold\\* \\[a\\](b)');
+    expect(JSON.parse(report(odd, { format: 'json' })).title).toBe(name);
+  });
+
+  test('any cells come back from a CSV line; those that a spreadsheet would run come back quoted', () => {
+    fc.assert(
+      fc.property(fc.array(fc.string({ unit: 'binary' }), { minLength: 2 }), (given) => {
+        const [read] = Papa.parse<string[]>(csvLine(given), { newline: '\r\n', delimiter: ',' }).data;
+        expect(read.map((cell, i) => (cell === given[i] ? cell : cell.replace(/^'/, '')))).toEqual(given);
+        for (const cell of read) expect(cell).not.toMatch(/^[=@]/);
+      }),
+    );
+  });
+});

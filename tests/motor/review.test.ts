@@ -1,0 +1,170 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { demoMotor, type MotorDocument, parseMotor, review } from '../../src/motor';
+import {
+  closureForce,
+  factorSet,
+  lameHoopStress,
+  marginOfSafety,
+  reviewJoint,
+  reviewShell,
+  snatchLoad,
+} from '../../src/structures';
+
+const sound = review(demoMotor());
+const cracked = review(parseMotor(readFileSync('examples/motors/tern-54-cracked.json', 'utf8')));
+const named = (mode: string, part = 'case') =>
+  sound.margins.find((one) => one.mode === mode && one.part === part);
+
+describe('review', () => {
+  test('the sound demo motor holds; the cracked one does not, and its transducer saturates', () => {
+    expect(sound.holds).toBe(true);
+    expect(sound.sealsHold).toBe(true);
+    expect(sound.instruments.every(({ holds }) => holds)).toBe(true);
+    expect(cracked.holds).toBe(false);
+    expect(cracked.meop.pressure.si / sound.meop.pressure.si).toBeGreaterThan(1.5);
+    const transducer = cracked.instruments.find(({ measures }) => measures === 'pressure');
+    expect(transducer?.headroom).toBeLessThan(1);
+    expect(transducer?.checks[0].says).toContain('SATURATES');
+  });
+
+  test('margins are sorted, the governing one is the first, and every one is the formula of its own numbers', () => {
+    const values = sound.margins.map(({ marginOfSafety: left }) => left);
+    expect(values).toEqual([...values].sort((a, b) => a - b));
+    expect(sound.governing).toBe(sound.margins[0]);
+    for (const { applied, allowable, factor, marginOfSafety: left } of sound.margins)
+      expect(left).toBe(marginOfSafety.si({ applied: applied.si, allowable: allowable.si, factor }));
+  });
+
+  test('the hoop stress is that of lameHoopStress on the thinnest wall and the widest tube', () => {
+    // 54.02 mm outside, 1.48 mm of wall: the document's tolerances.
+    const expected = lameHoopStress({
+      pressure: sound.meop.pressure,
+      insideRadius: '25.53 mm',
+      outsideRadius: '27.01 mm',
+      radius: '25.53 mm',
+    });
+    const margin = named('yield at the bore, hoop stress');
+    expect((margin?.applied.si ?? 0) / expected.si).toBeCloseTo(1, 12);
+    expect(margin?.factor).toBe(factorSet('ground test').yieldFactor);
+    const shell = reviewShell({
+      material: '6061-T6 drawn tube',
+      insideRadius: '25.53 mm',
+      outsideRadius: '27.01 mm',
+      meop: sound.meop.pressure,
+      temperature: '90 degC',
+      factors: 'ground test',
+    });
+    const same = shell.margins.find(({ mode }) => mode === margin?.mode);
+    expect(margin?.marginOfSafety).toBeCloseTo(same?.marginOfSafety ?? Number.NaN, 12);
+  });
+
+  test('the joint is that of reviewJoint, and the end force that of closureForce on the greatest bore', () => {
+    const joint = reviewJoint({
+      pressure: sound.meop.pressure,
+      caseOutsideDiameter: '54.02 mm',
+      caseWall: '1.48 mm',
+      caseMaterial: '6061-T6 drawn tube',
+      closureMaterial: '6061-T6 bar',
+      sealDiameter: '51.06 mm',
+      closureDiameter: '50.96 mm',
+      thread: 'M5',
+      boltClass: 'A2-70',
+      count: 8,
+      shearPlane: 'thread',
+      holeDiameter: '5.4 mm',
+      edgeDistance: '11.7 mm',
+      engagement: '9 mm',
+      caseTemperature: '90 degC',
+    });
+    for (const { mode, marginOfSafety: left } of joint.modes)
+      expect(named(mode, 'head joint')?.marginOfSafety, mode).toBeCloseTo(left, 9);
+    const force = closureForce({ pressure: sound.meop.pressure, sealDiameter: '51.06 mm' });
+    expect((sound.joints.head?.endForce.si ?? 0) / force.si).toBeCloseTo(1, 12);
+  });
+
+  test('explain prints the numbers of the margin', () => {
+    for (const margin of sound.margins) {
+      const text = String(margin.explain());
+      expect(text).toContain(margin.mode);
+      const numbers = (text.replaceAll('−', '-').match(/-?\d+(?:\.\d+)?(?:e[-+]?\d+)?/g) ?? []).map(Number);
+      // The margin as it is printed: to four figures.
+      const printed = numbers.some(
+        (x) => Math.abs(x - margin.marginOfSafety) <= 5e-4 * Math.abs(margin.marginOfSafety),
+      );
+      expect(printed, `${margin.mode} ${margin.marginOfSafety}\n${text}`).toBe(true);
+    }
+  });
+
+  test('the failure order is by pressure, and at that pressure the mode has just nothing left', () => {
+    const pressures = sound.failureOrder.map(({ reachedAt }) => reachedAt.si);
+    expect(pressures).toEqual([...pressures].sort((a, b) => a - b));
+    const [first] = sound.failureOrder;
+    const mode = sound.margins.find((one) => one.mode === first.mode && one.part === first.part);
+    // Stress goes with pressure: allowable over applied, times MEOP.
+    expect(first.reachedAt.si).toBeCloseTo(
+      (sound.meop.pressure.si * (mode?.allowable.si ?? 0)) / (mode?.applied.si ?? 1),
+      0,
+    );
+    expect(first.timesMeop).toBeCloseTo(first.reachedAt.si / sound.meop.pressure.si, 12);
+    expect(first.mode).toContain('bearing');
+  });
+
+  test('the restraint sees the worst thrust as snatchLoad has it', () => {
+    const { restraint } = sound;
+    if (restraint === undefined) throw new Error('the demo motor has a restraint');
+    const load = snatchLoad({
+      load: sound.meop.worstCase.peakThrust,
+      stiffness: restraint.stiffness,
+      slack: '5 mm',
+    });
+    expect(restraint.snatchLoad.si / load.si).toBeCloseTo(1, 9);
+  });
+
+  test('the rise at ignition is met with the samples that the rate gives', () => {
+    const [chamber] = sound.instruments;
+    const { rise } = chamber;
+    expect(rise?.samples).toBeCloseTo((rise?.time.si ?? 0) * 1000, 9);
+    const slow: MotorDocument = {
+      ...demoMotor(),
+      instruments: [{ measures: 'thrust', name: 'slow', range: '2 kN', sampleRate: '10 Hz' }],
+    };
+    const [cell] = review(slow).instruments;
+    expect(cell.holds).toBe(false);
+    expect(cell.checks.find(({ check }) => check === 'samples in the rise')?.holds).toBe(false);
+  });
+
+  test('what the document does not say is said: no part is judged in silence', () => {
+    const { closures: _, stand: __, instruments: ___, factors: ____, ...rest } = demoMotor();
+    const bare = review(rest);
+    const said = [...bare.cautions, ...bare.assumptions].join('\n');
+    for (const what of [
+      'head closure',
+      'aft closure',
+      'no stand',
+      'no instruments',
+      'factors.set is not given',
+    ])
+      expect(said).toContain(what);
+    expect(bare.margins.every(({ part }) => part === 'case' || part === 'throat insert')).toBe(true);
+  });
+
+  test('margins fall where the pressure rises and where the wall gets hotter', () => {
+    const hot = review({ ...demoMotor(), case: { ...demoMotor().case, wallTemperature: '150 degC' } });
+    for (const margin of sound.margins) {
+      const other = cracked.margins.find((one) => one.mode === margin.mode && one.part === margin.part);
+      if (other !== undefined && margin.reachedAt !== undefined)
+        expect(other.marginOfSafety, margin.mode).toBeLessThan(margin.marginOfSafety);
+    }
+    const hoop = (of: typeof sound) =>
+      of.margins.find(({ mode }) => mode === 'yield at the bore, hoop stress')?.marginOfSafety ?? 0;
+    expect(hoop(hot)).toBeLessThan(hoop(sound));
+  });
+
+  test('prints with its verdict, every mode and every caution', () => {
+    const text = String(cracked);
+    expect(text).toContain('NOT EVERY MARGIN HOLDS');
+    for (const { mode } of cracked.margins) expect(text).toContain(mode);
+    for (const caution of cracked.cautions) expect(text).toContain(caution);
+  });
+});
