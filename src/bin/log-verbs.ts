@@ -1,0 +1,53 @@
+import { type MotorFacts, readLog, reduceFiring } from '../firing';
+import { compare, motorFacts, parseMotor } from '../motor';
+import { quantity } from '../units';
+import { readText } from './documents';
+import { UsageError, type Verb, type VerbOptions } from './verb';
+import { writeReport } from './write-report';
+
+/** The verbs that take the log of a firing. */
+export const logVerbs: readonly Verb[] = [
+  {
+    name: 'reduce',
+    takes: '--motor MOTOR.json | --ambient PRESSURE  [LOG.csv]',
+    does: 'what the motor did, from the log of its firing',
+    options: ['motor', 'ambient'],
+    async run(files, options) {
+      const [log] = oneLog(files);
+      const facts = await factsFrom(options);
+      await writeReport(reduceFiring(readLog(await readText(log)), facts), options);
+      return 0;
+    },
+  },
+  {
+    name: 'compare',
+    takes: '--motor MOTOR.json  [LOG.csv]',
+    does: 'the log beside the prediction: what it says of the model and of the hardware',
+    options: ['motor'],
+    async run(files, options) {
+      const [log] = oneLog(files);
+      if (options.motor === undefined)
+        throw new UsageError(
+          'compare: --motor MOTOR.json is missing: the document of the motor that was fired',
+        );
+      const motor = parseMotor(await readText(options.motor));
+      const measured = reduceFiring(readLog(await readText(log)), motorFacts(motor));
+      await writeReport(compare(motor, measured), options);
+      return 0;
+    },
+  },
+];
+
+function oneLog(files: readonly string[]): readonly [string] {
+  const [log = '-', ...others] = files;
+  if (others.length > 0) throw new UsageError(`one log at a time; ${files.length} given`);
+  return [log];
+}
+
+async function factsFrom({ motor, ambient }: VerbOptions): Promise<MotorFacts> {
+  if (motor !== undefined) return motorFacts(parseMotor(await readText(motor)));
+  if (ambient !== undefined) return { ambientPressure: quantity('absolute pressure', ambient) };
+  throw new UsageError(
+    "reduce: --motor MOTOR.json is missing, or --ambient '101.3 kPa': the pressure around the motor",
+  );
+}

@@ -1,0 +1,87 @@
+import process from 'node:process';
+import { readLog, reduceFiring } from '../firing';
+import {
+  compare,
+  flawEnvelope,
+  type Motor,
+  meop,
+  motorFacts,
+  parseMotor,
+  predict,
+  type Reportable,
+  type ReportMatter,
+  review,
+} from '../motor';
+import { MeopError } from '../units';
+import { documents, readText } from './documents';
+import { progress } from './progress';
+import type { Verb, VerbOptions } from './verb';
+import { write, writeReport } from './write-report';
+
+type Work = (motor: Motor, options: VerbOptions) => Promise<readonly [Reportable, ReportMatter?]>;
+
+/** Does the work on each motor that comes in. One that fails is told of, and the others go on. */
+async function forEachMotor(files: readonly string[], options: VerbOptions, work: Work): Promise<number> {
+  let code = 0;
+  const told = progress();
+  for await (const { source, text } of documents(files)) {
+    try {
+      const [subject, matter] = await work(parseMotor(text), options);
+      await writeReport(subject, options, matter);
+    } catch (error) {
+      if (!(error instanceof MeopError)) throw error;
+      code = 1;
+      await tellFailure(source, error, options);
+    }
+    told.step();
+  }
+  told.end();
+  return code;
+}
+
+/** With --json the failure takes the line of its motor, so that lines in and out stay in step. */
+async function tellFailure(
+  source: string,
+  { code, message }: MeopError,
+  { json }: VerbOptions,
+): Promise<void> {
+  const plain = message.replace(/^parseMotor: /, '');
+  if (json) await write(`${JSON.stringify({ source, error: { code, message: plain } })}\n`);
+  else process.stderr.write(`${source}: ${plain}\n`);
+}
+
+const motorVerb = (
+  name: string,
+  does: string,
+  work: Work,
+  takes = '[MOTOR.json …]',
+  options: Verb['options'] = [],
+): Verb => ({
+  name,
+  takes,
+  does,
+  options,
+  run: (files, given) => forEachMotor(files, given, work),
+});
+
+/** The verbs that take motor documents. */
+export const motorVerbs: readonly Verb[] = [
+  motorVerb('predict', 'the firing at nominal values', async (motor) => [predict(motor)]),
+  motorVerb('pressure', 'MEOP: nominal, worst case and percentile, and what drives it', async (motor) => [
+    meop(motor),
+  ]),
+  motorVerb(
+    'review',
+    'every margin at MEOP, what gives way first, seals, instruments, stand; with --log the firing, too',
+    async (motor, { log }) => {
+      if (log === undefined) return [review(motor)];
+      const measured = reduceFiring(readLog(await readText(log)), motorFacts(motor));
+      return [review(motor), { comparison: compare(motor, measured) }];
+    },
+    '[--log LOG.csv] [MOTOR.json …]',
+    ['log'],
+  ),
+  motorVerb('flaws', 'the largest crack, debond and void that each mode survives', async (motor) => [
+    flawEnvelope(motor),
+  ]),
+];

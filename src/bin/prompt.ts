@@ -1,0 +1,62 @@
+import { existsSync, mkdirSync } from 'node:fs';
+import { homedir } from 'node:os';
+import { dirname, join } from 'node:path';
+import process from 'node:process';
+import repl from 'node:repl';
+import { inspect } from 'node:util';
+import vm from 'node:vm';
+import { MeopError } from '../units';
+import { library } from './library';
+
+const greeting = (version: string): string =>
+  [
+    `meop ${version}: the library is in scope. Quantities are text with a unit: q('3/8 in').in('mm')`,
+    "formulas() lists the formulas, formulas('stress') those with a word; a formula's name alone prints its card.",
+  ].join('\n');
+
+/** Opens Node's prompt with the library in scope; history persists between sessions. */
+export function openPrompt(version: string): void {
+  process.stdout.write(`${greeting(version)}\n`);
+  const server = repl.start({ prompt: 'meop> ', writer: shown });
+  Object.assign(server.context, library);
+  const history = historyFile();
+  if (history !== undefined) server.setupHistory(history, () => undefined);
+  server.on('exit', () => process.exit());
+}
+
+/** Runs JavaScript that came on standard input and prints the value of its last expression. */
+export function runScript(source: string): number {
+  const context = vm.createContext({ ...library, console });
+  try {
+    const value: unknown = vm.runInContext(source, context, { filename: 'stdin' });
+    if (value !== undefined) process.stdout.write(`${shown(value)}\n`);
+    return 0;
+  } catch (error) {
+    process.stderr.write(`${messageOf(error)}\n`);
+    return 1;
+  }
+}
+
+const shown = (value: unknown): string => {
+  if (typeof value === 'string') return value;
+  if (value instanceof MeopError) return `${value.code}: ${value.message}`; // where it was thrown helps nobody here
+  return inspect(value, { colors: process.stdout.isTTY, depth: 4 });
+};
+
+function messageOf(error: unknown): string {
+  if (typeof error === 'object' && error !== null && 'message' in error) return String(error.message);
+  return String(error);
+}
+
+// The state folder of the XDG base directory specification; MEOP_HISTORY overrides it, an empty value turns it off.
+function historyFile(): string | undefined {
+  const { MEOP_HISTORY: chosen, XDG_STATE_HOME: state } = process.env;
+  if (chosen === '') return undefined;
+  const file = chosen ?? join(state ?? join(homedir(), '.local', 'state'), 'meop', 'history');
+  try {
+    if (!existsSync(dirname(file))) mkdirSync(dirname(file), { recursive: true });
+    return file;
+  } catch {
+    return undefined; // a read-only home keeps no history; the prompt works all the same
+  }
+}

@@ -1,0 +1,28 @@
+import process from 'node:process';
+import { type Reportable, type ReportMatter, report, reportPage } from '../motor';
+import { MeopError } from '../units';
+import type { VerbOptions } from './verb';
+
+/** Writes a report as the options ask: one line of JSON, or a format. */
+export async function writeReport(
+  subject: Reportable,
+  { format, json }: VerbOptions,
+  matter: ReportMatter = {},
+): Promise<void> {
+  if (json) return write(`${JSON.stringify(JSON.parse(report(subject, { ...matter, format: 'json' })))}\n`);
+  if (format !== 'html') return write(report(subject, { ...matter, format }));
+  try {
+    return write(await reportPage(subject, matter));
+  } catch (error) {
+    if (!(error instanceof MeopError && error.code === 'no-plot-engine')) throw error;
+    process.stderr.write(`the page has no plots: ${error.message.replace('drawPlot: ', '')}\n`);
+    return write(report(subject, { ...matter, format }));
+  }
+}
+
+/** Writes to standard output, waiting where the reader is slow. */
+export function write(text: string): Promise<void> {
+  return new Promise((resolve, reject) => {
+    process.stdout.write(text, (error) => (error ? reject(error) : resolve()));
+  });
+}

@@ -1,0 +1,181 @@
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import {
+  demoMotor,
+  meop,
+  motorJsonSchema,
+  predict,
+  type ReportJson,
+  report,
+  reportSchema,
+} from '../../src/index';
+import { type BuiltCommand, builtCommand } from './built-command';
+
+let command: BuiltCommand;
+const folder = mkdtempSync(join(tmpdir(), 'meop-motors-'));
+beforeAll(async () => {
+  command = await builtCommand();
+}, 60_000);
+afterAll(() => {
+  command.remove();
+  rmSync(folder, { recursive: true });
+});
+
+const tern = 'examples/motors/tern-54.json';
+const log = 'examples/motors/tern-54-firing.csv';
+const withThroat = (throatDiameter: `${number} mm` | 'wide') => {
+  const motor = demoMotor();
+  return JSON.stringify({ ...motor, nozzle: { ...motor.nozzle, throatDiameter } });
+};
+const lines = (out: string): ReportJson[] =>
+  out
+    .trim()
+    .split('\n')
+    .map((line) => reportSchema.parse(JSON.parse(line)));
+
+describe('the command', () => {
+  test('predicts what the library predicts, from a file or from standard input', () => {
+    const expected = report(predict(demoMotor()));
+    const fromFile = command.run(['predict', tern]);
+    expect(fromFile).toEqual({ code: 0, out: expected, err: '' });
+    expect(command.run(['predict'], readFileSync(tern, 'utf8'))).toEqual(fromFile);
+    expect(command.run(['predict', '-'], readFileSync(tern, 'utf8'))).toEqual(fromFile);
+  });
+
+  test('reads one motor a line and writes one line each, in order', () => {
+    const input = [withThroat('10.2 mm'), '', withThroat('10.6 mm'), withThroat('11 mm')].join('\n');
+    const { code, out, err } = command.run(['predict', '--json'], input);
+    expect([code, err]).toEqual([0, '']);
+    const peaks = lines(out).map(({ summary }) => summary['peak pressure, absolute'].value ?? 0);
+    expect(peaks.length).toBe(3);
+    expect(peaks[0]).toBeGreaterThan(peaks[1]);
+    expect(peaks[1]).toBeGreaterThan(peaks[2]);
+    expect(peaks[1]).toBe(predict(JSON.parse(withThroat('10.6 mm'))).peakPressure.in('MPa'));
+  });
+
+  test('a motor with problems takes its own line, the others are done, and the exit code is 1', () => {
+    const input = [withThroat('10.2 mm'), withThroat('wide'), withThroat('11 mm')].join('\n');
+    const { code, out } = command.run(['predict', '--json'], input);
+    const [first, second, third] = out.trim().split('\n');
+    expect(code).toBe(1);
+    expect(JSON.parse(second)).toMatchObject({
+      source: 'standard input, line 2',
+      error: { code: 'motor-document', message: expect.stringContaining('nozzle.throatDiameter') },
+    });
+    expect(lines(`${first}\n${third}`).length).toBe(2);
+    const inText = command.run(['predict'], input);
+    expect([inText.code, inText.err]).toEqual([1, expect.stringContaining('standard input, line 2')]);
+  });
+
+  test('finds MEOP', () => {
+    const [found] = lines(command.run(['pressure', '--json', tern]).out);
+    expect(found.summary.MEOP.value).toBe(meop(demoMotor()).pressure.in('MPa'));
+  });
+
+  test('reviews, with the firing where a log is given', () => {
+    const plain = command.run(['review', '--json', tern]);
+    const both = command.run(['review', '--json', '--log', log, tern]);
+    expect([plain.code, both.code]).toEqual([0, 0]);
+    const ids = ({ out }: { out: string }) => lines(out)[0].sections.map(({ id }) => id);
+    expect(ids(plain)).toContain('margins');
+    expect(ids(plain)).not.toContain('recorded');
+    expect(ids(both)).toEqual(expect.arrayContaining(['margins', 'recorded', 'model', 'hardware']));
+  });
+
+  test('writes the page with its plots', () => {
+    const { code, out, err } = command.run(['review', '--format', 'html', tern]);
+    expect([code, err]).toEqual([0, '']);
+    expect(out.startsWith('<!doctype html>')).toBe(true);
+    expect(out.match(/<svg /g)?.length).toBe(6); // three plots, each for a wide and a narrow page
+  });
+
+  test('reduces a log with what the document knows, or with the ambient pressure alone', () => {
+    const known = lines(command.run(['reduce', '--json', '--motor', tern], readFileSync(log, 'utf8')).out);
+    const alone = lines(command.run(['reduce', '--json', '--ambient', '101.3 kPa', log]).out);
+    const rows = ([{ sections }]: ReportJson[]) =>
+      sections[0].tables[0].rows.map(({ figure }) => figure.text);
+    expect(rows(known)).toContain('characteristic velocity');
+    expect(rows(alone)).toContain('total impulse');
+    expect(rows(alone)).not.toContain('characteristic velocity');
+  });
+
+  test('compares a log with its motor', () => {
+    const { code, out } = command.run(['compare', '--motor', tern, log]);
+    expect(code).toBe(0);
+    expect(out).toContain('What the hardware saw');
+  });
+
+  test('checks documents: every problem with its place, and code 1', () => {
+    expect(command.run(['check', tern])).toEqual({ code: 0, out: `${tern}: sound\n`, err: '' });
+    const { code, out } = command.run(['check'], '{ "version": 1, "name": "x" }');
+    expect(code).toBe(1);
+    for (const path of ['case', 'nozzle', 'propellant', 'grain', 'ambient'])
+      expect(out).toContain(`standard input, line 1: ${path}: missing`);
+    expect(command.run(['check'], 'no json').out).toContain('no JSON');
+  });
+
+  test('prints an example that reviews, and the schema', () => {
+    const { out } = command.run(['example']);
+    expect(JSON.parse(out)).toEqual(demoMotor());
+    expect(command.run(['check'], out).code).toBe(0);
+    expect(JSON.parse(command.run(['schema']).out)).toEqual(JSON.parse(JSON.stringify(motorJsonSchema())));
+  });
+
+  test.each([
+    [['frobnicate']],
+    [['predict', '--colour']],
+    [['predict', '--format', 'pdf', tern]],
+    [['predict', '--log', log, tern]],
+    [['compare', log]],
+    [['reduce', log]],
+    [['reduce', '--motor', tern, log, log]],
+    [['example', tern]],
+  ])('does not understand %j: code 2, and says why', (args) => {
+    const { code, out, err } = command.run(args);
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toMatch(/^meop: .+\nmeop --help tells more\n$/);
+  });
+
+  test('a file that is not there is code 1 without a stack', () => {
+    const { code, err } = command.run(['predict', join(folder, 'none.json')]);
+    expect(code).toBe(1);
+    expect(err).toMatch(/^meop: ENOENT.*\n$/);
+  });
+
+  test('helps: every verb has a line, and help of its own', () => {
+    const { code, out } = command.run(['--help']);
+    expect(code).toBe(0);
+    for (const verb of 'predict pressure review flaws reduce compare check example schema'.split(' '))
+      expect(out).toMatch(new RegExp(`^ {2}${verb} +\\S`, 'm'));
+    for (const verb of ['predict', 'compare'])
+      expect(command.run([verb, '--help'])).toMatchObject({
+        code: 0,
+        out: expect.stringContaining(`meop ${verb}`),
+      });
+    const { version } = JSON.parse(readFileSync('package.json', 'utf8'));
+    expect(command.run(['--version']).out).toBe(`${version}\n`);
+  });
+
+  test('without a verb it runs JavaScript, with the motor in scope', () => {
+    expect(command.run([], 'predict(demoMotor()).end')).toEqual({ code: 0, out: 'burned out\n', err: '' });
+    expect(command.run([], "q('1 furlong')").code).toBe(1);
+  });
+
+  test('a reader that has seen enough is no failure', () => {
+    const shell = `"${process.execPath}" "${command.file}" review ${tern} | head -n 1`;
+    expect(execFileSync('bash', ['-o', 'pipefail', '-c', shell], { encoding: 'utf8' })).toContain('Tern-54');
+  });
+
+  test('xargs fans files out over processes', () => {
+    const throats = ['10 mm', '10.2 mm', '10.4 mm', '10.6 mm', '10.8 mm', '11 mm'] as const;
+    for (const throat of throats)
+      writeFileSync(join(folder, `${throat.slice(0, -3)}.json`), withThroat(throat));
+    const shell = `ls ${folder}/*.json | xargs -P 2 -n 3 "${process.execPath}" "${command.file}" predict --json`;
+    const found = lines(execFileSync('sh', ['-c', shell], { encoding: 'utf8' }));
+    const peaks = found.map(({ summary }) => summary['peak pressure, absolute'].value);
+    expect(new Set(peaks).size).toBe(throats.length);
+  });
+});
