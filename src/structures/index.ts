@@ -6,7 +6,6 @@
  */
 export * from './closure-force';
 export * from './closures';
-export * from './closures';
 export * from './design-pressures';
 export * from './factor-sets';
 export * from './fasteners';
@@ -18,7 +17,6 @@ export * from './materials';
 export * from './plate';
 export * from './plate-formulas';
 export * from './plate-hole-formulas';
-export * from './restraint';
 export * from './restraint';
 export * from './seals';
 export * from './shell';

@@ -25,7 +25,7 @@ const code = (run: () => unknown): string => {
 const cases = fc.record({
   count: fc.integer({ min: 2, max: 16 }),
   diameter: fc.integer({ min: 60, max: 200 }),
-  rows: fc.constantFrom(1, 2),
+  rows: fc.constantFrom(1, 2, 3, 4),
   first: fc.integer({ min: 0, max: 359 }),
 });
 
@@ -86,6 +86,12 @@ describe('holePattern', () => {
     expect(made.holes[8].along.in('mm')).toBeCloseTo(27, 10);
   });
 
+  test('a lone hole has no neighbour: no chord, in one hole', () => {
+    const lone = holePattern({ ...pattern, count: 1 });
+    expect(lone.chord.si).toBe(0);
+    expect(String(lone)).toContain('1 hole of');
+  });
+
   test('short edges and narrow ligaments are cautioned', () => {
     expect(holePattern({ ...pattern, edgeDistance: '8 mm' }).cautions.join()).toContain('1.5 hole diameters');
     expect(holePattern({ ...pattern, count: 20 }).cautions.join()).toContain('one hole diameter of metal');
@@ -103,12 +109,41 @@ describe('holePattern', () => {
     ['a wall that fills the tube', { wall: '38 mm' }, 'out-of-domain wall'],
     ['rows that clash', { rows: 2, rowSpacing: '6 mm', staggered: false }, 'out-of-domain rowSpacing'],
     ['rows without spacing', { rows: 2 }, 'missing-field rowSpacing'],
+    // Staggered, rows one and three stand in line: 2 x 3 mm for holes of 6.4 mm.
+    ['rows one and three that clash', { rows: 3, rowSpacing: '3 mm' }, 'out-of-domain rowSpacing'],
+    [
+      'a hole as wide as the bore',
+      { count: 1, holeDiameter: '70 mm', edgeDistance: '60 mm' },
+      'out-of-domain holeDiameter',
+    ],
+    [
+      'two holes that would halve the tube',
+      { count: 2, holeDiameter: '75 mm', edgeDistance: '60 mm' },
+      'out-of-domain holeDiameter',
+    ],
   ])('%s: refused by name', (_, change, expected) =>
     expect(code(() => holePattern({ ...pattern, ...change }))).toBe(expected),
   );
 });
 
 describe('wrapTemplate', () => {
+  // 3 mm sans serif runs at about 1.5 mm a letter, measured on a page drawn by Chromium 156.
+  test('the lines to read fit on the narrowest sheet, and labels side by side do not run into each other', () => {
+    const [narrow] = wrapTemplate({
+      ...pattern,
+      outsideDiameter: '20 mm',
+      count: 4,
+      holeDiameter: '3 mm',
+    }).sheets;
+    const [, width] = /width="([\d.]+)mm"/.exec(narrow) ?? [];
+    const written = [...narrow.matchAll(/<text [^>]*>([^<]*)</g)].map(([, text]) => text);
+    expect(written.some((text) => text.startsWith('print at 100 %'))).toBe(true);
+    for (const text of written) expect(text.length * 1.55).toBeLessThan(Number(width));
+    const labels = (count: number): boolean =>
+      wrapTemplate({ ...pattern, wall: '1 mm', count }).sheets[0].includes('rotate(-90');
+    expect([labels(8), labels(24)]).toEqual([false, true]);
+  });
+
   const numbers = (svg: string, pick: RegExp): number[] =>
     [...svg.matchAll(pick)].map(([, text]) => Number(text));
 

@@ -48,7 +48,7 @@ export interface HolePattern {
   readonly circumference: Quantity<'length'>;
   /** Between neighbours of a row. */
   readonly pitchAngle: Quantity<'angle'>;
-  /** Straight distance on the outside between the centres of neighbours: what a caliper measures. */
+  /** Straight distance on the outside between the centres of neighbours: what a caliper measures; 0 for a lone hole. */
   readonly chord: Quantity<'length'>;
   /** Distance between the centres of neighbours, wrapped flat: what a paper strip measures. */
   readonly arcSpacing: Quantity<'length'>;
@@ -110,7 +110,16 @@ export function holePattern(input: HolePatternInput): HolePattern {
   // Flat distances on the bore, where holes of parallel sides are nearest to each other.
   const between = inside * pitch - hole;
   const offset = staggered ? (inside * pitch) / 2 : 0;
-  const betweenRows = rows > 1 ? Math.hypot(offset, spacing) - hole : Number.POSITIVE_INFINITY;
+  // Where rows are staggered, each third row stands in line with the first.
+  const inLine = staggered && rows > 2 ? 2 * spacing : Number.POSITIVE_INFINITY;
+  const betweenRows =
+    rows > 1 ? Math.min(Math.hypot(offset, spacing), inLine) - hole : Number.POSITIVE_INFINITY;
+  if (hole >= 2 * inside)
+    throw refused(
+      'holeDiameter',
+      input.holeDiameter,
+      `less than the ${wall > 0 ? 'bore' : 'diameter'} of the case (${mm(2 * inside)}) is expected`,
+    );
   if (n > 1 && between <= 0)
     throw refused(
       'count',
@@ -121,7 +130,7 @@ export function holePattern(input: HolePatternInput): HolePattern {
     throw refused(
       'rowSpacing',
       input.rowSpacing,
-      `the rows clash: more than ${mm(hole)} between centres is expected`,
+      `the rows clash: more than ${mm(hole)} between centres is expected${inLine < hole ? ', also of rows one and three, which stand in line' : ''}`,
     );
 
   const holes = Array.from({ length: rows * n }, (_, i): Hole => {
@@ -137,12 +146,13 @@ export function holePattern(input: HolePatternInput): HolePattern {
     };
   });
   const show = (si: number): Quantity<'length'> => fromSiValue(si, 'length', shown);
+  const chord = n === 1 ? 0 : outside * Math.sin(pitch / 2); // a lone hole has no neighbour
   const ligament = Math.min(n > 1 ? between : 2 * Math.PI * inside - hole, betweenRows);
   const cautions = cautionsFor({ edge, hole, ligament });
   const text = (): string =>
     [
-      `${n} holes of ${show(hole)} in ${rows === 1 ? 'one row' : `each of ${rows} rows`} on ${show(outside)}`,
-      `arc ${show((pitch * outside) / 2)}, chord ${show(outside * Math.sin(pitch / 2))}, least ligament ${show(ligament)}`,
+      `${n === 1 ? '1 hole' : `${n} holes`} of ${show(hole)} in ${rows === 1 ? 'one row' : `each of ${rows} rows`} on ${show(outside)}`,
+      `arc ${show((pitch * outside) / 2)}, chord ${show(chord)}, least ligament ${show(ligament)}`,
       table(
         holes.map(({ row, number, angle, around, along }) => ({ row, hole: number, angle, around, along })),
       ),
@@ -152,7 +162,7 @@ export function holePattern(input: HolePatternInput): HolePattern {
     holes,
     circumference: show(Math.PI * outside),
     pitchAngle: fromSiValue(pitch, 'angle', unitOf('deg')),
-    chord: show(outside * Math.sin(pitch / 2)),
+    chord: show(chord),
     arcSpacing: show((pitch * outside) / 2),
     ligament: show(ligament),
     rowLigament: rows > 1 ? show(betweenRows) : undefined,

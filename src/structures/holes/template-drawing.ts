@@ -22,6 +22,7 @@ export interface Sheet {
   readonly matches: readonly number[];
 }
 
+const labelWidth = 13; // of the longest label at its size
 const fixed = (value: number): string => String(Number(value.toFixed(3)));
 const escaped = (text: string): string =>
   text.replace(/[&<>"]/g, (c) => ({ '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' })[c] ?? c);
@@ -35,6 +36,9 @@ const write = (x: number, y: number, text: string, extra = ''): string =>
 export function stripSvg({ length, height, overlap, hole, holes }: Strip): string {
   const bottom = height;
   const arm = Math.max(hole * 0.8, 3);
+  const along = holes.map(({ x }) => x).sort((a, b) => a - b);
+  const nearest = Math.min(...along.slice(1).map((x, i) => x - along[i]));
+  const upright = nearest < labelWidth; // labels side by side would run into each other
   const marks = holes.map(({ x, y, label }) => {
     const at = bottom - y;
     return [
@@ -42,7 +46,14 @@ export function stripSvg({ length, height, overlap, hole, holes }: Strip): strin
       line(x - arm, at, x + arm, at),
       line(x, at - arm, x, at + arm),
       `<circle cx="${fixed(x)}" cy="${fixed(at)}" r="${fixed(hole / 2)}"/>`,
-      write(x + 0.8, 3.2, label, ' class="small"'),
+      upright
+        ? write(
+            x - 0.6,
+            0.8,
+            label,
+            ` class="small" text-anchor="end" transform="rotate(-90 ${fixed(x - 0.6)} 0.8)"`,
+          )
+        : write(x + 0.8, 3.2, label, ' class="small"'),
     ].join('');
   });
   return [

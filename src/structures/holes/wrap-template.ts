@@ -66,7 +66,7 @@ export function wrapTemplate(input: WrapTemplateInput): WrapTemplate {
   const seam = pattern.pitchAngle.si / (pattern.rowLigament === undefined ? 2 : 4);
   const strip: Strip = {
     length: stripLength * 1000,
-    height: (furthest + Math.max(2 * hole.si, 12e-3)) * 1000,
+    height: (furthest + Math.max(0.8 * hole.si, 3e-3) + 12e-3) * 1000, // room for the cross and its label
     overlap: overlap * 1000,
     hole: hole.si * 1000,
     holes: pattern.holes.map(({ row, number, angle, along }) => ({
@@ -77,8 +77,10 @@ export function wrapTemplate(input: WrapTemplateInput): WrapTemplate {
   };
   const facts = [
     ...(input.title === undefined ? [] : [input.title]),
-    `case outside diameter ${outside.si * 1000} mm (${inches(outside.si)} in); hole ${round(hole.si * 1000)} mm, edge distance ${round(edge.si * 1000)} mm; arc between holes ${round(pattern.arcSpacing.si * 1000)} mm`,
-    `print at 100 %; both check lines must measure true; the thick lines of the seam, ${round(strip.length)} mm apart, must meet when wrapped`,
+    `case outside diameter ${round(outside.si * 1000)} mm (${inches(outside.si)} in)`,
+    `hole ${round(hole.si * 1000)} mm, edge distance ${round(edge.si * 1000)} mm, arc between holes ${round(pattern.arcSpacing.si * 1000)} mm`,
+    'print at 100 %, not fitted to the page: both check lines must measure true',
+    `the thick lines of the seam, ${round(strip.length)} mm apart, must meet when wrapped`,
   ];
   const body = stripSvg(strip);
   const total = strip.length + strip.overlap;
