@@ -36,7 +36,7 @@ export function readerFor(layout: LogLayout, columns: LogColumns, report: Report
 /** Sees to clock, units and calibration once all rows are in. */
 export function buildLog(rows: RawRows, layout: LogLayout, columns: LogColumns, report: ReportWriter): Log {
   const plan = planColumns(layout, columns);
-  const cautions = [...plan.cautions];
+  const cautions = [...layout.cautions, ...plan.cautions];
   const { stamps, lineOf } = rows;
   if (stamps.length === 0) {
     const found = report.finish(rows.lines, 0);
@@ -65,7 +65,7 @@ export function buildLog(rows: RawRows, layout: LogLayout, columns: LogColumns, 
     report: report.finish(rows.lines, stamps.length),
     cautions,
     history: [
-      `read ${stamps.length} rows of ${rows.lines} lines, delimiter ${JSON.stringify(layout.delimiter)}`,
+      `read ${stamps.length} rows of ${rows.lines} lines, delimiter ${JSON.stringify(layout.delimiter)}${layout.format.decimal === 44 ? ', decimal comma' : ''}${layout.format.grouping ? ', thousands grouped' : ''}`,
     ],
   });
 }

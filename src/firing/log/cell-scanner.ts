@@ -1,3 +1,5 @@
+import { spelledNumber } from './spelled-number';
+
 /** What a cell held: a number, nothing, or text that is no number. */
 export const cellNumber = 0;
 export const cellEmpty = 1;
@@ -18,12 +20,17 @@ export interface CellFormat {
   readonly delimiter: number;
   /** A run of blanks counts as one delimiter. */
   readonly blanks: boolean;
+  /** May be the delimiter too: then it counts within quotes only. */
   readonly decimal: number;
+  /** Thousands are set apart: `1,024.5`, `1'024.5`. */
+  readonly grouping: boolean;
 }
 
 const space = 32;
 const tab = 9;
 const quote = 34;
+const trueMinus = 0x2212; // typeset by spreadsheets
+const longestNumber = 64; // characters of a cell
 
 /**
  * Kernel: splits one line into cells and reads their numbers, exactly as `Number` would, but without making a text of
@@ -36,7 +43,8 @@ export function scanCells(
   format: CellFormat,
   row: ScannedRow,
 ): number {
-  const { delimiter, blanks, decimal } = format;
+  const { delimiter, blanks } = format;
+  const bare = format.decimal === delimiter ? -1 : format.decimal;
   const { values, states, wanted } = row;
   const columns = values.length;
   let i = start;
@@ -50,11 +58,11 @@ export function scanCells(
       const from = i;
       let c = i < stop ? text.charCodeAt(i) : -1;
       const quoted = c === quote;
+      const decimal = quoted ? format.decimal : bare;
       if (quoted) c = ++i < stop ? text.charCodeAt(i) : -1;
-      const first = i;
       let negative = false;
-      if (c === 45 || c === 43) {
-        negative = c === 45;
+      if (c === 45 || c === 43 || c === trueMinus) {
+        negative = c !== 43;
         c = ++i < stop ? text.charCodeAt(i) : -1;
       }
       let mantissa = 0;
@@ -87,25 +95,34 @@ export function scanCells(
         if (i === exponentFrom) digits = 0;
       }
       const last = i;
-      if (quoted && c === quote) i++;
+      const unquoted = !quoted || c === quote;
+      if (quoted && unquoted) i++;
       if (i < stop) {
         while (i < stop && isBlank(text.charCodeAt(i)) && text.charCodeAt(i) !== delimiter) i++;
       }
-      const closed = i >= stop || text.charCodeAt(i) === delimiter || (blanks && i > last);
+      const closed = unquoted && (i >= stop || text.charCodeAt(i) === delimiter || (blanks && i > last));
       if (closed && digits > 0) {
         // Clinger: a whole number below 2^53 over a power of ten up to 10^22 is rounded once, hence right.
         if (!hasExponent && digits <= 15) {
           const size = mantissa / tens[decimals];
           values[count] = negative ? -size : size;
-        } else values[count] = slowNumber(text, first, last, decimal);
+        } else {
+          const size = slowNumber(text, whole, last, decimal);
+          values[count] = negative ? -size : size;
+        }
         // A number beyond a double is no reading.
         const finite = Number.isFinite(values[count]);
         states[count] = finite ? cellNumber : cellText;
         if (!finite) values[count] = Number.NaN;
       } else {
         i = cellEnd(text, from, stop, format);
-        values[count] = Number.NaN;
-        states[count] = isNothing(text, from, i) ? cellEmpty : cellText;
+        if (isNothing(text, from, i)) {
+          values[count] = Number.NaN;
+          states[count] = cellEmpty;
+        } else {
+          values[count] = i - from > longestNumber ? Number.NaN : spelledNumber(text.slice(from, i), format);
+          states[count] = Number.isNaN(values[count]) ? cellText : cellNumber;
+        }
       }
     } else i = cellEnd(text, i, stop, format);
     count++;

@@ -10,27 +10,42 @@ export type LogSource =
 
 /**
  * The text of a source, piece by piece, so that a log far larger than memory can be read. Bytes are taken as UTF-8, or
- * as UTF-16 where a byte-order mark says so; bytes that are no text become replacement characters, never an error.
+ * as UTF-16 where a byte-order mark or the first letters say so; bytes that are no text become replacement characters, never an error.
  */
 export async function* textChunks(source: Exclude<LogSource, string>): AsyncGenerator<string> {
   let decoder: TextDecoder | undefined;
+  let held = new Uint8Array(0);
   for await (const piece of pieces(source)) {
     if (typeof piece === 'string') yield piece;
+    else if (decoder === undefined && held.length + piece.length < 4) held = joined(held, piece);
     else {
-      decoder ??= new TextDecoder(encodingOf(piece));
-      yield decoder.decode(piece, { stream: true });
+      const bytes = held.length > 0 ? joined(held, piece) : piece;
+      held = new Uint8Array(0);
+      decoder ??= new TextDecoder(encodingOf(bytes));
+      yield decoder.decode(bytes, { stream: true });
     }
+  }
+  if (held.length > 0) {
+    decoder ??= new TextDecoder(encodingOf(held));
+    yield decoder.decode(held, { stream: true });
   }
   const rest = decoder?.decode();
   if (rest) yield rest;
 }
 
-const encodingOf = (bytes: Uint8Array): string =>
-  bytes[0] === 0xff && bytes[1] === 0xfe
-    ? 'utf-16le'
-    : bytes[0] === 0xfe && bytes[1] === 0xff
-      ? 'utf-16be'
-      : 'utf-8';
+// Without a mark, the zero byte beside each plain letter tells UTF-16.
+const encodingOf = ([a, b, c, d]: Uint8Array): string => {
+  if ((a === 0xff && b === 0xfe) || (a > 0 && b === 0 && c > 0 && d === 0)) return 'utf-16le';
+  if ((a === 0xfe && b === 0xff) || (a === 0 && b > 0 && c === 0 && d > 0)) return 'utf-16be';
+  return 'utf-8';
+};
+
+function joined(first: Uint8Array, second: Uint8Array): Uint8Array<ArrayBuffer> {
+  const both = new Uint8Array(first.length + second.length);
+  both.set(first);
+  both.set(second, first.length);
+  return both;
+}
 
 function pieces(
   source: Exclude<LogSource, string>,

@@ -1,14 +1,18 @@
 /**
- * Seconds of a clock time or a date as loggers write them: `12:34:56.789`, `2025-04-16 12:34:56.789`,
- * `2025-04-16T12:34:56Z`; NaN where the text is neither. A date counts from 1970, as UTC where no zone is said.
+ * Seconds of a clock time or a date as loggers write them: `12:34:56.789`, `1:34:56 PM`, `2025-04-16 12:34:56.789`,
+ * `2025-04-16T12:34:56Z`; NaN where the text is neither. A date counts from 1970, its zone left aside; of `4/16/2025
+ * 12:34:56` or `16.04.2025 12:34:56`, whose order differs from place to place, only the time of day counts.
  */
 export function clockSeconds(text: string): number {
-  const match = /^(?:(\d{4})-(\d\d?)-(\d\d?)[T ])?(\d{1,3}):(\d\d)(?::(\d\d(?:[.,]\d+)?))?(Z?)$/.exec(
-    text.trim(),
-  );
+  const match =
+    /^(?:(\d{4})[-/](\d\d?)[-/](\d\d?)[T ]|\d\d?[/.-]\d\d?[/.-]\d{2,4},? )? *(\d{1,3}):(\d\d)(?::(\d\d(?:[.,]\d+)?))?(?: ?([AP])M)?(?:Z|[+-]\d\d:?\d\d)?$/i.exec(
+      text.trim(),
+    );
   if (!match) return Number.NaN;
-  const [, year, month, day, hours, minutes, seconds = '0'] = match;
-  const ofDay = Number(hours) * 3600 + Number(minutes) * 60 + Number(seconds.replace(',', '.'));
+  const [, year, month, day, hours, minutes, seconds = '0', half] = match;
+  const hour =
+    half === undefined ? Number(hours) : (Number(hours) % 12) + (half.toUpperCase() === 'P' ? 12 : 0);
+  const ofDay = hour * 3600 + Number(minutes) * 60 + Number(seconds.replace(',', '.'));
   if (year === undefined) return ofDay;
   return Date.UTC(Number(year), Number(month) - 1, Number(day)) / 1000 + ofDay;
 }

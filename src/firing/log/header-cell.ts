@@ -18,7 +18,13 @@ export interface HeaderCell {
  * @example headerCell('Pressure [psi]').unit // => 'psi'
  */
 export function headerCell(text: string): HeaderCell {
-  const clean = text.trim().replace(/^["']|["']$/g, '');
+  const clean = text
+    .trim()
+    .replace(/^["']|["']$/g, '')
+    .replace(
+      pressureReference,
+      (_, unit: string, ...found: string[]) => `${unit}${(found[0] ?? found[1])[0]}`,
+    );
   const bracketed = /^(.*?)\s*[[(<{]\s*([^\])>}]*?)\s*[\])>}]\s*$/.exec(clean);
   if (bracketed) return { name: bracketed[1].trim() || clean, unit: unitInHeading(bracketed[2]) };
   const whole = unitInHeading(clean);
@@ -30,7 +36,13 @@ export function headerCell(text: string): HeaderCell {
 
 /** The unit that a word in a heading stands for, in this library's spelling; undefined where it is none. */
 export function unitInHeading(word: string): string | undefined {
-  const text = word.trim().replaceAll('μ', 'µ');
+  const text = word
+    .trim()
+    .replaceAll('μ', 'µ')
+    .replace(
+      pressureReference,
+      (_, unit: string, ...found: string[]) => `${unit}${(found[0] ?? found[1])[0]}`,
+    );
   if (text === '' || text.length > 24) return undefined;
   const known = spellings[text.toLowerCase()];
   // 'mN' and 'MN', 'mPa' and 'MPa' differ: the spelling given wins where it is a unit.
@@ -39,6 +51,10 @@ export function unitInHeading(word: string): string | undefined {
   if (text.length === 1 && !'NsgKV'.includes(text)) return undefined;
   return isUnit(text) && /^[a-zµ°%]/i.test(text) ? text : undefined;
 }
+
+// 'psi abs', 'bar(g)', 'kPa gauge': the reference belongs to the unit.
+const pressureReference =
+  /\b(psi|bar|kPa|MPa)[\s_]*(?:\((absolute|abs|a|gauge|gage|g)\)|\b(absolute|abs|a|gauge|gage|g)\b)/i;
 
 function isUnit(text: string): boolean {
   try {
@@ -80,6 +96,11 @@ const spellings: Readonly<Record<string, string>> = {
   barg: 'barg',
   bara: 'bara',
   kpa: 'kPa',
+  mpa: 'MPa',
+  kpag: 'kPag',
+  kpaa: 'kPaa',
+  mpag: 'MPag',
+  mpaa: 'MPaa',
   v: 'V',
   volt: 'V',
   volts: 'V',

@@ -15,6 +15,7 @@ export interface LogLayout {
   /** The heading lines as they stand, to know them when they come again. */
   readonly headingLines: ReadonlySet<string>;
   readonly commentMarks: readonly string[];
+  readonly cautions: readonly string[];
 }
 
 export interface LayoutHints {
@@ -34,20 +35,40 @@ const marks = ['#', '%', '//', '!', "'"];
 export function findLayout(lines: readonly string[], hints: LayoutHints): LogLayout {
   const commentMarks = hints.comment === undefined ? marks : [hints.comment];
   const skip = hints.skipLines ?? 0;
-  const body = lines.slice(skip).filter((line) => line.trim() !== '' && !isComment(line, commentMarks));
+  const body = lines
+    .slice(skip)
+    .flatMap((line) => line.split('\r'))
+    .filter((line) => line.trim() !== '' && !isComment(line, commentMarks));
   const { format, delimiter } = bestFormat(body, hints);
   const scratch = scratchRow();
-  const widths = body.map((line) => rowWidth(line, format, scratch));
+  const scanned = (line: string): string =>
+    delimiter.length > 1 ? line.replaceAll(delimiter, standIn) : line;
+  const widths = body.map((line) => rowWidth(scanned(line), format, scratch));
   const width = widestUsual(widths.filter((w) => w > 0));
   const isRow = (line: string): boolean =>
     line.trim() !== '' &&
     !isComment(line, commentMarks) &&
-    rowWidth(line, format, scratch) >= Math.min(width, 2);
+    rowWidth(scanned(line), format, scratch) >= Math.min(width, 2);
   const found = width === 0 ? -1 : lines.findIndex((line, i) => i >= skip && isRow(line));
   const firstRow = found < 0 ? Math.min(skip, lines.length) : found;
   const above = lines.slice(skip, Math.max(firstRow, skip)).filter((line) => line.trim() !== '');
   const headings = headingsOf(above, delimiter, width, commentMarks);
-  return { format, delimiter, width, firstRow, commentMarks, ...headings };
+  const doubt = hints.decimal === undefined && format.decimal === 44 && commaInDoubt(body, delimiter);
+  const cautions = doubt
+    ? [
+        "numbers such as 1,024 are read with a decimal comma; if it sets thousands apart, say so: { decimal: '.' }",
+      ]
+    : [];
+  return { format, delimiter, width, firstRow, commentMarks, cautions, ...headings };
+}
+
+/** Whether each comma of a log stands where one that groups thousands would. */
+function commaInDoubt(body: readonly string[], delimiter: string): boolean {
+  const cells = body
+    .slice(0, 500)
+    .flatMap((line) => textCells(line, delimiter))
+    .filter((cell) => /^[+-]?\d*,\d*$/.test(cell));
+  return cells.length > 0 && cells.every((cell) => /^[+-]?[1-9]\d{0,2},\d{3}$/.test(cell));
 }
 
 export const isComment = (line: string, commentMarks: readonly string[]): boolean => {
@@ -86,19 +107,20 @@ function bestFormat(body: readonly string[], hints: LayoutHints): { format: Cell
   const delimiters = hints.delimiter === undefined ? [',', ';', '\t', '|', ' '] : [hints.delimiter];
   const decimals = hints.decimal === undefined ? ['.', ','] : [hints.decimal];
   const scratch = scratchRow();
-  let best = { format: formatOf(delimiters[0], decimals[0]), delimiter: delimiters[0] };
+  let best = { format: formatOf(delimiters[0], decimals[0], false), delimiter: delimiters[0] };
   let bestScore = -1;
-  for (const delimiter of delimiters)
-    for (const decimal of decimals) {
-      if (delimiter === decimal) continue;
-      const format = formatOf(delimiter, decimal);
-      const score = scoreOf(body, delimiter, format, scratch);
-      // A strict comparison: of equals the first tried stays, so the commoner spelling wins.
-      if (score > bestScore + 1e-9) {
-        bestScore = score;
-        best = { format, delimiter };
+  // Grouped thousands come last: '1,025' is a decimal comma unless other cells say otherwise.
+  for (const grouping of [false, true])
+    for (const delimiter of delimiters)
+      for (const decimal of decimals) {
+        const format = formatOf(delimiter, decimal, grouping);
+        const score = scoreOf(body, delimiter, format, scratch);
+        // A strict comparison: of equals the first tried stays, so the commoner spelling wins.
+        if (score > bestScore + 1e-9) {
+          bestScore = score;
+          best = { format, delimiter };
+        }
       }
-    }
   return best;
 }
 
@@ -124,9 +146,9 @@ function scoreOf(
   return score;
 }
 
-function formatOf(delimiter: string, decimal: string): CellFormat {
+function formatOf(delimiter: string, decimal: string, grouping: boolean): CellFormat {
   const code = delimiter.length > 1 ? standIn.charCodeAt(0) : delimiter.charCodeAt(0);
-  return { delimiter: code, blanks: delimiter === ' ', decimal: decimal.charCodeAt(0) };
+  return { delimiter: code, blanks: delimiter === ' ', decimal: decimal.charCodeAt(0), grouping };
 }
 
 function headingsOf(
@@ -136,8 +158,9 @@ function headingsOf(
   commentMarks: readonly string[],
 ): Pick<LogLayout, 'headers' | 'headingLines'> {
   const none = { headers: [], headingLines: new Set<string>() };
+  const cellsOf = (line: string): string[] => headingCells(line, delimiter, width);
   const suits = (line: string): boolean =>
-    textCells(line, delimiter).filter((cell) => cell !== '').length >= (width <= 2 ? width : width - 1);
+    cellsOf(line).filter((cell) => cell !== '').length >= (width <= 2 ? width : width - 1);
   const plain = above.filter((line) => !isComment(line, commentMarks));
   const commented = above
     .filter((line) => isComment(line, commentMarks))
@@ -146,13 +169,13 @@ function headingsOf(
   const lines = plain.some(suits) ? plain.slice(0, plain.findLastIndex(suits) + 1) : commented.filter(suits);
   const last = lines.at(-1);
   if (last === undefined) return { ...none, headingLines: new Set(plain.map((line) => line.trim())) };
-  const cells = textCells(last, delimiter);
+  const cells = cellsOf(last);
   const before = lines.at(-2);
   const onlyUnits =
     cells.length > 1 && cells.every((cell) => cell === '' || unitInHeading(unbracketed(cell)) !== undefined);
   const headingLines = new Set([...plain, ...lines].map((line) => line.trim()));
   if (onlyUnits && before !== undefined) {
-    const names = textCells(before, delimiter);
+    const names = cellsOf(before);
     if (names.length >= cells.length - 1)
       return {
         headers: names.map((name, i) => ({ name, unit: unitInHeading(unbracketed(cells[i] ?? '')) })),
@@ -160,6 +183,14 @@ function headingsOf(
       };
   }
   return { headers: cells.map(headerCell), headingLines };
+}
+
+/** Between blanks 't (s)' is one heading where that makes as many headings as columns. */
+function headingCells(line: string, delimiter: string, width: number): string[] {
+  const cells = textCells(line, delimiter);
+  if (delimiter !== ' ' || cells.length === width) return cells;
+  const joined = textCells(line.replace(/\s+(?=[[({])/g, ''), delimiter);
+  return joined.length === width ? joined : cells;
 }
 
 const unbracketed = (cell: string): string => cell.replace(/^[[(<{\s]+|[\])>}\s]+$/g, '');

@@ -1,3 +1,4 @@
+import { formatNumber } from '../../units';
 import type { Calibration, MeasuredKind, ReadingRange } from '../calibration/calibration';
 import type { ReadingReport } from './reading-report';
 
@@ -41,8 +42,11 @@ export function makeLog(parts: Omit<Log, 'toString'>): Log {
 function logText({ channels, report, cautions }: Log): string {
   const lines = Object.values(channels).map(({ name, measures, readingUnit, time }) => {
     const span =
-      time.length > 0 ? `${time[0].toPrecision(6)} to ${time[time.length - 1].toPrecision(6)} s` : 'empty';
-    return `  ${name}: ${measures ?? 'readings'} (${readingUnit} in the log), ${time.length} samples, ${span}`;
+      time.length > 0
+        ? `over ${formatNumber(time[time.length - 1] - time[0])} s from ${formatNumber(time[0])} s`
+        : 'empty';
+    const inLog = readingUnit === 'readings' ? 'no unit' : readingUnit;
+    return `  ${name}: ${measures ?? 'readings'} (${inLog} in the log), ${time.length} samples ${span}`;
   });
   return [
     'log',

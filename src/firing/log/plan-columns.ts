@@ -30,9 +30,9 @@ export interface ColumnPlan {
 const isTimeName =
   /^(t|time|timestamp|stamp|clock|elapsed|millis|micros|date|datetime)\b|^(ms|us|µs|s|sec)$/i;
 const roles: readonly (readonly [RegExp, string, MeasuredKind])[] = [
-  [/press|^p$|^pc$|chamber/i, 'pressure', 'gauge pressure'],
-  [/thrust|force|load|^f$/i, 'thrust', 'force'],
-  [/temp|thermo|^tc\d*$/i, 'temperature', 'temperature'],
+  [/press|^p[ct]?[-_ ]?\d*$|chamber/i, 'pressure', 'gauge pressure'],
+  [/thrust|force|load|^f\d*$|^lc[-_ ]?\d*$/i, 'thrust', 'force'],
+  [/temp|thermo|^tc[-_ ]?\d*$/i, 'temperature', 'temperature'],
 ];
 // A scale shows grams; what it feels is a force.
 const weights: Readonly<Record<string, string>> = { g: 'gf', kg: 'kgf', lb: 'lbf', oz: 'ozf' };
@@ -91,7 +91,8 @@ function channelsFromHeadings(
     const role = roles.find(([pattern]) => pattern.test(name))?.[1];
     const alone = role !== undefined && heads.filter((head) => roleOf(head.name) === role).length === 1;
     // 'Chamber pressure (psi)' is the pressure; of two pressures each keeps its own name.
-    const key = role === undefined ? name : alone && role !== 'temperature' ? role : `${role} ${name}`;
+    const named = role === undefined || name.toLowerCase().startsWith(role) ? name : `${role} ${name}`;
+    const key = role !== undefined && alone && role !== 'temperature' ? role : named;
     found[key in found ? `${key} ${i + 1}` : key] = { column: i + 1, ...(unit !== undefined && { unit }) };
   }
   return found;
@@ -202,4 +203,6 @@ const plain = (text: string): string => text.toLowerCase().replace(/[^a-z0-9µ%�
 const seen = (layout: LogLayout): string =>
   layout.headers.length > 0
     ? `the headings are ${layout.headers.map(({ name }) => `'${name}'`).join(', ')}`
-    : `the log has ${layout.width} columns and no headings`;
+    : layout.width === 0
+      ? 'the log begins with no row of numbers'
+      : `the log has ${layout.width} column${layout.width === 1 ? '' : 's'} and no headings`;

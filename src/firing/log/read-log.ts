@@ -1,3 +1,4 @@
+import { MeopError } from '../../units';
 import { buildLog, readerFor } from './build-log';
 import { type LogSource, textChunks } from './chunks';
 import { checkColumns, type LogColumns } from './columns';
@@ -48,7 +49,7 @@ function feeder(columns: LogColumns): Feeder {
   let held = '';
   let begun: { readonly reader: RowReader; readonly layout: LogLayout } | undefined;
   let lineEnds: '\n' | '\r' = '\n';
-  const begin = (): { readonly reader: RowReader; readonly layout: LogLayout } => {
+  const begin = (whole: boolean): { readonly reader: RowReader; readonly layout: LogLayout } => {
     if (held.charCodeAt(0) === 0xfeff) held = held.slice(1);
     const sample = held.slice(0, sampleLength);
     // Old loggers end lines by a carriage return alone.
@@ -59,6 +60,7 @@ function feeder(columns: LogColumns): Feeder {
       lines.map((line) => line.replace(/\r$/, '')),
       columns,
     );
+    if (whole && layout.width === 0) refuseEmpty(lines);
     return { layout, reader: readerFor(layout, columns, report) };
   };
   const drainLines = (reader: RowReader): void => {
@@ -77,16 +79,28 @@ function feeder(columns: LogColumns): Feeder {
       held = held === '' ? chunk : held + chunk;
       if (begun === undefined) {
         if (held.length < sampleLength) return;
-        begun = begin();
+        begun = begin(false);
       }
       drainLines(begun.reader);
     },
     finish() {
-      begun ??= begin();
+      begun ??= begin(true);
       drainLines(begun.reader);
       const rows = begun.reader.finish(held);
       held = '';
       return buildLog(rows, begun.layout, columns, report);
     },
   };
+}
+
+/** @throws MeopError `log-empty` */
+function refuseEmpty(lines: readonly string[]): never {
+  const first = lines.find((line) => line.trim() !== '');
+  throw new MeopError(
+    'log-empty',
+    first === undefined
+      ? 'readLog: source: it is empty'
+      : `readLog: source: no row of numbers among its ${lines.length} lines, which begin '${first.slice(0, 60)}'; say what is not seen: { delimiter, decimal, comment, skipLines }`,
+    'source',
+  );
 }

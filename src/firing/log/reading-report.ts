@@ -42,7 +42,7 @@ export interface ReadingReport {
   readonly lines: number;
   /** Rows of numbers that were kept. */
   readonly rows: number;
-  /** Cells and rows left out for good. */
+  /** Cells and rows that held something and were left out for good. */
   readonly dropped: number;
   /** Cells and stamps that were mended. */
   readonly repaired: number;

@@ -1,6 +1,7 @@
 import { cellEmpty, cellNumber, cellText, scanCells } from './cell-scanner';
 import { clockSeconds } from './clock-text';
 import { isComment, type LogLayout, standIn, textCells } from './layout';
+import { cutShort } from './partial-line';
 import type { ReportWriter } from './reading-report';
 import { rowStore } from './row-store';
 
@@ -58,8 +59,9 @@ export function rowReader(layout: LogLayout, plan: ReadingPlan, report: ReportWr
   let ticks = 0;
   let clockTexts = false;
   const widest = Math.max(layout.headers.length > 0 ? layout.headers.length : width, reach);
-  const expected = reach;
-  const recent = new Int32Array(64).fill(1 << 30);
+  // The lines read last, to judge a last one without its end by; and the cell that it was cut in.
+  let tail = '';
+  let cutCell = Number.POSITIVE_INFINITY;
   const timeColumn = plan.timeColumn ?? -1;
   const stampsWanted = timeColumn >= 0;
 
@@ -73,8 +75,16 @@ export function rowReader(layout: LogLayout, plan: ReadingPlan, report: ReportWr
     // A line that starts like a number is no comment and no heading: the common case, tested first.
     const plain = (first >= 48 && first <= 57) || first === 45 || first === 46;
     if (!plain && leftOut(text, from, to)) return;
-    if (line <= firstRow) return;
+    if (line > firstRow) readRow(text, from, to);
+  };
+
+  const readRow = (text: string, from: number, to: number): void => {
     const count = scanCells(text, from, to, format, row);
+    let texts = 0;
+    for (let k = 0; k < columns.length; k++)
+      if (columns[k] < count && states[columns[k]] === cellText) texts++;
+    const surplus = count > widest && count > widest + Number(isEmptyTail(text, to));
+    if ((texts > 0 || surplus) && readParts(text, from, to)) return;
     let stamp = ticks++;
     if (stampsWanted) {
       if (count > timeColumn && states[timeColumn] === cellNumber) stamp = values[timeColumn];
@@ -104,21 +114,39 @@ export function rowReader(layout: LogLayout, plan: ReadingPlan, report: ReportWr
       return;
     }
     if (numbers < columns.length) noteMissing(count);
-    if (count > widest && count > widest + Number(isEmptyTail(text, to)))
-      report.note('surplus cells', 'dropped', line, { count: count - widest });
+    if (surplus) report.note('surplus cells', 'dropped', line, { count: count - widest });
     const now = line - rows;
     if (now !== offset) {
       offset = now;
       stepRows.push(rows);
       stepOffsets.push(now);
     }
-    // Written straight into the block: a call for each number would box it.
-    let into = store.next();
-    const { block } = store;
-    block[into++] = stamp;
-    for (let k = 0; k < columns.length; k++) block[into++] = values[columns[k]];
+    // Written straight into the blocks: a call for each number would box it.
+    const into = store.next();
+    const { blocks } = store;
+    blocks[0][into] = stamp;
+    for (let k = 0; k < columns.length; k++) blocks[k + 1][into] = values[columns[k]];
     rows++;
-    recent[rows & 63] = to - from;
+  };
+
+  /** A row that is hard to read may be two with a bare carriage return between them, or have a comment after it. */
+  const readParts = (text: string, from: number, to: number): boolean => {
+    const shown = text.slice(from, to);
+    const end = shown.indexOf('\r');
+    if (end >= 0) {
+      readRow(text, from, from + end);
+      line++;
+      readRow(text, from + end + 1, to);
+      return true;
+    }
+    const comment = commentMarks
+      .filter((mark) => mark !== "'")
+      .map((mark) => shown.search(new RegExp(`[\\s${escaped(delimiter)}]${escaped(mark)}`)))
+      .filter((at) => at > 0);
+    if (comment.length === 0) return false;
+    report.note('comment', 'skipped', line, { note: 'after the numbers' });
+    readRow(text, from, from + Math.min(...comment));
+    return true;
   };
 
   const isEmptyTail = (text: string, to: number): boolean =>
@@ -145,7 +173,7 @@ export function rowReader(layout: LogLayout, plan: ReadingPlan, report: ReportWr
   function emptyRow(text: string, from: number, to: number, stamp: number): void {
     const cells = columns.some((c) => states[c] === cellText);
     if (!cells && Number.isFinite(stamp) && stampsWanted)
-      report.note('missing cell', 'dropped', line, { note: 'the row holds a stamp and no reading' });
+      report.note('missing cell', 'skipped', line, { note: 'the row holds a stamp and no reading' });
     else {
       const shown = text.slice(from, Math.min(to, from + 24)).replace(/[^\x20-\x7e]/g, '?');
       report.note('unreadable line', 'dropped', line, { note: `'${shown}'` });
@@ -155,9 +183,11 @@ export function rowReader(layout: LogLayout, plan: ReadingPlan, report: ReportWr
   function noteMissing(count: number): void {
     for (let k = 0; k < columns.length; k++) {
       const state = states[columns[k]];
-      if (state === cellNumber) continue;
-      const finding = state === cellText && columns[k] < count ? 'unreadable cell' : 'missing cell';
-      report.note(finding, 'dropped', line, { column: plan.names[k] });
+      if (state === cellNumber || columns[k] >= cutCell) continue;
+      const column = plan.names[k];
+      if (state === cellText && columns[k] < count)
+        report.note('unreadable cell', 'dropped', line, { column });
+      else report.note('missing cell', 'skipped', line, { column });
     }
   }
 
@@ -166,6 +196,7 @@ export function rowReader(layout: LogLayout, plan: ReadingPlan, report: ReportWr
       let text = given;
       let from = start;
       let end = stop;
+      tail = (tail + given.slice(Math.max(start, stop - tailLength), stop)).slice(-tailLength);
       if (delimiter.length > 1) {
         text = given.slice(start, stop).replaceAll(delimiter, standIn);
         from = 0;
@@ -191,28 +222,30 @@ export function rowReader(layout: LogLayout, plan: ReadingPlan, report: ReportWr
     },
   };
 
-  /**
-   * The power may have died in the middle of a number: "89095,181,195,6" for 69. A last line without its line end is
-   * believed only where it has all its cells and is no shorter than every one of the 64 before it.
-   */
+  /** The power may have died in the middle of a number: "89095,181,195,6" for 69. */
   function readPartial(partialLine: string): void {
-    const text = delimiter.length > 1 ? partialLine.replaceAll(delimiter, standIn) : partialLine;
-    const clean = text.replace(/\r$/, '');
-    const count = scanCells(clean, 0, clean.length, format, row);
-    const shortest = recent.reduce((a, b) => Math.min(a, b));
-    const cut = count < expected || (shortest < 1 << 30 && clean.length < shortest);
-    if (!cut || line < firstRow) {
-      readLine(clean, 0, clean.length);
+    const within = (text: string): string =>
+      delimiter.length > 1 ? text.replaceAll(delimiter, standIn) : text;
+    const text = within(partialLine);
+    const before = within(tail).split('\n').slice(-65, -1);
+    const { columns: whole, at } = cutShort(text, before, format);
+    if (text.endsWith('\r') || line < firstRow || whole === undefined || !(row.wanted[whole] === 1)) {
+      readLine(text, 0, text.length);
       return;
     }
-    const at = clean.lastIndexOf(String.fromCharCode(format.delimiter));
     report.note('partial last line', 'dropped', line + 1, {
-      note: `the log ends within '${clean.slice(-24).replace(/[^\x20-\x7e]/g, '?')}'; its last cell may be cut`,
+      note: `the log ends within '${text.slice(-24).replace(/[^\x20-\x7e]/g, '?')}'; its last number may be cut`,
     });
-    if (at > 0) readLine(clean, 0, at);
+    cutCell = whole;
+    const count = scanCells(text, 0, at, format, row);
+    if (columns.some((c) => c < Math.min(count, whole) && states[c] === cellNumber)) readLine(text, 0, at);
     else line++;
   }
 }
+
+const tailLength = 1 << 13;
+
+const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 
 function lineOfRow(index: number, rows: readonly number[], offsets: readonly number[]): number {
   let low = 0;

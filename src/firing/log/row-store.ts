@@ -1,46 +1,42 @@
 /** Rows of numbers collected without knowing how many will come: in blocks, so that growing never copies. */
 export interface RowStore {
-  /** The block that rows go into now; ask anew after each {@link next}. */
-  readonly block: Float64Array;
-  /** Makes room for one more row and tells where in the block it starts. */
+  /** One block for each column, that the next row goes into; ask anew after each {@link next}. */
+  readonly blocks: readonly Float64Array[];
+  /** Makes room for one more row and tells where in the blocks it stands. */
   next(): number;
-  /** The columns, one array each. The blocks are given up one by one as they are copied. */
+  /** The columns, one array each. The blocks of one are given up before the next is put together. */
   take(): Float64Array[];
 }
 
-const rowsInBlock = 1 << 14;
+const rowsInBlock = 1 << 16;
 
 export function rowStore(width: number): RowStore {
-  let full: (Float64Array | undefined)[] = [];
+  const full: Float64Array[][] = Array.from({ length: width }, () => []);
+  const fresh = (): Float64Array[] => Array.from({ length: width }, () => new Float64Array(rowsInBlock));
   const store = {
-    block: new Float64Array(rowsInBlock * width),
+    blocks: fresh(),
     used: 0,
     next(): number {
       if (store.used === rowsInBlock) {
-        full.push(store.block);
-        store.block = new Float64Array(rowsInBlock * width);
+        full.forEach((blocks, k) => {
+          blocks.push(store.blocks[k]);
+        });
+        store.blocks = fresh();
         store.used = 0;
       }
-      return store.used++ * width;
+      return store.used++;
     },
     take(): Float64Array[] {
-      const rows = full.length * rowsInBlock + store.used;
-      const columns = Array.from({ length: width }, () => new Float64Array(rows));
-      const last = full.length;
-      full.push(store.block);
-      for (let b = 0; b <= last; b++) {
-        const block = full[b];
-        full[b] = undefined;
-        if (block === undefined) continue;
-        const count = b < last ? rowsInBlock : store.used;
-        for (let k = 0; k < width; k++) {
-          const column = columns[k];
-          for (let i = 0; i < count; i++) column[b * rowsInBlock + i] = block[i * width + k];
-        }
-      }
-      full = [];
-      store.used = 0;
-      return columns;
+      return full.map((blocks, k) => {
+        const before = blocks.length * rowsInBlock;
+        const column = new Float64Array(before + store.used);
+        blocks.forEach((block, b) => {
+          column.set(block, b * rowsInBlock);
+        });
+        column.set(store.blocks[k].subarray(0, store.used), before);
+        blocks.length = 0;
+        return column;
+      });
     },
   };
   return store;

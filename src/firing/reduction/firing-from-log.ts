@@ -32,7 +32,7 @@ export function firingFromLog(log: Log, options: FiringFromLogOptions): Firing {
     'firingFromLog',
   ).si;
   const pressures = named(log, 'pressure', options.pressure);
-  const [thrust] = named(log, 'thrust', options.thrust).slice(0, 1);
+  const [thrust, ...furtherThrusts] = named(log, 'thrust', options.thrust);
   const temperatures = Object.values(log.channels).filter((channel) => channel.measures === 'temperature');
   if (pressures.length === 0 && thrust === undefined)
     throw new MeopError(
@@ -42,6 +42,10 @@ export function firingFromLog(log: Log, options: FiringFromLogOptions): Firing {
     );
   const cautions = [...log.cautions];
   const history = [...log.history];
+  if (thrust && furtherThrusts.length > 0)
+    cautions.push(
+      `of several channels of thrust ${thrust.name} is taken, and not ${furtherThrusts.map(({ name }) => name).join(', ')}: name the right one: { thrust: '…' }`,
+    );
   const main = [...pressures, ...(thrust ? [thrust] : [])];
   const base = main.reduce((best, channel) => (rate(channel) > rate(best) ? channel : best));
   const from = Math.max(...main.map(({ time }) => time[0]));

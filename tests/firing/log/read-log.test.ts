@@ -69,9 +69,16 @@ describe('layouts', () => {
     expect([...log.channels.thrust.time]).toEqual([0, 0.005]);
   });
 
-  test('clock times count seconds', () => {
-    const log = readLog('time,thrust (N)\n12:00:00.5,1\n12:00:01.0,2\n12:00:01.5,3\n');
-    expect([...log.channels.thrust.time].map((t) => t - log.channels.thrust.time[0])).toEqual([0, 0.5, 1]);
+  test.each([
+    ['12:00:00.5', '12:00:01.0', '12:00:01.5'],
+    ['11:59:59.5 AM', '12:00:00.0 PM', '12:00:00.5 PM'],
+    ['2025-04-16T23:59:59.5+02:00', '2025-04-17T00:00:00.0+02:00', '2025-04-17T00:00:00.5+02:00'],
+    ['4/16/2025 23:59:59.5', '4/17/2025 00:00:00.0', '4/17/2025 00:00:00.5'],
+    ['16.04.2025 12:00:00.5', '16.04.2025 12:00:01.0', '16.04.2025 12:00:01.5'],
+  ])('clock times and dates count seconds: %s', (...stamps) => {
+    const log = readLog(`time,thrust (N)\n${stamps.map((stamp, i) => `${stamp},${i}\n`).join('')}`);
+    const { time } = log.channels.thrust;
+    expect([...time].map((t) => t - time[0])).toEqual([0, 0.5, 1]);
   });
 
   test('every digit of a number counts, as in Number()', () => {
@@ -85,7 +92,7 @@ describe('layouts', () => {
       '123456789012345678',
       '0.1',
     ];
-    const log = readLog(numbers.map((text, i) => `${i},${text}`).join('\n'), {
+    const log = readLog(numbers.map((text, i) => `${i},${text}\n`).join(''), {
       time: { column: 1, unit: 's' },
       channels: { thrust: { column: 2, unit: 'N' } },
     });
@@ -119,6 +126,36 @@ describe('what is wrong is counted and listed', () => {
     expect(log.channels.thrust.values.at(-1)).toBe(269);
     const whole = base(`${rows(70, (i) => `${100 + i},${200 + i},${300 + i}`)}\n170,270,370`);
     expect(whole.channels.thrust.values.at(-1)).toBe(270);
+  });
+
+  test.each([
+    ['fewer decimals than all above', (i: number) => `${900 + i},${(1.5 * i).toFixed(2)}`, '990,135.0', 1],
+    ['as many decimals as all above', (i: number) => `${900 + i},${(1.5 * i).toFixed(2)}`, '990,135.00', 0],
+    [
+      'a whole number shorter than the longest above',
+      (i: number) => `${900 + i},${i % 3 ? 195 : 5}`,
+      '990,19',
+      1,
+    ],
+    ['a whole number as long as any above', (i: number) => `${900 + i},${i % 3 ? 195 : 5}`, '990,195', 0],
+    ['fewer digits of many', (i: number) => `${900 + i},${Math.sqrt(i + 3)}`, '990,9.64', 1],
+    ['a delimiter after it', (i: number) => `${900 + i},${i % 3 ? 195 : 5},`, '990,19,', 0],
+    ['a quote that never closes', (i: number) => `"${900 + i}","${195 + i}"`, '"990","28', 1],
+  ])('a last number without a line end: %s', (_, line, end, dropped) => {
+    const log = readLog(`${rows(90, line)}\n${end}`, {
+      time: { column: 1, unit: 'ms' },
+      channels: { thrust: { column: 2, unit: 'N' } },
+    });
+    expect(log.report.dropped).toBe(dropped);
+    expect(log.channels.thrust.values.length).toBe(91 - dropped);
+  });
+
+  test('a comment after the numbers and a bare carriage return between two rows cost no sample', () => {
+    const log = base('0,1,2\n1,2,3 # valve\r\n2,3,4\r3,4,5\n4,5,6\n');
+    expect([...log.channels.thrust.values]).toEqual([1, 2, 3, 4, 5]);
+    expect([...log.channels.pressure.values]).toEqual([2e5, 3e5, 4e5, 5e5, 6e5]);
+    expect(counted(log, 'comment')).toBe(1);
+    expect(log.report.dropped).toBe(0);
   });
 
   test('several sensors at different rates each keep their own samples', () => {
@@ -241,12 +278,17 @@ describe('sources', () => {
       whole.channels.thrust.values,
     );
     expect((await readLog([wide])).channels.thrust.values[5]).toBe(35 % 13);
+    // Without its mark, and in a first piece of one byte.
+    expect((await readLog([wide.subarray(2)])).channels.thrust.values[5]).toBe(35 % 13);
+    expect((await readLog([wide.subarray(0, 1), wide.subarray(1)])).channels.thrust.values[5]).toBe(35 % 13);
   });
 });
 
 describe('refusals', () => {
   test.each([
-    ['an empty text', () => readLog(''), 'log-columns'],
+    ['an empty text', () => readLog(''), 'log-empty'],
+    ['a byte-order mark alone', () => readLog('\ufeff'), 'log-empty'],
+    ['headings and no row', () => readLog('t (s),thrust (N)\n'), 'log-empty'],
     [
       'no number at all',
       () =>

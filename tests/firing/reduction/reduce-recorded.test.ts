@@ -29,8 +29,8 @@ const cell: LineCalibration = {
 };
 const hanaro = (file: string, left: LineCalibration, right: LineCalibration): Log =>
   calibrate(readLog(recordedLog(file)), {
-    'pressure pressure_left': left,
-    'pressure pressure_right': right,
+    pressure_left: left,
+    pressure_right: right,
     thrust: cell,
   });
 
@@ -71,9 +71,7 @@ describe.skipIf(!logsPresent)('recorded firings through the whole chain', () => 
     // The case divides by gauge pressure; from vacuum it is some 5 % less.
     expect(reduced.thrustCoefficient).toBeGreaterThan(1.33);
     expect(reduced.thrustCoefficient).toBeLessThan(1.46);
-    expect(reduced.record.history.join('\n')).toMatch(
-      /mean of pressure pressure_left and pressure pressure_right/,
-    );
+    expect(reduced.record.history.join('\n')).toMatch(/mean of pressure_left and pressure_right/);
   });
 
   test('an over-pressure with the load cell broken gives no result, and says why', () => {
