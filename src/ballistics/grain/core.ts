@@ -1,7 +1,7 @@
 import type { QuantityInput } from '../../units';
 import { ball } from './ball';
 import { partialCore, throughCore } from './bore';
-import { readAngle, readCount, readLength, requireFit } from './measure';
+import { readAngle, readCount, readLength, refused, requireFit } from './measure';
 import { arc, line, type Outline, outline } from './outline';
 import { clippedOutline } from './outline-clip';
 import { circleOutline, finOutline } from './outline-shapes';
@@ -184,12 +184,10 @@ export function finCore(
     name,
     place: ({ radius, length }) => {
       const [from, to] = extentOf(context, options, length);
-      const o = clipped(
-        context,
-        'tipDiameter',
-        finOutline(count, half, tip, options.tip ?? 'square', angle),
-        radius,
-      );
+      const fins = finOutline(count, half, tip, options.tip ?? 'square', angle);
+      if (fins === undefined)
+        throw refused(context, 'thickness', options.thickness, 'fins that leave propellant between them');
+      const o = clipped(context, 'tipDiameter', fins, radius);
       return from <= 0 && to >= length
         ? throughCore(name, o, length, angle)
         : partialCore(name, o, from, to, length, angle);

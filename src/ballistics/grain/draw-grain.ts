@@ -57,7 +57,7 @@ export function drawGrain(grain: Grain, options: DrawGrainOptions = {}): string 
       : readAngle('drawGrain', 'angle', options.angle);
   const count = readCount('drawGrain', 'fronts', options.fronts ?? 8, 1);
   requireFit(count <= 40, 'drawGrain', 'fronts', options.fronts, 'at most 40 fronts');
-  const depth = deepestInSight(field.depth, envelope, z, angle);
+  const depth = deepestInSight(field.opensAt, envelope, z, angle);
   const step = roundStep(depth / count);
   const fronts = Array.from({ length: Math.ceil(depth / step) }, (_, k) => (k + 1) * step);
 

@@ -13,6 +13,8 @@ export interface DepthField {
   readonly sources: readonly LitSource[];
   readonly foot: Float64Array;
   readonly depth: (x: number, y: number, z: number) => number;
+  /** The same, but what lies inside a buried cavity opens no earlier than the cavity lights. */
+  readonly opensAt: (x: number, y: number, z: number) => number;
   readonly footLitAt: () => number;
   readonly footSource: () => number;
 }
@@ -29,32 +31,37 @@ export function depthField(lit: readonly LitSource[], tie = 0): DepthField {
   const foot = new Float64Array(3);
   const trial = new Float64Array(3);
   let source = 0;
+  const depth: DepthField['depth'] = (x, y, z) => {
+    let best = Number.MAX_VALUE;
+    for (let i = 0; i < n; i++) {
+      const radius = bounds[4 * i + 3];
+      if (radius >= 0) {
+        const room = best - litAt[i] + radius;
+        const dx = x - bounds[4 * i];
+        const dy = y - bounds[4 * i + 1];
+        const dz = z - bounds[4 * i + 2];
+        if (room <= 0 || dx * dx + dy * dy + dz * dz > room * room) continue;
+      }
+      const d = nearest[i](x, y, z, trial) + litAt[i];
+      if (d < best - tie) {
+        best = d;
+        source = i;
+        foot[0] = trial[0];
+        foot[1] = trial[1];
+        foot[2] = trial[2];
+      }
+    }
+    return best;
+  };
   return {
     sources: lit,
     foot,
     footLitAt: () => litAt[source],
     footSource: () => source,
-    depth: (x, y, z) => {
-      let best = Number.MAX_VALUE;
-      for (let i = 0; i < n; i++) {
-        const radius = bounds[4 * i + 3];
-        if (radius >= 0) {
-          const room = best - litAt[i] + radius;
-          const dx = x - bounds[4 * i];
-          const dy = y - bounds[4 * i + 1];
-          const dz = z - bounds[4 * i + 2];
-          if (room <= 0 || dx * dx + dy * dy + dz * dz > room * room) continue;
-        }
-        const d = nearest[i](x, y, z, trial) + litAt[i];
-        if (d < best - tie) {
-          best = d;
-          source = i;
-          foot[0] = trial[0];
-          foot[1] = trial[1];
-          foot[2] = trial[2];
-        }
-      }
-      return best;
+    depth,
+    opensAt: (x, y, z) => {
+      const found = depth(x, y, z);
+      return litAt[source] > 0 ? Math.max(found, litAt[source]) : found;
     },
   };
 }

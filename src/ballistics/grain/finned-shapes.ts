@@ -40,15 +40,18 @@ function finnedGrain(
 }
 
 function straightFins(context: string, name: string, fins: Fins, radius: number, length: number): Source {
+  const field = name === 'slots' ? 'slotWidth' : 'finThickness';
+  const width = `${2e3 * fins.halfWidth} mm`;
   requireFit(
     fins.halfWidth < fins.tip * Math.sin(Math.PI / Math.max(fins.count, 2)),
     context,
-    name === 'slots' ? 'slotWidth' : 'finThickness',
-    `${2e3 * fins.halfWidth} mm`,
+    field,
+    width,
     'fins that leave propellant between them',
   );
-  const o = clippedOutline(finOutline(fins.count, fins.halfWidth, fins.tip, fins.end), radius);
-  if (o === undefined) throw refused(context, name, fins, 'fins inside the grain');
+  const whole = finOutline(fins.count, fins.halfWidth, fins.tip, fins.end);
+  const o = whole === undefined ? undefined : clippedOutline(whole, radius);
+  if (o === undefined) throw refused(context, field, width, 'fins that leave propellant between them');
   return fins.from <= 0 && fins.to >= length
     ? throughCore(name, o, length, 0)
     : partialCore(name, o, fins.from, fins.to, length, 0);

@@ -27,7 +27,7 @@ function burningSpan(a: number, b: number, c: number, w: number): number {
 }
 
 /** First index with levels[i] >= depth. */
-function firstAtLeast(levels: Float64Array, depth: number): number {
+export function firstAtLeast(levels: Float64Array, depth: number): number {
   let low = 0;
   let high = levels.length;
   while (low < high) {

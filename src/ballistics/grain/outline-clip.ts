@@ -40,13 +40,13 @@ function crossings(e: OutlineElement, radius: number): number[] {
 
 /**
  * The part of the outline inside the circle, closed along the circle where it was cut.
- * Undefined when nothing of it is inside. A copy of a fold is cut as a closed loop of its own; a chain that only
- * closes with its neighbours is unfolded first.
+ * Undefined when nothing of it is inside. A copy of a fold is cut as a loop of its own; a chain that only closes with its
+ * neighbours is cut alone where its ends are inside, else unfolded first.
  */
 export function clippedOutline(o: Outline, radius: number): Outline | undefined {
   if (o.sheet || outlineReach(o) <= radius * (1 + 1e-9)) return o;
-  const closed = o.elements.length > 0 && closes(o.elements);
-  const from = closed ? o : unfolded(o);
+  const alone = o.elements.length > 0 && (closes(o.elements) || endsInside(o.elements, radius));
+  const from = alone ? o : unfolded(o);
   const kept: OutlineElement[] = [];
   const exits: number[] = [];
   const entries: number[] = [];
@@ -75,4 +75,11 @@ const closes = (elements: readonly OutlineElement[]): boolean => {
   const first = elements[0];
   const last = elements[elements.length - 1];
   return Math.hypot(elementX(first, 0) - elementX(last, 1), elementY(first, 0) - elementY(last, 1)) < 1e-9;
+};
+
+const endsInside = (elements: readonly OutlineElement[], radius: number): boolean => {
+  const first = elements[0];
+  const last = elements[elements.length - 1];
+  const reach = (e: OutlineElement, u: number): number => Math.hypot(elementX(e, u), elementY(e, u));
+  return reach(first, 0) < radius && reach(last, 1) < radius;
 };

@@ -46,6 +46,43 @@ function axisBox(o: Outline): readonly [number, number, number, number] | undefi
   return [a.x0, a.x1, a.y0, c.y0];
 }
 
+/**
+ * Distance to a square fin whose sides begin at `root`, where they meet its neighbours', for points of its own sector: nothing
+ * is left of the neighbours' there but the corner at the root.
+ */
+function finDistance(root: number, tip: number, half: number): PlaneDistance {
+  return (x, y, foot) => {
+    const side = y < 0 ? -half : half;
+    const aside = Math.abs(y) - half;
+    if (aside > 0 || x > tip) {
+      const fx = Math.min(x, tip);
+      const fy = aside > 0 ? side : y;
+      foot[0] = fx;
+      foot[1] = fy;
+      return Math.sqrt((x - fx) * (x - fx) + (y - fy) * (y - fy));
+    }
+    const fx = Math.max(x, root);
+    const toSide = Math.sqrt((fx - x) * (fx - x) + aside * aside);
+    if (toSide <= tip - x) {
+      foot[0] = fx;
+      foot[1] = side;
+      return -toSide;
+    }
+    foot[0] = tip;
+    foot[1] = y;
+    return x - tip;
+  };
+}
+
+/** Root, tip and half width of an outline that is one of several square fins, if it is. */
+function squareFin(o: Outline): readonly [number, number, number] | undefined {
+  const [a, b, c] = o.elements;
+  if (o.elements.length !== 3 || o.sheet || o.fold < 2) return undefined;
+  if (a?.kind !== 'line' || b?.kind !== 'line' || c?.kind !== 'line') return undefined;
+  const level = a.y0 === a.y1 && b.x0 === b.x1 && c.y0 === c.y1 && a.y0 === -c.y0;
+  return level && a.x1 > a.x0 && c.y0 > 0 ? [a.x0, a.x1, c.y0] : undefined;
+}
+
 // Numbers stored per element: kind, then line (x0 y0 dx dy 1/len2) or arc (cx cy radius midX midY cosHalf side),
 // then the ends (xa ya turnA normalAx normalAy, xb yb turnB normalBx normalBy).
 const STRIDE = 20;
@@ -177,10 +214,13 @@ export function planeDistance(o: Outline): PlaneDistance {
   const [only] = o.elements;
   let base: PlaneDistance;
   const box = axisBox(o);
+  const fin = squareFin(o);
   if (o.elements.length === 1 && only?.kind === 'arc' && Math.abs(only.sweep) >= 2 * Math.PI - 1e-12) {
     base = circleDistance(only.cx, only.cy, only.radius, only.sweep > 0 ? 1 : -1);
   } else if (box !== undefined) {
     base = boxDistance(...box);
+  } else if (fin !== undefined) {
+    base = finDistance(...fin);
   } else base = elementsDistance(o);
   return o.fold === 1 && o.phase === 0 ? base : foldedDistance(base, o.fold, o.phase);
 }

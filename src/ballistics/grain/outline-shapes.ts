@@ -8,25 +8,39 @@ export const circleOutline = (radius: number, cx = 0, cy = 0): Outline =>
 export const annulusOutline = (inner: number, outer: number): Outline =>
   outline([arc(0, 0, outer, 0, 2 * Math.PI), arc(0, 0, inner, 0, -2 * Math.PI)]);
 
-/** `count` fins that stand on the axis and end at `tip`, square, or round with the fin's half width. */
+/**
+ * `count` fins that stand on the axis and end at `tip`, square, or round with the fin's half width. Fins meet where their sides
+ * do, between two of them, so that what they share about the axis is open once. Undefined when square fins leave nothing between them.
+ */
 export function finOutline(
   count: number,
   halfWidth: number,
   tip: number,
   end: 'square' | 'round',
   phase = 0,
-): Outline {
+): Outline | undefined {
   const h = halfWidth;
-  const elements: OutlineElement[] =
-    end === 'square'
-      ? [line(0, -h, tip, -h), line(tip, -h, tip, h), line(tip, h, 0, h), line(0, h, 0, -h)]
-      : [
-          line(0, -h, tip - h, -h),
-          arc(tip - h, 0, h, -Math.PI / 2, Math.PI),
-          line(tip - h, h, 0, h),
-          line(0, h, 0, -h),
-        ];
-  return outline(elements, { fold: count, phase });
+  // Where the sides of neighbours meet, along the fin; a single fin begins at the axis, two stand back to back.
+  const root = count > 2 ? h / Math.tan(Math.PI / count) : 0;
+  const base = count === 1 ? [line(0, h, 0, -h)] : [];
+  const chain = (elements: readonly OutlineElement[]): Outline =>
+    outline([...elements, ...base], { fold: count, phase });
+  if (end === 'square') {
+    if (root >= tip) return undefined;
+    return chain([line(root, -h, tip, -h), line(tip, -h, tip, h), line(tip, h, root, h)]);
+  }
+  const centre = tip - h;
+  if (root < centre)
+    return chain([
+      line(root, -h, centre, -h),
+      arc(centre, 0, h, -Math.PI / 2, Math.PI),
+      line(centre, h, root, h),
+    ]);
+  // Wide fins: their round tips meet before their sides would.
+  const s = centre * Math.sin(Math.PI / count);
+  const notch = centre * Math.cos(Math.PI / count) + Math.sqrt(h * h - s * s);
+  const turn = Math.atan2(notch * Math.sin(Math.PI / count), notch * Math.cos(Math.PI / count) - centre);
+  return chain([arc(centre, 0, h, -turn, 2 * turn)]);
 }
 
 /** A star by the parameters of NASA SP-8076; angles in rad. Undefined when the sides do not meet. */

@@ -1,5 +1,6 @@
 // Port area and perimeter of cross-sections against burned depth.
 import type { DepthField } from './field';
+import { firstAtLeast } from './front-tally';
 import type { Envelope } from './source';
 import type { Wedge } from './symmetry';
 import { wallRadius } from './wall-exposure';
@@ -27,29 +28,67 @@ export function portStation(
   const radius = wallRadius(e, z);
   const columns = wedge.axisymmetric ? 1 : spokes;
   const turn = wedge.angle / columns;
-  const at = (i: number, j: number): number => {
+  const row = (i: number): Ring => {
+    const depth = new Float64Array(columns + 1);
+    const floor = new Float64Array(columns + 1);
     const r = (radius * i) / rings;
-    const a = wedge.from + j * turn;
-    return field.depth(r * Math.cos(a), r * Math.sin(a), z);
+    for (let j = 0; j <= columns; j++) {
+      const a = wedge.from + j * turn;
+      depth[j] = field.depth(r * Math.cos(a), r * Math.sin(a), z);
+      if (depth[j] < field.footLitAt()) floor[j] = field.footLitAt();
+    }
+    return { depth, floor };
   };
-  let inner = Float64Array.from({ length: columns + 1 }, (_, j) => at(0, j));
+  let inner = row(0);
   for (let i = 1; i <= rings; i++) {
-    const outer = Float64Array.from({ length: columns + 1 }, (_, j) => at(i, j));
+    const outer = row(i);
     const r0 = (radius * (i - 1)) / rings;
     const r1 = (radius * i) / rings;
     for (let j = 0; j < columns; j++) {
       const area = (wedge.copies * turn * (r1 * r1 - r0 * r0)) / 2;
-      if (wedge.axisymmetric) {
-        ring(inner[j], outer[j], r0, r1, wedge.angle, levels, propellant, perimeter);
-        continue;
+      // Below its floor a cell holds a buried cavity that is not lit: what is inside opens at the floor, not by its distance.
+      const floor = Math.max(
+        inner.floor[j],
+        outer.floor[j],
+        inner.floor[j + 1] ?? 0,
+        outer.floor[j + 1] ?? 0,
+      );
+      const split = floor > 0 ? firstAtLeast(levels, floor) : 0;
+      for (const [from, to, least] of [
+        [0, split, floor],
+        [split, n, Number.NEGATIVE_INFINITY],
+      ] as const) {
+        if (from === to) continue;
+        const some = levels.subarray(from, to);
+        const left = propellant.subarray(from, to);
+        const edge = perimeter.subarray(from, to);
+        const at = ({ depth, floor: own }: Ring, k: number): number =>
+          own[k] > 0 ? Math.max(depth[k], least) : depth[k];
+        if (wedge.axisymmetric) ring(at(inner, j), at(outer, j), r0, r1, wedge.angle, some, left, edge);
+        else
+          cell(
+            [at(inner, j), at(outer, j), at(outer, j + 1), at(inner, j + 1)],
+            area,
+            r0,
+            r1,
+            turn,
+            wedge.copies,
+            some,
+            left,
+            edge,
+          );
       }
-      const corners = [inner[j], outer[j], outer[j + 1], inner[j + 1]] as [number, number, number, number];
-      cell(corners, area, r0, r1, turn, wedge.copies, levels, propellant, perimeter);
     }
     inner = outer;
   }
   const whole = Math.PI * radius * radius;
   return { position: z, area: propellant.map((p) => Math.max(0, whole - p)), perimeter };
+}
+
+/** Depths around one ring, and where a point lies in a buried cavity the depth at which that lights, else 0. */
+interface Ring {
+  readonly depth: Float64Array;
+  readonly floor: Float64Array;
 }
 
 /** Depth runs from d0 at r0 to d1 at r1 all around: the front is a circle. */

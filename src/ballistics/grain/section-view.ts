@@ -42,7 +42,7 @@ const path = (view: SectionView, grid: FieldGrid, level: number): string =>
 
 /** Bands from the deepest front to the port, each drawn over the one before. `fronts` are depths, ascending. */
 export function frontBands(view: SectionView, field: DepthField, fronts: readonly number[]): string {
-  const grid = sampled(view, field.depth);
+  const grid = sampled(view, field.opensAt);
   const last = Math.max(1, fronts.length - 1);
   const bands = fronts
     .map((w, k) => `<path class="front" style="--t:${(k / last).toFixed(3)}" d="${path(view, grid, w)}"/>`)

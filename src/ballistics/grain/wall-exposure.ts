@@ -32,7 +32,7 @@ export function wallExposure(
 
 function wallDepth(field: DepthField, e: Envelope, angle: number, z: number): number {
   const r = wallRadius(e, z);
-  return Math.max(0, field.depth(r * Math.cos(angle), r * Math.sin(angle), z));
+  return Math.max(0, field.opensAt(r * Math.cos(angle), r * Math.sin(angle), z));
 }
 
 /** The least depth on the wall: the grid's best points, then a shrinking search around each. */
