@@ -99,8 +99,8 @@ export const boundaryLayerDischargeCoefficient = /* @__PURE__ */ formula({
   ],
   valid: [
     ({ throatReynolds }) =>
-      (throatReynolds >= 2.1e4 && throatReynolds <= 3.2e7) ||
-      'the fit covers Reynolds numbers from 2.1e4 to 3.2e7, curvature of twice the throat diameter, and a smooth wall',
+      (throatReynolds >= 2.1e4 && throatReynolds <= 1.4e6) ||
+      'the fit covers Reynolds numbers from 2.1e4 to 1.4e6, curvature of twice the throat diameter, and a smooth wall',
   ],
   si: ({ throatReynolds }) => 1 - 3.412 / Math.sqrt(throatReynolds),
   solve: { throatReynolds: (value) => (3.412 / (1 - value)) ** 2 },

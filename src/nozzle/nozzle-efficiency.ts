@@ -33,6 +33,27 @@ export const deliveredThrustCoefficient = /* @__PURE__ */ formula({
   },
 });
 
+/**
+ * Velocity coefficient: exhaust velocity over the ideal one, from the nozzle efficiency, which is the ratio of the
+ * enthalpies turned into motion.
+ *
+ * @throws MeopError `out-of-domain` for an efficiency not above 0 and at most 1
+ * @example velocityCoefficient({ nozzleEfficiency: 0.95 }) // => 0.974679434
+ */
+export const velocityCoefficient = /* @__PURE__ */ formula({
+  name: 'velocityCoefficient',
+  title: 'Velocity coefficient from nozzle efficiency',
+  equation: 'ζ_v = √(η_n)',
+  source: 'Definition: kinetic energy goes with the square of velocity (any gas-turbine or rocket text)',
+  inputs: {
+    nozzleEfficiency: ratio('η_n', 'actual over ideal drop of enthalpy', { above: 0, max: 1 }),
+  },
+  output: ratio('ζ_v', 'actual over ideal exhaust velocity'),
+  example: { nozzleEfficiency: 0.95 },
+  si: ({ nozzleEfficiency }) => Math.sqrt(nozzleEfficiency),
+  solve: { nozzleEfficiency: (value) => value * value },
+});
+
 /** One named loss of a nozzle. */
 export interface NozzleLoss {
   readonly name: string;

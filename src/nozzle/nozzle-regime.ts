@@ -9,7 +9,7 @@ import {
 } from '../units';
 import { idealNozzle } from './ideal-nozzle';
 import { type DivergentBehaviour, type NozzleRegime, nozzleFlowSi } from './nozzle-flow';
-import type { SeparationCriterion } from './separation';
+import { type SeparationCriterion, separationCriteria } from './separation';
 
 /** What {@link nozzleRegime} needs. */
 export interface NozzleRegimeOptions {
@@ -19,7 +19,7 @@ export interface NozzleRegimeOptions {
   /** Chamber stagnation pressure. */
   readonly chamberPressure: QuantityInput<'absolute pressure'>;
   readonly ambientPressure: QuantityInput<'absolute pressure'>;
-  /** Rule for where the stream leaves the wall; default `summerfield`. The rules differ by a fifth: see {@link separationPressure}. */
+  /** Rule for where the stream leaves the wall; default `summerfield`. The rules differ by a fifth and more: see {@link separationPressure}. */
   readonly criterion?: SeparationCriterion;
   /** Whether the divergent part recovers pressure behind a shock; default `recovers`, the textbook nozzle. */
   readonly divergent?: DivergentBehaviour;
@@ -56,7 +56,7 @@ export interface NozzleRegimeResult {
  *
  * Source: isentropic flow and normal shock (NACA Report 1135, 1953); separation by the criterion named.
  *
- * @throws MeopError `out-of-domain` for γ not above 1, an exit smaller than the throat, negative pressures
+ * @throws MeopError `out-of-domain` for γ not above 1, an exit smaller than the throat, negative pressures, a rule that does not exist
  * @example nozzleRegime({ gamma: 1.2, expansionRatio: 6, chamberPressure: '5 MPa', ambientPressure: '1 atm' }).regime // => 'under-expanded'
  */
 export function nozzleRegime(options: NozzleRegimeOptions): NozzleRegimeResult {
@@ -74,6 +74,11 @@ export function nozzleRegime(options: NozzleRegimeOptions): NozzleRegimeResult {
     throw outside('expansionRatio', options.expansionRatio, 'at least 1, exit over throat area,');
   if (!(chamber > 0)) throw outside('chamberPressure', options.chamberPressure, 'above 0 MPa');
   if (!(ambient >= 0)) throw outside('ambientPressure', options.ambientPressure, 'at least 0 MPa');
+
+  if (!separationCriteria.includes(criterion))
+    throw outside('criterion', criterion, `one of ${separationCriteria.join(', ')}`);
+  if (divergent !== 'recovers' && divergent !== 'stalled')
+    throw outside('divergent', divergent, "'recovers' or 'stalled'");
 
   const nozzle = idealNozzle(gamma, expansionRatio);
   const out = new Float64Array(5);

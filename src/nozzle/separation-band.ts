@@ -10,7 +10,7 @@ import {
   unitOf,
 } from '../units';
 import { vacuumThrustCoefficientAt } from './ideal-nozzle';
-import { type SeparationCriterion, separationMachSi } from './separation';
+import { type SeparationCriterion, separationCriteria, separationMachSi } from './separation';
 
 /** What {@link separationPressure} needs. */
 export interface SeparationPressureOptions {
@@ -48,12 +48,11 @@ export interface SeparationBand {
   toString(): string;
 }
 
-const criteria: readonly SeparationCriterion[] = ['summerfield', 'schmucker', 'kalt-badal'];
-
 /**
  * Wall pressure at which an over-expanded stream separates: a band of published rules, since no one of them is right.
  *
- * Source: the rules as given at {@link summerfieldSeparationRatio}, {@link schmuckerSeparationRatio}, {@link kaltBadalSeparationRatio}.
+ * Source: the rules as given at {@link summerfieldSeparationRatio}, {@link schmuckerSeparationRatio}, {@link kaltBadalSeparationRatio},
+ * {@link schillingSeparationRatio} and {@link starkSeparationRatio}.
  *
  * @throws MeopError `out-of-domain` for γ not above 1, an exit smaller than the throat, or an ambient pressure not above 0 or not below half of the chamber pressure
  * @example separationPressure({ gamma: 1.2, chamberPressure: '300 psi', ambientPressure: '14.7 psi' }).predictions[0].pressure.in('psi') // => 5.88
@@ -83,7 +82,7 @@ export function separationPressure(options: SeparationPressureOptions): Separati
     'separationPressure',
   );
   const show = unitOf(unit.text);
-  const predictions = criteria.map((criterion): SeparationPrediction => {
+  const predictions = separationCriteria.map((criterion): SeparationPrediction => {
     const mach = separationMachSi(gamma, ambient / chamber, criterion);
     const wall = isentropicPressureRatioSi(mach, gamma) * chamber;
     const areaRatio = areaRatioSi(mach, gamma);
@@ -99,6 +98,8 @@ export function separationPressure(options: SeparationPressureOptions): Separati
     };
   });
   const sorted = [...predictions].sort((a, b) => a.pressure.si - b.pressure.si);
+  const lowest = sorted[0].pressure;
+  const highest = sorted[sorted.length - 1].pressure;
   const separated = predictions.filter(({ separates }) => separates).length;
   const text = (): string =>
     table(
@@ -114,14 +115,23 @@ export function separationPressure(options: SeparationPressureOptions): Separati
     );
   return {
     predictions,
-    lowest: sorted[0].pressure,
-    highest: sorted[sorted.length - 1].pressure,
+    lowest,
+    highest,
     ...(exit !== undefined && {
       verdict:
-        separated === 0 ? 'attached' : separated === criteria.length ? 'separated' : 'the rules disagree',
+        separated === 0
+          ? 'attached'
+          : separated === separationCriteria.length
+            ? 'separated'
+            : 'the rules disagree',
     }),
     cautions: [
-      'the rules differ by 15 to 20 %; throats under about 20 mm lie outside the tests they were fitted to',
+      `the rules differ by ${((highest.si / lowest.si - 1) * 100).toFixed(0)} % here; throats under about 20 mm lie outside the tests they were fitted to`,
+      ...(predictions.some(({ mach }) => mach < 1.5)
+        ? [
+            'some rule puts separation below Mach 1.5, outside the tests: so near the throat no rule is to be trusted',
+          ]
+        : []),
     ],
     toString: text,
     ...{ [Symbol.for('nodejs.util.inspect.custom')]: text },

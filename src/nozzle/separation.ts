@@ -3,7 +3,16 @@ import { isentropicPressureRatioSi, machFromPressureRatioSi } from '../thermo';
 import { formula, ratio } from '../units';
 
 /** A published rule for the wall pressure at which the stream leaves the wall of an over-expanded nozzle. */
-export type SeparationCriterion = 'summerfield' | 'schmucker' | 'kalt-badal';
+export type SeparationCriterion = 'summerfield' | 'schmucker' | 'kalt-badal' | 'schilling' | 'stark';
+
+/** Every rule of {@link SeparationCriterion}, in the order in which {@link separationPressure} reports them. */
+export const separationCriteria: readonly SeparationCriterion[] = [
+  'summerfield',
+  'schmucker',
+  'kalt-badal',
+  'schilling',
+  'stark',
+];
 
 /**
  * Summerfield's rule: the stream separates where the wall pressure has fallen to 0.4 of ambient. One number for all
@@ -61,8 +70,46 @@ export const kaltBadalSeparationRatio = /* @__PURE__ */ formula({
 });
 
 /**
- * Mach number at which an attached stream would separate, by a criterion; plain numbers, unchecked. Schmucker's criterion
- * allows no pressure rise below Mach 1.064: where it would put separation there, that is the answer.
+ * Schilling's criterion for conical nozzles, in chamber over ambient pressure.
+ *
+ * @throws MeopError `out-of-domain` for a chamber pressure not above ambient
+ * @example schillingSeparationRatio({ chamberOverAmbient: 20 }) // => 0.3599624
+ */
+export const schillingSeparationRatio = /* @__PURE__ */ formula({
+  name: 'schillingSeparationRatio',
+  title: 'Separation pressure over ambient, Schilling, cone',
+  equation: 'p_sep/p_a = 0.541·(p_c/p_a)^(−0.136)',
+  source:
+    'M. T. Schilling, Flow separation in a rocket nozzle, thesis, University of Buffalo (1962), conical nozzles (formula from memory)',
+  inputs: { chamberOverAmbient: ratio('p_c/p_a', 'chamber over ambient pressure', { above: 1 }) },
+  output: ratio('p_sep/p_a', 'separation over ambient pressure'),
+  example: { chamberOverAmbient: 20 },
+  si: ({ chamberOverAmbient }) => 0.541 * chamberOverAmbient ** -0.136,
+  solve: { chamberOverAmbient: (value) => (value / 0.541) ** (-1 / 0.136) },
+});
+
+/**
+ * Stark's criterion, with the Mach number of the attached stream at the point of separation (not the exit Mach number).
+ *
+ * @throws MeopError `out-of-domain` for a Mach number of 1 or below
+ * @example starkSeparationRatio({ mach: 2.5 }) // => 0.4188790
+ */
+export const starkSeparationRatio = /* @__PURE__ */ formula({
+  name: 'starkSeparationRatio',
+  title: 'Separation pressure over ambient, Stark',
+  equation: 'p_sep/p_a = π / (3·M)',
+  source: 'R. Stark, flow separation in rocket nozzles, AIAA 2013-3840 (2013) (formula from memory)',
+  inputs: { mach: ratio('M', 'Mach number at separation', { above: 1 }) },
+  output: ratio('p_sep/p_a', 'separation over ambient pressure'),
+  example: { mach: 2.5 },
+  valid: [({ mach }) => mach >= 1.5 || 'below Mach 1.5 the criterion is outside the tests it was fitted to'],
+  si: ({ mach }) => Math.PI / (3 * mach),
+  solve: { mach: (value) => Math.PI / (3 * value) },
+});
+
+/**
+ * Mach number at which an attached stream would separate, by a criterion; plain numbers, unchecked. Schmucker's and Stark's
+ * criteria allow no pressure rise below Mach 1.064 and 1.047: where they would put separation there, that is the answer.
  *
  * @example separationMachSi(1.2, 0.049, 'summerfield') // => 3.042789
  */
@@ -73,20 +120,26 @@ export function separationMachSi(
 ): number {
   if (criterion === 'summerfield') return machFromPressureRatioSi(0.4 * ambientOverChamber, gamma);
   if (criterion === 'kalt-badal') return machFromPressureRatioSi((2 / 3) * ambientOverChamber ** 1.2, gamma);
-  // Schmucker: p(M)/p_c = (p_a/p_c)·(1.88·M − 1)^(−0.64); the logarithms differ by a function that falls from Mach 1.064,
-  // where the criterion gives no pressure rise at all.
-  const least = 2 / 1.88;
+  if (criterion === 'schilling') return machFromPressureRatioSi(0.541 * ambientOverChamber ** 1.136, gamma);
+  // p(M)/p_c = (p_a/p_c)·(a·M − b)^(−n), Schmucker (1.88, 1, 0.64) or Stark (3/π, 0, 1). The logarithms differ by a function
+  // that falls from a·M − b = 1 on, where the criterion gives no pressure rise at all.
+  const stark = criterion === 'stark';
+  const a = stark ? 3 / Math.PI : 1.88;
+  const b = stark ? 0 : 1;
+  const n = stark ? 1 : 0.64;
+  const least = (1 + b) / a;
   if (isentropicPressureRatioSi(least, gamma) <= ambientOverChamber) return least;
   const power = gamma / (gamma - 1);
   const t = (gamma - 1) / 2;
   const wanted = Math.log(ambientOverChamber);
+  const value = (mach: number): number =>
+    -power * Math.log1p(t * mach * mach) + n * Math.log(a * mach - b) - wanted;
   let upper = 4;
-  while (-power * Math.log1p(t * upper * upper) + 0.64 * Math.log(1.88 * upper - 1) > wanted) upper *= 2;
+  while (value(upper) > 0) upper *= 2;
   return newtonBracketed(
     (mach, out) => {
-      const b = 1 + t * mach * mach;
-      out[0] = -power * Math.log1p(t * mach * mach) + 0.64 * Math.log(1.88 * mach - 1) - wanted;
-      out[1] = (-gamma * mach) / b + (0.64 * 1.88) / (1.88 * mach - 1);
+      out[0] = value(mach);
+      out[1] = (-gamma * mach) / (1 + t * mach * mach) + (n * a) / (a * mach - b);
     },
     least,
     upper,

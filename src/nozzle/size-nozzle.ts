@@ -21,8 +21,18 @@ export type SizingTarget =
   | { readonly thrust: QuantityInput<'force'> }
   | {
       readonly burningArea: QuantityInput<'area'>;
-      /** Burning rate at the chamber pressure, as the burn law gives it. */
+      /** Burning rate at the chamber pressure. */
       readonly burnRate: QuantityInput<'speed'>;
+      readonly propellantDensity: QuantityInput<'density'>;
+    }
+  | {
+      readonly burningArea: QuantityInput<'area'>;
+      /** Burning rate by Saint-Robert's law: its rate at a reference pressure, and the exponent. */
+      readonly burnLaw: {
+        readonly referenceRate: QuantityInput<'speed'>;
+        readonly referencePressure: QuantityInput<'absolute pressure'>;
+        readonly exponent: number;
+      };
       readonly propellantDensity: QuantityInput<'density'>;
     };
 
@@ -76,11 +86,14 @@ export interface SizedNozzle {
  *
  * Source: Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), chapter 3; F = C_F·p_c·A_t and ṁ = C_d·p_c·A_t/c*.
  *
- * @throws MeopError `out-of-domain` for values outside the ranges of the fields, or an ambient pressure at which the throat is not choked
+ * @throws MeopError `out-of-domain` for values outside the ranges of the fields, an ambient pressure at which the throat is not choked,
+ * or an expansion so far beyond the optimum that no thrust is left
  * @example sizeNozzle({ target: { thrust: '750 N' }, chamberPressure: '5 MPa', ambientPressure: '101325 Pa', gamma: 1.13, characteristicVelocity: '900 m/s' }).throatDiameter.in('mm') // => 11.01778
  */
 export function sizeNozzle(options: SizeNozzleOptions): SizedNozzle {
   const { target } = options;
+  if (typeof target !== 'object' || target === null)
+    throw outside('target', target, 'a thrust, or a burning area with its burn rate or law,');
   const chamber = read('absolute pressure', 'chamberPressure', options.chamberPressure, 0);
   const ambient = readInput('absolute pressure', 'ambientPressure', options.ambientPressure, 'sizeNozzle').si;
   const gamma = read('dimensionless', 'gamma', options.gamma, 1);
@@ -124,6 +137,12 @@ export function sizeNozzle(options: SizeNozzleOptions): SizedNozzle {
     divergenceFactor: conicalDivergenceFactor.si({ halfAngle: half }),
     efficiency: efficiency * discharge,
   });
+  if (!(delivered > 0))
+    throw outside(
+      'expansionRatio',
+      expansion,
+      `less, for this ambient pressure: the full-flowing thrust coefficient would be ${delivered.toPrecision(3)}, a nozzle that pulls backwards; nozzleRegime treats the separated stream. A smaller one, near the optimum,`,
+    );
   const area = throatArea(target, { chamber, velocity, delivered, discharge });
   const flow = (discharge * chamber * area) / velocity;
   const throat = Math.sqrt((4 * area) / Math.PI);
@@ -157,8 +176,12 @@ export function sizeNozzle(options: SizeNozzleOptions): SizedNozzle {
   } satisfies Omit<SizedNozzle, 'cautions' | 'toString'>;
   const cautions = [
     ...(exitPressure < 0.4 * ambient
-      ? ['exit pressure is below 0.4 of ambient: the stream will separate']
-      : []),
+      ? [
+          'exit pressure is below 0.4 of ambient: the stream will separate and give another thrust: see nozzleRegime',
+        ]
+      : ideal.shockAtExit * chamber < ambient
+        ? ['ambient pressure is so high that a shock stands in the divergent part: see nozzleRegime']
+        : []),
     ...(half > Math.PI / 12
       ? ['a half angle above 15° costs thrust by divergence and may not hold the stream']
       : []),
@@ -191,9 +214,24 @@ function throatArea(
   if ('thrust' in target)
     return read('force', 'target.thrust', target.thrust, 0) / (state.delivered * state.chamber);
   const burning = read('area', 'target.burningArea', target.burningArea, 0);
-  const rate = read('speed', 'target.burnRate', target.burnRate, 0);
+  const rate =
+    'burnLaw' in target
+      ? rateByLaw(target.burnLaw, state.chamber)
+      : read('speed', 'target.burnRate', target.burnRate, 0);
   const density = read('density', 'target.propellantDensity', target.propellantDensity, 0);
   return (burning * rate * density * state.velocity) / (state.discharge * state.chamber);
+}
+
+function rateByLaw(
+  law: Extract<SizingTarget, { readonly burnLaw: unknown }>['burnLaw'],
+  chamber: number,
+): number {
+  const reference = read('absolute pressure', 'target.burnLaw.referencePressure', law.referencePressure, 0);
+  const { si: exponent } = readInput('dimensionless', 'target.burnLaw.exponent', law.exponent, 'sizeNozzle');
+  if (!(exponent < 1))
+    throw outside('target.burnLaw.exponent', law.exponent, 'below 1, else no chamber pressure is stable,');
+  const rate = read('speed', 'target.burnLaw.referenceRate', law.referenceRate, 0);
+  return rate * (chamber / reference) ** exponent;
 }
 
 function read(kind: NamedKind, field: string, value: unknown, above: number): number {

@@ -9,6 +9,8 @@ export type ThroatLaw =
       readonly referenceRate: QuantityInput<'speed'>;
       readonly referencePressure: QuantityInput<'absolute pressure'>;
       readonly exponent: number;
+      /** Time under gas before the wall is hot enough to recede; default 0. */
+      readonly heatingTime?: QuantityInput<'time'>;
     }
   | {
       readonly law: 'after heating';
@@ -52,19 +54,16 @@ export function throatLawSi(law: ThroatLaw): ThroatLawSi {
         rate: readInput('speed', 'referenceRate', law.referenceRate, 'throatLaw').si,
         pressure,
         exponent: readInput('dimensionless', 'exponent', law.exponent, 'throatLaw').si,
-        heatingTime: 0,
+        heatingTime: law.heatingTime === undefined ? 0 : heatingTimeOf(law.heatingTime),
       };
     }
-    case 'after heating': {
-      const heatingTime = readInput('time', 'heatingTime', law.heatingTime, 'throatLaw').si;
-      if (!(heatingTime >= 0)) throw outside('heatingTime', law.heatingTime, 'at least 0 s');
+    case 'after heating':
       return {
         rate: readInput('speed', 'rate', law.rate, 'throatLaw').si,
         pressure: 1,
         exponent: 0,
-        heatingTime,
+        heatingTime: heatingTimeOf(law.heatingTime),
       };
-    }
     default: {
       const given: unknown = Reflect.get(Object(law), 'law');
       throw new MeopError(
@@ -75,6 +74,12 @@ export function throatLawSi(law: ThroatLaw): ThroatLawSi {
       );
     }
   }
+}
+
+function heatingTimeOf(given: QuantityInput<'time'>): number {
+  const { si } = readInput('time', 'heatingTime', given, 'throatLaw');
+  if (si >= 0) return si;
+  throw outside('heatingTime', given, 'at least 0 s');
 }
 
 /**
@@ -109,7 +114,8 @@ export interface ThroatHistory {
  * Throat diameter over a pressure trace by an erosion law: the trapezoidal rule on the rate, split where the wall becomes hot
  * enough. Pressure and throat act on each other in a motor: there the simulation integrates the same law.
  *
- * @throws MeopError `out-of-domain` for series of different length, times that do not rise, or a throat that slag would close
+ * @throws MeopError `out-of-domain` for series of different length, times that do not rise, a pressure that the law cannot raise to
+ * its power, or a throat that slag would close
  * @example throatHistory({ throatDiameter: '12 mm', law: { law: 'constant', rate: '0.1 mm/s' }, time: series([0, 3], 's'), chamberPressure: seriesOf('absolute pressure', [5, 5], 'MPa') }).diameter.at(-1).in('mm') // => 12.6
  */
 export function throatHistory(options: ThroatHistoryOptions): ThroatHistory {
@@ -143,6 +149,13 @@ export function throatHistory(options: ThroatHistoryOptions): ThroatHistory {
     const before = p[i] + hot * (p[i - 1] - p[i]);
     const mean =
       0.5 * (throatRecessionRateSi(law, before, Infinity) + throatRecessionRateSi(law, p[i], Infinity));
+    if (!Number.isFinite(mean))
+      throw new MeopError(
+        'out-of-domain',
+        `throatHistory: chamberPressure: ${before} Pa and ${p[i]} Pa given at ${t[i]} s; pressures above 0 are expected: the law raises them to the power ${law.exponent}`,
+        'chamberPressure',
+        { value: p[i], expected: 'above 0 Pa' },
+      );
     diameter[i] = diameter[i - 1] + 2 * mean * hot * step;
     if (!(diameter[i] > 0))
       throw new MeopError(

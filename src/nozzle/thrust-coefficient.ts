@@ -37,6 +37,9 @@ export const thrustCoefficient = /* @__PURE__ */ formula({
     ({ gamma, expansionRatio, chamberPressure, ambientPressure }) =>
       idealNozzle(gamma, expansionRatio).exitPressureRatio * chamberPressure >= 0.4 * ambientPressure ||
       'exit pressure is below 0.4 of ambient: the stream will separate and the thrust differ: see nozzleRegime',
+    ({ gamma, expansionRatio, chamberPressure, ambientPressure }) =>
+      idealNozzle(gamma, expansionRatio).shockAtExit * chamberPressure >= ambientPressure ||
+      'ambient pressure is so high that a shock stands in the divergent part and the thrust differs: see nozzleRegime',
   ],
   si: ({ gamma, expansionRatio, chamberPressure, ambientPressure }) =>
     thrustCoefficientSi(gamma, expansionRatio, ambientPressure / chamberPressure),

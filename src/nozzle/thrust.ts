@@ -4,7 +4,6 @@ import {
   force,
   formula,
   massFlow,
-  pressureDifference,
   ratio,
   specificImpulse as specificImpulseGiven,
   speed,
@@ -86,7 +85,7 @@ export const ambientThrust = /* @__PURE__ */ formula({
   source: `${sutton}, eq. 2-14 with p_a apart`,
   inputs: {
     vacuumThrust: force('F_vac', 'thrust in a vacuum'),
-    ambientPressure: pressureDifference('p_a', 'ambient pressure, counted from vacuum', { min: 0 }),
+    ambientPressure: absolutePressure('p_a', 'ambient pressure', { min: 0 }),
     exitArea: area('A_e', 'exit area'),
   },
   output: force('F', 'thrust'),

@@ -46,7 +46,7 @@ export interface GasMixture {
  */
 export function gasMixture({ species, by }: GasMixtureOptions): GasMixture {
   if (by !== 'mole' && by !== 'mass') throw outside('by', by, "'mole' or 'mass'");
-  if (species.length === 0)
+  if (!Array.isArray(species) || species.length === 0)
     throw new MeopError(
       'missing-field',
       'gasMixture: species: none given; at least one is expected',

@@ -1,5 +1,4 @@
 import { formula, MeopError, ratio, readInput } from '../units';
-import { isentropicPressureRatioSi } from './isentropic-kernels';
 import {
   machBehindShockSi,
   machFromShockStagnationPressureRatioSi,
@@ -7,6 +6,7 @@ import {
   shockPressureRatioSi,
   shockStagnationPressureRatioSi,
 } from './normal-shock-kernels';
+import { pitotPressureRatioSi } from './pitot-pressure';
 
 const report1135 = 'NACA Report 1135 (1953), normal shock in a perfect gas';
 const inputs = {
@@ -65,6 +65,13 @@ export const normalShockTemperatureRatio = /* @__PURE__ */ formula({
   output: ratio('T2/T1', 'static temperature behind over ahead', { min: 1 }),
   example: { mach: 2, gamma: 1.4 },
   si: ({ mach, gamma }) => shockPressureRatioSi(mach, gamma) / shockDensityRatioSi(mach, gamma),
+  solve: {
+    // A quadratic in M1², whose terms without T2/T1 − 1 are gathered so that nothing cancels near Mach 1.
+    mach: (value, { gamma }) => {
+      const b = 2 * (gamma - 1) + ((value - 1) * (gamma + 1) ** 2) / (gamma - 1);
+      return value >= 1 ? Math.sqrt((b + Math.sqrt(b * b + 16 * gamma)) / (4 * gamma)) : Number.NaN;
+    },
+  },
 });
 
 /**
@@ -185,15 +192,17 @@ export function normalShock(options: NormalShockOptions): NormalShock {
       : field === 'pressureRatio'
         ? machFromNormalShockPressureRatio.si({ pressureRatio: value, gamma })
         : machFromShockStagnationPressureRatioSi(value, gamma);
-  const stagnation = shockStagnationPressureRatioSi(mach, gamma);
+  const pressureRatio = shockPressureRatioSi(mach, gamma);
+  if (!Number.isFinite(pressureRatio)) throw outside(field, value, 'small enough for finite ratios');
+  const machBehind = machBehindShockSi(mach, gamma);
   return {
     mach,
-    machBehind: machBehindShockSi(mach, gamma),
-    pressureRatio: shockPressureRatioSi(mach, gamma),
-    temperatureRatio: shockPressureRatioSi(mach, gamma) / shockDensityRatioSi(mach, gamma),
+    machBehind,
+    pressureRatio,
+    temperatureRatio: pressureRatio / shockDensityRatioSi(mach, gamma),
     densityRatio: shockDensityRatioSi(mach, gamma),
-    stagnationPressureRatio: stagnation,
-    pitotPressureRatio: stagnation / isentropicPressureRatioSi(mach, gamma),
+    stagnationPressureRatio: shockStagnationPressureRatioSi(mach, gamma),
+    pitotPressureRatio: pitotPressureRatioSi(mach, gamma),
     entropyRise: shockEntropyRiseSi(mach, gamma),
   };
 }

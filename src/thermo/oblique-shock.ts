@@ -119,6 +119,7 @@ export function obliqueShock(options: ObliqueShockOptions): ObliqueShock {
   const wanted = readInput('angle', 'deflection', options.deflection, 'obliqueShock').si;
   if (!(mach > 1)) throw outside('mach', options.mach, 'above 1');
   if (!(gamma > 1)) throw outside('gamma', options.gamma, 'above 1');
+  if (branch !== 'weak' && branch !== 'strong') throw outside('branch', branch, "'weak' or 'strong'");
   if (!(wanted >= 0)) throw outside('deflection', options.deflection, 'at least 0 deg');
   const detached = detachmentShockAngle.si({ mach, gamma });
   const greatest = deflectionSi(mach, detached, gamma);

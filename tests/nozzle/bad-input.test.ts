@@ -77,6 +77,13 @@ const calls: readonly (readonly [what: string, call: () => unknown, field: strin
   ],
   ['no species', () => thermo.gasMixture({ by: 'mole', species: [] }), 'species', /at least one/],
   [
+    'more flow than a choked stream carries',
+    () => thermo.machFromMassFlowParameter({ massFlowParameter: 0.7, gamma: 1.4, branch: 'subsonic' }),
+    'massFlowParameter',
+    /at most 0\.6847315/, // the Vandenkerckhove function at 1.4, computed with mpmath 1.3.0
+  ],
+  ['a shock too strong for doubles', () => thermo.normalShock({ mach: 1e200, gamma: 1.4 }), 'mach', /finite/],
+  [
     'a negative chamber pressure',
     () =>
       nozzle.thrustCoefficient({

@@ -112,6 +112,20 @@ const beyondMach1: readonly Form[] = [
       return density.pow(n.plus(1)).mul(pressure.pow(n.neg()));
     },
   ],
+  [
+    'T2/T1',
+    (mach, gamma) => thermo.normalShockTemperatureRatio.si({ mach, gamma }),
+    ({ m, g, b, b1 }) => m.mul(m).minus(1).mul(g.mul(2)).div(g.plus(1)).plus(1).mul(b).div(m.mul(m).mul(b1)),
+  ],
+  [
+    'Pitot p02/p1',
+    (mach, gamma) => thermo.pitotPressureRatio.si({ mach, gamma }),
+    ({ m, g, b1, n }) => {
+      const square = m.mul(m);
+      const below = square.mul(g.mul(2)).minus(g.minus(1));
+      return square.mul(b1).pow(n.plus(1)).mul(g.plus(1).div(below).pow(n));
+    },
+  ],
   ['Mach angle', (mach) => thermo.machAngle.si({ mach }), ({ m }) => atan(one.div(m.mul(m).minus(1).sqrt()))],
   [
     'Prandtl-Meyer angle',

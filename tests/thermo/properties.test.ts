@@ -105,6 +105,33 @@ describe('shocks', () => {
     );
   });
 
+  test('Mach comes back from the temperature ratio of a shock and from the Pitot pressure', () => {
+    fc.assert(
+      fc.property(gammas, fc.double({ min: 1.01, max: 50, noNaN: true }), (gamma, mach) => {
+        const { temperatureRatio, pitotPressureRatio } = thermo.normalShock({ gamma, mach });
+        // d ln(T2/T1)/d ln M1 is at least 4(γ−1)/(γ+1) at Mach 1 and 2 beyond: γ near 1 costs digits.
+        close(
+          thermo.normalShockTemperatureRatio.solveFor('mach', { result: temperatureRatio, gamma }),
+          mach,
+          8 * 2 ** -52 * Math.max(1, 1 / (gamma - 1)),
+        );
+        close(thermo.pitotPressureRatio.solveFor('mach', { result: pitotPressureRatio, gamma }), mach, 1e-14);
+      }),
+    );
+  });
+
+  test('Mach comes back from the mass-flow parameter on both branches', () => {
+    fc.assert(
+      fc.property(gammas, fc.double({ min: 1e-3, max: 20, noNaN: true }), (gamma, mach) => {
+        fc.pre(Math.abs(mach - 1) > 1e-3);
+        const massFlowParameter = thermo.massFlowParameter({ mach, gamma });
+        fc.pre(massFlowParameter > 0);
+        const branch = mach < 1 ? 'subsonic' : 'supersonic';
+        close(thermo.machFromMassFlowParameter({ massFlowParameter, gamma, branch }), mach, 1e-12);
+      }),
+    );
+  });
+
   test('weak and strong oblique shocks turn the stream alike and meet at detachment', () => {
     fc.assert(
       fc.property(

@@ -151,7 +151,7 @@ export const thrustChecks: Readonly<Record<string, Check>> = {
     const area = nozzle.ambientThrust.solveFor('exitArea', {
       result: is('force', si(i.seaLevelThrust)),
       vacuumThrust: is('force', si(i.vacuumThrust)),
-      ambientPressure: is('pressure difference', si(i.ambientPressure)),
+      ambientPressure: is('absolute pressure', si(i.ambientPressure)),
     });
     return { exitDiameter: Math.sqrt((4 * area.si) / Math.PI) };
   },

@@ -1,0 +1,48 @@
+import { MeopError, readInput } from '../units';
+import { vandenkerckhoveSi } from './isentropic-kernels';
+import { type MachBranch, machFromAreaRatioSi } from './mach-from-area-ratio';
+
+/** What {@link machFromMassFlowParameter} needs. */
+export interface MachFromMassFlowParameterOptions {
+  /** ṁ·√(R·T0)/(p0·A), above 0 and at most its value at Mach 1, the Vandenkerckhove function. */
+  readonly massFlowParameter: number;
+  /** Ratio of specific heats, above 1. */
+  readonly gamma: number;
+  /** Which of the two solutions is meant: there is no default, since either is a plausible answer. */
+  readonly branch: MachBranch;
+}
+
+/**
+ * Mach number of a stream from its mass-flow parameter: from mass flow, stagnation state and area, on the branch named.
+ *
+ * Source: NACA Report 1135 (1953); the parameter is its value at Mach 1 over the area ratio A/A*.
+ *
+ * @throws MeopError `out-of-domain` for a parameter not above 0 or above what a choked stream carries, γ not above 1, or no branch
+ * @example machFromMassFlowParameter({ massFlowParameter: 0.5110694, gamma: 1.4, branch: 'subsonic' }) // => 0.5
+ */
+export function machFromMassFlowParameter(options: MachFromMassFlowParameterOptions): number {
+  const read = (field: 'massFlowParameter' | 'gamma'): number =>
+    readInput('dimensionless', field, options[field], 'machFromMassFlowParameter').si;
+  const parameter = read('massFlowParameter');
+  const gamma = read('gamma');
+  if (!(gamma > 1)) throw outside('gamma', options.gamma, 'above 1');
+  if (options.branch !== 'subsonic' && options.branch !== 'supersonic')
+    throw outside('branch', options.branch, "'subsonic' or 'supersonic'");
+  const choked = vandenkerckhoveSi(gamma);
+  if (!(parameter > 0 && parameter <= choked))
+    throw outside(
+      'massFlowParameter',
+      options.massFlowParameter,
+      `above 0 and at most ${choked.toPrecision(7)}, where the stream is choked,`,
+    );
+  return machFromAreaRatioSi(choked / parameter, gamma, options.branch === 'supersonic');
+}
+
+function outside(field: string, value: unknown, expected: string): MeopError {
+  return new MeopError(
+    'out-of-domain',
+    `machFromMassFlowParameter: ${field}: ${String(value)} given; ${expected} is expected`,
+    field,
+    { value, expected },
+  );
+}
