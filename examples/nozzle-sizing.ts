@@ -22,7 +22,7 @@ const ambientPressure = '1 atm';
 
 console.log('— by hand —');
 console.log(String(optimumExpansionRatio.explain({ gamma, chamberPressure, ambientPressure })));
-const expansionRatio = optimumExpansionRatio({ gamma, chamberPressure, ambientPressure });
+const expansionRatio = 9.06; // as one would round it for the drawing
 console.log(String(thrustCoefficient.explain({ gamma, expansionRatio, chamberPressure, ambientPressure })));
 const divergenceFactor = conicalDivergenceFactor({ halfAngle: '15 deg' });
 const { momentum, pressure } = thrustCoefficientPartsSi(gamma, expansionRatio, 1 / 70);
@@ -95,6 +95,6 @@ ${half(bell.svgPath, false, '#b4441c')}${half(bell.svgPath, true, '#b4441c')}
 <text x="${left + 2}" y="5.5" fill="#b4441c">parabolic bell, 24° to 9°, ${bell.length.format()}</text>
 </g></svg>
 `;
-mkdirSync(new URL('./out/', import.meta.url), { recursive: true });
-writeFileSync(new URL('./out/nozzle-sizing.svg', import.meta.url), svg);
+mkdirSync('examples/out', { recursive: true });
+writeFileSync('examples/out/nozzle-sizing.svg', svg);
 console.log('profile drawn in examples/out/nozzle-sizing.svg');

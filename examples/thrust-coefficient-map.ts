@@ -118,8 +118,8 @@ ${drawn}
 <text transform="translate(20 ${(y(0.6) + y(2)) / 2}) rotate(-90)" text-anchor="middle">thrust coefficient</text>
 </svg>
 `;
-mkdirSync(new URL('./out/', import.meta.url), { recursive: true });
-writeFileSync(new URL('./out/thrust-coefficient-map.svg', import.meta.url), svg);
+mkdirSync('examples/out', { recursive: true });
+writeFileSync('examples/out/thrust-coefficient-map.svg', svg);
 
 for (const ratio of pressureRatios) {
   const epsilon = optimumExpansionRatio({ gamma, chamberPressure: `${ratio} bar`, ambientPressure: '1 bar' });
