@@ -24,6 +24,11 @@ export interface PortFlow {
 /** What is seen in practice as the onset of erosive burning in composite propellants: 2 lb/(in²·s). */
 const fluxOfPractice = 1400;
 
+/** Stations at which there is a port from the start; what rounding leaves of a closed one is none. */
+export function openStations(stations: readonly PortAtStation[]): readonly PortAtStation[] {
+  return stations.filter(({ area }) => area.si[0] > 1e-9 * area.max().si);
+}
+
 /**
  * Works out the flow along the port from the samples of a run. The stations see the gas made ahead of them, shared out
  * by the perimeter that burns; their areas are in step with `depth`. Pressure and Mach number follow from the momentum balance of a port of even area.
@@ -34,7 +39,7 @@ export function portDiagnosis(
   depth: Float64Array,
   samples: RunSamples,
 ): PortFlow | undefined {
-  const open = stations.filter(({ area }) => area.si[0] > 0);
+  const open = openStations(stations);
   if (open.length === 0) return undefined;
   const n = samples.time.length;
   const columns = () => open.map(() => new Float64Array(n));

@@ -1,10 +1,12 @@
 import { linearInterpolant } from '../numerics';
-import { MeopError, type NamedKind, readInput } from '../units';
+import { MeopError } from '../units';
 import type { BurnLaw } from './burn-law';
 import { temperatureFactorSi } from './burn-law';
-import type { PortAtStation } from './grain';
+import { openStations } from './port-diagnosis';
 import { type Burned, burnedGrain, type Landing, landingsOf } from './read-grain';
-import type { Ignition, SimulatedChamber, SimulatedNozzle, SimulateInput } from './simulate-input';
+import { readNozzle } from './read-nozzle';
+import { atLeastZero, checkFields, context, missing, positive, refused } from './read-value';
+import type { Ignition, SimulatedChamber, SimulateInput } from './simulate-input';
 import { burnTable } from './simulation/burn-table';
 import type { ErosiveKernel, LawKernel, MotorModel } from './simulation/motor-model';
 
@@ -18,17 +20,53 @@ export interface ReadMotor {
   readonly landings: readonly Landing[];
   /** The limit pressure is the chamber's burst pressure. */
   readonly hasBurst: boolean;
+  /** The time limit is one that was asked for. */
+  readonly hasTimeLimit: boolean;
 }
 
-const context = 'simulate';
+const traceOfGas = 1; // Pa
 // Where the gas is a fifth as dense as the solid neither the gas law nor the model holds.
 const densestGas = 0.2;
+
+const inputFields = [
+  'propellant',
+  'grain',
+  'nozzle',
+  'chamber',
+  'ambient',
+  'ignition',
+  'grainTemperature',
+  'erosiveBurning',
+  'stopPressure',
+  'timeLimit',
+  'tolerance',
+  'title',
+] as const satisfies readonly (keyof SimulateInput)[];
+const chamberFields = ['volume', 'innerDiameter', 'length', 'burstPressure'];
+const ignitionFields = [
+  'initialPressure',
+  'gasMass',
+  'duration',
+  'flameSpread',
+  'closureBurst',
+] as const satisfies readonly (keyof Ignition)[];
+const erosiveFields = {
+  'lenoir-robillard': ['law', 'coefficient', 'decay', 'length', 'flux'],
+  'threshold-velocity': ['law', 'threshold', 'gain', 'flux'],
+} as const;
 
 /** Reads the options of a simulation into the kernel's plain numbers. */
 export function readMotor(input: SimulateInput): ReadMotor {
   const { propellant, grain, nozzle, chamber, ignition = {}, tolerance = 1e-6 } = input;
   for (const field of ['propellant', 'grain', 'nozzle', 'chamber'] as const)
     if (typeof input[field] !== 'object' || input[field] === null) throw missing(field);
+  checkFields(input, inputFields);
+  checkFields(chamber, chamberFields, 'chamber.');
+  checkFields(ignition, ignitionFields, 'ignition.');
+  if (!('law' in propellant && 'effectiveTemperature' in propellant))
+    throw refused('propellant', propellant, 'a propellant made by propellant() or publishedPropellant()');
+  if (!['shape', 'segments', 'burningArea'].some((part) => part in grain))
+    throw refused('grain', grain, 'a grain, a column of grains or a regression');
   if (!(tolerance >= 1e-12 && tolerance <= 1e-3))
     throw refused('tolerance', tolerance, 'a number from 1e-12 to 1e-3');
   const regression = burnedGrain(grain);
@@ -57,10 +95,16 @@ export function readMotor(input: SimulateInput): ReadMotor {
       : positive('gauge pressure', 'chamber.burstPressure', chamber.burstPressure);
   const densest = densestGas * propellant.density.si * gasEnergy;
   const lit = readIgnition(ignition, ambient);
-  const stop =
-    input.stopPressure === undefined
-      ? Math.max(1.002 * ambient, 1000)
-      : positive('absolute pressure', 'stopPressure', input.stopPressure);
+  const pressureLimit = burst === undefined ? densest : Math.min(densest, ambient + burst);
+  if (lit.initialPressure >= pressureLimit)
+    throw refused(
+      'ignition.initialPressure',
+      ignition.initialPressure ?? `ambient, ${ambient} Pa,`,
+      `less than the ${(pressureLimit / 1e6).toPrecision(4)} MPa at which the ${burst === undefined ? 'model ends' : 'chamber bursts'}`,
+    );
+  const stop = readStop(input, ambient);
+  const nozzleValues = readNozzle(nozzle);
+  const chamberVolume = readVolume(chamber, cast);
   const model: MotorModel = {
     table,
     law,
@@ -68,17 +112,23 @@ export function readMotor(input: SimulateInput): ReadMotor {
     gasEnergy,
     characteristicVelocity: propellant.characteristicVelocity.si,
     gamma: propellant.gamma,
-    chamberVolume: readVolume(chamber, cast),
-    ...readNozzle(nozzle),
+    chamberVolume,
+    ...nozzleValues,
     ambientPressure: ambient,
     ...lit,
     erosive: readErosive(input, regression, table.depth),
     stopPressure: stop,
     stopsBurning: input.stopPressure !== undefined,
-    pressureLimit: burst === undefined ? densest : Math.min(densest, ambient + burst),
+    pressureLimit,
     timeLimit:
       input.timeLimit === undefined
-        ? slowestBurn(law, table.burnout, Math.max(ambient, Math.min(stop, lit.initialPressure)), lit)
+        ? Math.min(
+            1e6,
+            slowestBurn(law, table.burnout, Math.max(ambient, Math.min(stop, lit.initialPressure)), lit) +
+              // Time constants of the chamber, for the tail-off.
+              (50 * chamberVolume * propellant.characteristicVelocity.si) /
+                (gasEnergy * Math.PI * nozzleValues.throatRadius ** 2),
+          )
         : positive('time', 'timeLimit', input.timeLimit),
     tolerance,
   };
@@ -96,6 +146,7 @@ export function readMotor(input: SimulateInput): ReadMotor {
     grainText,
     landings,
     hasBurst: burst !== undefined && ambient + burst <= densest,
+    hasTimeLimit: input.timeLimit !== undefined,
   };
 }
 
@@ -139,49 +190,11 @@ function readVolume(chamber: SimulatedChamber, cast: number): number {
   );
 }
 
-function readNozzle(nozzle: SimulatedNozzle) {
-  const throatRadius = positive('length', 'nozzle.throatDiameter', nozzle.throatDiameter) / 2;
-  const throatArea = Math.PI * throatRadius ** 2;
-  const { throatErosion: erosion, separation = 'summerfield' } = nozzle;
-  const exponent = erosion?.exponent ?? 0;
-  if (!Number.isFinite(exponent)) throw refused('nozzle.throatErosion.exponent', exponent, 'a finite number');
-  if (erosion !== undefined && exponent !== 0 && erosion.atPressure === undefined)
-    throw missing('nozzle.throatErosion.atPressure');
-  return {
-    throatRadius,
-    exitArea: throatArea * readExpansion(nozzle, throatRadius),
-    dischargeCoefficient: share('nozzle.dischargeCoefficient', nozzle.dischargeCoefficient ?? 1),
-    thrustEfficiency: share('nozzle.efficiency', nozzle.efficiency ?? 1),
-    separation,
-    erosionRate:
-      erosion === undefined ? 0 : readInput('speed', 'nozzle.throatErosion.rate', erosion.rate, context).si,
-    erosionPressure:
-      erosion?.atPressure === undefined
-        ? 1e6
-        : positive('absolute pressure', 'nozzle.throatErosion.atPressure', erosion.atPressure),
-    erosionExponent: exponent,
-    erosionDelay:
-      erosion?.delay === undefined ? 0 : atLeastZero('time', 'nozzle.throatErosion.delay', erosion.delay),
-  };
-}
-
-function readExpansion(nozzle: SimulatedNozzle, throatRadius: number): number {
-  if ((nozzle.expansionRatio === undefined) === (nozzle.exitDiameter === undefined))
-    throw new MeopError(
-      'missing-field',
-      `${context}: nozzle: give expansionRatio or exitDiameter, one of them`,
-      'nozzle.expansionRatio',
-    );
-  const ratio =
-    nozzle.exitDiameter === undefined
-      ? readInput('dimensionless', 'nozzle.expansionRatio', nozzle.expansionRatio, context).si
-      : (positive('length', 'nozzle.exitDiameter', nozzle.exitDiameter) / (2 * throatRadius)) ** 2;
-  if (ratio >= 1) return ratio;
-  throw refused(
-    'nozzle.expansionRatio',
-    ratio,
-    'a ratio of 1 or more: the exit is not narrower than the throat',
-  );
+function readStop({ stopPressure }: SimulateInput, ambient: number): number {
+  if (stopPressure === undefined) return Math.max(1.002 * ambient, 1000);
+  const stop = positive('absolute pressure', 'stopPressure', stopPressure);
+  if (stop >= ambient) return stop;
+  throw refused('stopPressure', stopPressure, 'no less than ambient, below which no chamber falls,');
 }
 
 function readIgnition(ignition: Ignition, ambient: number) {
@@ -190,10 +203,12 @@ function readIgnition(ignition: Ignition, ambient: number) {
   const igniterDuration =
     ignition.duration === undefined ? 0 : atLeastZero('time', 'ignition.duration', ignition.duration);
   if (igniterMass > 0 && igniterDuration === 0) throw missing('ignition.duration');
+  // An empty chamber has no pressure to burn at: a vacuum with an igniter begins with a trace.
+  const atRest = ambient === 0 && igniterMass > 0 ? traceOfGas : ambient;
   return {
     initialPressure:
       ignition.initialPressure === undefined
-        ? ambient
+        ? atRest
         : positive('absolute pressure', 'ignition.initialPressure', ignition.initialPressure),
     igniterMass,
     igniterDuration: igniterMass > 0 ? igniterDuration : 0,
@@ -219,7 +234,7 @@ function slowestBurn(
   const rates = [Math.log(pressure), Math.log(2e7)].flatMap((lnP) =>
     Array.from(law.lnCoefficients, (ln, band) => Math.exp(ln + law.exponents[band] * lnP)),
   );
-  return Math.min(1e6, (3 * burnout) / Math.min(...rates) + igniterDuration + 2 * flameSpread + 1);
+  return (3 * burnout) / Math.min(...rates) + igniterDuration + 2 * flameSpread + 1;
 }
 
 function readErosive(
@@ -229,14 +244,19 @@ function readErosive(
 ): ErosiveKernel | undefined {
   const { erosiveBurning: erosive } = input;
   if (erosive === undefined) return undefined;
-  const port = aftPort(regression.portArea);
+  const port = openStations(regression.portArea).at(-1);
   if (port === undefined)
     throw new MeopError(
       'no-port',
       `${context}: erosiveBurning: this grain has no port for gas to flow through`,
       'erosiveBurning',
     );
-  const fluxShare = erosive.flux === 'aft' ? 1 : 0.5;
+  if (!(erosive.law in erosiveFields))
+    throw refused('erosiveBurning.law', erosive.law, "'lenoir-robillard' or 'threshold-velocity'");
+  checkFields(erosive, erosiveFields[erosive.law], 'erosiveBurning.');
+  const { flux = 'mean' } = erosive;
+  if (flux !== 'mean' && flux !== 'aft') throw refused('erosiveBurning.flux', flux, "'mean' or 'aft'");
+  const fluxShare = flux === 'aft' ? 1 : 0.5;
   const areaAt = linearInterpolant(regression.si.depth, port.area.si);
   const portArea = depth.map((y) => areaAt.at(y));
   if (erosive.law === 'threshold-velocity') {
@@ -244,49 +264,8 @@ function readErosive(
     const gain = atLeastZero('dimensionless', 'erosiveBurning.gain', erosive.gain);
     return { law: erosive.law, strength: gain / limit, limit, fluxShare, portArea };
   }
-  if (erosive.law !== 'lenoir-robillard')
-    throw refused('erosiveBurning.law', erosive, "'lenoir-robillard' or 'threshold-velocity'");
   const length = positive('length', 'erosiveBurning.length', erosive.length);
   const coefficient = atLeastZero('dimensionless', 'erosiveBurning.coefficient', erosive.coefficient);
   const limit = positive('dimensionless', 'erosiveBurning.decay', erosive.decay ?? 53);
   return { law: erosive.law, strength: coefficient * length ** -0.2, limit, fluxShare, portArea };
 }
-
-/** The rearmost station whose port is open at the start. */
-export function aftPort(stations: readonly PortAtStation[]): PortAtStation | undefined {
-  return [...stations].reverse().find(({ area }) => area.si[0] > 0);
-}
-
-function share(field: string, value: number): number {
-  const { si } = readInput('dimensionless', field, value, context);
-  if (si > 0 && si <= 1.05) return si;
-  throw refused(field, value, 'above 0 and at most 1.05');
-}
-
-function positive(kind: NamedKind, field: string, value: unknown): number {
-  if (value === undefined) throw missing(field);
-  const { si } = readInput(kind, field, value, context);
-  if (si > 0) return si;
-  throw refused(field, value, 'a value above zero');
-}
-
-function atLeastZero(kind: NamedKind, field: string, value: unknown): number {
-  if (value === undefined) throw missing(field);
-  const { si } = readInput(kind, field, value, context);
-  if (si >= 0) return si;
-  throw refused(field, value, 'zero or more');
-}
-
-const missing = (field: string): MeopError =>
-  new MeopError('missing-field', `${context}: ${field} is missing`, field, { value: undefined });
-
-const refused = (field: string, value: unknown, expected: string): MeopError =>
-  new MeopError(
-    'out-of-domain',
-    `${context}: ${field}: ${String(value)} given; ${expected} is expected`,
-    field,
-    {
-      value,
-      expected,
-    },
-  );

@@ -82,7 +82,7 @@ export function simulate(input: SimulateInput): SimulatedFiring {
   const samples = recorder.samples();
   const portFlow = portDiagnosis(model, regression.portArea, regression.si.depth, samples);
   const cautions = [
-    ...endCautions(motor, result),
+    ...endCautions(motor, result, samples),
     ...input.propellant.cautions,
     ...regression.cautions,
     ...(input.grainTemperature !== undefined && input.propellant.law.temperatureSensitivity === undefined
@@ -194,8 +194,14 @@ function eventsOf({ model, landings }: ReadMotor, samples: RunSamples): readonly
   });
 }
 
-function endCautions({ model, hasBurst }: ReadMotor, result: RunResult): readonly string[] {
+function endCautions(
+  { model, hasBurst, hasTimeLimit }: ReadMotor,
+  result: RunResult,
+  samples: RunSamples,
+): readonly string[] {
   const when = `at ${result.endTime.toPrecision(4)} s`;
+  const atEnd = `${(result.endPressure / 1e6).toPrecision(3)} MPa`;
+  const held = model.closureBurst > 0 && !samples.marks.some(({ crossing }) => crossing === 'closure');
   const limit = `${(model.pressureLimit / 1e6).toPrecision(4)} MPa`;
   const ways: Readonly<Record<RunEnd, readonly string[]>> = {
     'burned out': [],
@@ -204,14 +210,20 @@ function endCautions({ model, hasBurst }: ReadMotor, result: RunResult): readonl
     ],
     'pressure limit': [
       hasBurst
-        ? `the chamber bursts ${when}: its pressure reaches the ${limit} given as its limit`
-        : `the pressure runs away ${when}: at ${limit} the gas is a fifth as dense as the propellant and the model has ended; no equilibrium was reached below`,
+        ? `the chamber bursts ${when}: its pressure reaches the ${limit} given as its limit${held ? ', the nozzle closure still holding' : ''}`
+        : held
+          ? `the nozzle closure still held ${when}, when the pressure reached ${limit}: there the gas is a fifth as dense as the propellant and the model has ended`
+          : `the pressure runs away ${when}: at ${limit} the gas is a fifth as dense as the propellant and the model has ended; no equilibrium was reached below`,
     ],
     'closure held': [
       `all propellant had burned ${when} and the nozzle closure still held: the chamber stays at ${(result.endPressure / 1e6).toPrecision(4)} MPa`,
     ],
     'time limit': [
-      `the motor had not burned out when the run ended ${when}: it burns at ${(result.endPressure / 1e6).toPrecision(3)} MPa, hardly lit`,
+      Number.isFinite(result.burnoutTime)
+        ? `the run ended ${when} with the chamber still at ${atEnd}: all propellant had burned at ${result.burnoutTime.toPrecision(4)} s`
+        : hasTimeLimit
+          ? `the motor had not burned out at the time limit: it burns at ${atEnd} ${when}`
+          : `the motor had not burned out when the run ended ${when}: it burns at ${atEnd}, hardly lit`,
     ],
     'throat closed': [`deposits have closed the throat ${when}`],
     'not converged': [],

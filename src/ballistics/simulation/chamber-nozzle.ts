@@ -16,8 +16,10 @@ import type { MotorModel } from './motor-model';
 export function setNozzle(m: MotorModel, w: ChamberWorkspace, nozzle: IdealNozzle): void {
   w.nozzle = nozzle;
   const { constants: c } = w;
-  c[CHOKED_ABOVE] = m.ambientPressure / nozzle.unchokedAbove;
-  c[FULL_ABOVE] = m.separation === 'none' ? c[CHOKED_ABOVE] : m.ambientPressure / nozzle.exitPressureRatio;
+  const choked = m.ambientPressure / nozzle.unchokedAbove;
+  // A throat that changes inside a step moves the bound; above the ratio of a plain hole every throat is choked.
+  c[CHOKED_ABOVE] = m.erosionRate === 0 ? choked : m.ambientPressure / nozzle.criticalPressureRatio;
+  c[FULL_ABOVE] = m.separation === 'none' ? choked : m.ambientPressure / nozzle.exitPressureRatio;
   c[THRUST_FACTOR] = m.thrustEfficiency * m.dischargeCoefficient * Math.PI;
   c[VACUUM_COEFFICIENT] = nozzle.vacuumThrustCoefficient;
   c[AMBIENT_LOSS] = nozzle.expansionRatio * m.ambientPressure;
@@ -45,8 +47,7 @@ function thrustBelowFull(m: MotorModel, w: ChamberWorkspace, p: number, throat: 
 
 /** Brings the nozzle's expansion ratio up to date where its throat changes. */
 export function updateNozzle(m: MotorModel, w: ChamberWorkspace, throat: number): void {
-  // An exit smaller than the throat is none: the nozzle then ends at its throat.
-  const ratio = Math.max(1, m.exitArea / (Math.PI * throat * throat));
+  const ratio = expansionOf(m, throat);
   if (Math.abs(ratio - w.nozzle.expansionRatio) > 1e-9 * ratio) setNozzle(m, w, idealNozzle(m.gamma, ratio));
 }
 
@@ -54,15 +55,37 @@ export function updateNozzle(m: MotorModel, w: ChamberWorkspace, throat: number)
 export function nozzleMassFlow(m: MotorModel, w: ChamberWorkspace, p: number, throat: number): number {
   if (!w.flowing) return 0;
   const choked = w.constants[FLOW_FACTOR] * p * throat * throat;
-  return p > w.constants[CHOKED_ABOVE] ? choked : choked * unchokedShare(w.nozzle, m.ambientPressure, p);
+  if (p > w.constants[CHOKED_ABOVE]) return choked;
+  if (p <= m.ambientPressure) return 0;
+  const mach = machFromPressureRatioSi(m.ambientPressure / p, m.gamma);
+  return choked * Math.min(1, unchokedShare(m, w, mach, throat));
 }
 
-/** Mass flow over choked mass flow at a chamber pressure where the throat is not choked. */
-function unchokedShare(nozzle: IdealNozzle, ambient: number, p: number): number {
-  if (p <= ambient) return 0;
-  const mach = machFromPressureRatioSi(ambient / p, nozzle.gamma);
-  return Math.min(
-    1,
-    (massFlowParameterSi(mach, nozzle.gamma) * nozzle.expansionRatio) / nozzle.vandenkerckhove,
-  );
+/** Mass flow over choked mass flow where the stream leaves the exit at a Mach number; above 1 the throat is choked. */
+function unchokedShare(m: MotorModel, w: ChamberWorkspace, mach: number, throat: number): number {
+  return (massFlowParameterSi(mach, m.gamma) * expansionOf(m, throat)) / w.nozzle.vandenkerckhove;
+}
+
+// An exit smaller than the throat is none: the nozzle then ends at its throat.
+const expansionOf = (m: MotorModel, throat: number): number =>
+  Math.max(1, m.exitArea / (Math.PI * throat * throat));
+
+/** Derivatives of the mass flow by pressure and by throat radius, into `out`. */
+export function massFlowSlopes(
+  m: MotorModel,
+  w: ChamberWorkspace,
+  p: number,
+  throat: number,
+  flow: number,
+  out: Float64Array,
+): void {
+  out[0] = flow / p;
+  out[1] = (2 * flow) / throat;
+  if (!w.flowing || p > w.constants[CHOKED_ABOVE] || p <= m.ambientPressure) return;
+  const mach = machFromPressureRatioSi(m.ambientPressure / p, m.gamma);
+  if (unchokedShare(m, w, mach, throat) >= 1) return;
+  // dM/dp of the isentropic relation in the mass flow parameter: steep where pressure is close to ambient.
+  out[0] *= 1 + (1 - mach * mach) / (m.gamma * mach * mach);
+  // Then the exit meters the flow, not the throat.
+  if (m.exitArea > Math.PI * throat * throat) out[1] = 0;
 }

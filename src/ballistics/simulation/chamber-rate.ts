@@ -1,5 +1,4 @@
 // The burning rate at a point of a run.
-import { nozzleMassFlow } from './chamber-nozzle';
 import type { ChamberWorkspace } from './chamber-workspace';
 import type { ErosiveKernel, LawKernel, MotorModel } from './motor-model';
 
@@ -132,14 +131,4 @@ export function lenoirRobillardSi(base: number, heat: number, decay: number): nu
     if (Math.abs(step) <= 1e-15 * r) break;
   }
   return r;
-}
-
-/** Burning rate of a lit surface, erosive part included. */
-export function burnRateAt(m: MotorModel, w: ChamberWorkspace, p: number, y: number, throat: number): number {
-  const held = w.point[1];
-  w.point[1] = p;
-  rateAt(m, w);
-  w.point[1] = held;
-  if (m.erosive === undefined) return w.rate[0];
-  return erosiveRate(m, m.erosive, w, w.rate[0], nozzleMassFlow(m, w, p, throat), p, y);
 }

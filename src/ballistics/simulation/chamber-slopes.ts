@@ -1,8 +1,8 @@
 // The equations of the chamber: slopes of pressure, burned depth and throat radius, and their Jacobian.
 import { idealNozzle } from '../../nozzle';
 import { AREA, AREA_SLOPE, lookUp, VOLUME } from './burn-table';
-import { nozzleMassFlow, setNozzle } from './chamber-nozzle';
-import { burnRateAt, erosiveRate, rateAt } from './chamber-rate';
+import { massFlowSlopes, nozzleMassFlow, setNozzle } from './chamber-nozzle';
+import { erosiveRate, rateAt } from './chamber-rate';
 import {
   CHAMBER_VOLUME,
   CHOKED_ABOVE,
@@ -96,30 +96,30 @@ export function chamberJacobian(m: MotorModel, w: ChamberWorkspace): void {
   const slopeP = slope[0];
   const depthRate = slope[1];
   const flow = nozzleMassFlow(m, w, p, throat);
-  let flowByP = flow / p;
-  if (w.flowing && p <= w.constants[CHOKED_ABOVE]) {
-    const step = 1e-6 * p;
-    flowByP = (nozzleMassFlow(m, w, p + step, throat) - flow) / step;
-  }
-  const flowByThroat = (2 * flow) / throat;
+  massFlowSlopes(m, w, p, throat, flow, w.flowSlopes);
+  const flowByP = w.flowSlopes[0];
+  const flowByThroat = w.flowSlopes[1];
   let rateByP = 0;
   let rateByY = 0;
   let rateByThroat = 0;
   let rateByT = 0;
   if (w.burning) {
     const lit = w.spreading ? t / m.flameSpread : 1;
+    let whole = rate[0];
     if (m.erosive === undefined) rateByP = (lit * rate[1]) / p;
     else {
-      rateByP =
-        (burnRateAt(m, w, p * (1 + 1e-6), y, throat) - burnRateAt(m, w, p * (1 - 1e-6), y, throat)) *
-        (lit / (2e-6 * p));
-      const dy = 1e-6 * m.table.burnout;
-      rateByY = (burnRateAt(m, w, p, y + dy, throat) - burnRateAt(m, w, p, y, throat)) * (lit / dy);
-      rateByThroat =
-        (burnRateAt(m, w, p, y, throat * (1 + 1e-6)) - burnRateAt(m, w, p, y, throat)) *
-        (lit / (1e-6 * throat));
+      const e = m.erosive;
+      const d = 1e-6;
+      const dy = d * m.table.burnout;
+      const [base, byLnP] = rate;
+      const at = (r: number, gas: number, pressure: number, depth: number): number =>
+        erosiveRate(m, e, w, r, gas, pressure, depth);
+      whole = at(base, flow, p, y);
+      rateByP = (at(base + d * byLnP, flow + d * p * flowByP, p * (1 + d), y) - whole) * (lit / (d * p));
+      rateByY = (at(base, flow, p, y + dy) - whole) * (lit / dy);
+      rateByThroat = (at(base, flow + d * throat * flowByThroat, p, y) - whole) * (lit / (d * throat));
     }
-    if (w.spreading) rateByT = t > 0 ? depthRate / t : burnRateAt(m, w, p, y, throat) / m.flameSpread;
+    if (w.spreading) rateByT = whole / m.flameSpread;
   }
   const solid = m.density - p / m.gasEnergy;
   const burnsOut = w.burning ? area : 0;

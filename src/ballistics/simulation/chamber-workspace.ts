@@ -21,6 +21,8 @@ export interface ChamberWorkspace {
   /** The last full evaluation of the burn law. */
   readonly anchor: Float64Array;
   readonly nozzleFlow: Float64Array;
+  /** Derivatives of the mass flow by p and throat radius. */
+  readonly flowSlopes: Float64Array;
   /** The step: k of eight stages by three components, next state, error, three rows of dense output. */
   readonly next: Float64Array;
   readonly error: Float64Array;
@@ -61,6 +63,7 @@ export function chamberWorkspace(): ChamberWorkspace {
     rate: new Float64Array(2),
     anchor: new Float64Array(13),
     nozzleFlow: new Float64Array(5),
+    flowSlopes: new Float64Array(2),
     next: new Float64Array(3),
     error: new Float64Array(3),
     dense: new Float64Array(9),

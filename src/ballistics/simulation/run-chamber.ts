@@ -4,9 +4,9 @@ import { updateNozzle } from './chamber-nozzle';
 import { anchorRate } from './chamber-rate';
 import { beginRun, chamberJacobian, chamberSlopes } from './chamber-slopes';
 import { attemptStep, inside } from './chamber-step';
-import type { ChamberWorkspace } from './chamber-workspace';
+import { CHOKED_ABOVE, type ChamberWorkspace } from './chamber-workspace';
 import type { MotorModel, RunEnd } from './motor-model';
-import { addStep, type RunRecorder } from './run-record';
+import { addStep, type RunRecorder, topInside } from './run-record';
 import { clearResult, type RunResult } from './run-result';
 
 const mostSteps = 50_000;
@@ -32,7 +32,7 @@ export function runChamber(
   w.piece = 0;
   w.interval = 0;
   w.burning = true;
-  w.flowing = m.closureBurst === 0;
+  w.flowing = m.closureBurst === 0 || m.initialPressure - m.ambientPressure >= m.closureBurst;
   let t = 0;
   let p = m.initialPressure;
   let y = 0;
@@ -44,6 +44,7 @@ export function runChamber(
   result.peakPressure = p;
   setSwitches(m, w, t);
   recorder?.begin(m, w, t, p, y, throat);
+  if (w.flowing && m.closureBurst > 0) recorder?.mark(m, w, 'closure', t, p, y, throat);
   let end: RunEnd | undefined;
   while (end === undefined) {
     setSwitches(m, w, t);
@@ -69,6 +70,8 @@ export function runChamber(
       lastH = 0;
       fresh = false;
     }
+    // A disturbance that grows by more than its size in a step would be damped by the method, not followed.
+    if (w.jacobian[0] * h > 1) h = 1 / w.jacobian[0];
     let made = false;
     for (let tries = 0; !made; tries++) {
       if (result.steps + result.rejected >= mostSteps || tries > 60) {
@@ -80,7 +83,7 @@ export function runChamber(
       start[1] = step;
       const finite = attemptStep(m, w);
       result.evaluations += 8;
-      const error = finite ? errorOf(m, w) : Number.POSITIVE_INFINITY;
+      const error = finite && !closesFast(w) ? errorOf(m, w) : Number.POSITIVE_INFINITY;
       if (!(error <= 1)) {
         result.rejected++;
         h = step * Math.min(0.9, Math.max(0.2, 0.9 * Math.exp(-0.2 * Math.log(error))));
@@ -154,19 +157,33 @@ function errorOf(m: MotorModel, w: ChamberWorkspace): number {
   const { next, error, start } = w;
   const p = start[2];
   const y = start[3];
-  const pressure = Math.abs(error[0]) / (m.tolerance * Math.max(p, next[0]));
+  // Close to ambient the flow goes with the root of the difference: that is what must be right there.
+  const top = Math.max(p, next[0]);
+  const scale = top > w.constants[CHOKED_ABOVE] ? top : Math.max(top - m.ambientPressure, 1e-5 * top);
+  const pressure = Math.abs(error[0]) / (m.tolerance * scale);
   const depth = Math.abs(error[1]) / (m.tolerance * Math.max(y, 0.1 * m.table.burnout));
   const radius = Math.abs(error[2]) / (m.tolerance * next[2]);
   return Math.max(pressure, depth, radius);
 }
 
+// A throat that halves in a step is near its end: pressure then goes to infinity or to nothing in no time.
+const closesFast = ({ next, start, eroding }: ChamberWorkspace): boolean =>
+  eroding && next[2] < 0.5 * start[4];
+
 /** What lies between the start of the step and its end. */
 function crossed(m: MotorModel, w: ChamberWorkspace): Crossing {
-  const { next } = w;
+  const { next, start } = w;
   if (w.burning && next[1] >= m.table.pieceEnds[w.piece]) return 'depth';
   if (!w.flowing && next[0] - m.ambientPressure >= m.closureBurst) return 'closure';
-  if (next[0] >= m.pressureLimit && w.start[2] < m.pressureLimit) return 'limit';
-  if (next[0] <= m.stopPressure && (!w.burning || (m.stopsBurning && w.start[2] > m.stopPressure)))
+  if (next[0] >= m.pressureLimit && start[2] < m.pressureLimit) return 'limit';
+  // A peak between the ends of the step counts, too.
+  if (
+    start[5] > 0 &&
+    next[0] > 0.9 * m.pressureLimit &&
+    inside(w, 0, start[2], topInside(w, start[2])) >= m.pressureLimit
+  )
+    return 'limit';
+  if (next[0] <= m.stopPressure && (!w.burning || (m.stopsBurning && start[2] > m.stopPressure)))
     return 'stop';
   return 'none';
 }
@@ -182,6 +199,12 @@ function land(m: MotorModel, w: ChamberWorkspace, result: RunResult, first: Cros
   const y = w.start[3];
   let crossing = first;
   let step = w.start[1];
+  if (crossing === 'limit' && w.next[0] < m.pressureLimit) {
+    step *= topInside(w, w.start[2]);
+    w.start[1] = step;
+    attemptStep(m, w);
+    result.evaluations += 8;
+  }
   for (let round = 0; round < 12; round++) {
     const component = crossing === 'depth' ? 1 : 0;
     const target = targetOf(m, w, crossing);

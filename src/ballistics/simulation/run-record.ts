@@ -102,8 +102,8 @@ function notePeak(m: MotorModel, w: ChamberWorkspace, result: RunResult): void {
   }
 }
 
-/** Golden-section search of the highest pressure on the dense output. */
-function topInside(w: ChamberWorkspace, p: number): number {
+/** Share of the step at which its dense output is highest in pressure, by golden section. */
+export function topInside(w: ChamberWorkspace, p: number): number {
   const golden = (Math.sqrt(5) - 1) / 2;
   let a = 0;
   let b = 1;

@@ -56,7 +56,7 @@ export function sampleRecorder(perStep: number): RunRecorder & { samples(): RunS
     const at = count * columns;
     rows[at] = t;
     rows[at + 1] = p;
-    rows[at + 2] = y;
+    rows[at + 2] = Math.max(0, y); // a first step of no burning may round to below
     rows[at + 3] = throat;
     rows[at + 4] = thrustAt(m, w, p, throat);
     rows[at + 5] = nozzleMassFlow(m, w, p, throat);
