@@ -16,13 +16,20 @@ export interface MotorClass {
   readonly basis: string;
 }
 
-// NFPA 1125 gives two decimals: class B starts at 2.51 N·s, so 2.504 N·s belongs to A.
-const roundedToTable = (impulse: number): number => Math.round(impulse * 100) / 100;
+/** Top of the class `step` doublings above 1/8A, N·s. */
+const topOf = (step: number): number => 0.3125 * 2 ** step;
+
+// Classes begin one in the last printed place above the one below: 2.51, 0.626 and 0.3126 N·s. So 2.504 N·s is still A.
+function isWithin(impulse: number, step: number): boolean {
+  const places = 10 ** Math.max(2, 4 - step);
+  return Math.round(impulse * places) / places <= topOf(step);
+}
 
 /**
  * Letter class by total impulse: bounds double from class to class, A ending at 2.5 N·s.
  *
- * The table gives bounds to 0.01 N·s, so the impulse is rounded to that before it is classed.
+ * The table gives bounds to 0.01 N·s (below 1/2A to 0.001 and 0.0001), so the impulse is rounded to that before it is
+ * classed.
  *
  * Source: NFPA 1125, Code for the Manufacture of Model Rocket and High Power Rocket Motors, table of motor classes
  * (A to O as published; the fractions below 1/2A, and letters beyond O by the same doubling, from memory).
@@ -39,12 +46,9 @@ export function motorClass(totalImpulse: QuantityInput<'impulse'>): MotorClass {
       'totalImpulse',
       { value: totalImpulse, expected: 'above 0' },
     );
-  const classed = Math.max(0.01, roundedToTable(impulse));
-  // Steps of two from the top of 1/8A, 0.3125 N·s.
-  let step = Math.max(0, Math.ceil(Math.log2(classed / 0.3125)));
-  while (step > 0 && classed <= 0.3125 * 2 ** (step - 1)) step--;
-  while (classed > 0.3125 * 2 ** step) step++;
-  const upperBound = 0.3125 * 2 ** step;
+  let step = 0;
+  while (!isWithin(impulse, step)) step++;
+  const upperBound = topOf(step);
   const lowerBound = step === 0 ? 0 : upperBound / 2;
   return {
     letter: step < 3 ? `1/${2 ** (3 - step)}A` : letters(step - 3),

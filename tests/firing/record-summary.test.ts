@@ -124,6 +124,12 @@ describe('motor class', () => {
   // Source: 1/2A 0.625-1.25 seen in an encyclopedia entry; smaller ones from memory. Picks from the same table.
   it.each([
     [0.2, '1/8A'],
+    [0.3125, '1/8A'],
+    [0.313, '1/4A'],
+    [0.625, '1/4A'],
+    [0.626, '1/2A'],
+    [2.504, 'A'],
+    [2.505, 'B'],
     [0.4, '1/4A'],
     [0.7, '1/2A'],
     [1.25, '1/2A'],
