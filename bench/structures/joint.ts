@@ -45,6 +45,7 @@ const joint = {
   wall: hand.t,
   count: hand.n,
   rows: 1,
+  rowSpacing: 0,
   edgeDistance: hand.e,
   holeDiameter: hand.d,
   boltDiameter: hand.d,

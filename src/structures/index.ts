@@ -17,6 +17,7 @@ export * from './materials';
 export * from './plate';
 export * from './plate-formulas';
 export * from './plate-hole-formulas';
+export * from './proof-factor';
 export * from './restraint';
 export * from './seals';
 export * from './shell';

@@ -67,7 +67,8 @@ export function lowCycleLife(input: LowCycleInput): LowCycleLife {
   const { concentration = 1, elongation } = input;
   if (!(concentration >= 1 && Number.isFinite(concentration)))
     throw bad('concentration', concentration, '1 or more');
-  if (!(elongation > 0 && elongation < 5)) throw bad('elongation', elongation, 'a fraction above zero');
+  if (!(elongation > 0 && elongation <= 1))
+    throw bad('elongation', elongation, 'a fraction above 0 and up to 1: write 10 % as 0.1');
   const elastic = concentration * peak;
   // Neuber: stress range times strain range is kept; a range beyond twice the yield strength flows both ways.
   const reversed = Math.min(elastic, 2 * yieldStrength);

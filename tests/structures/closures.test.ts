@@ -60,6 +60,13 @@ describe('retaining ring', () => {
     expect(load.si).toBeCloseTo(800e6 * Math.PI * 0.06 * 0.002, 3);
   });
 
+  test('a seal smaller than the bore is cautioned: the O-ring of a closure seals on the bore', () => {
+    expect(reviewRetainingRing({ ...ring, sealDiameter: '50 mm' }).cautions.join()).toContain(
+      'less than the bore',
+    );
+    expect(reviewRetainingRing(ring).cautions.join()).not.toContain('less than the bore');
+  });
+
   test('a short land is cautioned', () => {
     expect(reviewRetainingRing({ ...ring, landLength: '4 mm' }).cautions.join()).toContain(
       'three groove depths',
@@ -70,6 +77,7 @@ describe('retaining ring', () => {
   test.each<[string, Partial<RetainingRingJoint>, string]>([
     ['a groove through the wall', { grooveDepth: '5 mm' }, 'out-of-domain grooveDepth'],
     ['a negative wall', { caseWall: '-5 mm' }, 'out-of-domain caseWall'],
+    ['a factor below one', { factors: { yieldFactor: 0.9 } }, 'out-of-domain factors.yieldFactor'],
     ['a factor of zero', { factors: { ultimateFactor: 0 } }, 'out-of-domain factors.ultimateFactor'],
   ])('%s: refused by name', (_, change, expected) =>
     expect(code(() => reviewRetainingRing({ ...ring, ...change }))).toBe(expected),

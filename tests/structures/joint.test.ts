@@ -159,7 +159,8 @@ describe('margins', () => {
       edgeDistance: '14 mm',
       pressure: '3 MPa',
     };
-    const counts = Array.from({ length: 34 }, (_, i) => i + 6);
+    // To 36: the tapped holes of more would meet within the closure.
+    const counts = Array.from({ length: 31 }, (_, i) => i + 6);
     const governed = counts.map((count) => review({ ...thin, count }).governing);
     const first = governed.findIndex(({ mode }) => mode.startsWith('net section'));
     expect(first).toBeGreaterThan(3);
@@ -277,8 +278,13 @@ describe('load sharing', () => {
     expect(shareFactor).toBeGreaterThan(1);
   });
 
-  test('half of the bolts idle doubles the load of the others', () => {
-    close(review({ shareFactor: 2 }).boltLoad.si, 2 * review({}).boltLoad.si);
+  test('half of the bolts idle doubles the load of the others, and all that it does where they are', () => {
+    const [all, half] = [review({}), review({ shareFactor: 2 })];
+    close(half.boltLoad.si, 2 * all.boltLoad.si);
+    const local = all.modes.filter(({ mode }) => !/net section|hoop/.test(mode));
+    expect(local.length).toBe(9);
+    for (const { mode, applied } of local)
+      close(half.modes.find((one) => one.mode === mode)?.applied.si ?? Number.NaN, 2 * applied.si);
   });
 });
 
@@ -363,6 +369,78 @@ describe('what each mode is judged by', () => {
       from.modes.find(({ mode }) => mode === 'net section of the case')?.applied.si ?? Number.NaN;
     close(net(two), net(one));
   });
+
+  test('rows close together part along the zigzag, where the s²/(4g) rule leaves less than the straight line', () => {
+    // By hand: 10 holes of 6 mm a row round π·73 mm, so g = 11.467 mm; rows 7 mm apart: 20 steps of
+    // 11.467 − 6 + 7²/(4·11.467) = 6.535 mm, 130.7 mm; straight 229.336 − 60 = 169.3 mm. Wall 3 mm.
+    const two = review({ rows: 2, rowSpacing: '7 mm', count: 10 });
+    const net = two.modes.find(({ mode }) => mode === 'net section of the case');
+    close(net?.applied.si ?? Number.NaN, two.endForce.si / (130.7e-3 * 3e-3), 1e-3);
+    expect(String(net?.explain())).toContain('staggered');
+    close(net?.explain().steps.at(-2)?.value ?? Number.NaN, net?.applied.si ?? 0, 1e-9);
+  });
+});
+
+describe('what a careless sketch would pass', () => {
+  const said = (change: Partial<RadialBoltJoint>): string => review(change).cautions.join('\n');
+
+  test('bolts lose strength with the hotter of case and closure', () => {
+    // ISO 898-1:1999 annex A (from memory): class 8.8 yields at 640 MPa at 20 °C, at 480 MPa at 300 °C.
+    const own = { ...material('4130 normalised'), name: 'steel' };
+    const hot = { caseMaterial: own, closureMaterial: own, closureTemperature: '300 degC' } as const;
+    const strength = (change: Partial<RadialBoltJoint>, mode: string) =>
+      review({ caseMaterial: own, closureMaterial: own, ...change }).modes.find((one) => one.mode === mode);
+    for (const mode of ['bolt shear', 'bolt shear, yield']) {
+      close(strength(hot, mode)?.allowable.si ?? 0, 0.75 * (strength({}, mode)?.allowable.si ?? 0));
+      expect(strength(hot, mode)?.temperature?.in('degC')).toBeCloseTo(300, 9);
+    }
+    expect(
+      strength({ ...hot, caseTemperature: '20 degC' }, 'bolt shear')?.temperature?.in('degC'),
+    ).toBeCloseTo(300, 9);
+    expect(said({ ...hot, caseTemperature: '20 degC' })).toContain('150 °C');
+    expect(code(() => review({ ...hot, closureTemperature: '320 degC' }))).toBe('out-of-domain temperature');
+  });
+
+  test('a part that is left cold beside a hot one is named', () => {
+    expect(said({ caseTemperature: '120 degC' })).toContain('the closure is taken at room temperature');
+    expect(said({ closureTemperature: '120 degC' })).toContain('the case is taken at room temperature');
+    expect(said({ caseTemperature: '30 degC' })).not.toContain('room temperature');
+    expect(said({ caseTemperature: '120 degC', closureTemperature: '90 degC' })).not.toContain(
+      'room temperature',
+    );
+  });
+
+  test.each<[string, Partial<RadialBoltJoint>, string]>([
+    ['one or two bolts', { count: 2, pressure: '0.1 MPa' }, 'one or two bolts'],
+    ['a seal diameter below the closure', { sealDiameter: '30 mm' }, 'seals on the bore'],
+    ['a preload at the proof load', { preload: '12 kN' }, 'the preload exceeds'],
+    [
+      'a grade whose standard starts above the size',
+      { thread: '#8-32', boltClass: 'grade 8' },
+      'SAE J429 states',
+    ],
+  ])('%s: cautioned', (_, change, text) => {
+    expect(said(change)).toContain(text);
+    expect(said({})).not.toContain(text);
+  });
+
+  test('the tapped holes of the closure may not meet', () => {
+    // 24 holes of 6 mm touch where 2·r·sin(7.5°) = 6 mm: r = 22.98 mm, 12.02 mm deep in a closure of 70 mm.
+    expect(review({ count: 24, engagement: '12 mm' }).modes.length).toBeGreaterThan(10);
+    expect(code(() => review({ count: 24, engagement: '12.1 mm' }))).toBe('out-of-domain engagement');
+  });
+
+  test.each<[string, Partial<RadialBoltJoint>, string]>([
+    ['a factor below one', { factors: { ultimateFactor: 0.5 } }, 'out-of-domain factors.ultimateFactor'],
+    ['a preload that breaks the bolt', { preload: '20 kN' }, 'out-of-domain preload'],
+    ['a washer of another word', { washer: 'floppy' as never }, 'out-of-domain washer'],
+    ['a shear plane of another word', { shearPlane: 'shaft' as never }, 'out-of-domain shearPlane'],
+    [
+      'rows so close that the rule leaves nothing',
+      { rows: 2, rowSpacing: '4.5 mm', count: 26 },
+      'out-of-domain rowSpacing',
+    ],
+  ])('%s: refused', (_, change, expectedCode) => expect(code(() => review(change))).toBe(expectedCode));
 });
 
 describe('explanations', () => {
@@ -465,6 +543,23 @@ describe('design', () => {
     const strong = designJoint({ ...parts, caseWall: '1.6 mm', boltClass: '12.9', pressure: '2 MPa' });
     expect(strong.combinations.some(({ bearingFirst }) => bearingFirst)).toBe(true);
     expect(design.combinations.some(({ bearingFirst }) => !bearingFirst)).toBe(true);
+  });
+  test('carries the cautions that its margins rest on', () => {
+    const hot = designJoint({ ...parts, caseTemperature: '100 degC', boltClass: 'A574', counts: [2, 12] });
+    const text = hot.cautions.join('\n');
+    for (const caution of ['A574', 'room temperature', 'one or two bolts', 'share alike'])
+      expect(text).toContain(caution);
+  });
+  test('lists nothing whose tapped holes would meet', () => {
+    const deep = designJoint({
+      ...parts,
+      threads: ['M6'],
+      counts: [4, 30],
+      engagementRatio: 3,
+      ligamentRatio: 0.2,
+    });
+    // 18 mm deep in a closure of 70 mm: 17 mm of radius, on which 17 holes of 6 mm touch.
+    expect(Math.max(...deep.combinations.map(({ count }) => count))).toBe(17);
   });
   test('says which comes closest where nothing holds', () => {
     const none = designJoint({ ...parts, pressure: '200 MPa' });

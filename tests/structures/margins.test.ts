@@ -12,6 +12,7 @@ import {
   marginOfSafety,
   marginTable,
   proofCheck,
+  proofFactor,
   universalSlopes,
 } from '../../src/structures';
 import { MeopError, q, quantity } from '../../src/units';
@@ -135,6 +136,18 @@ describe('factors', () => {
   });
 });
 
+describe('proof factor', () => {
+  // MIL-STD-1522A, approach A (from memory): (1 + BF)/2, and 1.5 from a burst factor of 2 on.
+  test.each([
+    [1.25, 1.125],
+    [1.5, 1.25],
+    [2, 1.5],
+    [4, 1.5],
+  ])('burst factor %d: %d', (burstFactor, expected) =>
+    expect(proofFactor.si({ burstFactor })).toBe(expected),
+  );
+});
+
 describe('low-cycle life', () => {
   const part = {
     yieldStrength: '241 MPa',
@@ -187,5 +200,6 @@ describe('low-cycle life', () => {
       'out-of-domain',
     );
     expect(codeOf(() => lowCycleLife({ ...part, stress: '1 MPa', elongation: 0 }))).toBe('out-of-domain');
+    expect(codeOf(() => lowCycleLife({ ...part, stress: '1 MPa', elongation: 4 }))).toBe('out-of-domain'); // per cent
   });
 });

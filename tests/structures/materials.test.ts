@@ -4,6 +4,7 @@ import {
   allowable,
   boltClass,
   boltClassNames,
+  boltRetention,
   datum,
   factorSet,
   type Material,
@@ -259,7 +260,65 @@ describe('strength against temperature', () => {
   });
 });
 
+describe('curves of one exposure', () => {
+  const fraction = (exposure: '0.5 h' | '100 h') =>
+    strengthRetention({ material: '4130 normalised', property: 'yield', temperature: '400 degC', exposure });
+  test('say so where the part is hot for longer', () => {
+    expect(fraction('100 h').cautions.join()).toContain('longer heating leaves less');
+    expect(fraction('0.5 h').cautions.join()).not.toContain('longer heating');
+    // A curve for 10 000 h, or one without a time, serves any exposure.
+    for (const name of ['6063-T6 extrusion', '304 annealed'] as const)
+      expect(
+        strengthRetention({
+          material: name,
+          property: 'yield',
+          temperature: '150 degC',
+          exposure: '9 h',
+        }).cautions.join(),
+      ).not.toContain('longer heating');
+  });
+  test('100 K is asked about: 100 °C is likelier meant', () => {
+    const cold = strengthRetention({ material: '4130 normalised', property: 'yield', temperature: '100 K' });
+    expect(cold.fraction).toBe(1);
+    expect(cold.cautions.join()).toContain('°C');
+  });
+});
+
+describe('bolts while hot', () => {
+  // ISO 898-1:1999 annex A (from memory), MPa at 20, 100, 200, 250, 300 °C; no class keeps less than its curve says.
+  test.each<[string, readonly number[]]>([
+    ['5.6', [300, 270, 230, 215, 195]],
+    ['8.8', [640, 590, 540, 510, 480]],
+    ['10.9', [940, 875, 790, 745, 705]],
+    ['12.9', [1100, 1020, 925, 875, 825]],
+  ])('%s keeps no more than the table', (name, [cold, ...hot]) => {
+    hot.forEach((strength, i) => {
+      const { fraction } = boltRetention({ boltClass: name, temperature: `${[100, 200, 250, 300][i]} degC` });
+      expect(fraction).toBeLessThanOrEqual(strength / cold + 1e-12);
+      expect(fraction).toBeGreaterThan((strength / cold) * 0.98);
+    });
+  });
+  test.each(boltClassNames())('%s falls with temperature, and ends', (name) => {
+    const at = (t: number): number => boltRetention({ boltClass: name, temperature: `${t} degC` }).fraction;
+    const temperatures = [-20, 20, 37, 40, 80, 150, 220, 300];
+    temperatures.slice(1).forEach((t, i) => {
+      expect(at(t)).toBeLessThanOrEqual(at(temperatures[i]));
+    });
+    expect(at(20)).toBe(1);
+    expect(codeOf(() => at(401))).toBe('out-of-domain');
+    expect(boltRetention({ boltClass: name, temperature: '200 degC' }).cautions.join()).toContain(
+      'from memory',
+    );
+  });
+});
+
 describe('bolt classes', () => {
+  test('a grade is its maker’s word below the sizes of its standard', () => {
+    // SAE J429 starts at 1/4 in.
+    expect(boltClass('grade 8', { diameter: '0.19 in' }).cautions.join()).toContain('SAE J429');
+    expect(boltClass('grade 8', { diameter: '1/4 in' }).cautions).toEqual([]);
+    expect(boltClass('A574', { diameter: '0.19 in' }).cautions).toEqual([]);
+  });
   test.each(boltClassNames())('%s: proof below yield below ultimate, shear below tension', (name) => {
     const { proofStress, yieldStrength, ultimateStrength, shearUltimateThread, shearUltimateShank } =
       boltClass(name);

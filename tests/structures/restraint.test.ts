@@ -149,6 +149,25 @@ describe('ropeRestraint', () => {
   };
   const held = ropeRestraint(tether);
 
+  test('says each caution once', () => {
+    const lines = String(held).split('\n');
+    expect(new Set(lines.filter((line) => line.startsWith('caution'))).size).toBe(
+      lines.filter((line) => line.startsWith('caution')).length,
+    );
+  });
+
+  test.each<[string, Partial<RopeRestraintInput>, string]>([
+    ['a design factor below one', { designFactor: 0.5 }, 'out-of-domain designFactor'],
+    ['slack of more than there and back', { slack: '3.1 m' }, 'out-of-domain slack'],
+    [
+      'an anchor factor below one',
+      { anchor: { count: 4, thread: 'M10', boltClass: '8.8', factor: 0.5 } },
+      'out-of-domain anchor.factor',
+    ],
+  ])('%s: refused', (_, change, expected) =>
+    expect(code(() => ropeRestraint({ ...tether, ...change }))).toBe(expected),
+  );
+
   test('the speed at which slack is taken up is that of the thrust on the mass', () => {
     // v² = 2·(F/m)·s
     expect(held.takeUpSpeed?.si).toBeCloseTo(Math.sqrt((2 * 1500 * 0.02) / 4), 9);

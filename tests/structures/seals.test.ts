@@ -5,6 +5,7 @@ import {
   extrusionGapLimit,
   glandFill,
   glandSqueeze,
+  largeStretchThinning,
   type ORingGlandInput,
   oRing,
   oRingCompressionForce,
@@ -14,6 +15,7 @@ import {
   sealPair,
   sealPassesHole,
   stretchedCrossSection,
+  stretchThinning,
 } from '../../src/structures/seals';
 import { MeopError, type Quantity } from '../../src/units';
 import millimetres from '../cases/o-rings-millimetres.json';
@@ -293,6 +295,46 @@ describe('glands', () => {
   ])('%s: refused by name', (_, change, expected) =>
     expect(code(() => oRingGland({ ...gland, ...change }))).toBe(expected),
   );
+});
+
+describe('thinning by stretch', () => {
+  // The fits of the handbook in per cent (from memory): −0.005 + 1.19·2 − 0.19·4 − 0.001·8 + 0.008·16 = 1.735 at 2 %;
+  // 0.56 + 0.59·10 − 0.0046·100 = 6.0 at 10 %.
+  test('the fits, and where each of them ends', () => {
+    expect(stretchThinning.si({ stretch: 0.02 })).toBeCloseTo(0.01735, 12);
+    expect(largeStretchThinning.si({ stretch: 0.1 })).toBeCloseTo(0.06, 12);
+    expect(stretchThinning.cautions({ stretch: 0.04 }).join()).toContain('largeStretchThinning');
+    expect(largeStretchThinning.cautions({ stretch: 0.02 })).toHaveLength(1);
+  });
+  test('a measured ring is thinner than constant volume says, and the least squeeze knows it', () => {
+    fc.assert(
+      fc.property(decimals(0.005, 0.2), (stretch) => {
+        const loss = (stretch <= 0.03 ? stretchThinning : largeStretchThinning).si({ stretch });
+        expect(1 - loss).toBeLessThan(1 / Math.sqrt(1 + stretch));
+      }),
+      runs,
+    );
+    // AS568-228: 2.214 to 2.254 in inside (±0.020), 0.135 in at the least; groove 2.278 in: 2.891 % at the most, of which the
+    // fit takes 2.380 % of the section: 0.13179 in.
+    const { crossSection } = oRingGland({ ...gland, grooveDiameter: '2.278 in' });
+    expect(crossSection.min.in('in')).toBeCloseTo(0.13179, 4);
+  });
+});
+
+describe('what a careless gland would pass', () => {
+  test.each<[string, Partial<ORingGlandInput>, string]>([
+    ['a hardness that is none', { hardness: Number.NaN }, 'out-of-domain hardness'],
+    ['a rubber softer than the tables', { hardness: 40 }, 'out-of-domain hardness'],
+    [
+      'limits given twice',
+      { bore: { nominal: '2.5 in', plusMinus: '0.001 in', plus: '0.02 in' } },
+      'out-of-domain bore.plusMinus',
+    ],
+  ])('%s: refused, with and without a pressure', (_, change, expected) => {
+    expect(code(() => oRingGland({ ...gland, ...change }))).toBe(expected);
+    const { pressure: _pressure, ...still } = gland;
+    expect(code(() => oRingGland({ ...still, ...change }))).toBe(expected);
+  });
 });
 
 describe('rubber', () => {

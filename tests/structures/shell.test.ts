@@ -14,6 +14,7 @@ import {
   thickWallStressSi,
   thinRadialGrowth,
   wallForEndForce,
+  wallForEndForceFromOutsideRadius,
   wallForPressure,
   wallFromOutsideRadius,
 } from '../../src/structures';
@@ -158,7 +159,10 @@ describe('walls', () => {
         const wall = wallForPressure.si({ ...given, insideRadius: radius });
         const same = wallFromOutsideRadius.si({ ...given, outsideRadius: radius + wall });
         expect(Math.abs(same / wall - 1)).toBeLessThan(1e-12);
-        expect(wallForEndForce.si({ ...given, insideRadius: radius })).toBeLessThan(wall / 2);
+        const end = wallForEndForce.si({ ...given, insideRadius: radius });
+        expect(end).toBeLessThan(wall / 2);
+        const sameEnd = wallForEndForceFromOutsideRadius.si({ ...given, outsideRadius: radius + end });
+        expect(Math.abs(sameEnd / end - 1)).toBeLessThan(1e-12);
       }),
     );
   });

@@ -5,6 +5,7 @@ import {
   preloadFromTorque,
   preloadRange,
   straightPort,
+  strippingRatio,
   taperPort,
   threadGeometry,
   threadNames,
@@ -139,6 +140,30 @@ describe('stripping', () => {
     expect(
       codeOf(() => threadStripping({ ...joint, thread: 'M6', engagement: '5 mm', holeShear: '0 MPa' })),
     ).toBe('out-of-domain');
+  });
+});
+
+describe('threads of unequal strength', () => {
+  // Case thread-shear-area-quarter-20: 0.368 and 0.539 in² an inch; 150 against 42 ksi: 0.368·150/(0.539·42) = 2.43838.
+  test('the hole strips first where the ratio exceeds 1', () => {
+    const j = strippingRatio({
+      externalArea: '0.368 in^2',
+      internalArea: '0.539 in^2',
+      screwStrength: '150 ksi',
+      holeStrength: '42 ksi',
+    });
+    expect(j).toBeCloseTo(2.43838, 5);
+    // threadStripping takes half of the tensile strengths as shear: both give the same ratio of loads.
+    const { externalStrips, internalStrips, externalArea, internalArea } = threadStripping({
+      thread: '1/4-20',
+      engagement: '0.4 in',
+      screwUltimate: '150 ksi',
+      holeShear: '21 ksi',
+    });
+    const loads = externalStrips.si / internalStrips.si;
+    expect(
+      strippingRatio({ externalArea, internalArea, screwStrength: '150 ksi', holeStrength: '42 ksi' }),
+    ).toBeCloseTo(loads, 9);
   });
 });
 

@@ -149,6 +149,11 @@ export function reviewRetainingRing(joint: RetainingRingJoint): RetainingRingRev
   ];
   const cautions = [
     ...(joint.factors?.cautions ?? []),
+    ...(sealDiameter < boreDiameter
+      ? [
+          'the pressure is taken to act on less than the bore: an O-ring in a groove of the closure seals on the bore',
+        ]
+      : []),
     ...(landLength < 3 * grooveDepth
       ? ['the land is shorter than three groove depths (common practice, no source)']
       : []),
@@ -173,8 +178,8 @@ export function reviewRetainingRing(joint: RetainingRingJoint): RetainingRingRev
 }
 
 function factorOf(field: string, value: number): number {
-  if (value > 0 && Number.isFinite(value)) return value;
-  throw refused(field, value, 'a factor above zero is expected');
+  if (value >= 1 && Number.isFinite(value)) return value;
+  throw refused(field, value, 'a factor of safety of 1 or more is expected');
 }
 
 function refused(field: string, value: unknown, expected: string): MeopError {

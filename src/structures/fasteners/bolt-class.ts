@@ -27,6 +27,8 @@ export interface BoltClass {
   /** Ultimate shear where the plain shank lies in the shear plane. */
   readonly shearUltimateShank: StressDatum;
   readonly notes: readonly string[];
+  /** What a strength of this class at this diameter rests on. */
+  readonly cautions: readonly string[];
 }
 
 /**
@@ -76,6 +78,12 @@ export function boltClass(
     shearUltimateThread: shear(row.ultimate * row.threadShear.ratio, row.unit, row.threadShear),
     shearUltimateShank: shear(row.ultimate * row.shankShear.ratio, row.unit, row.shankShear),
     notes: row.notes,
+    cautions:
+      size !== undefined && size < (row.leastDiameter ?? 0) * (1 - 1e-9)
+        ? [
+            `${row.standard} states ${row.name} for ${row.sizes}: a smaller bolt of that name is its maker's word`,
+          ]
+        : [],
   };
 }
 

@@ -32,6 +32,8 @@ interface BoltRow {
   readonly sizes: string;
   /** m; the row holds above this. */
   readonly minDiameter?: number;
+  /** m; the standard states no strength for smaller bolts, though they are sold under its name. */
+  readonly leastDiameter?: number;
   /** m; the row holds up to and with this. */
   readonly maxDiameter: number;
   readonly unit: 'ksi' | 'MPa';
@@ -119,6 +121,7 @@ function inch(
     name,
     standard: 'SAE J429',
     sizes: '1/4 to 3/4 in',
+    leastDiameter: 0.00635,
     maxDiameter: 0.01905,
     unit: 'ksi',
     proof,

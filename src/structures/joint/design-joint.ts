@@ -1,7 +1,8 @@
 import { fromSiValue, MeopError, type Quantity, table, unitFor } from '../../units';
 import { type ThreadGeometry, threadGeometry } from '../threads';
+import { fewBolts, partsCautions } from './joint-cautions';
 import { type JointModeName, rulesFor } from './joint-modes';
-import type { JointStrengths } from './joint-strengths';
+import type { JointStrengths, Strength } from './joint-strengths';
 import { type JointSi, jointStressesSi } from './joint-stresses';
 import type { JointParts } from './radial-bolt-joint';
 import {
@@ -9,6 +10,7 @@ import {
   boltStrengthsOf,
   edgeRatios,
   jointSi,
+  meetingDepth,
   type PartsSi,
   partStrengthsOf,
   readParts,
@@ -82,6 +84,7 @@ export function designJoint(search: JointSearch): JointDesign {
     throw refused(threads.length === 0 ? 'threads' : 'edgeRatios', [], 'at least one is expected');
 
   const found: Found[] = [];
+  const said = new Set<string>();
   const known = new Map<string, ReturnType<typeof partStrengthsOf>>(); // by edge ratios
   for (const designation of threads) {
     const thread = threadGeometry(designation);
@@ -94,6 +97,7 @@ export function designJoint(search: JointSearch): JointDesign {
       const bolts = {
         thread,
         rows: 1,
+        rowSpacing: 0,
         edgeDistance: ratio * hole,
         holeDiameter: hole,
         engagement,
@@ -105,8 +109,12 @@ export function designJoint(search: JointSearch): JointDesign {
       known.set(key, ofParts);
       const strengths = { ...ofBolts, ...ofParts };
       const base = jointSi(parts, bolts, strengths);
-      for (let count = fewest; count <= Math.min(most, fit); count++)
+      for (const { cautions } of Object.values<Strength>(strengths))
+        for (const one of cautions) said.add(one);
+      for (let count = fewest; count <= Math.min(most, fit); count++) {
+        if (engagement > meetingDepth(parts, count, hole)) break; // more would run into each other in the closure
         found.push(judge(parts, { ...bolts, count }, { ...base, count }, strengths));
+      }
     }
   }
   const holding = found.filter(({ least }) => least >= 0).sort((a, b) => a.mass - b.mass);
@@ -117,6 +125,10 @@ export function designJoint(search: JointSearch): JointDesign {
     closest: closest === undefined ? undefined : optionOf(closest, parts),
     tried: found.length,
     cautions: [
+      ...said,
+      ...(search.factors?.cautions ?? []),
+      ...partsCautions(search, parts, (si) => fromSiValue(si, 'length', parts.lengthUnit)),
+      ...(fewest < 3 ? [fewBolts] : []),
       'the list compares bolts only: review the one that is chosen, with its holes, gaps and temperatures',
     ],
   };

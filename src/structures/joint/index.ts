@@ -16,4 +16,5 @@ export * from './load-sharing';
 export * from './net-section';
 export type * from './radial-bolt-joint';
 export * from './review-joint';
+export * from './staggered-net-section';
 export * from './tear-out';

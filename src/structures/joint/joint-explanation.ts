@@ -17,6 +17,7 @@ import type { ModeRule } from './joint-modes';
 import { type JointSi, type JointStressesSi, lugAngle } from './joint-stresses';
 import { boltShareFactor, boltStiffness } from './load-sharing';
 import { netSectionStress } from './net-section';
+import { staggeredNetSectionStress } from './staggered-net-section';
 import { tearOutStress } from './tear-out';
 
 /** A mode written out as a hand calculation, step by step. */
@@ -53,8 +54,7 @@ export function explainMode(mode: ExplainedMode): JointExplanation {
   const end = (): Explanation => closureForce.explain({ pressure, sealDiameter: length(joint.sealDiameter) });
   const bearing = (thickness: number): Explanation =>
     bearingStress.explain({
-      load: force(stresses.endForce),
-      count,
+      ...(joint.shareFactor === undefined ? { load: force(stresses.endForce), count } : load),
       diameter: length(joint.boltDiameter),
       thickness: length(thickness),
     });
@@ -102,16 +102,22 @@ export function explainMode(mode: ExplainedMode): JointExplanation {
     boltShear: () => [end(), ...sharing(), shear()],
     tearOut: () => [end(), ...sharing(), tearOut(0)],
     tearOutLug: () => [end(), ...sharing(), tearOut(lugAngle)],
-    netSection: () => [
-      end(),
-      netSectionStress.explain({
+    netSection: () => {
+      const ring = {
         load: force(stresses.endForce),
         outsideDiameter: length(outsideDiameter),
         wall: length(wall),
         count: joint.count,
         holeDiameter: length(holeDiameter),
-      }),
-    ],
+      };
+      const straight = netSectionStress(ring).si >= stresses.netSection * (1 - 1e-12);
+      return [
+        end(),
+        straight
+          ? netSectionStress.explain(ring)
+          : staggeredNetSectionStress.explain({ ...ring, rowSpacing: length(joint.rowSpacing) }),
+      ];
+    },
     boltBending: () => {
       const bending = {
         load: force(stresses.boltLoad),
@@ -164,7 +170,7 @@ export function explainMode(mode: ExplainedMode): JointExplanation {
     stresses.shareFactor === 1
       ? []
       : [
-          `the worst bolt carries ${show('force', stresses.boltLoad, 'N', 'lbf')}, ${stresses.shareFactor.toFixed(3)} times the equal share; its hole yields before it carries more`,
+          `the worst bolt carries ${show('force', stresses.boltLoad, 'N', 'lbf')}, ${stresses.shareFactor.toFixed(3)} times the equal share${joint.shareFactor === undefined ? '; its hole yields before it carries more' : ', as given'}`,
         ];
   const text = (): string => [rule.mode, ...carried, ...steps.map(String)].join('\n');
   return {

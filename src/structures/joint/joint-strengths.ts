@@ -1,5 +1,5 @@
 import { MeopError, type QuantityInput } from '../../units';
-import { type BoltClass, boltClass } from '../fasteners';
+import { type BoltClass, boltClass, boltRetention } from '../fasteners';
 import {
   allowable,
   datumCaution,
@@ -51,28 +51,33 @@ const strength = (
   return { si: found.value.si, source: found.source, cautions: found.cautions };
 };
 
-const ofDatum = (what: string, datum: StressDatum, part = 1): Strength => {
-  const caution = datumCaution(what, datum);
-  return {
-    si: datum.value.si * part,
-    source: part === 1 ? datum.source : `yield/√3 (distortion energy) of ${datum.source}`,
-    cautions: caution === undefined ? [] : [caution],
-  };
-};
-
-/** The strengths of bolts, by class and diameter. */
+/** The strengths of bolts, by class, diameter and temperature. */
 export function boltStrengths(
   name: string,
   diameter: QuantityInput<'length'>,
   shearPlane: 'thread' | 'root' | 'shank',
+  temperature?: QuantityInput<'temperature'>,
 ): Pick<JointStrengths, 'boltShear' | 'boltShearYield' | 'boltUltimate' | 'boltYield'> {
   const bolt: BoltClass = boltClass(name, { diameter });
-  const shear = shearPlane === 'shank' ? bolt.shearUltimateShank : bolt.shearUltimateThread;
+  const hot = temperature === undefined ? undefined : boltRetention({ boltClass: name, temperature });
+  const fraction = hot?.fraction ?? 1;
+  const of = (what: string, datum: StressDatum, part = 1): Strength => {
+    const caution = datumCaution(`${what} of class ${bolt.name}`, datum);
+    const source = part === 1 ? datum.source : `yield/√3 (distortion energy) of ${datum.source}`;
+    return {
+      si: datum.value.si * part * fraction,
+      source: hot === undefined || fraction === 1 ? source : `${source}; at temperature: ${hot.source}`,
+      cautions: [...(caution === undefined ? [] : [caution]), ...bolt.cautions, ...(hot?.cautions ?? [])],
+    };
+  };
   return {
-    boltShear: ofDatum(`shear strength of class ${bolt.name}`, shear),
-    boltShearYield: ofDatum(`yield of class ${bolt.name}`, bolt.yieldStrength, 1 / Math.sqrt(3)),
-    boltUltimate: ofDatum(`ultimate strength of class ${bolt.name}`, bolt.ultimateStrength),
-    boltYield: ofDatum(`yield of class ${bolt.name}`, bolt.yieldStrength),
+    boltShear: of(
+      'shear strength',
+      shearPlane === 'shank' ? bolt.shearUltimateShank : bolt.shearUltimateThread,
+    ),
+    boltShearYield: of('yield', bolt.yieldStrength, 1 / Math.sqrt(3)),
+    boltUltimate: of('ultimate strength', bolt.ultimateStrength),
+    boltYield: of('yield', bolt.yieldStrength),
   };
 }
 

@@ -8,6 +8,7 @@ import { boltShearStress } from './bolt-shear';
 import { holeStressConcentration } from './hole-concentration';
 import { boltShareFactor, boltStiffness } from './load-sharing';
 import { netSectionStress } from './net-section';
+import { staggeredNetSectionStress } from './staggered-net-section';
 import { tearOutStress } from './tear-out';
 
 /** A joint in plain SI numbers. */
@@ -19,6 +20,8 @@ export interface JointSi {
   /** Bolts in a row. */
   readonly count: number;
   readonly rows: number;
+  /** Between rows, which are staggered; 0 for one row. */
+  readonly rowSpacing: number;
   readonly edgeDistance: number;
   readonly holeDiameter: number;
   readonly boltDiameter: number;
@@ -77,7 +80,7 @@ export const lugAngle = (40 * Math.PI) / 180;
 /**
  * Every stress of a radial-bolt joint on plain SI numbers, for embedding; checks nothing.
  *
- * @example jointStressesSi({ pressure: 1e6, sealDiameter: 0.1, outsideDiameter: 0.11, wall: 0.005, count: 10, rows: 1, edgeDistance: 0.012, holeDiameter: 0.006, boltDiameter: 0.006, shearArea: 2e-5, rootDiameter: 0.0048, pitch: 0.001, externalMajorMin: 0.0058, internalPitchMax: 0.0055, engagement: 0.009, bendingArm: 0, preload: 0, shareFactor: 1, misplacement: 0, moduli: [2e11, 7e10, 7e10], bearingYieldStress: 3e8, sealToHoles: undefined, poissonRatio: 0.33 }).endForce // => 7853.981634
+ * @example jointStressesSi({ pressure: 1e6, sealDiameter: 0.1, outsideDiameter: 0.11, wall: 0.005, count: 10, rows: 1, rowSpacing: 0, edgeDistance: 0.012, holeDiameter: 0.006, boltDiameter: 0.006, shearArea: 2e-5, rootDiameter: 0.0048, pitch: 0.001, externalMajorMin: 0.0058, internalPitchMax: 0.0055, engagement: 0.009, bendingArm: 0, preload: 0, shareFactor: 1, misplacement: 0, moduli: [2e11, 7e10, 7e10], bearingYieldStress: 3e8, sealToHoles: undefined, poissonRatio: 0.33 }).endForce // => 7853.981634
  */
 export function jointStressesSi(joint: JointSi): JointStressesSi {
   const { pressure, outsideDiameter, wall, holeDiameter, boltDiameter: diameter, edgeDistance } = joint;
@@ -86,6 +89,8 @@ export function jointStressesSi(joint: JointSi): JointStressesSi {
   const equal = endForce / bolts;
   const shareFactor = joint.shareFactor ?? shareFrom(joint, endForce, bolts);
   const boltLoad = equal * shareFactor;
+  // Bearing is what yields to level the loads of misplaced holes: it takes the equal share. A share that is given counts.
+  const bearingLoad = joint.shareFactor === undefined ? equal : boltLoad;
   const boltShear = boltShearStress.si({ load: boltLoad, area: joint.shearArea });
   // Written out rather than spread: an object that is spread and added to takes microseconds to make.
   const tearOut = (planeAngle: number): number =>
@@ -104,18 +109,11 @@ export function jointStressesSi(joint: JointSi): JointStressesSi {
     shareFactor,
     boltLoad,
     boltShear,
-    // Bearing is what yields to level the loads: it takes the equal share.
-    caseBearing: bearingStress.si({ load: equal, diameter, thickness: wall }),
-    closureBearing: bearingStress.si({ load: equal, diameter, thickness: joint.engagement }),
+    caseBearing: bearingStress.si({ load: bearingLoad, diameter, thickness: wall }),
+    closureBearing: bearingStress.si({ load: bearingLoad, diameter, thickness: joint.engagement }),
     tearOut: tearOut(0),
     tearOutLug: tearOut(lugAngle),
-    netSection: netSectionStress.si({
-      load: endForce,
-      outsideDiameter,
-      wall,
-      count: joint.count,
-      holeDiameter,
-    }),
+    netSection: netTension(joint, endForce),
     netSectionConcentration: holeStressConcentration.si({
       holeDiameter,
       width: (Math.PI * (outsideDiameter - wall)) / joint.count,
@@ -127,6 +125,23 @@ export function jointStressesSi(joint: JointSi): JointStressesSi {
     longitudinal: lameLongitudinalStress.si({ pressure, insideRadius, outsideRadius }),
     hoopFraction,
   };
+}
+
+// The row nearest the pressure sees the whole load; the zigzag to the next row may leave less of the wall. Holes that leave
+// nothing of it are an infinite stress.
+function netTension(joint: JointSi, load: number): number {
+  const { outsideDiameter, wall, count, holeDiameter, rowSpacing } = joint;
+  const straight = netSectionStress.si({ load, outsideDiameter, wall, count, holeDiameter });
+  if (joint.rows === 1) return straight;
+  const zigzag = staggeredNetSectionStress.si({
+    load,
+    outsideDiameter,
+    wall,
+    count,
+    holeDiameter,
+    rowSpacing,
+  });
+  return zigzag > 0 ? Math.max(straight, zigzag) : Number.POSITIVE_INFINITY;
 }
 
 // The worst bolt carries no more than what makes its hole yield: from there the others take over.

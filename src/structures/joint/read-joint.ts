@@ -1,4 +1,4 @@
-import { MeopError, type NamedKind, readInput, type Unit } from '../../units';
+import { MeopError, type NamedKind, type QuantityInput, readInput, type Unit } from '../../units';
 import type { Material } from '../materials';
 import { materialOf } from '../materials/library';
 import { type ThreadGeometry, threadGeometry } from '../threads';
@@ -25,6 +25,8 @@ export interface PartsSi {
   readonly preload: number;
   readonly sealToHoles: number | undefined;
   readonly factors: { readonly yield: number; readonly ultimate: number };
+  /** The hotter of case and closure; undefined where neither is given. */
+  readonly boltTemperature: QuantityInput<'temperature'> | undefined;
   readonly tube: Material;
   readonly closure: Material;
 }
@@ -34,6 +36,8 @@ export interface BoltsSi {
   readonly thread: ThreadGeometry;
   readonly count: number;
   readonly rows: number;
+  /** 0 for one row. */
+  readonly rowSpacing: number;
   readonly edgeDistance: number;
   readonly holeDiameter: number;
   readonly engagement: number;
@@ -52,8 +56,15 @@ const above = (kind: NamedKind, field: string, value: unknown): number => {
 const optional = (kind: NamedKind, field: string, value: unknown): number | undefined =>
   value === undefined ? undefined : above(kind, field, value);
 
+const oneOf = (field: 'washer' | 'shearPlane', value: string | undefined, known: readonly string[]): void => {
+  if (value === undefined || known.includes(value)) return;
+  throw refused(field, `'${value}'`, `${known.map((word) => `'${word}'`).join(' or ')} is expected`);
+};
+
 /** Reads what is independent of the bolts. */
 export function readParts(given: JointParts): PartsSi {
+  oneOf('washer', given.washer, ['hard', 'soft']);
+  oneOf('shearPlane', given.shearPlane, ['thread', 'root', 'shank']);
   const pressure = above('gauge pressure', 'pressure', given.pressure);
   const outsideDiameter = above('length', 'caseOutsideDiameter', given.caseOutsideDiameter);
   const wall = above('length', 'caseWall', given.caseWall);
@@ -111,16 +122,30 @@ export function readParts(given: JointParts): PartsSi {
     preload,
     sealToHoles,
     factors: readFactors(given.factors),
+    boltTemperature: hotter(given),
     tube: materialOf(given.caseMaterial),
     closure: materialOf(given.closureMaterial),
   };
 }
 
+function hotter({
+  caseTemperature,
+  closureTemperature,
+}: JointParts): QuantityInput<'temperature'> | undefined {
+  if (caseTemperature === undefined || closureTemperature === undefined)
+    return caseTemperature ?? closureTemperature;
+  const [tube, closure] = [
+    si('temperature', 'caseTemperature', caseTemperature),
+    si('temperature', 'closureTemperature', closureTemperature),
+  ];
+  return tube >= closure ? caseTemperature : closureTemperature;
+}
+
 function readFactors({ yieldFactor = 1.5, ultimateFactor = 2 }: JointFactors = {}): PartsSi['factors'] {
   const factors = { yieldFactor, ultimateFactor };
   for (const [field, value] of Object.entries(factors))
-    if (!(value > 0 && Number.isFinite(value)))
-      throw refused(`factors.${field}`, value, 'a factor above zero is expected');
+    if (!(value >= 1 && Number.isFinite(value)))
+      throw refused(`factors.${field}`, value, 'a factor of safety of 1 or more is expected');
   return { yield: yieldFactor, ultimate: ultimateFactor };
 }
 
@@ -144,7 +169,22 @@ export function readBolts(joint: RadialBoltJoint, parts: PartsSi): BoltsSi {
       joint.engagement,
       `no more than the metal of the closure (${mm(parts.closureThickness)}) is expected`,
     );
-  return { thread, count: joint.count, rows: joint.rows ?? 1, edgeDistance, holeDiameter, engagement };
+  const rows = joint.rows ?? 1;
+  return {
+    thread,
+    count: joint.count,
+    rows,
+    rowSpacing: (rows > 1 ? optional('length', 'rowSpacing', joint.rowSpacing) : undefined) ?? 0,
+    edgeDistance,
+    holeDiameter,
+    engagement,
+  };
+}
+
+/** The tapped holes of a closure come together towards its axis: the depth at which they meet. */
+export function meetingDepth({ bore, gap }: PartsSi, count: number, diameter: number): number {
+  const radius = bore / 2 - gap;
+  return count === 1 ? radius : radius - diameter / (2 * Math.sin(Math.PI / count));
 }
 
 /** The edge ratios that the bearing strengths depend on: case, closure. */
@@ -160,10 +200,10 @@ const rounded = (ratio: number): number => Math.round(ratio * 1e9) / 1e9;
 
 /** The strengths of the bolts of a thread. */
 export const boltStrengthsOf = (
-  { given }: PartsSi,
+  { given, boltTemperature }: PartsSi,
   thread: ThreadGeometry,
 ): ReturnType<typeof boltStrengths> =>
-  boltStrengths(given.boltClass, thread.majorDiameter, given.shearPlane ?? 'thread');
+  boltStrengths(given.boltClass, thread.majorDiameter, given.shearPlane ?? 'thread', boltTemperature);
 
 /** The strengths of case and closure at these edge ratios. */
 export function partStrengthsOf(
@@ -197,6 +237,7 @@ export function jointSi(parts: PartsSi, bolts: BoltsSi, strengths: JointStrength
     wall: parts.wall,
     count: bolts.count,
     rows: bolts.rows,
+    rowSpacing: bolts.rowSpacing,
     edgeDistance: bolts.edgeDistance,
     holeDiameter: bolts.holeDiameter,
     boltDiameter: thread.majorDiameter.si,

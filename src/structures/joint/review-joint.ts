@@ -2,6 +2,7 @@ import { fromSiValue, MeopError, type Quantity, readInput, table, type Unit, uni
 import { type HolePattern, holePattern } from '../holes';
 import { governing, type Margin, margin } from '../margin';
 import { holePeakStress } from './hole-concentration';
+import { jointCautions } from './joint-cautions';
 import { explainMode, type JointExplanation } from './joint-explanation';
 import { type JointModeName, type ModeRule, rulesFor } from './joint-modes';
 import type { JointStrengths } from './joint-strengths';
@@ -9,11 +10,12 @@ import { type JointSi, type JointStressesSi, jointStressesSi } from './joint-str
 import type { RadialBoltJoint } from './radial-bolt-joint';
 import {
   type BoltsSi,
-  edgeRatios,
   jointSi,
+  meetingDepth,
   type PartsSi,
   readBolts,
   readParts,
+  refused,
   strengthsOf,
 } from './read-joint';
 
@@ -71,9 +73,25 @@ export function reviewJoint(joint: RadialBoltJoint): JointReview {
   const parts = readParts(joint);
   const bolts = readBolts(joint, parts);
   const pattern = patternOf(joint, bolts);
+  const length = (si: number): Quantity<'length'> => fromSiValue(si, 'length', parts.lengthUnit);
+  const deepest = meetingDepth(parts, bolts.count, bolts.thread.majorDiameter.si);
+  if (bolts.engagement > deepest)
+    throw refused(
+      'engagement',
+      joint.engagement ?? length(bolts.engagement),
+      `the tapped holes of ${bolts.count} bolts meet ${length(Math.max(0, deepest))} deep in the closure: take less engagement, or fewer or smaller bolts`,
+    );
   const strengths = strengthsOf(parts, bolts);
+  if (parts.preload >= strengths.boltUltimate.si * bolts.thread.tensileStressArea.si)
+    throw refused('preload', joint.preload, 'less than what breaks the bolt is expected');
   const numbers = jointSi(parts, bolts, strengths);
   const stresses = jointStressesSi(numbers);
+  if (!Number.isFinite(stresses.netSection))
+    throw refused(
+      'rowSpacing',
+      joint.rowSpacing,
+      'along the zigzag from row to row nothing is left of the wall: rows further apart are expected',
+    );
   const rules = rulesFor(stresses);
   const modes = rules.map((rule) => modeOf({ rule, parts, numbers, stresses, strengths }));
   const like = parts.pressureUnit;
@@ -94,9 +112,10 @@ export function reviewJoint(joint: RadialBoltJoint): JointReview {
     firstToFail: first,
     bearingFirst: least(gentle) < least(violent),
     pattern,
-    cautions: cautionsOf({ joint, parts, bolts, stresses, modes, pattern }),
+    cautions: jointCautions({ parts, bolts, strengths, stresses, modes, pattern, length }),
   };
-  const text = (): string => reviewText(review);
+  const pressure = fromSiValue<'gauge pressure'>(parts.pressure, 'gauge pressure', like);
+  const text = (): string => reviewText(review, pressure);
   return { ...review, toString: text, ...{ [Symbol.for('nodejs.util.inspect.custom')]: text } };
 }
 
@@ -137,8 +156,11 @@ function modeOf({ rule, parts, numbers, stresses, strengths }: ModeParts): Joint
   const applied = stresses[rule.stress];
   const strength = strengths[rule.strength];
   const factor = factors[rule.limit];
-  const inClosure = rule.strength.startsWith('closure');
-  const degrees = inClosure ? given.closureTemperature : given.caseTemperature;
+  const degrees = rule.strength.startsWith('closure')
+    ? given.closureTemperature
+    : rule.strength.startsWith('bolt')
+      ? parts.boltTemperature
+      : given.caseTemperature;
   const peak = peakOf(rule, stresses, unit);
   return {
     ...margin({
@@ -193,58 +215,9 @@ function peakOf({ stress }: ModeRule, stresses: JointStressesSi, unit: Unit): Pe
   };
 }
 
-interface Judged {
-  readonly joint: RadialBoltJoint;
-  readonly parts: PartsSi;
-  readonly bolts: BoltsSi;
-  readonly stresses: JointStressesSi;
-  readonly modes: readonly JointMode[];
-  readonly pattern: HolePattern;
-}
+const signed = (left: number): string => `${left < 0 ? '−' : '+'}${Math.abs(left).toFixed(2)}`;
 
-const boltTop = 423.15; // ISO 898-1 states its strengths to 150 °C
-
-function cautionsOf({ joint, parts, bolts, stresses, modes, pattern }: Judged): readonly string[] {
-  const clearance = bolts.holeDiameter - bolts.thread.majorDiameter.si;
-  const [, closureRatio] = edgeRatios(parts, bolts);
-  const hottest = Math.max(
-    ...[joint.caseTemperature, joint.closureTemperature].map((t) =>
-      t === undefined ? 0 : readInput('temperature', 'caseTemperature', t, 'reviewJoint').si,
-    ),
-  );
-  return [
-    ...new Set([
-      ...modes.flatMap(({ cautions }) => cautions),
-      ...(joint.factors?.cautions ?? []),
-      ...pattern.cautions,
-      ...(joint.positionTolerance === undefined && joint.shareFactor === undefined
-        ? ['the bolts are taken to share alike: true of holes drilled through case and closure together']
-        : []),
-      ...(parts.misplacement > clearance && clearance > 0
-        ? ['the position tolerance exceeds the clearance of the holes: not every bolt will go in']
-        : []),
-      ...(stresses.shareFactor > 1
-        ? [
-            `the worst bolt carries ${stresses.shareFactor.toFixed(2)} times its share until its hole yields; bearing is judged on the equal share, since it is what yields`,
-          ]
-        : []),
-      ...(joint.closureEdgeDistance === undefined && closureRatio >= 2
-        ? ['the closure is taken to have two diameters or more of metal inboard of its holes']
-        : []),
-      ...(joint.sealToHoles === undefined
-        ? ['the full hoop stress is taken at the holes: true of holes beside the seal, cautious further away']
-        : []),
-      ...(bolts.rows > 1
-        ? ['rows are taken to share alike, and the row nearest the pressure to see the whole load']
-        : []),
-      ...(hottest > boltTop
-        ? ['the bolts are hotter than the 150 °C to which ISO 898-1 states their strength']
-        : []),
-    ]),
-  ];
-}
-
-function reviewText(review: Omit<JointReview, 'toString'>): string {
+function reviewText(review: Omit<JointReview, 'toString'>, pressure: Quantity<'gauge pressure'>): string {
   const rows = [...review.modes]
     .sort((a, b) => a.marginOfSafety - b.marginOfSafety)
     .map(({ mode, applied, allowable, factor, marginOfSafety: left, reachedAt, temperature }) => ({
@@ -252,7 +225,7 @@ function reviewText(review: Omit<JointReview, 'toString'>): string {
       stress: applied,
       allowable,
       factor,
-      margin: `${left < 0 ? '−' : '+'}${Math.abs(left).toFixed(2)}`,
+      margin: signed(left),
       'reached at': reachedAt,
       ...(temperature !== undefined && { temperature }),
     }));
@@ -261,9 +234,12 @@ function reviewText(review: Omit<JointReview, 'toString'>): string {
       ? []
       : [`${mode}: peak ${peak.stress}, ${peak.concentration.toFixed(2)} times, ${peak.reason}`],
   );
+  const { governing: least, firstToFail: first } = review;
   return [
-    `end force ${review.endForce}, worst bolt ${review.boltLoad}; ${review.holds ? 'holds' : 'DOES NOT HOLD'}, governed by ${review.governing.mode}`,
-    `first as pressure rises: ${review.firstToFail.mode} at ${review.firstToFail.reachedAt}; ${review.bearingFirst ? 'bearing comes before anything lets go, as it should' : 'something lets go before bearing shows: not the preferred order'}`,
+    `${review.holds ? 'HOLDS' : 'DOES NOT HOLD'} at ${pressure}: least margin ${signed(least.marginOfSafety)}, ${least.mode}`,
+    `end force ${review.endForce}, worst bolt ${review.boltLoad}`,
+    `first as pressure rises: ${first.mode} at ${first.reachedAt}; ${review.bearingFirst ? 'bearing comes before anything lets go, as it should' : 'something lets go before bearing shows: not the preferred order'}`,
+    'margin: 0 is exactly enough, with the factor; reached at: the pressure that brings the stress to the allowable, without factor',
     table(rows),
     ...peaks,
     ...review.cautions.map((caution) => `caution: ${caution}`),

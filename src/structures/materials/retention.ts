@@ -27,6 +27,8 @@ export interface StrengthRetention {
 
 /** Up to 100 °F (38 °C) handbooks call it room temperature. */
 const roomTop = 310.93;
+/** −50 °C, below which the standards of bolts and seals end. */
+const coldest = 223.15;
 
 /**
  * The fraction of the room-temperature strength that is left at, or after, a temperature. Below 38 °C it is 1.
@@ -51,7 +53,17 @@ export function strengthRetention({
       'exposure',
       { value: exposure, expected: 'zero or more' },
     );
-  if (t <= roomTop) return { fraction: 1, source: 'room temperature', cautions: [] };
+  if (t <= roomTop)
+    return {
+      fraction: 1,
+      source: 'room temperature',
+      cautions:
+        t < coldest
+          ? [
+              `${record.name} at ${(t - 273.15).toFixed(0)} °C: cold as that is rarely meant, and steels and seals turn brittle; was °C meant?`,
+            ]
+          : [],
+    };
   const data = state === 'hot' ? record.atTemperature : record.afterExposure;
   if (data === undefined) throw noCurve(record.name, state);
   const { origin } = data;
@@ -59,10 +71,20 @@ export function strengthRetention({
     origin.provenance === 'published'
       ? undefined
       : datumCaution(`strength of ${record.name} ${state}`, { ...origin, basis: 'computed' });
+  const [only, second] = data[property];
+  // A lone curve without a time (0) holds for any; one for a short time says nothing of a longer one.
+  const longer = second === undefined && only !== undefined && only.exposure > 0 && time > only.exposure;
   return {
     fraction: fractionAt(record.name, data, property, t, time),
     source: origin.source,
-    cautions: caution === undefined ? [] : [caution],
+    cautions: [
+      ...(caution === undefined ? [] : [caution]),
+      ...(longer
+        ? [
+            `strength of ${record.name} ${state} is known for ${only.exposure / 3600} h at temperature: longer heating leaves less`,
+          ]
+        : []),
+    ],
   };
 }
 

@@ -27,6 +27,13 @@ export function anchorMargins(anchor: AnchorBolts, pull: number, unit: Unit): re
       'anchor.count',
       { value: count },
     );
+  if (!(factor >= 1 && Number.isFinite(factor)))
+    throw new MeopError(
+      'out-of-domain',
+      `anchor: factor: ${factor} given; a factor of safety of 1 or more is expected`,
+      'anchor.factor',
+      { value: factor, expected: '1 or more' },
+    );
   const thread = threadGeometry(anchor.thread);
   const strength = boltClass(anchor.boltClass, { diameter: thread.majorDiameter });
   const angle =
@@ -46,6 +53,7 @@ export function anchorMargins(anchor: AnchorBolts, pull: number, unit: Unit): re
   const tensileStrength = strength.ultimateStrength.value.si * thread.tensileStressArea.si;
   const cautions = [
     datumCaution(`shear strength of class ${strength.name}`, strength.shearUltimateThread),
+    ...strength.cautions,
     'concrete, timber or frame around the bolts is not judged here: concrete often fails first',
   ].filter((text) => text !== undefined);
   const from = `${strength.standard}; ${thread.source}`;

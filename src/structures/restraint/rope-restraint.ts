@@ -32,7 +32,7 @@ export interface RopeRestraintInput {
   /** Between a rope and the thrust; 0 where left out. */
   readonly legAngle?: QuantityInput<'angle'>;
   readonly termination: Termination;
-  /** On the breaking force; 5 where left out. */
+  /** On the breaking force, 1 or more; 5 where left out. */
   readonly designFactor?: number;
   /** Working load limit of the shackle of one rope, as stamped on it. */
   readonly shackle?: QuantityInput<'force'>;
@@ -85,8 +85,10 @@ export function ropeRestraint(input: RopeRestraintInput): RopeRestraint {
   if (!(angle >= 0 && angle < Math.PI / 2))
     throw refused('legAngle', input.legAngle, 'an angle from 0 to below 90 deg is expected');
   const designFactor = input.designFactor ?? 5;
-  if (!(designFactor > 0 && Number.isFinite(designFactor)))
-    throw refused('designFactor', designFactor, 'a number above zero is expected');
+  if (!(designFactor >= 1 && Number.isFinite(designFactor)))
+    throw refused('designFactor', designFactor, 'a design factor of 1 or more is expected');
+  if (slack > 2 * length)
+    throw refused('slack', input.slack, 'no more than twice the length of the rope is expected');
 
   const rope = 'breakingForce' in input.rope ? input.rope : wireRope(input.rope);
   const end = terminationEfficiency(input.termination, { fibreCore: rope.construction.includes('FC') });
@@ -176,7 +178,10 @@ function restraintText(r: Omit<RopeRestraint, 'toString'>): string {
     table(rows),
     '',
     marginTable(r.margins),
-    ...r.cautions.map((caution) => `caution: ${caution}`),
+    // Those of the margins stand below their table already.
+    ...r.cautions
+      .filter((caution) => !r.margins.some(({ cautions }) => cautions.includes(caution)))
+      .map((caution) => `caution: ${caution}`),
   ].join('\n');
 }
 

@@ -5,6 +5,7 @@ import {
   oRingStretch,
   stretchedCrossSection,
 } from './gland-formulas';
+import { largeStretchThinning, stretchThinning } from './stretch-thinning';
 import type { BandSi } from './tolerance';
 
 /** The sizes of a ring and its gland over their tolerances, in SI. */
@@ -42,7 +43,11 @@ export function glandBands(sizes: GlandSizes): GlandBands {
   const thin = (crossSection: number, insideDiameter: number, grooveDiameter: number): number =>
     Math.min(crossSection, stretchedCrossSection.si({ crossSection, insideDiameter, grooveDiameter }));
   const section: BandSi = {
-    min: thin(cs.min, id.min, groove.max),
+    // Measured rings thin more than by constant volume alone: the least section takes the greater loss.
+    min: Math.min(
+      thin(cs.min, id.min, groove.max),
+      cs.min * (1 - measuredLoss(stretchOf(id.min, groove.max))),
+    ),
     nominal: thin(cs.nominal, id.nominal, groove.nominal),
     max: thin(cs.max, id.max, groove.min),
   };
@@ -81,6 +86,12 @@ export function glandBands(sizes: GlandSizes): GlandBands {
     clearance,
     squeezeOffCentre: squeeze(section.min, depth.max + Math.max(0, clearance.max) / 2),
   };
+}
+
+function measuredLoss(stretch: number): number {
+  if (stretch <= 0 || stretch > 0.25) return 0; // beyond the fits constant volume stands alone
+  const loss = (stretch <= 0.03 ? stretchThinning : largeStretchThinning).si({ stretch });
+  return Math.max(0, loss);
 }
 
 /** The force that squeezes the ring over the same band; none where the ring is not squeezed. */

@@ -107,7 +107,7 @@ export function glandChecks({
             check: 'extrusion gap under pressure',
             holds: backed || pressed.clearance.max <= limit.clearance,
             says: backed
-              ? 'closed by the backup ring'
+              ? `${mm(pressed.clearance.max)} across, closed by the backup ring, whose own limit is not judged`
               : `${mm(pressed.clearance.max)} across, at most ${mm(limit.clearance)}`,
             source: limit.source,
           },

@@ -12,4 +12,5 @@ export * from './o-ring';
 export * from './o-ring-gland';
 export * from './seal-pair';
 export * from './seal-passes-hole';
+export * from './stretch-thinning';
 export type { Band, TolerancedLength } from './tolerance';

@@ -121,6 +121,8 @@ export function oRingGland(input: ORingGlandInput): ORingGland {
   const cold = glandBands(sizes);
   const pressed = glandBands({ ...sizes, growth: growth.si });
   const hardness = input.hardness ?? 70;
+  if (!(hardness >= 70 && hardness <= 90))
+    throw refused('hardness', input.hardness, '70 to 90 Shore A is expected');
   const modulus = rubberModulus.si({ hardness: Math.min(hardness, 80) }); // the relation ends at 80
   const thermal = sealTemperatures(input);
   const limit =

@@ -35,6 +35,13 @@ export function readBand(field: string, value: TolerancedLength, context: string
     given === undefined ? 0 : readInput('length', path, given, context).si;
   const plain = typeof value !== 'object' || value === null || 'si' in value;
   const nominal = plain ? length(value, field) : length(value.nominal, `${field}.nominal`);
+  if (!plain && value.plusMinus !== undefined && (value.plus !== undefined || value.minus !== undefined))
+    throw new MeopError(
+      'out-of-domain',
+      `${context}: ${field}: plusMinus is given beside plus or minus; give the limits one way`,
+      `${field}.plusMinus`,
+      { value, expected: 'plusMinus alone, or plus and minus' },
+    );
   const plus = plain ? 0 : length(value.plusMinus ?? value.plus, `${field}.plus`);
   const minus = plain ? 0 : length(value.plusMinus ?? value.minus, `${field}.minus`);
   if (nominal - minus > 0 && plus >= 0 && minus >= 0)

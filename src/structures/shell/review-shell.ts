@@ -70,7 +70,7 @@ export function reviewShell(input: ShellInput): ShellReview {
     margin({
       mode,
       applied,
-      allowable: yielding.value,
+      allowable: fromSiValue(yielding.value.si, 'stress', unitFor('stress', applied.unit)),
       factor: factors.yieldFactor,
       temperature: hot,
       source,

@@ -91,6 +91,29 @@ export const wallForEndForce = /* @__PURE__ */ formula({
 });
 
 /**
+ * Least wall for the longitudinal stress, from the outside radius; the same wall as {@link wallForEndForce}.
+ *
+ * @example wallForEndForceFromOutsideRadius({ pressure: '1000 psi', outsideRadius: '1.75 in', allowable: '10900 psi' }).in('in') // => 0.07543103448
+ */
+export const wallForEndForceFromOutsideRadius = /* @__PURE__ */ formula({
+  name: 'wallForEndForceFromOutsideRadius',
+  title: 'Wall for a pressure, longitudinal stress, from the outside radius',
+  equation: 't = P·R_o / (2·S·E + 1.4·P)',
+  source:
+    'ASME Boiler and Pressure Vessel Code VIII-1, outside-radius form of UG-27(c)(2), as tabulated in Moss, Pressure Vessel Design Manual',
+  inputs: { pressure, outsideRadius: length('R_o', 'outside radius'), allowable, efficiency },
+  output: wall,
+  example: { pressure: '1000 psi', outsideRadius: '1.75 in', allowable: '10900 psi', efficiency: 1 },
+  si: ({ pressure: p, outsideRadius, allowable: s, efficiency: e = 1 }) =>
+    (p * outsideRadius) / (2 * s * e + 1.4 * p),
+  solve: {
+    pressure: (t, { outsideRadius, allowable: s, efficiency: e }) =>
+      (2 * s * e * t) / (outsideRadius - 1.4 * t),
+    outsideRadius: (t, { pressure: p, allowable: s, efficiency: e }) => (t * (2 * s * e + 1.4 * p)) / p,
+  },
+});
+
+/**
  * Wall stress of a seamless 6061-T6 cylinder as US law computes it: E times the greatest strain at the bore, ν = 0.3.
  *
  * @example dot3alWallStress({ pressure: '1666.667 psi', outsideDiameter: '3.5 in', insideDiameter: '3.0 in' }).in('psi').toFixed(1) // => '10012.8'

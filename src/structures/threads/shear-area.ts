@@ -1,4 +1,4 @@
-import { area, formula, length } from '../../units';
+import { area, formula, length, ratio, stress } from '../../units';
 
 const engagement = length('L', 'length of engaged full thread');
 const pitch = length('P', 'pitch');
@@ -108,5 +108,37 @@ export const equalStrengthEngagement = /* @__PURE__ */ formula({
   solve: {
     tensileStressArea: (l, { pitch: p, internalMinorMax: k, externalPitchMin: e }) =>
       (l * Math.PI * k * (0.5 + (e - k) / (Math.sqrt(3) * p))) / 2,
+  },
+});
+
+/**
+ * Ratio of the loads at which the screw's threads and those of the hole strip. Above 1 the hole strips first: lengthen the
+ * engagement of equal strength ({@link equalStrengthEngagement}) by this ratio.
+ *
+ * @example strippingRatio({ externalArea: '0.368 in^2', internalArea: '0.539 in^2', screwStrength: '150 ksi', holeStrength: '42 ksi' }).toFixed(3) // => '2.438'
+ */
+export const strippingRatio = /* @__PURE__ */ formula({
+  name: 'strippingRatio',
+  title: 'Ratio of the stripping loads of screw and hole',
+  equation: 'J = A_e·S_s / (A_n·S_h)',
+  source: "FED-STD-H28/2 and Machinery's Handbook, 24th ed., length of engagement for unequal strengths",
+  inputs: {
+    externalArea: area('A_e', 'shear area of the external thread'),
+    internalArea: area('A_n', 'shear area of the internal thread over the same engagement'),
+    screwStrength: stress('S_s', 'tensile strength of the screw', { above: 0 }),
+    holeStrength: stress('S_h', 'tensile strength of the tapped part', { above: 0 }),
+  },
+  output: ratio('J', 'stripping load of the screw over that of the hole'),
+  example: {
+    externalArea: '0.368 in^2',
+    internalArea: '0.539 in^2',
+    screwStrength: '150 ksi',
+    holeStrength: '42 ksi',
+  },
+  si: ({ externalArea, internalArea, screwStrength, holeStrength }) =>
+    (externalArea * screwStrength) / (internalArea * holeStrength),
+  solve: {
+    holeStrength: (j, { externalArea, internalArea, screwStrength }) =>
+      (externalArea * screwStrength) / (internalArea * j),
   },
 });
