@@ -13,6 +13,7 @@ const parts = {
   closureThickness: '0.7 in',
   boltClass: 'A574',
   caseTemperature: '100 degC',
+  closureTemperature: '100 degC',
   sealToHoles: '0.6 in',
   factors: designFactors('ground test'),
 } as const;

@@ -424,6 +424,22 @@ describe('what a careless sketch would pass', () => {
     expect(said({})).not.toContain(text);
   });
 
+  test('a misspelt field is refused, and the nearest named', () => {
+    const misspelt = (change: object): string => {
+      try {
+        reviewJoint({ ...joint, ...change });
+      } catch (error) {
+        return error instanceof MeopError ? `${error.code}: ${error.message}` : 'another error';
+      }
+      return 'no error';
+    };
+    expect(misspelt({ closureTemp: '200 degC' })).toMatch(
+      /^unknown-field: .*'closureTemperature' is the nearest/,
+    );
+    expect(misspelt({ sealtoholes: '20 mm' })).toContain("'sealToHoles' is the nearest");
+    expect(code(() => designJoint({ ...joint, countss: [4, 8] } as never))).toMatch(/^unknown-field/);
+  });
+
   test('the tapped holes of the closure may not meet', () => {
     // 24 holes of 6 mm touch where 2·r·sin(7.5°) = 6 mm: r = 22.98 mm, 12.02 mm deep in a closure of 70 mm.
     expect(review({ count: 24, engagement: '12 mm' }).modes.length).toBeGreaterThan(10);

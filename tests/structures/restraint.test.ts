@@ -149,6 +149,9 @@ describe('ropeRestraint', () => {
   };
   const held = ropeRestraint(tether);
 
+  test('a misspelt field is refused', () =>
+    expect(code(() => ropeRestraint({ ...tether, slak: '1 m' } as never))).toBe('unknown-field slak'));
+
   test('says each caution once', () => {
     const lines = String(held).split('\n');
     expect(new Set(lines.filter((line) => line.startsWith('caution'))).size).toBe(

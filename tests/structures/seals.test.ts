@@ -322,6 +322,9 @@ describe('thinning by stretch', () => {
 });
 
 describe('what a careless gland would pass', () => {
+  test('a misspelt field is refused', () =>
+    expect(code(() => oRingGland({ ...gland, presure: '5 MPa' } as never))).toBe('unknown-field presure'));
+
   test.each<[string, Partial<ORingGlandInput>, string]>([
     ['a hardness that is none', { hardness: Number.NaN }, 'out-of-domain hardness'],
     ['a rubber softer than the tables', { hardness: 40 }, 'out-of-domain hardness'],

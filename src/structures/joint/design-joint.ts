@@ -1,6 +1,8 @@
 import { fromSiValue, MeopError, type Quantity, table, unitFor } from '../../units';
+import { refuseUnknownFields } from '../known-fields';
 import { type ThreadGeometry, threadGeometry } from '../threads';
 import { fewBolts, partsCautions } from './joint-cautions';
+import { searchFields } from './joint-fields';
 import { type JointModeName, rulesFor } from './joint-modes';
 import type { JointStrengths, Strength } from './joint-strengths';
 import { type JointSi, jointStressesSi } from './joint-stresses';
@@ -69,6 +71,7 @@ const steelDensity = 7850; // kg/m³, of bolts
  * @example designJoint({ pressure: '5 MPa', caseOutsideDiameter: '76 mm', caseWall: '3 mm', caseMaterial: '6061-T6 drawn tube', closureMaterial: '6061-T6 bar', boltClass: '8.8' }).combinations.length > 0 // => true
  */
 export function designJoint(search: JointSearch): JointDesign {
+  refuseUnknownFields('designJoint', search, searchFields);
   const parts = readParts(search);
   const [fewest, most] = search.counts ?? [4, 24];
   if (!(Number.isInteger(fewest) && Number.isInteger(most) && fewest >= 1 && most >= fewest))

@@ -1,9 +1,11 @@
 import { fromSiValue, MeopError, type Quantity, readInput, table, type Unit, unitFor } from '../../units';
 import { type HolePattern, holePattern } from '../holes';
+import { refuseUnknownFields } from '../known-fields';
 import { governing, type Margin, margin } from '../margin';
 import { holePeakStress } from './hole-concentration';
 import { jointCautions } from './joint-cautions';
 import { explainMode, type JointExplanation } from './joint-explanation';
+import { jointFields } from './joint-fields';
 import { type JointModeName, type ModeRule, rulesFor } from './joint-modes';
 import type { JointStrengths } from './joint-strengths';
 import { type JointSi, type JointStressesSi, jointStressesSi } from './joint-stresses';
@@ -65,11 +67,12 @@ export interface JointReview {
  * bearing of case and closure, tear-out, net section, threads of the closure, hoop at the holes (Lamé). The pressure
  * acts on the seal; the joint is as good as its least margin.
  *
- * @throws MeopError `out-of-domain` where parts do not go together, `unknown-name` for a thread, class or material,
+ * @throws MeopError `unknown-field` for a name that is not a field, `out-of-domain` where parts do not go together, `unknown-name` for a thread, class or material,
  * `no-allowable` where a material has no minimum strength, `missing-field`
  * @example reviewJoint({ pressure: '1000 psi', caseOutsideDiameter: '3.5 in', caseWall: '0.25 in', caseMaterial: '6061-T6 drawn tube', closureMaterial: '6061-T6 bar', thread: '1/4-20', boltClass: 'grade 8', count: 12, edgeDistance: '0.5 in' }).endForce.in('lbf') // => 7068.583471
  */
 export function reviewJoint(joint: RadialBoltJoint): JointReview {
+  refuseUnknownFields('reviewJoint', joint, jointFields);
   const parts = readParts(joint);
   const bolts = readBolts(joint, parts);
   const pattern = patternOf(joint, bolts);

@@ -7,6 +7,7 @@ import {
   table,
   unitOf,
 } from '../../units';
+import { refuseUnknownFields } from '../known-fields';
 import { governing, type Margin, margin, marginTable } from '../margin';
 import { type AnchorBolts, anchorMargins } from './anchor-bolts';
 import { requiredBreakingForce, ropeStiffness, snatchLoad } from './snatch-load';
@@ -64,16 +65,32 @@ export interface RopeRestraint {
 }
 
 const name = 'ropeRestraint';
+const fields: Readonly<Record<keyof RopeRestraintInput, true>> = {
+  thrust: true,
+  slack: true,
+  mass: true,
+  rope: true,
+  ropeLength: true,
+  metallicArea: true,
+  modulus: true,
+  legs: true,
+  legAngle: true,
+  termination: true,
+  designFactor: true,
+  shackle: true,
+  anchor: true,
+};
 
 /**
  * Whether wire ropes hold a motor that breaks free at full thrust and takes up their slack, with shackle and anchor.
  * By the energy method: motor and anchorage rigid, rope elastic and massless, thrust kept up throughout. Do not count
  * on a rope for what a barrier is there for.
  *
- * @throws MeopError `out-of-domain`, `unknown-name`
+ * @throws MeopError `out-of-domain`, `unknown-name`, `unknown-field`
  * @example ropeRestraint({ thrust: '2 kN', slack: '0 mm', ropeLength: '1 m', rope: { diameter: '5/16 in', construction: '6x19 FC', grade: 'improved plow' }, termination: 'clips' }).requiredBreakingForce.in('kN') // => 25
  */
 export function ropeRestraint(input: RopeRestraintInput): RopeRestraint {
+  refuseUnknownFields(name, input, fields);
   const thrust = positive('force', 'thrust', input.thrust);
   const slack = readInput('length', 'slack', input.slack, name).si;
   if (!(slack >= 0)) throw refused('slack', input.slack, 'a length of zero or more is expected');

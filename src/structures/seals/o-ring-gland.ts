@@ -7,6 +7,7 @@ import {
   table,
   unitOf,
 } from '../../units';
+import { refuseUnknownFields } from '../known-fields';
 import type { Material, MaterialName } from '../materials';
 import { boreGrowth } from './bore-growth';
 import { extrusionGapLimit } from './extrusion-gap';
@@ -79,15 +80,33 @@ export interface ORingGland {
 }
 
 const name = 'oRingGland';
+const fields: Readonly<Record<keyof ORingGlandInput, true>> = {
+  ring: true,
+  bore: true,
+  grooveDiameter: true,
+  grooveWidth: true,
+  closureDiameter: true,
+  pressure: true,
+  caseWall: true,
+  caseMaterial: true,
+  caseTemperatureRise: true,
+  hardness: true,
+  compound: true,
+  coldest: true,
+  hottest: true,
+  backupRings: true,
+  backupThickness: true,
+};
 
 /**
  * Squeeze, stretch, fill, gap and force of a static radial O-ring, least, nominal and greatest over all tolerances,
  * with the bore as it grows under pressure and heat.
  *
- * @throws MeopError `out-of-domain` where the parts do not go together, `missing-field`, `unknown-name`
+ * @throws MeopError `out-of-domain` where the parts do not go together, `missing-field`, `unknown-name`, `unknown-field`
  * @example oRingGland({ ring: '228', bore: '2.5 in', grooveDiameter: '2.278 in', grooveWidth: '0.19 in', closureDiameter: '2.496 in' }).fill.nominal // => 0.7056223872
  */
 export function oRingGland(input: ORingGlandInput): ORingGland {
+  refuseUnknownFields(name, input, fields);
   const ring = typeof input.ring === 'object' ? input.ring : oRing(input.ring);
   const bore = readBand('bore', input.bore, name);
   const rings = input.backupRings ?? 0;
