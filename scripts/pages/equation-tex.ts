@@ -81,7 +81,7 @@ export function tex(expression: Expression): string {
   }
 }
 
-const callName = (name: string): string => `\\${name}`;
+const callName = (name: string): string => (name.startsWith('erf') ? `\\operatorname{${name}}` : `\\${name}`);
 const argument = (to: readonly Expression[]): string => `\\left(${to.map(tex).join(',\\; ')}\\right)`;
 const bracketed = (expression: Expression): string => `\\left(${tex(expression)}\\right)`;
 

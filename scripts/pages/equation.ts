@@ -10,7 +10,21 @@ export type Expression =
   | { readonly is: 'root'; readonly of: Expression }
   | { readonly is: 'call'; readonly name: string; readonly to: readonly Expression[] };
 
-const functions = ['arcsin', 'arccos', 'arctan', 'sin', 'cos', 'tan', 'cot', 'exp', 'ln', 'min', 'max'];
+const functions = [
+  'arcsin',
+  'arccos',
+  'arctan',
+  'sin',
+  'cos',
+  'tan',
+  'cot',
+  'exp',
+  'ln',
+  'min',
+  'max',
+  'erfc',
+  'erf',
+];
 const superscripts = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 
 /**

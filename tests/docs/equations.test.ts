@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { type Expression, partsOf, readExpression } from '../../scripts/pages/equation';
 import { equationTex, symbolTex } from '../../scripts/pages/equation-tex';
 import * as meop from '../../src/index';
+import { erf, erfc } from '../../src/numerics';
 import { exampleValues, formulasOf } from '../formulas/found-formulas';
 
 const every = formulasOf(meop);
@@ -18,6 +19,8 @@ const calls: Readonly<Record<string, (...values: number[]) => number>> = {
   ln: Math.log,
   min: Math.min,
   max: Math.max,
+  erf,
+  erfc,
 };
 
 function worth(of: Expression, values: ReadonlyMap<string, number>): number {

@@ -1,0 +1,87 @@
+import {
+  density,
+  formula,
+  heatTransferCoefficient,
+  length,
+  ratio,
+  specificHeat,
+  thermalConductivity,
+  thermalDiffusivity,
+  time,
+} from '../units';
+
+const incropera = 'Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, 6th ed. (2007), ch. 5';
+
+/**
+ * Thermal diffusivity: how fast a material passes on a change of temperature.
+ *
+ * @example thermalDiffusivityOf({ conductivity: '167 W/(m*K)', density: '2700 kg/m^3', specificHeat: '896 J/(kg*K)' }).in('mm^2/s') // => 69.0311
+ */
+export const thermalDiffusivityOf = /* @__PURE__ */ formula({
+  name: 'thermalDiffusivityOf',
+  title: 'Thermal diffusivity',
+  equation: 'α = k / (ρ·c)',
+  source: incropera,
+  inputs: {
+    conductivity: thermalConductivity('k', 'conductivity'),
+    density: density('ρ', 'density'),
+    specificHeat: specificHeat('c', 'specific heat'),
+  },
+  output: thermalDiffusivity('α', 'thermal diffusivity'),
+  example: { conductivity: '167 W/(m*K)', density: '2700 kg/m^3', specificHeat: '896 J/(kg*K)' },
+  si: ({ conductivity, density, specificHeat }) => conductivity / (density * specificHeat),
+  solve: {
+    conductivity: (alpha, { density, specificHeat }) => alpha * density * specificHeat,
+    density: (alpha, { conductivity, specificHeat }) => conductivity / (alpha * specificHeat),
+    specificHeat: (alpha, { conductivity, density }) => conductivity / (alpha * density),
+  },
+});
+
+/**
+ * Biot number: the resistance inside a body over that of the film on it. The length is what the use of it says: volume over
+ * wetted area for lumped heating, half the thickness of a wall heated from both sides, its thickness where one side is
+ * insulated, the radius of a cylinder or a sphere.
+ *
+ * @example biotNumber({ coefficient: '900 W/(m^2*K)', length: '3 mm', conductivity: '167 W/(m*K)' }) // => 0.016167665
+ */
+export const biotNumber = /* @__PURE__ */ formula({
+  name: 'biotNumber',
+  title: 'Biot number',
+  equation: 'Bi = h·L / k',
+  source: incropera,
+  inputs: {
+    coefficient: heatTransferCoefficient('h', 'heat-transfer coefficient'),
+    length: length('L', 'length that the heat has to go'),
+    conductivity: thermalConductivity('k', 'conductivity of the body'),
+  },
+  output: ratio('Bi', 'Biot number'),
+  example: { coefficient: '900 W/(m^2*K)', length: '3 mm', conductivity: '167 W/(m*K)' },
+  si: ({ coefficient, length, conductivity }) => (coefficient * length) / conductivity,
+  solve: {
+    coefficient: (biot, { length, conductivity }) => (biot * conductivity) / length,
+    length: (biot, { coefficient, conductivity }) => (biot * conductivity) / coefficient,
+  },
+});
+
+/**
+ * Fourier number: time over the time that heat takes to cross a length.
+ *
+ * @example fourierNumber({ diffusivity: '18.8e-6 m^2/s', time: '480 s', length: '40 mm' }) // => 5.64
+ */
+export const fourierNumber = /* @__PURE__ */ formula({
+  name: 'fourierNumber',
+  title: 'Fourier number',
+  equation: 'Fo = α·t / L²',
+  source: incropera,
+  inputs: {
+    diffusivity: thermalDiffusivity('α', 'thermal diffusivity'),
+    time: time('t', 'time', { min: 0 }),
+    length: length('L', 'length that the heat has to go'),
+  },
+  output: ratio('Fo', 'Fourier number'),
+  example: { diffusivity: '18.8e-6 m^2/s', time: '480 s', length: '40 mm' },
+  si: ({ diffusivity, time, length }) => (diffusivity * time) / (length * length),
+  solve: {
+    time: (fourier, { diffusivity, length }) => (fourier * length * length) / diffusivity,
+  },
+});
