@@ -8,7 +8,8 @@ import {
   table,
   unitOf,
 } from '../units';
-import { bandRateSi, temperatureFactorSi } from './burn-law';
+import { type BurnLaw, bandRateSi, temperatureFactorSi } from './burn-law';
+import { barelyStable, heldBands } from './held-bands';
 import type { Propellant } from './propellant';
 import { rangeCautions, sensitivityUnknown } from './rate-by-law';
 
@@ -36,11 +37,12 @@ const context = 'equilibriumPressures';
  * Balance: (ρ − p/(R·T))·r(p)·K = p/c*. The term p/(R·T) is the gas that fills the volume the burned propellant
  * leaves; it lowers the pressure by some 0.5 % and is left out by `gasStorage: false`. Inside a band at most one
  * pressure balances and it is stable, as its exponent is below 1. A jump down between bands can hold the pressure
- * there; a jump up can make a pressure that no motor keeps.
+ * there; a jump up can make a pressure that no motor keeps. A law that is told to clamp keeps the rate at the end of its
+ * range; of one that is told to refuse other pressures only the roots in its range are given.
  *
  * Source: steady mass balance, Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 11.
  *
- * @throws MeopError `out-of-domain`
+ * @throws MeopError `out-of-domain`; `out-of-range` where a law refuses the pressure of every root
  * @example equilibriumPressures({ propellant: publishedPropellant('potassium nitrate/sucrose'), burningAreaRatio: 300 }).length // => 1
  */
 export function equilibriumPressures({
@@ -72,17 +74,22 @@ export function equilibriumPressures({
   const temperatureCautions =
     grainTemperature !== undefined && law.temperatureSensitivity === undefined ? [sensitivityUnknown] : [];
   const stored = gasStorage ? 1 / (gasConstant.si * effectiveTemperature.si) : 0;
-  const { bands } = law;
+  const bands = heldBands(law);
   const rate = (band: number, p: number): number => factor * bandRateSi(bands[band], p);
   // Gas made over gas let out, less one, without dividing by a pressure that may be tiny.
   const excess = (band: number, p: number): number =>
     ((density.si - stored * p) * rate(band, p) * K * characteristicVelocity.si) / p - 1;
-  const cautions = (p: number): readonly string[] => [...rangeCautions(law, p, p), ...temperatureCautions];
+  const cautions = (p: number, exponent: number): readonly string[] => [
+    ...barelyStable(exponent),
+    ...rangeCautions(law, p, p),
+    ...temperatureCautions,
+  ];
 
   const roots: EquilibriumRoot[] = [];
   const add = (si: number, band: number, stable: boolean, place: 'band' | 'jump'): void => {
+    const said = cautions(si, place === 'band' ? bands[band].exponent : 0);
     roots.push({
-      pressure: fromSiValue<'absolute pressure'>(si, 'absolute pressure', unitOf('MPa'), cautions(si)),
+      pressure: fromSiValue<'absolute pressure'>(si, 'absolute pressure', unitOf('MPa'), said),
       burnRate: fromSiValue<'speed'>(
         place === 'band' ? rate(band, si) : si / (characteristicVelocity.si * K * (density.si - stored * si)),
         'speed',
@@ -91,7 +98,7 @@ export function equilibriumPressures({
       stable,
       place,
       amplification: place === 'band' ? amplification(bands[band].exponent, stored * si, density.si) : 0,
-      cautions: cautions(si),
+      cautions: said,
     });
   };
   const most = stored > 0 ? density.si / stored : Number.POSITIVE_INFINITY;
@@ -103,12 +110,13 @@ export function equilibriumPressures({
     if (i + 1 >= bands.length || bands[i].to >= most) continue;
     const below = excess(i, upper);
     const above = excess(i + 1, upper);
-    if (below > 0 && above < 0) add(upper, i, true, 'jump');
+    if (below >= 0 && above < 0) add(upper, i, true, 'jump');
     if (below < 0 && above >= 0) add(upper, i, false, 'jump');
   }
+  const known = law.outside === 'error' ? inRange(law, roots) : roots;
   const text = (): string =>
     table(
-      roots.map((root) => ({
+      known.map((root) => ({
         pressure: root.pressure,
         'burning rate': root.burnRate,
         stable: root.stable ? 'stable' : 'unstable',
@@ -116,7 +124,19 @@ export function equilibriumPressures({
         amplification: root.amplification.toPrecision(3),
       })),
     );
-  return Object.assign(roots, { toString: text, [Symbol.for('nodejs.util.inspect.custom')]: text });
+  return Object.assign([...known], { toString: text, [Symbol.for('nodejs.util.inspect.custom')]: text });
+}
+
+function inRange({ characterised: { from, to } }: BurnLaw, roots: readonly EquilibriumRoot[]) {
+  const known = roots.filter(({ pressure }) => pressure.si >= from && pressure.si <= to);
+  if (known.length > 0) return known;
+  const where = roots.map(({ pressure }) => `${Number((pressure.si / 1e6).toPrecision(4))} MPa`).join(', ');
+  throw new MeopError(
+    'out-of-range',
+    `${context}: the equilibrium is at ${where}; the burn law was characterised from ${from / 1e6} to ${to / 1e6} MPa and is told to refuse others: say outside: 'extrapolate' or 'clamp'`,
+    'propellant',
+    { expected: `${from} to ${to} Pa` },
+  );
 }
 
 // d ln p / d ln A of the balance: 1 / (1 − n + x), x = share of the gas density in what is left of the solid's.

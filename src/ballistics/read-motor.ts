@@ -2,6 +2,7 @@ import { linearInterpolant } from '../numerics';
 import { MeopError } from '../units';
 import type { BurnLaw } from './burn-law';
 import { temperatureFactorSi } from './burn-law';
+import { heldBands } from './held-bands';
 import { openStations } from './port-diagnosis';
 import { type Burned, burnedGrain, type Landing, landingsOf } from './read-grain';
 import { readNozzle } from './read-nozzle';
@@ -152,21 +153,11 @@ export function readMotor(input: SimulateInput): ReadMotor {
 
 /** The law with the grain temperature in its coefficients; clamping is a band of exponent zero at each end. */
 export function lawKernel(law: BurnLaw, temperatureFactor: number): LawKernel {
-  const powers = law.bands.map(({ to, referenceRate, referencePressure, exponent }) => ({
+  const powers = heldBands(law).map(({ to, referenceRate, referencePressure, exponent }) => ({
     to,
     exponent,
     ln: Math.log(referenceRate * temperatureFactor) - exponent * Math.log(referencePressure),
   }));
-  const { from, to } = law.characterised;
-  if (law.outside === 'clamp') {
-    const [first] = powers;
-    const last = powers[powers.length - 1];
-    if (from > 0) powers.unshift({ to: from, exponent: 0, ln: first.ln + first.exponent * Math.log(from) });
-    if (Number.isFinite(to)) {
-      powers[powers.length - 1] = { ...last, to };
-      powers.push({ to: Number.POSITIVE_INFINITY, exponent: 0, ln: last.ln + last.exponent * Math.log(to) });
-    }
-  }
   return {
     lnBoundaries: Float64Array.from(powers.slice(0, -1), (band) => Math.log(band.to)),
     lnCoefficients: Float64Array.from(powers, (band) => band.ln),

@@ -1,5 +1,6 @@
 import { type Firing, type FiringEvent, firing } from '../firing';
 import { fromSiArray, fromSiValue, MeopError, type Quantity, type Series, unitOf } from '../units';
+import { barelyStable, heldBands } from './held-bands';
 import { type PortFlow, portDiagnosis } from './port-diagnosis';
 import { rangeCautions, sensitivityUnknown } from './rate-by-law';
 import { type ReadMotor, readMotor } from './read-motor';
@@ -93,6 +94,7 @@ export function simulate(input: SimulateInput): SimulatedFiring {
       result.leastBurnPressure,
       Math.max(result.greatestBurnPressure, result.peakPressure),
     ),
+    ...barelyStable(greatestExponent(input, result)),
     ...(portFlow?.cautions ?? []),
   ];
   const record = firing({
@@ -144,6 +146,13 @@ const quantity = <
   kind: K,
   unit: string,
 ): Quantity<K> => fromSiValue<K>(si, kind, unitOf(unit));
+
+/** Greatest exponent of the bands that the burn went through. */
+function greatestExponent({ propellant: { law } }: SimulateInput, result: RunResult): number {
+  const { leastBurnPressure: least, greatestBurnPressure: greatest } = result;
+  const used = heldBands(law).filter((band) => band.from <= greatest && band.to >= least);
+  return Math.max(0, ...used.map(({ exponent }) => exponent));
+}
 
 function checkRange({ propellant: { law } }: SimulateInput, result: RunResult): void {
   const { from, to } = law.characterised;

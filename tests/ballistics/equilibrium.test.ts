@@ -255,4 +255,62 @@ describe('every equilibrium of a law of bands', () => {
       }
     }
   });
+
+  // By hand: with the rate held at r, (ρ·r·c*·K) is the pressure itself.
+  it('a law that clamps keeps the rate at the end of its range; one that refuses says so', () => {
+    const made = (outside: 'clamp' | 'error' | 'extrapolate', to: '2 MPa' | '9 MPa' = '2 MPa') =>
+      propellant({
+        density: '1800 kg/m^3',
+        law: { rate: '8 mm/s', atPressure: '2 MPa', exponent: 0.5, characterisedTo: to, outside },
+        gamma: 1.15,
+        molarMass: '40 g/mol',
+        flameTemperature: '1600 K',
+      });
+    const at = (outside: 'clamp' | 'error' | 'extrapolate', to?: '2 MPa' | '9 MPa') =>
+      equilibriumPressures({ propellant: made(outside, to), burningAreaRatio: 300, gasStorage: false });
+    const perRate = 1800 * made('clamp').characteristicVelocity.si * 300;
+    close(at('clamp')[0].pressure.si, 0.008 * perRate, 1e-9);
+    expect(at('clamp')[0].cautions.join()).toMatch(/the rate at its end is used/);
+    close(at('extrapolate')[0].pressure.si, (0.008 * perRate) ** 2 / 2e6, 1e-9);
+    expect(() => at('error')).toThrow(expect.objectContaining({ code: 'out-of-range' }));
+    close(at('error', '9 MPa')[0].pressure.si, (0.008 * perRate) ** 2 / 2e6, 1e-9);
+  });
+
+  it('a root on the boundary of two bands is not lost between them', () => {
+    const made = twoBands(10, 5);
+    // Just so that the lower band balances at its very end, to the last bit or next to it.
+    const exact = 4e6 / (1800 * made.characteristicVelocity.si * 0.01);
+    for (let step = -40; step <= 40; step++) {
+      const K = exact * (1 + step * Number.EPSILON);
+      const roots = equilibriumPressures({ propellant: made, burningAreaRatio: K, gasStorage: false });
+      expect(roots).toHaveLength(1);
+      close(roots[0].pressure.si, 4e6, 1e-12);
+    }
+  });
+
+  it('warns where the exponent comes close to 1', () => {
+    const made = propellant({
+      density: '1800 kg/m^3',
+      law: { rate: '8 mm/s', atPressure: '2 MPa', exponent: 0.85 },
+      gamma: 1.15,
+      molarMass: '40 g/mol',
+      flameTemperature: '1600 K',
+    });
+    const [root] = equilibriumPressures({ propellant: made, burningAreaRatio: 150 });
+    expect(root.cautions.join()).toMatch(/barely stable/);
+  });
+
+  // The slope of each root by central differences of K against the amplification it states.
+  it('states the amplification that a change of area has', () => {
+    for (const name of ['potassium nitrate/sorbitol', 'potassium nitrate/dextrose'] as const)
+      for (const K of [140, 230, 310, 420]) {
+        const at = (ratio: number) =>
+          equilibriumPressures({ propellant: publishedPropellant(name), burningAreaRatio: ratio });
+        const [low, mid, high] = [at(K * (1 - 1e-5)), at(K), at(K * (1 + 1e-5))];
+        mid.forEach((root, i) => {
+          const slope = Math.log(high[i].pressure.si / low[i].pressure.si) / 2e-5;
+          expect(Math.abs(slope - root.amplification)).toBeLessThan(1e-4 * Math.max(1, root.amplification));
+        });
+      }
+  });
 });
