@@ -1,5 +1,5 @@
 import { fromSiValue, MeopError, type Quantity, table, unitFor } from '../../units';
-import { refuseUnknownFields } from '../known-fields';
+import { requireFields } from '../../units/known-fields';
 import { type ThreadGeometry, threadGeometry } from '../threads';
 import { fewBolts, partsCautions } from './joint-cautions';
 import { searchFields } from './joint-fields';
@@ -71,7 +71,7 @@ const steelDensity = 7850; // kg/m³, of bolts
  * @example designJoint({ pressure: '5 MPa', caseOutsideDiameter: '76 mm', caseWall: '3 mm', caseMaterial: '6061-T6 drawn tube', closureMaterial: '6061-T6 bar', boltClass: '8.8' }).combinations.length > 0 // => true
  */
 export function designJoint(search: JointSearch): JointDesign {
-  refuseUnknownFields('designJoint', search, searchFields);
+  requireFields('designJoint', search, searchFields);
   const parts = readParts(search);
   const [fewest, most] = search.counts ?? [4, 24];
   if (!(Number.isInteger(fewest) && Number.isInteger(most) && fewest >= 1 && most >= fewest))

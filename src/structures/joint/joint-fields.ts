@@ -1,53 +1,52 @@
+import type { FieldsOf } from '../../units/known-fields';
 import type { JointOption, JointSearch } from './design-joint';
 import type { JointParts, RadialBoltJoint } from './radial-bolt-joint';
 
-type Fields<T> = Readonly<Record<keyof T, true>>;
-
-const partFields: Fields<JointParts> = {
-  pressure: true,
-  caseOutsideDiameter: true,
-  caseWall: true,
-  caseMaterial: true,
-  closureMaterial: true,
-  sealDiameter: true,
-  closureDiameter: true,
-  closureThickness: true,
-  closureEdgeDistance: true,
-  boltClass: true,
-  shearPlane: true,
-  washer: true,
-  positionTolerance: true,
-  shareFactor: true,
-  preload: true,
-  sealToHoles: true,
-  caseTemperature: true,
-  closureTemperature: true,
-  exposure: true,
-  factors: true,
+const partFields: FieldsOf<JointParts> = {
+  pressure: 'required',
+  caseOutsideDiameter: 'required',
+  caseWall: 'required',
+  caseMaterial: 'required',
+  closureMaterial: 'required',
+  sealDiameter: 'optional',
+  closureDiameter: 'optional',
+  closureThickness: 'optional',
+  closureEdgeDistance: 'optional',
+  boltClass: 'required',
+  shearPlane: 'optional',
+  washer: 'optional',
+  positionTolerance: 'optional',
+  shareFactor: 'optional',
+  preload: 'optional',
+  sealToHoles: 'optional',
+  caseTemperature: 'optional',
+  closureTemperature: 'optional',
+  exposure: 'optional',
+  factors: 'optional',
 };
 
 /** The fields of a search. */
-export const searchFields: Fields<JointSearch> = {
+export const searchFields: FieldsOf<JointSearch> = {
   ...partFields,
-  threads: true,
-  counts: true,
-  edgeRatios: true,
-  engagementRatio: true,
-  ligamentRatio: true,
+  threads: 'optional',
+  counts: 'optional',
+  edgeRatios: 'optional',
+  engagementRatio: 'optional',
+  ligamentRatio: 'optional',
 };
 
 /** The fields of a joint, and those of an option that a search found: it may be passed on whole. */
-export const jointFields: Fields<RadialBoltJoint & JointOption> = {
+export const jointFields: FieldsOf<RadialBoltJoint & Partial<Omit<JointOption, keyof RadialBoltJoint>>> = {
   ...partFields,
-  thread: true,
-  count: true,
-  rows: true,
-  rowSpacing: true,
-  edgeDistance: true,
-  holeDiameter: true,
-  engagement: true,
-  mass: true,
-  marginOfSafety: true,
-  governing: true,
-  bearingFirst: true,
+  thread: 'required',
+  count: 'required',
+  rows: 'optional',
+  rowSpacing: 'optional',
+  edgeDistance: 'required',
+  holeDiameter: 'optional',
+  engagement: 'optional',
+  mass: 'optional',
+  marginOfSafety: 'optional',
+  governing: 'optional',
+  bearingFirst: 'optional',
 };

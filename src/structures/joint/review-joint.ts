@@ -1,6 +1,6 @@
 import { fromSiValue, MeopError, type Quantity, readInput, table, type Unit, unitFor } from '../../units';
+import { requireFields } from '../../units/known-fields';
 import { type HolePattern, holePattern } from '../holes';
-import { refuseUnknownFields } from '../known-fields';
 import { governing, type Margin, margin } from '../margin';
 import { holePeakStress } from './hole-concentration';
 import { jointCautions } from './joint-cautions';
@@ -72,7 +72,7 @@ export interface JointReview {
  * @example reviewJoint({ pressure: '1000 psi', caseOutsideDiameter: '3.5 in', caseWall: '0.25 in', caseMaterial: '6061-T6 drawn tube', closureMaterial: '6061-T6 bar', thread: '1/4-20', boltClass: 'grade 8', count: 12, edgeDistance: '0.5 in' }).endForce.in('lbf') // => 7068.583471
  */
 export function reviewJoint(joint: RadialBoltJoint): JointReview {
-  refuseUnknownFields('reviewJoint', joint, jointFields);
+  requireFields('reviewJoint', joint, jointFields);
   const parts = readParts(joint);
   const bolts = readBolts(joint, parts);
   const pattern = patternOf(joint, bolts);

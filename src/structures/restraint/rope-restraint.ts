@@ -7,7 +7,7 @@ import {
   table,
   unitOf,
 } from '../../units';
-import { refuseUnknownFields } from '../known-fields';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { governing, type Margin, margin, marginTable } from '../margin';
 import { type AnchorBolts, anchorMargins } from './anchor-bolts';
 import { requiredBreakingForce, ropeStiffness, snatchLoad } from './snatch-load';
@@ -65,20 +65,20 @@ export interface RopeRestraint {
 }
 
 const name = 'ropeRestraint';
-const fields: Readonly<Record<keyof RopeRestraintInput, true>> = {
-  thrust: true,
-  slack: true,
-  mass: true,
-  rope: true,
-  ropeLength: true,
-  metallicArea: true,
-  modulus: true,
-  legs: true,
-  legAngle: true,
-  termination: true,
-  designFactor: true,
-  shackle: true,
-  anchor: true,
+const fields: FieldsOf<RopeRestraintInput> = {
+  thrust: 'required',
+  slack: 'required',
+  mass: 'optional',
+  rope: 'required',
+  ropeLength: 'required',
+  metallicArea: 'optional',
+  modulus: 'optional',
+  legs: 'optional',
+  legAngle: 'optional',
+  termination: 'required',
+  designFactor: 'optional',
+  shackle: 'optional',
+  anchor: 'optional',
 };
 
 /**
@@ -90,7 +90,7 @@ const fields: Readonly<Record<keyof RopeRestraintInput, true>> = {
  * @example ropeRestraint({ thrust: '2 kN', slack: '0 mm', ropeLength: '1 m', rope: { diameter: '5/16 in', construction: '6x19 FC', grade: 'improved plow' }, termination: 'clips' }).requiredBreakingForce.in('kN') // => 25
  */
 export function ropeRestraint(input: RopeRestraintInput): RopeRestraint {
-  refuseUnknownFields(name, input, fields);
+  requireFields(name, input, fields);
   const thrust = positive('force', 'thrust', input.thrust);
   const slack = readInput('length', 'slack', input.slack, name).si;
   if (!(slack >= 0)) throw refused('slack', input.slack, 'a length of zero or more is expected');

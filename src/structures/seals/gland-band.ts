@@ -23,7 +23,10 @@ export interface GlandSizes {
 /** What the sizes come to, in SI. */
 export interface GlandBands {
   readonly stretch: BandSi;
+  /** Thinned by constant volume. */
   readonly section: BandSi;
+  /** Least, thinned as measured rings are, which is more: what is left to seal with at the worst. */
+  readonly sectionAtWorst: number;
   readonly depth: BandSi;
   readonly squeeze: BandSi;
   readonly fill: BandSi;
@@ -43,14 +46,11 @@ export function glandBands(sizes: GlandSizes): GlandBands {
   const thin = (crossSection: number, insideDiameter: number, grooveDiameter: number): number =>
     Math.min(crossSection, stretchedCrossSection.si({ crossSection, insideDiameter, grooveDiameter }));
   const section: BandSi = {
-    // Measured rings thin more than by constant volume alone: the least section takes the greater loss.
-    min: Math.min(
-      thin(cs.min, id.min, groove.max),
-      cs.min * (1 - measuredLoss(stretchOf(id.min, groove.max))),
-    ),
+    min: thin(cs.min, id.min, groove.max),
     nominal: thin(cs.nominal, id.nominal, groove.nominal),
     max: thin(cs.max, id.max, groove.min),
   };
+  const sectionAtWorst = Math.min(section.min, cs.min * (1 - measuredLoss(stretchOf(id.min, groove.max))));
   const depth: BandSi = {
     min: (bore.min - groove.max) / 2,
     nominal: (bore.nominal - groove.nominal) / 2,
@@ -72,6 +72,7 @@ export function glandBands(sizes: GlandSizes): GlandBands {
       max: stretchOf(id.min, groove.max),
     },
     section,
+    sectionAtWorst,
     depth,
     squeeze: {
       min: squeeze(section.min, depth.max),
@@ -84,7 +85,7 @@ export function glandBands(sizes: GlandSizes): GlandBands {
       max: fill(section.max, depth.min, width.min),
     },
     clearance,
-    squeezeOffCentre: squeeze(section.min, depth.max + Math.max(0, clearance.max) / 2),
+    squeezeOffCentre: squeeze(sectionAtWorst, depth.max + Math.max(0, clearance.max) / 2),
   };
 }
 

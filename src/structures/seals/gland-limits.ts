@@ -1,4 +1,5 @@
 import type { GlandBands } from './gland-band';
+import { stretchThinning } from './stretch-thinning';
 
 /** One thing a seal must do, and whether it does. */
 export interface SealCheck {
@@ -61,7 +62,8 @@ export function glandChecks({
   const usual = usualSqueezeFor(section);
   // The table is rounded to whole per cent; half of one is allowed for that.
   const slack = 0.005;
-  const interference = pressed.section.min - pressed.depth.max;
+  // The table of squeeze knows no thinning; what is left to seal with at the worst does.
+  const interference = pressed.sectionAtWorst - pressed.depth.max;
   const fill = cold.fill.max * (1 + swell);
   return [
     {
@@ -80,7 +82,7 @@ export function glandChecks({
       check: 'interference under pressure',
       holds: interference >= least,
       says: `${mm(interference)} left with the bore grown, at least ${mm(least)} wanted`,
-      source: "seal makers' handbooks, 0.007 in (from memory)",
+      source: `seal makers' handbooks, 0.007 in (from memory); ${stretchThinning.source}`,
     },
     {
       check: 'squeeze off centre',

@@ -7,7 +7,7 @@ import {
   table,
   unitOf,
 } from '../../units';
-import { refuseUnknownFields } from '../known-fields';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import type { Material, MaterialName } from '../materials';
 import { boreGrowth } from './bore-growth';
 import { extrusionGapLimit } from './extrusion-gap';
@@ -53,14 +53,14 @@ export interface ORingGland {
   readonly bore: Band<Quantity<'length'>>;
   readonly grooveDiameter: Band<Quantity<'length'>>;
   readonly stretch: Band<number>;
-  /** In the groove, thinned by the stretch. */
+  /** In the groove, thinned by the stretch at constant volume. */
   readonly crossSection: Band<Quantity<'length'>>;
   readonly glandDepth: Band<Quantity<'length'>>;
   /** As assembled. */
   readonly squeeze: Band<number>;
   /** Under pressure, with the bore grown. */
   readonly squeezeUnderPressure: Band<number>;
-  /** Least, under pressure, where the closure lies against the other side of the bore. */
+  /** Least, under pressure, of a ring thinned as measured ones are, where the closure lies against the other side of the bore. */
   readonly squeezeOffCentre: number;
   readonly fill: Band<number>;
   /** Diametral, as assembled. */
@@ -80,22 +80,22 @@ export interface ORingGland {
 }
 
 const name = 'oRingGland';
-const fields: Readonly<Record<keyof ORingGlandInput, true>> = {
-  ring: true,
-  bore: true,
-  grooveDiameter: true,
-  grooveWidth: true,
-  closureDiameter: true,
-  pressure: true,
-  caseWall: true,
-  caseMaterial: true,
-  caseTemperatureRise: true,
-  hardness: true,
-  compound: true,
-  coldest: true,
-  hottest: true,
-  backupRings: true,
-  backupThickness: true,
+const fields: FieldsOf<ORingGlandInput> = {
+  ring: 'required',
+  bore: 'required',
+  grooveDiameter: 'required',
+  grooveWidth: 'required',
+  closureDiameter: 'required',
+  pressure: 'optional',
+  caseWall: 'optional',
+  caseMaterial: 'optional',
+  caseTemperatureRise: 'optional',
+  hardness: 'optional',
+  compound: 'optional',
+  coldest: 'optional',
+  hottest: 'optional',
+  backupRings: 'optional',
+  backupThickness: 'optional',
 };
 
 /**
@@ -106,7 +106,7 @@ const fields: Readonly<Record<keyof ORingGlandInput, true>> = {
  * @example oRingGland({ ring: '228', bore: '2.5 in', grooveDiameter: '2.278 in', grooveWidth: '0.19 in', closureDiameter: '2.496 in' }).fill.nominal // => 0.7056223872
  */
 export function oRingGland(input: ORingGlandInput): ORingGland {
-  refuseUnknownFields(name, input, fields);
+  requireFields(name, input, fields);
   const ring = typeof input.ring === 'object' ? input.ring : oRing(input.ring);
   const bore = readBand('bore', input.bore, name);
   const rings = input.backupRings ?? 0;
