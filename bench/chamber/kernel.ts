@@ -9,7 +9,7 @@ import {
   tubularSegment,
 } from '../../src/ballistics';
 import { readMotor } from '../../src/ballistics/read-motor';
-import { runRows, variationColumns } from '../../src/ballistics/simulation/batch-kernel';
+import { outcomeColumns, runRows, variationColumns } from '../../src/ballistics/simulation/batch-kernel';
 import { chamberWorkspace } from '../../src/ballistics/simulation/chamber-workspace';
 import type { MotorModel } from '../../src/ballistics/simulation/motor-model';
 import { runChamber } from '../../src/ballistics/simulation/run-chamber';
@@ -123,7 +123,7 @@ export function pass(models: readonly MotorModel[], rows: Float64Array) {
   const out = runRows(models, rows);
   const nanoseconds = nanosecondsSince(start);
   const sum = (column: number): number =>
-    out.reduce((total, value, i) => (i % 8 === column ? total + value : total), 0);
+    out.reduce((total, value, i) => (i % outcomeColumns.length === column ? total + value : total), 0);
   return { nanoseconds, sums: [sum(0), sum(3), sum(5)] as const };
 }
 

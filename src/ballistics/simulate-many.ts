@@ -1,7 +1,8 @@
 import { fromSiArray, MeopError, readInput, type Series } from '../units';
+import { batchCautions } from './batch-cautions';
 import { readMotor } from './read-motor';
 import type { SimulateInput } from './simulate-input';
-import { outcomeColumns, runEnds, runRows, variationColumns, variedModel } from './simulation/batch-kernel';
+import { outcomeColumns, runEnds, runRows, variationColumns } from './simulation/batch-kernel';
 import type { MotorModel, RunEnd } from './simulation/motor-model';
 import { type SimulationPool, simulationPool } from './thread-pool';
 import { type Scatter, type Variation, variationRows } from './variations';
@@ -36,16 +37,22 @@ export interface Batch {
   readonly factors: Readonly<Record<string, Float64Array>>;
   /** Threads that ran it; 0 for a plain loop. */
   readonly threads: number;
+  /** How many motors did not burn out, and how many left the range of the burn law. */
+  readonly cautions: readonly string[];
 }
 
 const rowsPerTask = 100;
 const worthThreads = 500;
+const grainColumn = variationColumns.indexOf('grain');
+const volumeColumn = variationColumns.indexOf('chamberVolume');
 
 /**
  * Simulates many variations of a motor: tolerances, temperatures, flaws. On worker threads in Node, in a plain loop
- * elsewhere; the results are the same to the last bit, whatever the threads and their order.
+ * elsewhere; the results are the same to the last bit, whatever the threads and their order. A motor that runs away or
+ * bursts does not stop the others: `ends` says how each one ended.
  *
- * @throws MeopError `out-of-domain` and all that {@link simulate} throws for the motor itself; the reason of `signal`
+ * @throws MeopError `out-of-domain`, `unknown-field`; `out-of-range` where the burn law is told to refuse a pressure that a
+ * motor reaches; and all that {@link simulate} throws for the motor itself; the reason of `signal`
  * @example typeof simulateMany // => 'function'
  */
 export async function simulateMany(options: SimulateManyOptions): Promise<Batch> {
@@ -62,7 +69,7 @@ export async function simulateMany(options: SimulateManyOptions): Promise<Batch>
   try {
     if (pool !== undefined && pool.threads > 0) await onThreads(pool, models, rows, out, signal, onProgress);
     else await inLoop(models, rows, out, signal, onProgress);
-    return batchOf(rows, out, pool?.threads ?? 0);
+    return { ...batchOf(rows, out, pool?.threads ?? 0), cautions: batchCautions(motor.propellant.law, out) };
   } finally {
     if (options.pool === undefined) await pool?.close();
   }
@@ -88,16 +95,21 @@ async function onThreads(
   let done = 0;
   // Each lane takes the next task when its last is done, so that no thread waits and few rows are in memory twice.
   const lane = async (): Promise<void> => {
-    while (next < tasks.length) {
-      signal?.throwIfAborted();
-      const [from, to] = tasks[next++];
-      const part = await pool.run(
-        models,
-        rows.slice(from * variationColumns.length, to * variationColumns.length),
-      );
-      out.set(part, from * outcomeColumns.length);
-      done += to - from;
-      onProgress?.((done * variationColumns.length) / rows.length);
+    try {
+      while (next < tasks.length) {
+        signal?.throwIfAborted();
+        const [from, to] = tasks[next++];
+        const part = await pool.run(
+          models,
+          rows.slice(from * variationColumns.length, to * variationColumns.length),
+        );
+        out.set(part, from * outcomeColumns.length);
+        done += to - from;
+        onProgress?.((done * variationColumns.length) / rows.length);
+      }
+    } finally {
+      // One lane that fails is the end of the batch: the others take no further task.
+      next = tasks.length;
     }
   };
   await Promise.all(Array.from({ length: 2 * pool.threads }, lane));
@@ -131,8 +143,9 @@ function taskStarts(rows: Float64Array): readonly (readonly [number, number])[] 
 
 function checkVolumes(models: readonly MotorModel[], rows: Float64Array, count: number): void {
   for (let i = 0; i < count; i++) {
-    const { chamberVolume, table } = variedModel(models, rows, i);
-    if (chamberVolume > table.volume[0]) continue;
+    const at = i * variationColumns.length;
+    const { chamberVolume, table } = models[rows[at + grainColumn]];
+    if (chamberVolume * rows[at + volumeColumn] > table.volume[0]) continue;
     throw new MeopError(
       'out-of-domain',
       `simulateMany: variations[${i}].chamberVolume: the chamber would hold no more than the propellant; the free volume must be above zero`,
@@ -141,7 +154,7 @@ function checkVolumes(models: readonly MotorModel[], rows: Float64Array, count: 
   }
 }
 
-function batchOf(rows: Float64Array, out: Float64Array, threads: number): Batch {
+function batchOf(rows: Float64Array, out: Float64Array, threads: number): Omit<Batch, 'cautions'> {
   const count = out.length / outcomeColumns.length;
   const column = (name: (typeof outcomeColumns)[number]): Float64Array => {
     const j = outcomeColumns.indexOf(name);

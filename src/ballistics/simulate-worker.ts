@@ -14,14 +14,17 @@ interface Port {
 }
 /** What {@link simulationPool} sends. */
 interface Request {
-  readonly models: readonly MotorModel[];
+  /** Left out where they are those of the request before. */
+  readonly models?: readonly MotorModel[];
   readonly rows: Float64Array;
 }
 
 const module = hostModule('node:worker_threads');
 if (typeof module === 'object' && module !== null && 'parentPort' in module && isPort(module.parentPort)) {
   const port = module.parentPort;
-  port.on('message', ({ models, rows }) => {
+  let last: readonly MotorModel[] = [];
+  port.on('message', ({ models = last, rows }) => {
+    last = models;
     const out = runRows(models, rows);
     port.postMessage(out, [out.buffer]);
   });

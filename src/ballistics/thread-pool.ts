@@ -47,6 +47,8 @@ export async function simulationPool({
   if (Maker === undefined || url === undefined) return noThreads;
   const free: Thread[] = [];
   const all = new Map<Thread, Job | undefined>();
+  // What each thread was sent last: a model with its tables is sent once for a batch, not with every task.
+  const known = new WeakMap<Thread, readonly MotorModel[]>();
   const queue: Job[] = [];
   let closed = false;
 
@@ -57,7 +59,9 @@ export async function simulationPool({
       if (thread === undefined || job === undefined) return;
       all.set(thread, job);
       thread.ref();
-      thread.postMessage(job.message);
+      const { models, rows } = job.message;
+      thread.postMessage(known.get(thread) === models ? { rows } : { models, rows });
+      known.set(thread, models);
     }
   };
   const lost = (thread: Thread, error: unknown): void => {

@@ -53,10 +53,17 @@ export function variationRows(
 ): Float64Array {
   const { law } = propellant;
   const ownFactor = temperatureFactorSi(law, ownTemperature);
-  const list = isList(variations) ? variations : drawn(variations);
+  if (typeof variations !== 'object' || variations === null)
+    throw refused('variations', variations, 'a list of variations, or { count, seed, standardDeviations }');
+  const count = isList(variations) ? variations.length : wholeNumber('count', variations.count, 1);
+  // Drawn one by one: a list of a hundred thousand would be most of the memory of the batch.
+  const at = isList(variations) ? (i: number): Variation => variations[i] : draws(variations);
   const width = variationColumns.length;
-  const rows = new Float64Array(list.length * width);
-  list.forEach((variation, i) => {
+  const rows = new Float64Array(count * width);
+  for (let i = 0; i < count; i++) {
+    const variation = at(i);
+    for (const name of Object.keys(variation))
+      if (!variationFields.includes(name)) throw unknown(`variations[${i}].${name}`, variationFields);
     factors.forEach((name, j) => {
       const value = variation[name] ?? 1;
       if (!(value > 0) || !Number.isFinite(value))
@@ -76,15 +83,24 @@ export function variationRows(
     if (!Number.isInteger(grain) || grain < 0 || grain >= grains)
       throw refused(`variations[${i}].grain`, grain, `a whole number from 0 to ${grains - 1}`);
     rows[i * width + factors.length] = grain;
-  });
+  }
   return rows;
 }
 
 const isList = (given: readonly Variation[] | Scatter): given is readonly Variation[] => Array.isArray(given);
 
-function drawn({ count, seed, standardDeviations, grainTemperature }: Scatter): readonly Variation[] {
-  if (!Number.isInteger(count) || count < 1) throw refused('count', count, 'a whole number of at least 1');
-  if (!Number.isInteger(seed) || seed < 0) throw refused('seed', seed, 'a whole number of at least 0');
+const variationFields: readonly string[] = [...factors, 'grainTemperature', 'grain'];
+
+function wholeNumber(field: string, value: number, least: number): number {
+  if (Number.isInteger(value) && value >= least) return value;
+  throw refused(field, value, `a whole number of at least ${least}`);
+}
+
+/** Gives the random motor of a number. */
+function draws({ seed, standardDeviations = {}, grainTemperature }: Scatter): (i: number) => Variation {
+  wholeNumber('seed', seed, 0);
+  for (const name of Object.keys(standardDeviations))
+    if (!factors.some((factor) => factor === name)) throw unknown(`standardDeviations.${name}`, factors);
   const spreads = factors.map((name) => {
     const value = standardDeviations[name] ?? 0;
     if (!(value >= 0 && value < 0.33))
@@ -95,7 +111,7 @@ function drawn({ count, seed, standardDeviations, grainTemperature }: Scatter): 
     (value) => readInput('temperature', 'grainTemperature', value, context).si,
   );
   const stream = randomStream(seed);
-  return Array.from({ length: count }, (_, i) => {
+  return (i) => {
     // Each motor has a stream of its own, so that it stays the same when others are added.
     const own = stream.split(i);
     const variation = Object.fromEntries(
@@ -104,8 +120,16 @@ function drawn({ count, seed, standardDeviations, grainTemperature }: Scatter): 
     if (range === undefined) return variation;
     const kelvin = range[0] + own.uniform() * (range[1] - range[0]);
     return { ...variation, grainTemperature: `${kelvin} K` as const };
-  });
+  };
 }
+
+const unknown = (field: string, known: readonly string[]): MeopError =>
+  new MeopError(
+    'unknown-field',
+    `${context}: there is no field '${field}'; ${known.join(', ')} are the fields`,
+    field,
+    { expected: known.join(', ') },
+  );
 
 const refused = (field: string, value: unknown, expected: string): MeopError =>
   new MeopError(

@@ -100,6 +100,36 @@ describe('many firings in a plain loop', () => {
     await expect(simulateMany({ motor, variations: [{}], signal: AbortSignal.abort() })).rejects.toThrow();
   });
 
+  it('says how many did not burn out and how many left the range of the law; a law that refuses is heard', async () => {
+    const limited = (outside: 'extrapolate' | 'error') => ({
+      ...motor,
+      propellant: {
+        ...motor.propellant,
+        law: { ...motor.propellant.law, outside, characterised: { from: 1e5, to: 4.4e6 } },
+      },
+    });
+    const variations = [{}, { throatDiameter: 0.9 }, { throatDiameter: 0.05 }];
+    const batch = await simulateMany({ motor: limited('extrapolate'), variations });
+    expect(batch.ends[2]).toBe('pressure limit');
+    expect(batch.cautions.join('\n')).toMatch(
+      /^1 of 3 motors ended by 'pressure limit'[\s\S]*2 of 3 motors reach/,
+    );
+    await expect(simulateMany({ motor: limited('error'), variations })).rejects.toThrow(
+      expect.objectContaining({ code: 'out-of-range', path: 'variations[1]' }),
+    );
+    expect((await simulateMany({ motor, variations: [{}] })).cautions).toEqual([]);
+  });
+
+  it('refuses a misspelt factor instead of leaving it out', async () => {
+    const misspelt: object = { burnrate: 1.1 };
+    await expect(simulateMany({ motor, variations: [misspelt] })).rejects.toThrow(
+      expect.objectContaining({ code: 'unknown-field' }),
+    );
+    await expect(
+      simulateMany({ motor, variations: { count: 1, seed: 1, standardDeviations: misspelt } }),
+    ).rejects.toThrow(expect.objectContaining({ code: 'unknown-field' }));
+  });
+
   it.each([
     [{ variations: [{ burnRate: 0 }] }],
     [{ variations: [{ grain: 1 }] }],

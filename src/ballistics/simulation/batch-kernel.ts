@@ -26,6 +26,8 @@ export const outcomeColumns = [
   'burnTime',
   'endTime',
   'end',
+  'leastBurnPressure',
+  'greatestPressure',
 ] as const;
 
 /** The ways a run ends, by the number that stands in a row of results. */
@@ -77,6 +79,8 @@ export function runRows(models: readonly MotorModel[], rows: Float64Array): Floa
     out[at + 5] = Number.isNaN(result.burnoutTime) ? result.endTime : result.burnoutTime;
     out[at + 6] = result.endTime;
     out[at + 7] = runEnds.indexOf(result.end);
+    out[at + 8] = result.leastBurnPressure;
+    out[at + 9] = Math.max(result.greatestBurnPressure, result.peakPressure);
   }
   return out;
 }
