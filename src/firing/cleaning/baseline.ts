@@ -13,6 +13,8 @@ export interface TimeSpan {
 export interface Baseline {
   readonly before: number;
   readonly beforeDeviation: number;
+  /** Share of the samples before that are no rest and were left out of it. */
+  readonly disturbed: number;
   readonly beforeSpan: TimeSpan;
   /** Undefined where the record ends before the channel is at rest again. */
   readonly after: number | undefined;
@@ -43,6 +45,38 @@ export function restOver(
   let squares = 0;
   for (let i = from; i < to; i++) squares += (values[i] - mean) ** 2;
   return { mean, deviation: Math.sqrt(squares / count), count };
+}
+
+type QuietRest = ReturnType<typeof restOver> & { readonly disturbed: number };
+
+/**
+ * Rest over a span that was found and not given: hands on the stand, an igniter being fitted and the first flame are in
+ * it too, so samples far from the median are left out: beyond five robust deviations, those of the samples or of the
+ * differences of neighbours, whichever is more (a coarse converter often has none of the former).
+ */
+function quietRestOver(time: Float64Array, values: Float64Array, span: TimeSpan): QuietRest {
+  const all = restOver(time, values, span);
+  const from = lowerBound(time, span.from);
+  const inside = values.subarray(from, from + all.count);
+  if (all.count < 8) return { ...all, disturbed: 0 };
+  const middle = medianOf(inside);
+  let squares = 0;
+  for (let i = 1; i < inside.length; i++) squares += (inside[i] - inside[i - 1]) ** 2;
+  const limit =
+    5 *
+    Math.max(
+      1.4826 * medianOf(inside.map((value) => Math.abs(value - middle))),
+      Math.sqrt(squares / (2 * (inside.length - 1))),
+    );
+  const kept = inside.filter((value) => Math.abs(value - middle) <= limit);
+  const mean = kept.reduce((sum, value) => sum + value, 0) / kept.length;
+  const deviation = Math.sqrt(kept.reduce((sum, value) => sum + (value - mean) ** 2, 0) / kept.length);
+  return { mean, deviation, count: kept.length, disturbed: (all.count - kept.length) / all.count };
+}
+
+function medianOf(values: Float64Array): number {
+  const sorted = sortedSample(values, values.length);
+  return sorted[sorted.length >> 1];
 }
 
 /** Kernel: values less a constant or a line through the rests before and after, at the middles of their spans. */
@@ -115,11 +149,14 @@ export function findBaseline(
   const quiet = spans?.before === undefined ? quietSpans(time, values) : undefined;
   const beforeSpan = spans?.before ?? quiet?.before ?? { from: time[0], to: time[0] };
   const afterSpan = spans?.after ?? quiet?.after;
-  const before = restOver(time, values, beforeSpan);
-  const after = afterSpan === undefined ? undefined : restOver(time, values, afterSpan);
+  const rest = (span: TimeSpan, found: boolean): QuietRest =>
+    found ? quietRestOver(time, values, span) : { ...restOver(time, values, span), disturbed: 0 };
+  const before = rest(beforeSpan, spans?.before === undefined);
+  const after = afterSpan && rest(afterSpan, spans?.after === undefined);
   return {
     before: before.mean,
     beforeDeviation: before.deviation,
+    disturbed: before.disturbed,
     beforeSpan,
     after: after?.mean,
     afterSpan,
@@ -168,6 +205,10 @@ export function removeBaseline(record: Firing, options: BaselineOptions = {}): F
     if (mode === 'line' && baseline.after === undefined)
       cautions.push(`${channel}: no quiet stretch after the burn: the zero before it is used throughout`);
     const cleaned = withoutBaseline(time, values, baseline, mode, rest);
+    if (baseline.disturbed > 0.02)
+      cautions.push(
+        `${channel}: ${percent(baseline.disturbed)} of the samples before ignition are disturbed and left out of its zero: see what happened there, or say when it is quiet: { before: { from, to } }`,
+      );
     const { note, spread } = effectOf(time, values, baseline, rest);
     if (spread > 0.02)
       cautions.push(

@@ -80,19 +80,6 @@ export function rowReader(layout: LogLayout, plan: ReadingPlan, report: ReportWr
 
   const readRow = (text: string, from: number, to: number): void => {
     const count = scanCells(text, from, to, format, row);
-    let texts = 0;
-    for (let k = 0; k < columns.length; k++)
-      if (columns[k] < count && states[columns[k]] === cellText) texts++;
-    const surplus = count > widest && count > widest + Number(isEmptyTail(text, to));
-    if ((texts > 0 || surplus) && readParts(text, from, to)) return;
-    let stamp = ticks++;
-    if (stampsWanted) {
-      if (count > timeColumn && states[timeColumn] === cellNumber) stamp = values[timeColumn];
-      else {
-        stamp = count > timeColumn ? clockSeconds(cellAt(text, from, to, timeColumn)) : Number.NaN;
-        if (!Number.isNaN(stamp)) clockTexts = true;
-      }
-    }
     let numbers = 0;
     for (let k = 0; k < columns.length; k++) {
       const c = columns[k];
@@ -100,6 +87,17 @@ export function rowReader(layout: LogLayout, plan: ReadingPlan, report: ReportWr
         states[c] = cellEmpty;
         values[c] = Number.NaN;
       } else if (states[c] === cellNumber) numbers++;
+    }
+    const surplus = count > widest && count > widest + Number(isEmptyTail(text, to));
+    const plain = numbers === columns.length && !surplus;
+    if (!plain && readParts(text, from, to, surplus)) return;
+    let stamp = ticks++;
+    if (stampsWanted) {
+      if (count > timeColumn && states[timeColumn] === cellNumber) stamp = values[timeColumn];
+      else {
+        stamp = count > timeColumn ? clockSeconds(cellAt(text, from, to, timeColumn)) : Number.NaN;
+        if (!Number.isNaN(stamp)) clockTexts = true;
+      }
     }
     if (numbers === 0) {
       emptyRow(text, from, to, stamp);
@@ -130,7 +128,8 @@ export function rowReader(layout: LogLayout, plan: ReadingPlan, report: ReportWr
   };
 
   /** A row that is hard to read may be two with a bare carriage return between them, or have a comment after it. */
-  const readParts = (text: string, from: number, to: number): boolean => {
+  const readParts = (text: string, from: number, to: number, surplus: boolean): boolean => {
+    if (!surplus && !columns.some((c) => states[c] === cellText)) return false;
     const shown = text.slice(from, to);
     const end = shown.indexOf('\r');
     if (end >= 0) {

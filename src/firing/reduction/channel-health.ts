@@ -1,3 +1,4 @@
+import { median } from '../../numerics';
 import { findBaseline } from '../cleaning/baseline';
 import { averaged, evenTimes } from '../cleaning/resample';
 import { localParabola } from '../saturation/smooth';
@@ -23,6 +24,12 @@ export function channelHealth(time: Float64Array, values: Float64Array): Channel
     high = Math.max(high, values[i]);
   }
   if (!(high > low)) return { usable: false, reason: 'it does not move: a dead channel', noise: 0 };
+  if (turned(values, low, high))
+    return {
+      usable: false,
+      reason: 'it falls where a firing would make it rise: turn its sign (invertCalibration), or its wires',
+      noise: 0,
+    };
   const { before, beforeDeviation, after } = findBaseline(time, values);
   const peak = high - before;
   if (peak < 6 * beforeDeviation)
@@ -38,6 +45,14 @@ export function channelHealth(time: Float64Array, values: Float64Array): Channel
       noise: beforeDeviation,
     };
   return { usable: true, reason: undefined, noise: beforeDeviation };
+}
+
+/** Whether a channel rests at both ends and falls far below its rest between them, and hardly rises. */
+function turned(values: Float64Array, low: number, high: number): boolean {
+  const share = Math.max(1, Math.floor(0.05 * values.length));
+  const start = median(values.subarray(0, share));
+  const end = median(values.subarray(values.length - share));
+  return start - low > 3 * (high - start) && Math.abs(end - start) < 0.2 * (start - low);
 }
 
 /** Kernel: peak with the noise taken off by local parabolas, and its standard deviation. */

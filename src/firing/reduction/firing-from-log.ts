@@ -65,13 +65,19 @@ export function firingFromLog(log: Log, options: FiringFromLogOptions): Firing {
     const values = onto(channel);
     return channel.measures === 'absolute pressure' ? values : values.map((value) => value + ambient);
   });
-  if (pressures.length > 1) cautions.push(...twins(time, pressures, absolute, ambient));
+  const found = pressures.length > 1 ? twins(time, pressures, absolute, ambient) : undefined;
+  // Two that were asked for by name are both wanted; of those found, one that lags is left out.
+  const kept = absolute.filter((_, i) => options.pressure !== undefined || !found?.lagging.has(i));
+  const names = pressures.filter((_, i) => kept.includes(absolute[i])).map(({ name }) => name);
+  cautions.push(...(found?.cautions ?? []));
   const pressure =
-    absolute.length < 2
-      ? absolute[0]
-      : time.map((_, i) => absolute.reduce((sum, p) => sum + p[i], 0) / absolute.length);
+    kept.length < 2 ? kept[0] : time.map((_, i) => kept.reduce((sum, p) => sum + p[i], 0) / kept.length);
   if (pressures.length > 1)
-    history.push(`pressure is the mean of ${pressures.map(({ name }) => name).join(' and ')}`);
+    history.push(
+      kept.length > 1
+        ? `pressure is the mean of ${names.join(' and ')}`
+        : `pressure is ${names.join()} alone: the others lag behind it`,
+    );
   const { title, propellantMass, throatDiameter } = options;
   return firing({
     origin: 'measured',
@@ -80,7 +86,7 @@ export function firingFromLog(log: Log, options: FiringFromLogOptions): Firing {
     ...(thrust && { thrust: fromSiArray('force', onto(thrust), 'N') }),
     temperatures: Object.fromEntries(
       temperatures.map((channel) => [
-        channel.name.replace(/^temperature\s*/, '') || 'temperature',
+        channel.name.replace(/^temperature[\s_-]*/i, '') || 'temperature',
         fromSiArray('temperature', onto(channel), 'degC'),
       ]),
     ),
@@ -141,36 +147,48 @@ function named(
   });
 }
 
-/** What two transducers on one chamber say of each other: a blocked port lags, a bad calibration differs. */
+interface Twins {
+  readonly cautions: readonly string[];
+  /** Those that come later than the first to rise, counted from 0. */
+  readonly lagging: ReadonlySet<number>;
+}
+
+/** What transducers on one chamber say of each other: a blocked port lags, a bad calibration differs. */
 function twins(
   time: Float64Array,
   channels: readonly LogChannel[],
   values: readonly Float64Array[],
   ambient: number,
-): readonly string[] {
+): Twins {
+  const cautions: string[] = [];
+  // How late each comes, against the first channel.
+  const late = [0];
   const [first, ...others] = values;
-  return others.flatMap((other, k) => {
+  others.forEach((other, k) => {
     const names = `${channels[0].name} and ${channels[k + 1].name}`;
+    late.push(0);
     try {
       const lag = traceLag({ time, values: first, rest: ambient }, { time, values: other, rest: ambient });
       const top = (v: Float64Array): number => v.reduce((a, b) => Math.max(a, b)) - ambient;
       const ratio = top(other) / top(first);
+      if (Math.abs(ratio - 1) > 0.04)
+        cautions.push(
+          `${names} differ at the peak by ${(100 * Math.abs(ratio - 1)).toFixed(1)} %: their mean is no better than the worse of them`,
+        );
       const worst = [lag.startLag, lag.endLag].reduce((a, b) => (Math.abs(b) > Math.abs(a) ? b : a));
-      return [
-        ...(Math.abs(ratio - 1) > 0.04
-          ? [
-              `${names} differ at the peak by ${(100 * Math.abs(ratio - 1)).toFixed(1)} %: their mean is no better than the worse of them`,
-            ]
-          : []),
-        ...(Math.abs(worst) > 0.05
-          ? [
-              `${channels[k + 1].name} ${worst > 0 ? 'lags' : 'leads'} ${channels[0].name} by ${Math.abs(worst).toFixed(2)} s at an edge: a blocked port?`,
-            ]
-          : []),
-      ];
+      if (Math.abs(worst) <= mostTwinLag) return;
+      late[k + 1] = worst;
+      cautions.push(
+        `${channels[k + 1].name} ${worst > 0 ? 'lags' : 'leads'} ${channels[0].name} by ${Math.abs(worst).toFixed(2)} s at an edge: a blocked port?`,
+      );
     } catch (error) {
-      if (error instanceof MeopError) return [`${names}: one of them shows no firing`];
-      throw error;
+      if (!(error instanceof MeopError)) throw error;
+      cautions.push(`${names}: one of them shows no firing`);
     }
   });
+  const earliest = Math.min(...late);
+  const lagging = new Set(late.flatMap((lag, i) => (lag > earliest + mostTwinLag ? [i] : [])));
+  return { cautions, lagging };
 }
+
+const mostTwinLag = 0.05; // s

@@ -1,4 +1,5 @@
 import { fromSiValue, type Quantity, unitFor, unitOf } from '../../units';
+import { findBaseline } from '../cleaning/baseline';
 import { burnEdges, integralBetween } from '../cleaning/burn-edges';
 import type { Firing } from '../firing';
 import { type MotorClass, motorClass } from '../motor-class';
@@ -7,7 +8,7 @@ import type { MotorFactsSi } from './motor-facts';
 
 /** What a cleaned record says of the motor. A number is undefined where a channel or a fact for it is missing. */
 export interface MotorNumbers {
-  /** Over the action: between the 2 % points of thrust. */
+  /** Over the action: between the 2 % points of thrust, or higher up where the zero afterwards is another. */
   readonly totalImpulse: Estimate<'impulse'> | undefined;
   readonly motorClass: MotorClass | undefined;
   readonly specificImpulse: Quantity<'specific impulse'> | undefined;
@@ -74,7 +75,12 @@ export function motorNumbers(
       : undefined;
   if (coefficient !== undefined && (coefficient < 0.9 || coefficient > 1.9))
     cautions.push(
-      `a mean thrust coefficient of ${coefficient.toFixed(2)} points to a wrong calibration, unit or throat`,
+      `a mean thrust coefficient of ${coefficient.toFixed(2)} points to a wrong calibration, unit or throat${slipOf(coefficient, 1.1, 1.8)}`,
+    );
+  const inSeconds = specific === undefined ? undefined : specific / standardGravity;
+  if (inSeconds !== undefined && (inSeconds < 30 || inSeconds > 320))
+    cautions.push(
+      `a specific impulse of ${inSeconds.toPrecision(3)} s is none of a solid motor: thrust's unit or calibration, or the propellant mass, is wrong${slipOf(inSeconds, 80, 280)}`,
     );
   const ideal = facts.idealCharacteristicVelocity;
   const combustion = velocity !== undefined && ideal ? velocity / ideal : undefined;
@@ -116,6 +122,23 @@ export function motorNumbers(
   };
 }
 
+const standardGravity = 9.80665;
+
+// What the thrust comes out too large by where one unit is taken for another.
+const slips: readonly (readonly [number, string])[] = [
+  [1000 / standardGravity, 'grams-force were taken for newtons'],
+  [1 / standardGravity, 'kilograms-force were taken for newtons'],
+  [1 / 4.4482216152605, 'pounds-force were taken for newtons'],
+  [4.4482216152605, 'newtons were taken for pounds-force'],
+  [standardGravity, 'newtons were taken for kilograms-force'],
+];
+
+/** The mistaken unit that would make a figure plausible, as text; empty where none or several would. */
+function slipOf(value: number, least: number, most: number): string {
+  const fits = slips.filter(([factor]) => value / factor >= least && value / factor <= most);
+  return fits.length === 1 ? `; it would be ${(value / fits[0][0]).toPrecision(3)} if ${fits[0][1]}` : '';
+}
+
 function within<K extends 'impulse' | 'pressure integral'>(
   kind: K,
   value: number,
@@ -139,7 +162,10 @@ interface Action {
 function action(time: Float64Array, values: Float64Array, rest: number): Action {
   const ten = burnEdges(time, values, { threshold: 0.1, rest });
   const five = burnEdges(time, values, { threshold: 0.05, rest });
-  const two = burnEdges(time, values, { threshold: 0.02, rest });
+  // A zero that is not the same afterwards must not be counted as burning.
+  const { after = rest } = findBaseline(time, values);
+  const unrest = (1.5 * Math.abs(after - rest)) / ten.peak;
+  const two = burnEdges(time, values, { threshold: Math.min(0.1, Math.max(0.02, unrest)), rest });
   return {
     from: two.start,
     to: two.end,

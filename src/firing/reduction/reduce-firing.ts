@@ -20,6 +20,7 @@ import { motorNumbers } from './motor-numbers';
 import { peakOf } from './peak-of';
 import type { ReducedFiring } from './reduced-firing';
 import { reducedText } from './reduced-text';
+import { suddenEnds } from './sudden-end';
 import { zeroError } from './zero-error';
 
 /**
@@ -35,13 +36,19 @@ export function reduceFiring(log: Log | Firing, facts: MotorFacts): ReducedFirin
   const si = readMotorFacts(facts);
   const started = 'channels' in log ? firingFromLog(log, facts) : withFacts(log, facts);
   let record = removeSpikes(started);
+  const ends = suddenEnds(record, si);
+  if (ends?.burst)
+    return noResult(
+      record,
+      Object.entries(ends.reasons).map(([channel, reason]) => `${channel}: ${reason}`),
+    );
   const refused: string[] = [];
   for (const channel of ['pressure', 'thrust'] as const) {
     const values = record[channel]?.si;
     if (values === undefined) continue;
-    const health = healthOf(record.time.si, values);
+    const health = ends?.reasons[channel] ?? healthOf(record.time.si, values);
     if (health !== undefined) {
-      refused.push(`${channel}: ${health}`);
+      refused.push(`${channel}: no result: ${health}`);
       record = without(record, channel, health);
     }
   }

@@ -219,9 +219,9 @@ describe('thermocouples', () => {
 
   test('an open junction is left out and said', () => {
     const log = calibrate(readLog('ms,temperature (mV)\n0,1\n1,2\n2,99\n3,3\n'), {
-      'temperature temperature': thermocoupleCalibration({ type: 'K', coldJunction: '20 degC' }),
+      temperature: thermocoupleCalibration({ type: 'K', coldJunction: '20 degC' }),
     });
-    expect(log.channels['temperature temperature'].values.length).toBe(3);
+    expect(log.channels.temperature.values.length).toBe(3);
     expect(log.cautions.join()).toMatch(/open junction/);
     expect(code(() => thermocoupleTemperature({ type: 'K', voltage: 99, coldJunction: '20 degC' }))).toBe(
       'out-of-domain',
