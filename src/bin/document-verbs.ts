@@ -1,4 +1,4 @@
-import { demoMotor, motorJsonSchema, motorProblems } from '../motor';
+import { demoMotor, motorJsonSchema, motorProblems, parseMotor, strengthProblems } from '../motor';
 import { documents } from './documents';
 import { UsageError, type Verb } from './verb';
 import { write } from './write-report';
@@ -13,7 +13,9 @@ export const documentVerbs: readonly Verb[] = [
     async run(files, { json }) {
       let code = 0;
       for await (const { source, text } of documents(files)) {
-        const problems = motorProblems(text);
+        const found = motorProblems(text);
+        // A sound document may still lack a strength that its review asks for.
+        const problems = found.length > 0 ? found : strengthProblems(parseMotor(text));
         if (problems.length > 0) code = 1;
         if (json) await write(`${JSON.stringify({ source, problems })}\n`);
         else if (problems.length === 0) await write(`${source}: sound\n`);

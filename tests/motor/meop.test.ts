@@ -14,7 +14,72 @@ describe('meop', () => {
   test('the nominal case is the prediction', () => {
     const predicted = predict(base);
     expect(found.nominal.peakPressure.si).toBe(predicted.peakPressure.si);
-    expect(found.nominal.pressure.si).toBeCloseTo(predicted.peakPressure.si - 101300, 6);
+    // At the head end: the pressure that drives the nozzle times what the momentum of the port adds, less 101.3 kPa.
+    const ratio = predicted.portFlow?.headPressureRatio ?? [];
+    const atHead = Math.max(...predicted.pressure.si.map((p, i) => p * ratio[i]));
+    expect(found.nominal.pressure.si).toBeCloseTo(atHead - 101300, 6);
+    expect(atHead).toBeGreaterThan(predicted.peakPressure.si);
+  });
+
+  test('an allowance raises the thrust, too: in vacuum by as much as the absolute pressure', () => {
+    const raised = meop({ ...base, meop: { samples: 100, seed: 1, allowance: 1.2 } });
+    const { worstCase } = raised;
+    expect(raised.pressure.si).toBeCloseTo(1.2 * worstCase.pressure.si, 6);
+    // F + p_a·A_e goes with the absolute chamber pressure: Sutton & Biblarz 7th ed., thrust equation, choked and full-flowing.
+    const onExit = 101300 * (Math.PI / 4) * 0.026 ** 2;
+    const absolute = worstCase.peakPressure.si;
+    const expected = (worstCase.peakThrust.si + onExit) * ((1.2 * (absolute - 101300) + 101300) / absolute);
+    expect(raised.thrust.si).toBeCloseTo(expected - onExit, 6);
+    expect(meop({ ...base, meop: { samples: 100, seed: 1 } }).thrust.si).toBe(worstCase.peakThrust.si);
+  });
+
+  test('a flaw that lowers the peak is not taken for the worst case', () => {
+    // A bore that burns outwards peaks at burnout; what a crack burns early is gone by then.
+    const progressive: MotorDocument = {
+      ...base,
+      grain: {
+        segments: [
+          {
+            shape: 'internal-burning tube',
+            outerDiameter: '48 mm',
+            boreDiameter: '20 mm',
+            length: '200 mm',
+          },
+        ],
+        assumedFlaw: {
+          segment: 1,
+          flaw: {
+            flaw: 'radial crack',
+            innerRadius: '10 mm',
+            outerRadius: '20 mm',
+            from: '20 mm',
+            to: '180 mm',
+          },
+        },
+      },
+      meop: { samples: 100, seed: 1 },
+    };
+    const { assumedFlaw: _, ...grain } = progressive.grain;
+    const [flawed, sound] = [meop(progressive), meop({ ...progressive, grain })];
+    expect(flawed.worstCase.pressure.si).toBe(sound.worstCase.pressure.si);
+    expect(flawed.worstCase.flaws).toBe('as documented');
+    expect(flawed.cautions.join()).toContain('the assumed flaw lowers the peak');
+  });
+
+  test('a thicker web is a greater peak where the grain is progressive', () => {
+    const tube = (outerDiameter: unknown) =>
+      parseMotor({
+        ...base,
+        grain: {
+          segments: [
+            { shape: 'internal-burning tube', outerDiameter, boreDiameter: '20 mm', length: '200 mm' },
+          ],
+        },
+        meop: { samples: 100, seed: 1 },
+      });
+    const found = meop(tube({ value: '48 mm', plusMinus: '0.5 mm' }));
+    const value = found.worstCase.values.find(({ input }) => input.endsWith('outerDiameter'));
+    expect(value?.value.in('mm')).toBeCloseTo(48.5, 9);
   });
 
   test('nominal, percentile and worst case lie in this order, and the judged pressure is that of the basis', () => {

@@ -76,6 +76,7 @@ describe('review', () => {
       edgeDistance: '11.7 mm',
       engagement: '9 mm',
       caseTemperature: '90 degC',
+      closureTemperature: '90 degC', // not given: the closure is taken as hot as the case
     });
     for (const { mode, marginOfSafety: left } of joint.modes)
       expect(named(mode, 'head joint')?.marginOfSafety, mode).toBeCloseTo(left, 9);

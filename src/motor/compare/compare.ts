@@ -15,6 +15,7 @@ import { predict } from '../predict';
 import type { RegressionCache } from '../regression-cache';
 import { structureMargins } from '../review/review';
 import { settingsOf } from '../settings';
+import { atWorseEnds } from '../worst-ends';
 import { type ComparedFigure, comparisonText, type MotorComparison, type UsedMargin } from './comparison';
 import { factsOf } from './motor-facts';
 import { reuseFacts } from './reuse-facts';
@@ -111,7 +112,7 @@ function usedMargins(
   pressure: Quantity<'gauge pressure'>,
   thrust: Quantity<'force'>,
 ): readonly UsedMargin[] {
-  return structureMargins(motor, pressure, thrust, settingsOf(motor))
+  return structureMargins(atWorseEnds(motor), pressure, thrust, settingsOf(motor))
     .margins.filter(({ part, reachedAt }) => reachedAt !== undefined || part === 'stand')
     .map(({ part, mode, applied, allowable, marginOfSafety }) => ({
       part,

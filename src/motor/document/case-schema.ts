@@ -101,6 +101,9 @@ export const closureSchema = (which: string) =>
       ),
       held: choice(['clamped', 'simply supported'], 'how the edge of the plate is held'),
       opening: z.optional(measure('length', 'diameter of the hole in its middle: port or nozzle', '20 mm')),
+      temperature: z.optional(
+        measure('temperature', 'hottest that the closure gets while it is under pressure', '80 degC'),
+      ),
       joint: jointSchema(),
       seals: listOf(sealSchema(), 'O-rings, the one nearest the gas first'),
       notes: z.optional(words('remarks')),

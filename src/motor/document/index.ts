@@ -6,6 +6,7 @@
  * @module
  */
 export { motorJsonSchema } from './json-schema';
+export { strengthProblems } from './material-checks';
 export type { Measured, MeasureInput } from './measure';
 export { type Migration, migrateMotorDocument } from './migrate';
 export { type MotorDocument, type MotorParts, motorDocumentVersion, motorSchema } from './motor-schema';

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { datum, type Material, type MaterialName, material } from '../../structures';
-import { MeopError, type NamedKind } from '../../units';
+import { fromSiValue, MeopError, type NamedKind, unitFor } from '../../units';
 import { choice, explained, part, words } from './fields';
 import { type Measured, measure } from './measure';
 
@@ -106,8 +106,12 @@ interface GivenDatum<K extends NamedKind> {
   readonly source: string;
 }
 
-const asDatum = <const K extends NamedKind>(kind: K, { value, ...origin }: GivenDatum<K>) =>
-  datum(kind, value.value, origin);
+/** A datum at the end of its tolerance that leaves less: the lower for strengths and moduli, the upper for expansion. */
+const asDatum = <const K extends NamedKind>(kind: K, { value, ...origin }: GivenDatum<K>) => {
+  const end = kind === 'thermal expansion' ? 1 : -1;
+  const { si, unit } = value.value;
+  return datum(kind, fromSiValue<K>(si + end * value.plusMinus, kind, unitFor(kind, unit)), origin);
+};
 
 function materialRecord(given: OwnMaterial): Material {
   const { name, form, class: kind, poissonRatio, density, thermalExpansion } = given;
@@ -127,7 +131,7 @@ function materialRecord(given: OwnMaterial): Material {
       bearingUltimate: pair(given.bearingUltimate),
       elasticModulus: stress(given.elasticModulus),
       poissonRatio: poissonRatio && {
-        value: poissonRatio.value.value.si,
+        value: poissonRatio.value.value.si + poissonRatio.value.plusMinus, // a plate bends the more
         basis: poissonRatio.basis,
         source: poissonRatio.source,
         provenance: "user's own" as const,

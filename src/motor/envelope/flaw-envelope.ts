@@ -8,6 +8,7 @@ import type { RegressionCache } from '../regression-cache';
 import { failureOrder, structureMargins } from '../review/review';
 import type { FailureStep } from '../review/review-result';
 import { settingsOf } from '../settings';
+import { atWorseEnds } from '../worst-ends';
 import { type FlawFamily, type FlawKind, type FlawSize, flawFamilies } from './flaw-family';
 
 /** The flaw of one kind at which a mode gives way. */
@@ -26,7 +27,7 @@ export interface EnvelopeRow extends FailureStep {
 
 /** How large flaws may be before each mode gives way, without factors of safety. */
 export interface FlawEnvelope {
-  /** Peak pressure above ambient without any further flaw: that of the worst case. */
+  /** Peak pressure above ambient without any further flaw: that of the worst case, with the allowance. */
   readonly soundPeak: Quantity<'gauge pressure'>;
   /** The mode that gives way to the least flaw first. */
   readonly rows: readonly EnvelopeRow[];
@@ -65,24 +66,29 @@ export function flawEnvelope(input: MotorInput): FlawEnvelope {
     const { up, down, shapesGrain } = response.inputs[i];
     addDifference(corner, share > 0 ? up : down, Math.abs(share), shapesGrain);
   });
-  const scale = worstCase.peakPressure.si / Math.exp(lnPeakPressure(corner, frame, kelvin));
   const ambient = motor.ambient.pressure.value.si;
-  const peakWith = (size: FlawSize): number => scale * peakOf(corner, frame, kelvin, size) - ambient;
+  const scale = (worstCase.pressure.si + ambient) / Math.exp(lnPeakPressure(corner, frame, kelvin));
+  const { allowance } = meop;
+  const peakWith = (size: FlawSize): number =>
+    allowance * (scale * peakOf(corner, frame, kelvin, size) - ambient);
+  const soundPeak = fromSiValue<'gauge pressure'>(
+    allowance * worstCase.pressure.si,
+    'gauge pressure',
+    unitOf('MPa'),
+  );
 
-  const structure = structureMargins(motor, worstCase.pressure, worstCase.peakThrust, settingsOf(motor));
+  const structure = structureMargins(atWorseEnds(motor), soundPeak, meop.thrust, settingsOf(motor));
   const families = flawFamilies(motor, frame.depth).map((family) => ({
     family,
-    peaks: family.sizes.map(peakWith),
+    peaks: greatestSoFar(family.sizes.map(peakWith)),
   }));
-  const rows = failureOrder(structure.margins, worstCase.pressure).map((step) => ({
+  const rows = failureOrder(structure.margins, soundPeak).map((step) => ({
     ...step,
-    limits: families.map(({ family, peaks }) =>
-      limitOf(family, peaks, step.reachedAt.si, worstCase.pressure.si),
-    ),
+    limits: families.map(({ family, peaks }) => limitOf(family, peaks, step.reachedAt.si, soundPeak.si)),
   }));
   const area = (si: number): Quantity<'area'> => fromSiValue(si, 'area', unitOf('cm^2'));
   const found = {
-    soundPeak: worstCase.pressure,
+    soundPeak,
     rows,
     curves: families.map(({ family, peaks }) => ({
       kind: family.kind,
@@ -105,6 +111,15 @@ export function flawEnvelope(input: MotorInput): FlawEnvelope {
 function withoutAssumedFlaw(motor: Motor): Motor {
   const { assumedFlaw: _, ...grain } = motor.grain;
   return { ...motor, grain };
+}
+
+/** A greater flaw may burn out before the peak and lower it; who bounds flaws by size must allow for the smaller ones, too. */
+function greatestSoFar(peaks: readonly number[]): readonly number[] {
+  let most = Number.NEGATIVE_INFINITY;
+  return peaks.map((peak) => {
+    most = Math.max(most, peak);
+    return most;
+  });
 }
 
 /** The greatest equilibrium pressure [Pa] with a flaw's area added. */

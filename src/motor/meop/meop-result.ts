@@ -5,8 +5,12 @@ import type { PeakSensitivity } from './sensitivity';
 
 /** One motor that was simulated in full. */
 export interface MeopCase {
-  /** Peak chamber pressure above ambient. */
+  /**
+   * Greatest pressure above ambient, at the head end: there the gas stands, and pushes aft what burns behind it. Where
+   * the port is wide it is that of `peakPressure`.
+   */
   readonly pressure: Quantity<'gauge pressure'>;
+  /** Of the simulation: the pressure that drives the nozzle. */
   readonly peakPressure: Quantity<'absolute pressure'>;
   readonly peakThrust: Quantity<'force'>;
   readonly grainTemperature: Quantity<'temperature'>;
@@ -30,7 +34,7 @@ export interface MeopScatter {
   readonly samples: number;
   readonly seed: number;
   readonly distribution: 'uniform' | 'normal';
-  /** Peak pressure of every motor drawn, in the order of drawing. */
+  /** Greatest pressure of every motor drawn, in the order of drawing. */
   readonly peakPressure: Series<'absolute pressure'>;
   /** The motor at the percentile, simulated in full. */
   readonly checked: MeopCase;
@@ -44,9 +48,11 @@ export interface Meop {
   readonly pressure: Quantity<'gauge pressure'>;
   readonly basis: 'worst case' | 'percentile' | 'nominal';
   readonly allowance: number;
+  /** The thrust to judge stand and restraint by: of the worst case, raised with its pressure by the allowance. */
+  readonly thrust: Quantity<'force'>;
   /** At nominal values and ambient temperature, with the flaws of the document. */
   readonly nominal: MeopCase;
-  /** Every toleranced value at its worse end, the grain at its worse temperature, with the assumed flaw. */
+  /** Every toleranced value at its worse end, the grain at its worse temperature, with the assumed flaw where that raises the peak. */
   readonly worstCase: MeopCase;
   readonly percentile: MeopScatter;
   readonly sensitivity: readonly PeakSensitivity[];

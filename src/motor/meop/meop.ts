@@ -1,12 +1,13 @@
-import { simulate } from '../../ballistics';
+import { type SimulatedFiring, simulate } from '../../ballistics';
 import { mean, standardDeviation } from '../../numerics';
-import { fromSiArray, fromSiValue, gauge, type Quantity, unitOf } from '../../units';
+import { fromSiArray, fromSiValue, type Quantity, unitOf } from '../../units';
 import { type Motor, type MotorInput, motorOf } from '../document';
 import { type FlawChoice, flawAccuracy, motorRegression } from '../motor-grain';
 import type { RegressionCache } from '../regression-cache';
 import { settingsOf } from '../settings';
 import { simulationInput } from '../simulation-input';
 import { withValues } from '../varied-motor';
+import { firedAtWorseEnds } from '../worst-ends';
 import { type Meop, type MeopCase, type MeopScatter, meopText } from './meop-result';
 import { type DrawnMotors, drawMotors, motorOfRank, percentileBand } from './monte-carlo';
 import { lnPeakAt, type PeakResponse, peakResponse, workState } from './peak-response';
@@ -32,25 +33,13 @@ export function meop(input: MotorInput): Meop {
 /** {@link meop} with regressions shared. */
 export function meopOf(motor: Motor, cache: RegressionCache): Meop {
   const { meop: options, assumptions } = settingsOf(motor);
-  const { ambient, temperatureRange, grain, propellant } = motor;
-  const temperature = {
-    nominal: ambient.temperature.value.si,
-    coldest: temperatureRange?.coldest.value.si ?? ambient.temperature.value.si,
-    hottest: temperatureRange?.hottest.value.si ?? ambient.temperature.value.si,
-  };
-  const flaws: FlawChoice = grain.assumedFlaw === undefined ? 'as documented' : 'with the assumed flaw';
-  const response = peakResponse(motor, flaws, cache);
+  const temperature = grainTemperatures(motor);
   const nominal = simulated(motor, { flaws: 'as documented', cache, temperature: temperature.nominal });
+  const { flaws, response, worstCase, cautions } = worstOf(motor, cache, temperature);
   const flawed =
     flaws === 'as documented'
       ? nominal
       : simulated(motor, { flaws, cache, temperature: temperature.nominal });
-
-  const sensitivity = propellant.burnLaw.temperatureSensitivity?.value.si ?? 0;
-  const worse = sensitivity < 0 ? temperature.coldest : temperature.hottest;
-  const corner = worstCorner(response, worse);
-  const worstCase = simulated(motor, { flaws, cache, temperature: worse, response, shares: corner });
-
   const drawn = drawMotors(response, {
     ...options,
     temperatures: [temperature.coldest, temperature.hottest],
@@ -64,13 +53,15 @@ export function meopOf(motor: Motor, cache: RegressionCache): Meop {
     response,
     drawn,
     options,
-    scale: flawed.peakPressure.si / Math.exp(middle),
+    scale: absoluteAtHead(flawed, motor) / Math.exp(middle),
   });
+  const { allowance } = options;
   const basis = { nominal, percentile, 'worst case': worstCase }[options.basis].pressure;
   const found = {
-    pressure: fromSiValue<'gauge pressure'>(basis.si * options.allowance, 'gauge pressure', unitOf('MPa')),
+    pressure: fromSiValue<'gauge pressure'>(basis.si * allowance, 'gauge pressure', unitOf('MPa')),
     basis: options.basis,
-    allowance: options.allowance,
+    allowance,
+    thrust: raisedThrust(motor, worstCase, allowance),
     nominal,
     worstCase,
     percentile,
@@ -79,6 +70,7 @@ export function meopOf(motor: Motor, cache: RegressionCache): Meop {
     cautions: [
       ...new Set([
         ...response.cautions,
+        ...cautions,
         ...worstCase.firing.cautions,
         ...doubts(motor, percentile, worstCase),
       ]),
@@ -89,6 +81,72 @@ export function meopOf(motor: Motor, cache: RegressionCache): Meop {
     toString: () => meopText(found),
     ...{ [Symbol.for('nodejs.util.inspect.custom')]: () => meopText(found) },
   };
+}
+
+/** Grain temperatures [K]: the range, at the ends of its tolerance; without one that of the surroundings. */
+function grainTemperatures({ ambient, temperatureRange }: Motor) {
+  const coldest = temperatureRange?.coldest ?? ambient.temperature;
+  const hottest = temperatureRange?.hottest ?? ambient.temperature;
+  return {
+    nominal: ambient.temperature.value.si,
+    coldest: coldest.value.si - coldest.plusMinus,
+    hottest: hottest.value.si + hottest.plusMinus,
+  };
+}
+
+interface Worst {
+  readonly flaws: FlawChoice;
+  readonly response: PeakResponse;
+  readonly worstCase: MeopCase;
+  readonly cautions: readonly string[];
+}
+
+/** The worst case with the assumed flaw, or without it where that is worse: what a flaw burns early is gone later. */
+function worstOf(
+  motor: Motor,
+  cache: RegressionCache,
+  { coldest, hottest }: ReturnType<typeof grainTemperatures>,
+): Worst {
+  const sensitivity = motor.propellant.burnLaw.temperatureSensitivity?.value.si ?? 0;
+  const temperature = sensitivity < 0 ? coldest : hottest;
+  const worst = (flaws: FlawChoice): Omit<Worst, 'cautions'> => {
+    const response = peakResponse(motor, flaws, cache);
+    const shares = worstCorner(response, temperature);
+    return {
+      flaws,
+      response,
+      worstCase: simulated(motor, { flaws, cache, temperature, response, shares, atCorner: true }),
+    };
+  };
+  const known = worst('as documented');
+  if (motor.grain.assumedFlaw === undefined) return { ...known, cautions: [] };
+  const assumed = worst('with the assumed flaw');
+  return assumed.worstCase.pressure.si >= known.worstCase.pressure.si
+    ? { ...assumed, cautions: [] }
+    : {
+        ...known,
+        cautions: [
+          'the assumed flaw lowers the peak, since what it burns early is gone later: the worst case is without it',
+        ],
+      };
+}
+
+/** The pressure at the head end [Pa], absolute. */
+const absoluteAtHead = ({ pressure }: MeopCase, motor: Motor): number =>
+  pressure.si + motor.ambient.pressure.value.si;
+
+/** The thrust where the pressure above ambient is raised: in vacuum it would go with the absolute pressure. */
+function raisedThrust(
+  motor: Motor,
+  { peakThrust, peakPressure }: MeopCase,
+  allowance: number,
+): Quantity<'force'> {
+  if (allowance === 1) return peakThrust;
+  const ambient = motor.ambient.pressure.value.si;
+  const exit = motor.nozzle.exitDiameter;
+  const onExit = ambient * (Math.PI / 4) * (exit.value.si + exit.plusMinus) ** 2;
+  const ratio = (allowance * (peakPressure.si - ambient) + ambient) / peakPressure.si;
+  return fromSiValue((peakThrust.si + onExit) * ratio - onExit, 'force', unitOf('N'));
 }
 
 function doubts(motor: Motor, percentile: MeopScatter, worstCase: MeopCase): readonly string[] {
@@ -117,14 +175,20 @@ interface Wanted {
   readonly temperature: number;
   readonly response?: PeakResponse;
   readonly shares?: Float64Array;
+  /** Whether what has no share is at its worse end, too. */
+  readonly atCorner?: boolean;
 }
 
 /** A motor simulated in full, with values at shares of their tolerances. */
-function simulated(motor: Motor, { flaws, cache, temperature, response, shares }: Wanted): MeopCase {
-  const changes = (response?.inputs ?? []).flatMap((one, i) => {
+function simulated(
+  motor: Motor,
+  { flaws, cache, temperature, response, shares, atCorner }: Wanted,
+): MeopCase {
+  const moved = (response?.inputs ?? []).flatMap((one, i) => {
     const share = shares?.[i] ?? 0;
     return share === 0 ? [] : [{ ...one, si: one.value.si + share * one.plusMinus }];
   });
+  const changes = [...moved, ...(atCorner ? firedAtWorseEnds(motor) : [])];
   const varied = withValues(motor, changes);
   const kelvin: Quantity<'temperature'> = fromSiValue(temperature, 'temperature', unitOf('K'));
   const firing = simulate(
@@ -140,7 +204,11 @@ function simulated(motor: Motor, { flaws, cache, temperature, response, shares }
     ),
   );
   return {
-    pressure: gauge(firing.peakPressure, motor.ambient.pressure.value).to('MPa'),
+    pressure: fromSiValue(
+      headPeak(firing) - motor.ambient.pressure.value.si,
+      'gauge pressure',
+      unitOf('MPa'),
+    ),
     peakPressure: firing.peakPressure,
     peakThrust: firing.thrust.max(),
     grainTemperature: kelvin,
@@ -153,6 +221,15 @@ function simulated(motor: Motor, { flaws, cache, temperature, response, shares }
   };
 }
 
+/** The greatest pressure at the head end [Pa]. */
+function headPeak({ pressure, portFlow, peakPressure }: SimulatedFiring): number {
+  if (portFlow === undefined) return peakPressure.si;
+  return pressure.si.reduce(
+    (most, p, i) => Math.max(most, p * portFlow.headPressureRatio[i]),
+    peakPressure.si,
+  );
+}
+
 interface Scattered {
   readonly motor: Motor;
   readonly cache: RegressionCache;
@@ -160,7 +237,7 @@ interface Scattered {
   readonly response: PeakResponse;
   readonly drawn: DrawnMotors;
   readonly options: ReturnType<typeof settingsOf>['meop'];
-  /** Simulated over quick pressure of the nominal motor. */
+  /** Simulated pressure at the head end over quick pressure, of the nominal motor. */
   readonly scale: number;
 }
 
@@ -176,14 +253,14 @@ function scatterOf({ motor, cache, flaws, response, drawn, options, scale }: Sca
     response,
     shares: drawn.shares.slice(k * width, (k + 1) * width),
   });
-  const ratio = checked.peakPressure.si / peaks[k];
+  const ratio = absoluteAtHead(checked, motor) / peaks[k];
   const ambient = motor.ambient.pressure.value.si;
   const above = (si: number): Quantity<'gauge pressure'> =>
     fromSiValue(si - ambient, 'gauge pressure', unitOf('MPa'));
   const [low, high] = percentileBand(peaks.slice().sort(), share);
   return {
     share,
-    pressure: above(checked.peakPressure.si),
+    pressure: checked.pressure,
     band: [above(low * ratio), above(high * ratio)],
     mean: above(mean(peaks)),
     relativeDeviation: standardDeviation(peaks) / mean(peaks),

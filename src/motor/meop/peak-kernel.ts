@@ -8,9 +8,11 @@ export interface PeakState {
   lnThroatArea: number;
   /** σ_p [1/K] */
   sensitivity: number;
+  /** Grain temperature for which the law holds [K]. */
+  referenceTemperature: number;
   /** Of each band: ln a of r = a·pⁿ (m/s, Pa), then n. */
   readonly law: Float64Array;
-  /** Burning area [m²] by depth. */
+  /** Burning area [m²] by share of the own burnout depth: a thicker web has its peak later, not cut off. */
   readonly area: Float64Array;
 }
 
@@ -18,9 +20,9 @@ export interface PeakState {
 export interface PeakFrame {
   /** ln of the pressures where bands of the law meet. */
   readonly lnBoundaries: Float64Array;
-  /** Grain temperature for which the law holds [K]. */
-  readonly referenceTemperature: number;
-  /** Depths at which the areas stand [m]. */
+  /** Shares of the burnout depth at which the areas stand. */
+  readonly share: Float64Array;
+  /** The same depths of the nominal grain [m]. */
   readonly depth: Float64Array;
 }
 
@@ -29,7 +31,7 @@ export function peakState(
   { density, characteristicVelocity, law }: Propellant,
   throatDiameter: number,
   grain: Regression,
-  depth: Float64Array,
+  share: Float64Array,
 ): PeakState {
   const numbers = new Float64Array(2 * law.bands.length);
   law.bands.forEach(({ referenceRate, referencePressure, exponent }, k) => {
@@ -41,8 +43,9 @@ export function peakState(
     lnCharacteristicVelocity: Math.log(characteristicVelocity.si),
     lnThroatArea: Math.log((Math.PI / 4) * throatDiameter ** 2),
     sensitivity: law.temperatureSensitivity?.si ?? 0,
+    referenceTemperature: law.referenceTemperature.si,
     law: numbers,
-    area: depth.map((w) => grain.si.areaAt(w)),
+    area: share.map((part) => grain.si.areaAt(part * grain.si.burnout)),
   };
 }
 
@@ -59,7 +62,7 @@ export function lnPeakPressure(state: PeakState, frame: PeakFrame, temperature: 
     state.lnCharacteristicVelocity -
     state.lnThroatArea +
     Math.log(most) +
-    state.sensitivity * (temperature - frame.referenceTemperature);
+    state.sensitivity * (temperature - state.referenceTemperature);
   const { lnBoundaries } = frame;
   const last = lnBoundaries.length;
   // The first balance from below: what a motor that is being lit comes to. A jump down holds the pressure at its place.
@@ -78,6 +81,7 @@ export function stateDifference(state: PeakState, from: PeakState): PeakState {
     lnCharacteristicVelocity: state.lnCharacteristicVelocity - from.lnCharacteristicVelocity,
     lnThroatArea: state.lnThroatArea - from.lnThroatArea,
     sensitivity: state.sensitivity - from.sensitivity,
+    referenceTemperature: state.referenceTemperature - from.referenceTemperature,
     law: state.law.map((value, k) => value - from.law[k]),
     area: state.area.map((value, k) => value - from.area[k]),
   };
@@ -89,6 +93,7 @@ export function copyState(from: PeakState, into: PeakState): void {
   into.lnCharacteristicVelocity = from.lnCharacteristicVelocity;
   into.lnThroatArea = from.lnThroatArea;
   into.sensitivity = from.sensitivity;
+  into.referenceTemperature = from.referenceTemperature;
   into.law.set(from.law);
   into.area.set(from.area);
 }
@@ -104,6 +109,7 @@ export function addDifference(
   into.lnCharacteristicVelocity += share * difference.lnCharacteristicVelocity;
   into.lnThroatArea += share * difference.lnThroatArea;
   into.sensitivity += share * difference.sensitivity;
+  into.referenceTemperature += share * difference.referenceTemperature;
   for (let k = 0; k < into.law.length; k++) into.law[k] += share * difference.law[k];
   if (withArea) for (let k = 0; k < into.area.length; k++) into.area[k] += share * difference.area[k];
 }

@@ -44,29 +44,26 @@ export function peakResponse(motor: Motor, flaws: FlawChoice, cache: RegressionC
   const propellant = propellantOf(motor.propellant);
   const { law } = propellant;
   const burnout = grain.si.burnout;
-  const depth = Float64Array.from(
-    { length: depthCount },
-    (_, k) => (burnout * (1 - 1e-6) * k) / (depthCount - 1),
-  );
+  const share = Float64Array.from({ length: depthCount }, (_, k) => ((1 - 1e-6) * k) / (depthCount - 1));
   const frame: PeakFrame = {
     lnBoundaries: Float64Array.from(law.bands.slice(0, -1), (band) => Math.log(band.to)),
-    referenceTemperature: law.referenceTemperature.si,
-    depth,
+    share,
+    depth: share.map((part) => part * burnout),
   };
   const throat = motor.nozzle.throatDiameter.value.si;
-  const base = peakState(propellant, throat, grain, depth);
-  const soundState = peakState(propellant, throat, sound, depth);
+  const base = peakState(propellant, throat, grain, share);
+  const soundState = peakState(propellant, throat, sound, share);
   const cautions: string[] = [];
-  const inputs = tolerancedInputs(motor).flatMap((input): PeakInput[] => {
+  const inputs = tolerancedInputs(motor, flaws).flatMap((input): PeakInput[] => {
     const [part] = input.path;
-    const ofFlaw = input.path.includes('flaws');
+    const ofFlaw = input.path.includes('flaws') || input.path.includes('assumedFlaw');
     const moved = (sign: 1 | -1): PeakState => {
       const varied = withValues(motor, [{ path: input.path, si: input.value.si + sign * input.plusMinus }]);
       const state = peakState(
         part === 'propellant' ? propellantOf(varied.propellant) : propellant,
         varied.nozzle.throatDiameter.value.si,
         part !== 'grain' ? sound : motorRegression(varied, ofFlaw ? flaws : 'none', cache),
-        depth,
+        share,
       );
       return stateDifference(state, ofFlaw ? base : soundState);
     };
@@ -74,7 +71,7 @@ export function peakResponse(motor: Motor, flaws: FlawChoice, cache: RegressionC
       return [{ ...input, up: moved(1), down: moved(-1), shapesGrain: part === 'grain' }];
     } catch (error) {
       if (!(error instanceof MeopError)) throw error;
-      cautions.push(`the tolerance of ${input.name} is left out of the scatter: ${error.message}`);
+      cautions.push(`the tolerance of ${input.name} is left out of worst case and scatter: ${error.message}`);
       return [];
     }
   });
@@ -82,11 +79,14 @@ export function peakResponse(motor: Motor, flaws: FlawChoice, cache: RegressionC
 }
 
 /** Toleranced values that bear on the pressure. */
-function tolerancedInputs(motor: Motor): readonly PlacedValue[] {
+function tolerancedInputs(motor: Motor, flaws: FlawChoice): readonly PlacedValue[] {
   return placedValues(motor, ['propellant', 'nozzle', 'grain']).filter(
     ({ path, plusMinus }) =>
       plusMinus > 0 &&
-      (path[0] === 'propellant' || path[1] === 'throatDiameter' || path[1] === 'segments') &&
+      (path[0] === 'propellant' ||
+        path[1] === 'throatDiameter' ||
+        path[1] === 'segments' ||
+        (path[1] === 'assumedFlaw' && flaws === 'with the assumed flaw')) &&
       !['idealDensity', 'condensedFraction', 'characterisedFrom', 'characterisedTo'].some((field) =>
         path.includes(field),
       ),

@@ -1,22 +1,34 @@
-import type { SimulatedFiring } from '../../ballistics';
 import { fromSiValue, type Quantity, unitOf } from '../../units';
 import type { Motor } from '../document';
+import type { MeopCase } from '../meop/meop-result';
+import type { RegressionCache } from '../regression-cache';
 import type { MotorSettings } from '../settings';
+import { leastPort } from './least-port';
 import type { ReviewCheck } from './review-result';
 
-/** What the flow through port and nozzle asks for, at the worst case. */
+/**
+ * What the flow through port and nozzle asks for, at the worst case: there the throat is at its least and the bore may be
+ * at its widest, so ratio and flux are brought to the widest throat and the narrowest port.
+ */
 export function flowChecks(
   motor: Motor,
-  firing: SimulatedFiring,
+  { firing, values }: MeopCase,
   { limits }: MotorSettings,
+  cache: RegressionCache,
 ): readonly ReviewCheck[] {
   const { portFlow } = firing;
   const source = (own: boolean): string => (own ? 'the document' : 'common practice, no source');
   if (portFlow === undefined) return [];
   // At ignition, when the port is narrowest: the first sample at which gas flows through the throat.
   const first = firing.massFlow.si.findIndex((flow) => flow > 0);
-  const ratio = portFlow.portToThroat[Math.max(0, first)];
-  const flux = Math.max(...portFlow.massFlux.map((station) => station.max().si));
+  const { value: throat, plusMinus } = motor.nozzle.throatDiameter;
+  const fired = values.find(({ input }) => input === 'nozzle.throatDiameter')?.value ?? throat;
+  const asFired = portFlow.portToThroat[Math.max(0, first)];
+  const port = asFired * fired.si ** 2;
+  const least = (leastPort(motor, cache) ?? Number.POSITIVE_INFINITY) / (Math.PI / 4);
+  const narrowest = Math.min(port, least);
+  const ratio = narrowest / (throat.si + plusMinus) ** 2;
+  const flux = (Math.max(...portFlow.massFlux.map((station) => station.max().si)) * port) / narrowest;
   const head = Math.max(...portFlow.headPressureRatio);
   const show = (si: number): Quantity => fromSiValue(si, 'mass flux', unitOf('kg/(m^2*s)'));
   return [

@@ -4,7 +4,6 @@ import type { Motor } from '../document';
 import type { MotorSettings } from '../settings';
 import { reviewMargin } from './review-margin';
 import type { ReviewMargin } from './review-result';
-import { least } from './worst-sizes';
 
 /** The throat insert as a ring that nothing supports from outside: cautious, since a good housing does. */
 export function insertMargins(
@@ -24,7 +23,7 @@ export function insertMargins(
       ],
     };
   const insideRadius = throatDiameter.value.per(2);
-  const outsideRadius = least(insert.outsideDiameter).per(2);
+  const outsideRadius = insert.outsideDiameter.value.per(2);
   const ring = { pressure: meop, insideRadius, outsideRadius, radius: insideRadius };
   const applied = lameHoopStress(ring);
   try {

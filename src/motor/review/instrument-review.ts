@@ -7,7 +7,7 @@ import type { InstrumentReview, ReviewCheck } from './review-result';
 
 type Instrument = NonNullable<Motor['instruments']>[number];
 
-/** Every sensor against the worst case: whether it saturates, survives, and is fast enough. */
+/** Every sensor of a motor at its worse ends against the worst case: whether it saturates, survives, and is fast enough. */
 export function instrumentReviews(
   motor: Motor,
   meop: Meop,
@@ -90,13 +90,11 @@ const sensorSpeed = (own: Quantity<'time'>, rise: Quantity): ReviewCheck => ({
 });
 
 function expectedOf(one: Instrument, motor: Motor, meop: Meop): Quantity | undefined {
-  if (one.measures === 'thrust') return meop.worstCase.peakThrust;
+  if (one.measures === 'thrust') return meop.thrust;
   if (one.measures === 'temperature') return (one.expected ?? motor.case.wallTemperature)?.value;
-  // A transducer sits at the head end, where the gas stands: it reads the pressure that pushes the gas aft besides.
-  const ratio = meop.worstCase.firing.portFlow?.headPressureRatio ?? [1];
-  const ambient = motor.ambient.pressure.value.si;
-  const head = (meop.pressure.si + ambient) * Math.max(...ratio) - ambient;
-  return fromSiValue(head, 'gauge pressure', unitOf('MPa'));
+  // The worst case even where MEOP is less: what saturates is lost.
+  const worst = meop.worstCase.pressure.si * meop.allowance;
+  return fromSiValue(Math.max(meop.pressure.si, worst), 'gauge pressure', unitOf('MPa'));
 }
 
 function headroomOf(one: Instrument, range: Quantity, expected: Quantity, motor: Motor): number {

@@ -1,11 +1,14 @@
 import type { JointReview } from '../../structures';
 import { governing } from '../../structures';
 import type { Quantity } from '../../units';
-import { type Motor, type MotorInput, motorOf } from '../document';
+import { type Motor, type MotorInput, motorOf, strengthProblems } from '../document';
+import { documentError } from '../document/problems';
 import { meopOf } from '../meop/meop';
 import type { Meop } from '../meop/meop-result';
+import { notJudged, omissions } from '../omissions';
 import type { RegressionCache } from '../regression-cache';
 import { type MotorSettings, settingsOf } from '../settings';
+import { atWorseEnds, uncountedTolerances } from '../worst-ends';
 import { caseMargins } from './case-margins';
 import { closureMargins } from './closure-margins';
 import { flowChecks } from './flow-checks';
@@ -21,7 +24,8 @@ import { standMargins } from './stand-margins';
  * the order in which things give way; seals, port flow, instruments, stand and restraint. What the document leaves out is
  * said in `assumptions` and `cautions`. It is an analysis, never a permission.
  *
- * @throws MeopError `motor-document` for a document with problems, and what the floors below refuse
+ * @throws MeopError `motor-document` for a document with problems, or whose materials lack a strength that is judged, and
+ * what the floors below refuse
  * @example review(demoMotor()).holds // => true
  */
 export function review(input: MotorInput): Review {
@@ -30,13 +34,14 @@ export function review(input: MotorInput): Review {
 
 /** {@link review} with regressions shared. */
 export function reviewOf(motor: Motor, cache: RegressionCache): Review {
+  needStrengths(motor);
   const settings = settingsOf(motor);
   const meop = meopOf(motor, cache);
-  const thrust = meop.worstCase.peakThrust;
-  const structure = structureMargins(motor, meop.pressure, thrust, settings);
+  const worst = atWorseEnds(motor);
+  const structure = structureMargins(worst, meop.pressure, meop.thrust, settings);
   const margins = [...structure.margins].sort((a, b) => a.marginOfSafety - b.marginOfSafety);
-  const seals = sealReviews(motor, meop.pressure);
-  const instruments = instrumentReviews(motor, meop, settings);
+  const seals = sealReviews(motor, worst, meop.pressure);
+  const instruments = instrumentReviews(worst, meop, settings);
   const found: Omit<Review, 'toString'> = {
     motor,
     meop,
@@ -48,10 +53,14 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
     joints: structure.joints,
     seals,
     sealsHold: seals.every(({ gland }) => gland.holds),
-    flow: flowChecks(motor, meop.worstCase.firing, settings),
+    flow: flowChecks(motor, meop.worstCase, settings, cache),
     instruments,
     restraint: structure.restraint,
-    assumptions: settings.assumptions,
+    assumptions: [
+      ...settings.assumptions,
+      ...omissions(motor),
+      ...uncountedTolerances(motor, new Set(meop.sensitivity.map(({ input }) => input))),
+    ],
     cautions: cautionsOf(motor, meop, structure.cautions, seals, instruments, margins),
   };
   return {
@@ -61,7 +70,13 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
   };
 }
 
-/** Every margin of case, closures, insert, stand and restraint at a pressure above ambient and a thrust. */
+/** Refuses a motor whose materials lack a strength, with the list. */
+function needStrengths(motor: Motor): void {
+  const problems = strengthProblems(motor);
+  if (problems.length > 0) throw documentError(problems, 'review');
+}
+
+/** Every margin of case, closures, insert, stand and restraint of a motor, as it is given, at a pressure above ambient and a thrust. */
 export function structureMargins(
   motor: Motor,
   pressure: Quantity<'gauge pressure'>,
@@ -130,6 +145,7 @@ function cautionsOf(
             'case.wallTemperature is not given: the case is judged at room temperature, which a firing exceeds',
           ]
         : []),
+      ...notJudged(motor),
       ...((motor.instruments ?? []).length === 0
         ? ['the document has no instruments: whether a channel saturates is not judged']
         : []),

@@ -1,21 +1,13 @@
 import { fromSiValue, type Quantity, unitFor } from '../../units';
 import type { Measured, Motor } from '../document';
 
-/** The least that a toleranced length may be. */
-export const least = (size: Measured<'length'>): Quantity<'length'> => moved(size, -1);
-/** The most that a toleranced length may be. */
-export const most = (size: Measured<'length'>): Quantity<'length'> => moved(size, 1);
-
-const moved = ({ value, plusMinus }: Measured<'length'>, sign: 1 | -1): Quantity<'length'> =>
-  plusMinus === 0 ? value : fromSiValue(value.si + sign * plusMinus, 'length', unitFor('length', value.unit));
-
 /** A length with its limits, as the seals want it. */
 export const toleranced = ({ value, plusMinus }: Measured<'length'>) => ({
   nominal: value,
   plusMinus: fromSiValue<'length'>(plusMinus, 'length', unitFor('length', value.unit)),
 });
 
-/** The case at its weakest: the thinnest wall on the widest tube. */
+/** The case of a motor at its worse ends: the thinnest wall on the widest tube. */
 export function weakestCase({ case: tube }: Motor): {
   readonly wall: Quantity<'length'>;
   readonly outsideDiameter: Quantity<'length'>;
@@ -23,8 +15,8 @@ export function weakestCase({ case: tube }: Motor): {
   readonly insideRadius: Quantity<'length'>;
   readonly bore: Quantity<'length'>;
 } {
-  const wall = least(tube.wall);
-  const outsideDiameter = most(tube.outsideDiameter);
+  const wall = tube.wall.value;
+  const outsideDiameter = tube.outsideDiameter.value;
   const bore = outsideDiameter.minus(wall.times(2));
   return {
     wall,

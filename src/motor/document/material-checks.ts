@@ -1,0 +1,84 @@
+import * as z from 'zod/mini';
+import { allowable, type Material, type StrengthProperty } from '../../structures';
+import { MeopError } from '../../units';
+import { materialField } from './material-field';
+import type { MotorInput } from './parse-motor';
+import { type DocumentProblem, pathText } from './problems';
+import { rawAt } from './raw-value';
+
+type Path = readonly (string | number)[];
+
+const ofTube: readonly StrengthProperty[] = ['yield', 'ultimate'];
+const ofJoint: readonly StrengthProperty[] = ['bearing yield', 'bearing ultimate', 'shear ultimate'];
+
+const fieldOf: Readonly<Partial<Record<StrengthProperty, string>>> = {
+  yield: 'yieldStrength',
+  ultimate: 'ultimateStrength',
+  'bearing yield': 'bearingYield',
+  'bearing ultimate': 'bearingUltimate',
+  'shear ultimate': 'shearUltimate',
+};
+
+/**
+ * Strengths that a review asks of the materials of case and closures and that they lack. A prediction does without them, so
+ * that they are no problem of the document as such.
+ *
+ * @example strengthProblems(demoMotor()).length // => 0
+ */
+export function strengthProblems(input: MotorInput): readonly DocumentProblem[] {
+  const json: unknown = JSON.parse(JSON.stringify(input));
+  const ends = (['head', 'aft'] as const).filter((end) => rawAt(json, ['closures', end]) !== undefined);
+  return [
+    ...lacking(json, ['case', 'material'], ends.length > 0 ? [...ofTube, ...ofJoint] : ofTube),
+    ...heatProblems(json, ['case', 'material'], ['case', 'wallTemperature']),
+    ...ends.flatMap((end) => [
+      ...lacking(json, ['closures', end, 'material'], ofJoint),
+      ...heatProblems(json, ['closures', end, 'material'], ['closures', end, 'temperature']),
+    ]),
+  ];
+}
+
+function materialAt(json: unknown, path: Path): Material | undefined {
+  const raw = rawAt(json, path);
+  const read = raw === undefined ? undefined : z.safeParse(materialField('a material'), raw);
+  return read?.success ? read.data : undefined;
+}
+
+function lacking(json: unknown, path: Path, wanted: readonly StrengthProperty[]): DocumentProblem[] {
+  const material = materialAt(json, path);
+  if (material === undefined) return [];
+  return wanted.flatMap((property): DocumentProblem[] => {
+    try {
+      allowable({ material, property, edgeRatio: 2 });
+      return [];
+    } catch (error) {
+      if (!(error instanceof MeopError) || error.code !== 'no-allowable') throw error;
+      const field = fieldOf[property] ?? property;
+      const inPart = property.startsWith('bearing') ? `${field}.at2_0` : field;
+      return [
+        {
+          path: pathText([...path, ...(typeof rawAt(json, path) === 'object' ? [field] : [])]),
+          code: 'no-allowable',
+          message: `${material.name} has no minimum for ${property}, by which it is judged; expected is ${inPart} of the basis A, B, S or a specified minimum, or another material`,
+          value: rawAt(json, path),
+        },
+      ];
+    }
+  });
+}
+
+/** A temperature for a material whose strength while hot is not known. */
+function heatProblems(json: unknown, path: Path, temperature: Path): DocumentProblem[] {
+  const given = rawAt(json, temperature);
+  const material = given === undefined ? undefined : materialAt(json, path);
+  return material === undefined || material.atTemperature !== undefined
+    ? []
+    : [
+        {
+          path: pathText(temperature),
+          code: 'missing-data',
+          message: `given, but the strength of ${material.name} while hot is not known; expected is a material with its curve, or strengths that hold while hot, and this field left out`,
+          value: given,
+        },
+      ];
+}
