@@ -74,7 +74,8 @@ export function rayCutter(
       touchZ = foot[2];
       touched = true;
       t = shorter < t ? shorter : t / 2;
-      if (t <= tolerance) return Math.max(t, 0);
+      // A ray that dies at once starts in the open: a trace of depth would count its whole area at the start.
+      if (t <= tolerance) return 0;
     }
     return t;
   };

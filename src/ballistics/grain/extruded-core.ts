@@ -4,6 +4,7 @@ import { type Grain, makeGrain, type OuterMeasures } from './grain';
 import { readLength, refused, requireFit } from './measure';
 import { arc, elementX, elementY, line, type OutlineElement, outline, outlineReach } from './outline';
 import { clippedOutline } from './outline-clip';
+import { crossingOf } from './outline-crossing';
 import { pathLoops } from './svg-path';
 
 /** A corner of a polyline outline; the run to the next corner is an arc when `bulge` is given. */
@@ -17,7 +18,7 @@ export interface OutlinePoint {
 /**
  * A core of any closed outline, so that any mandrel can be entered: corners with straight runs or arcs between, or SVG path data
  * with the length of one of its units. The outline runs about the grain's axis; it is cut off at the wall. Loops may
- * nest: a loop inside another is propellant again. Ends inhibited unless told otherwise.
+ * nest: a loop inside another is propellant again; loops that cross themselves or each other are refused. Ends inhibited unless told otherwise.
  *
  * @throws MeopError `grain-measure` when the outline is not a closed curve inside the grain
  * @example extrudedCore({ outerDiameter: '50 mm', length: '80 mm', outline: 'M 8 0 A 8 8 0 0 1 -8 0 A 8 8 0 0 1 8 0 Z', unit: '1 mm' }).kind // => 'extruded core'
@@ -45,6 +46,14 @@ export function extrudedCore(
           loop.map((e) => scaled(e, unit)),
         )
       : [polyline(options.outline)];
+  const crossing = crossingOf(raw);
+  if (crossing !== undefined)
+    throw refused(
+      context,
+      'outline',
+      `one that crosses or retraces itself at (${crossing.map((v) => Number((1e3 * v).toPrecision(4))).join(', ')}) mm`,
+      'loops that neither cross nor overlap: draw the one outline that they enclose together',
+    );
   const loops = oriented(raw);
   const whole = outline(loops.flat());
   requireFit(outlineReach(whole) > 0, context, 'outline', options.outline, 'an outline with an inside');

@@ -171,6 +171,17 @@ export function finocyl(
         `${2e3 * t} mm`,
         'tapered fins that end inside the wall',
       );
+    for (const [field, t, h] of [
+      ['finThickness', tip, halfWidth],
+      ['aft.finThickness', aftTip, aftHalf],
+    ] as const)
+      requireFit(
+        count === 1 || Math.min(h / Math.sin(Math.PI / count), Math.hypot(t, h)) <= bore * (1 + 1e-9),
+        context,
+        field,
+        `${2e3 * h} mm`,
+        'tapered fins so thin that the bore covers where they meet',
+      );
     return taperedFin({
       name: 'tapered fins',
       count,

@@ -1,4 +1,5 @@
 // Centre and second moments of the unburned propellant, from the same sampled rays as the burning area.
+import { firstAtLeast } from './front-tally';
 import type { RayCells } from './ray-cells';
 import type { Wedge } from './symmetry';
 
@@ -12,11 +13,26 @@ export interface VolumeMoments {
 const TEN = 10;
 const DEGREE = 5;
 
-/** Mean depth of a cell: its middle counts twice its corners, a stretch its two ends. */
-function meanDepth(c: RayCells, i: number): number {
+/** Depths at which equal parts of a cell die: three in each of its four triangles, two of a stretch (Gauss points of degree 2 and 3). */
+function partDepths(c: RayCells, i: number, parts: Float64Array): number {
   const at = c.nodes * i;
-  const d = (k: number): number => Math.max(0, c.depth[at + k]);
-  return c.nodes === 2 ? (d(0) + d(1)) / 2 : (d(0) + d(1) + d(2) + d(3)) / 6 + d(4) / 3;
+  if (c.nodes === 2) {
+    const [p, q] = [c.depth[at], c.depth[at + 1]];
+    const near = 0.5 - Math.sqrt(3) / 6;
+    parts[0] = p + near * (q - p);
+    parts[1] = q - near * (q - p);
+    return 2;
+  }
+  const m = c.depth[at + 4];
+  for (let k = 0; k < 4; k++) {
+    const p = c.depth[at + k];
+    const q = c.depth[at + ((k + 1) & 3)];
+    const third = (m + p + q) / 6;
+    parts[3 * k] = third + m / 2;
+    parts[3 * k + 1] = third + p / 2;
+    parts[3 * k + 2] = third + q / 2;
+  }
+  return 12;
 }
 
 /** Polynomials in t of the ten integrands along one ray: weight times position products; returned in `poly[10 × 5]`. */
@@ -61,6 +77,7 @@ export function volumeMoments(cells: readonly RayCells[], wedge: Wedge, levels: 
   const n = levels.length;
   const moments = new Float64Array(TEN * n);
   const poly = new Float64Array(TEN * DEGREE);
+  const parts = new Float64Array(12);
   const groups = new Map<number, RayCells[]>();
   for (const c of cells) groups.set(c.litAt, [...(groups.get(c.litAt) ?? []), c]);
   for (const [litAt, members] of groups) {
@@ -68,15 +85,19 @@ export function volumeMoments(cells: readonly RayCells[], wedge: Wedge, levels: 
     const whole = new Float64Array(TEN * (n + 1));
     for (const c of members)
       for (let i = 0; i < c.count; i++) {
-        const depth = Math.max(0, meanDepth(c, i));
         integrands(c, i, poly);
-        let k = 0;
-        while (k < n && levels[k] - litAt < depth) k++;
-        for (let p = 0; p < TEN * DEGREE; p++) {
-          const at = TEN * DEGREE * k + p;
-          unburned[at] = unburned[at] + poly[p];
+        const count = partDepths(c, i, parts);
+        for (let part = 0; part < count; part++) {
+          const depth = parts[part];
+          if (depth <= 0) continue;
+          const k = firstAtLeast(levels, depth + litAt);
+          for (let p = 0; p < TEN * DEGREE; p++) {
+            const at = TEN * DEGREE * k + p;
+            unburned[at] = unburned[at] + poly[p] / count;
+          }
+          for (let m = 0; m < TEN; m++)
+            whole[TEN * k + m] = whole[TEN * k + m] + integral(poly, m, depth) / count;
         }
-        for (let m = 0; m < TEN; m++) whole[TEN * k + m] = whole[TEN * k + m] + integral(poly, m, depth);
       }
     // A ray that is alive at level k has all its volume less what it burned on the way: add up from the deep end.
     const sum = new Float64Array(TEN * DEGREE);

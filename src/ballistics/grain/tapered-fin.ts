@@ -38,6 +38,8 @@ const mix = (a: Vec, b: Vec, t: number): Vec => [
 interface Face {
   readonly corners: readonly number[];
   readonly normal: Vec;
+  /** In an end of the grain: the fin is open there. */
+  readonly mouth: boolean;
 }
 
 // Corners 0..3 around the near end, 4..7 around the far end, each from the axis at -h outwards and back at +h.
@@ -59,9 +61,11 @@ function bodyOf(fin: TaperedFinShape): { readonly points: readonly Vec[]; readon
     const h = fin.halfWidth[k];
     points.push([0, -h, z], [fin.tip[k], -h, z], [fin.tip[k], h, z], [0, h, z]);
   }
-  const faces = QUADS.map((corners): Face => {
+  const faces = QUADS.map((corners, k): Face => {
     const [a, b, c] = corners.map((i) => points[i]) as [Vec, Vec, Vec];
-    return { corners, normal: unit(cross(sub(b, a), sub(c, a))) };
+    const slack = 1e-9 * (fin.high - fin.low);
+    const mouth = k === 0 ? fin.from <= fin.low + slack : k === 1 && fin.to >= fin.high - slack;
+    return { corners, normal: unit(cross(sub(b, a), sub(c, a))), mouth };
   });
   return { points, faces };
 }
@@ -80,6 +84,7 @@ export function taperedFin(fin: TaperedFinShape): Source {
     let innermost: Vec | undefined;
     let best = Number.POSITIVE_INFINITY;
     for (const face of faces) {
+      if (face.mouth) continue;
       const away = dot(sub(p, points[face.corners[0]]), face.normal);
       if (away <= 0) {
         if (away > inside) {
@@ -181,7 +186,8 @@ function finPatches(
   const put = (sizeU: number, sizeV: number, ray: RayPatch['ray']): void => {
     patches.push({ sizeU, sizeV, copies: 1, ray });
   };
-  for (const { corners, normal } of faces) {
+  for (const { corners, normal, mouth } of faces) {
+    if (mouth) continue;
     const [a, b, c, d] = corners.map((n) => points[n]) as [Vec, Vec, Vec, Vec];
     const [ab, ad] = [sub(b, a), sub(d, a)];
     put(Math.max(Math.hypot(...ab), 1e-12), Math.max(Math.hypot(...ad), 1e-12), (u, v, out) => {
