@@ -12,6 +12,7 @@
 #define BORE 0.01
 #define HALF 0.002
 #define TIP 0.022
+#define ROOT (HALF * sqrt(3)) /* HALF / tan(pi / 6) */
 #define FROM 0.1
 #define STEPS 200
 typedef double v3[3];
@@ -27,10 +28,22 @@ static double box(double x, double y, double x0, double x1, double y0, double y1
   f[1] = tx <= ty ? y : (y - y0 < y1 - y ? y0 : y1);
   return -fmin(tx, ty);
 }
+/* A fin in its own sector: its sides begin where they meet the neighbours'. */
+static double fin(double x, double y, double *f) {
+  double side = y < 0 ? -HALF : HALF, aside = fabs(y) - HALF;
+  if (aside > 0 || x > TIP) {
+    f[0] = fmin(x, TIP); f[1] = aside > 0 ? side : y;
+    return sqrt((x - f[0]) * (x - f[0]) + (y - f[1]) * (y - f[1]));
+  }
+  double fx = fmax(x, ROOT), d = sqrt((fx - x) * (fx - x) + aside * aside);
+  if (d <= TIP - x) { f[0] = fx; f[1] = side; return -d; }
+  f[0] = TIP; f[1] = y;
+  return x - TIP;
+}
 static double fins(double x, double y, double z, double *f) {
   double step = M_PI / 3;
   double k = round(atan2(y, x) / step), c = cos(k * step), s = sin(k * step), g[2];
-  double a = box(c * x + s * y, c * y - s * x, 0, TIP, -HALF, HALF, g);
+  double a = fin(c * x + s * y, c * y - s * x, g);
   double fx = c * g[0] - s * g[1], fy = s * g[0] + c * g[1];
   if (z < FROM) {
     f[2] = FROM;
@@ -98,7 +111,7 @@ static double cut(const double *s, int owner) {
     double ex = f[0] - s[0], ey = f[1] - s[1], ez = f[2] - s[2], along = ex * s[3] + ey * s[4] + ez * s[5];
     double shorter = along > 0 ? (ex * ex + ey * ey + ez * ez) / (2 * along) : t / 2;
     t = shorter < t ? shorter : t / 2;
-    if (t <= tol) return fmax(t, 0);
+    if (t <= tol) return 0;
   }
   return t;
 }
@@ -158,7 +171,8 @@ static void add(patch_t p) { patches[patch_count++] = p; }
 /* A rectangle turned by an angle: sides z0..z1 when it has height, flat ends, rims and corners. */
 static void rectangle(double ax, double bx, double hb, double turn, double z0, double z1, int owner, int framed) {
   double px[4] = {ax, bx, bx, ax}, py[4] = {-hb, -hb, hb, hb}, c = cos(turn), s = sin(turn), reach = 0.5 * R, q = M_PI / 2;
-  for (int i = 0; i < 4; i++) {
+  int open = z1 > z0; /* a fin: no face at its root, no corners there */
+  for (int i = 0; i < (open ? 3 : 4); i++) {
     int j = (i + 1) % 4;
     patch_t p = {.owner = owner, .framed = framed, .x0 = c * px[i] - s * py[i], .y0 = s * px[i] + c * py[i],
                  .x1 = c * px[j] - s * py[j], .y1 = s * px[j] + c * py[j], .z0 = z0, .z1 = z1};
@@ -171,6 +185,7 @@ static void rectangle(double ax, double bx, double hb, double turn, double z0, d
     if (z1 == z0) { t.up = 1; add(t); }
     t.kind = RING; t.sv = q * reach; t.fan = q; t.low = -q; add(t);
     if (z1 == z0) { t.low = 0; add(t); }
+    if (open && i == 0) continue;
     t.from = normal - q; t.sweep = q; t.su = q * reach;
     t.kind = CORNER; t.sv = z1 - z0;
     if (z1 > z0) add(t);
@@ -291,7 +306,7 @@ int main(int argc, char **argv) {
     b[0] = c[1] * a[2] - c[2] * a[1]; b[1] = c[2] * a[0] - c[0] * a[2]; b[2] = c[0] * a[1] - c[1] * a[0];
   }
   add((patch_t){.kind = SIDE, .circle = 1, .owner = 0, .z0 = 0, .z1 = L, .su = 2 * M_PI * BORE, .sv = L});
-  for (int k = 0; k < 6; k++) rectangle(0, TIP, HALF, k * M_PI / 3, FROM, L, 1, 0);
+  for (int k = 0; k < 6; k++) rectangle(ROOT, TIP, HALF, k * M_PI / 3, FROM, L, 1, 0);
   for (int i = 0; i < 2; i++) rectangle(-cracks[i].ha, cracks[i].ha, cracks[i].hb, 0, 0, 0, 2 + i, 1 + i);
   room = 1 << 16;
   cells = malloc(room * 14 * sizeof(double));
