@@ -195,7 +195,7 @@ static void slopes(const Model *m, Work *w, double t, double p, double y, double
 static void jacobian(const Model *m, Work *w, double p, double throat) {
   double *j = w->jacobian, area = w->surface[0], vol = m->chamber - w->surface[2], scale = m->energy / vol;
   double flow = flowOf(m, w, p, throat), byP = flow / p, burns = w->burning ? area : 0, rateByP = w->burning ? w->rate[1] / p : 0;
-  if (p <= w->chokedAbove) { double d = 1e-6 * p; byP = (flowOf(m, w, p + d, throat) - flow) / d; }
+  if (p <= w->chokedAbove && p > m->ambient && share(&w->nozzle, m->ambient, p) < 1) { double M = machOfPressure(m->ambient / p, m->gamma); byP *= 1 + (1 - M * M) / (m->gamma * M * M); }
   double solid = m->density - p / m->energy, rate = w->slope[1];
   j[0] = scale * (solid * burns * rateByP - burns * rate / m->energy - byP);
   j[1] = scale * solid * w->surface[1] * rate - w->slope[0] * area / vol;
@@ -395,6 +395,7 @@ static void run(const Model *m, Work *w, Result *r) {
       double byY = sy == 0 ? span : 0.01 * fmax(m->burnout - y, 0.01 * m->burnout) / sy;
       h = fmin(fmin(byP, byY), 0.1 * span); lastH = 0; fresh = 0;
     }
+    if (w->jacobian[0] * h > 1) h = 1 / w->jacobian[0];
     for (int tries = 0;; tries++) {
       if (r->steps + r->rejected >= 50000 || tries > 60) return;
       int toTime = t + h >= timeEnd - 1e-12 * timeEnd;
@@ -402,7 +403,8 @@ static void run(const Model *m, Work *w, Result *r) {
       int finite = attempt(m, w, t, step, p, y, throat, sp, sy, st);
       double e = INFINITY;
       if (finite) {
-        double ep = fabs(w->error[0]) / (m->tol * fmax(p, w->next[0])), ey = fabs(w->error[1]) / (m->tol * fmax(y, 0.1 * m->burnout));
+        double top = fmax(p, w->next[0]), scale = top > w->chokedAbove ? top : fmax(top - m->ambient, 1e-5 * top);
+        double ep = fabs(w->error[0]) / (m->tol * scale), ey = fabs(w->error[1]) / (m->tol * fmax(y, 0.1 * m->burnout));
         e = fmax(fmax(ep, ey), fabs(w->error[2]) / (m->tol * w->next[2]));
       }
       if (!(e <= 1)) { r->rejected++; h = step * fmin(0.9, fmax(0.2, 0.9 * exp(-0.2 * log(e)))); lastH = 0; continue; }
