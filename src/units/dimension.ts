@@ -19,7 +19,6 @@ export interface Dimension {
   kind?: Kind;
 }
 
-const base = [1, 64, 4096, 262144, 16777216] as const;
 const largest = 7; // two such exponents still fit one digit, so a sum of two keys is never ambiguous
 const known = new Map<number, Dimension>();
 const symbols = ['m', 'kg', 's', 'K', 'mol'] as const;
@@ -34,7 +33,7 @@ export function dimension(exponents: Exponents): Dimension {
         'dimension-range',
         `${symbols[i]}^${exponents[i]}: a quantity has whole or half exponents up to ${largest}; work with plain SI numbers`,
       );
-    key += twice * base[i];
+    key += twice * 64 ** i;
   }
   let found = known.get(key);
   if (!found) {

@@ -3,7 +3,7 @@ export interface MeopErrorDetails {
   /** The value as it was given. */
   readonly value?: unknown;
   /** What would have been accepted. */
-  readonly expected?: string;
+  readonly expected?: string | undefined;
 }
 
 /**

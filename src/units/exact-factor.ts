@@ -3,10 +3,9 @@ import { combine, type Dimension, dimension, dimensionless } from './dimension';
 import type { NamedKind } from './kinds';
 import { atoms, prefixes } from './unit-table';
 
-/** A unit's size as an exact ratio of two decimals, never rounded on the way. */
+/** A unit's size in SI to a hundred digits: exact, but for the thirds and the π in a few of them. */
 export interface ExactUnit {
-  readonly above: Decimal;
-  readonly below: Decimal;
+  readonly size: Decimal;
   readonly dimension: Dimension;
   readonly kind: NamedKind | undefined;
   /** Whether it is built on the inch, the pound or the Fahrenheit degree. */
@@ -52,24 +51,21 @@ function plainAtom(name: string): ExactUnit | undefined {
     const made = define(definition);
     return { ...made, kind, us: made.us || usRoots.test(name) };
   }
-  const D = decimals();
-  const grams = name === 'g' ? 1000 : 1; // the SI base is the kilogram
-  return { above: new D(1), below: new D(grams), dimension: dimension(baseExponents[name]), kind, us: false };
+  const one = pure(name === 'g' ? '0.001' : 1); // the SI base is the kilogram
+  return { ...one, dimension: dimension(baseExponents[name]), kind };
 }
 
 function prefixedAtom(name: string): ExactUnit | undefined {
-  const prefix = name[0] === 'u' || name[0] === 'μ' ? 'µ' : name[0];
+  const [prefix] = name;
   const rest = name.slice(1);
   if (!Object.hasOwn(atoms, rest) || !atoms[rest][1]?.split(' ').includes(prefix)) return undefined;
   const unit = exactAtom(rest);
-  return unit && { ...unit, above: unit.above.times(prefixes[prefix]) };
+  return unit && { ...unit, size: unit.size.times(prefixes[prefix]) };
 }
 
-/** The product of factors; one atom by itself keeps its kind. */
-export function exactProduct(factors: readonly UnitFactor[]): ExactUnit {
-  if (factors.length === 1 && factors[0].power === 1) return factors[0].unit;
-  return factors.reduce((product, { unit, power }) => times(product, unit, power), pure(1));
-}
+/** The product of factors. */
+export const exactProduct = (factors: readonly UnitFactor[]): ExactUnit =>
+  factors.reduce((product, { unit, power }) => times(product, unit, power), pure(1));
 
 // Definitions are this library's own table: products and quotients of numbers and atoms, left to right.
 function define(definition: string): ExactUnit {
@@ -85,29 +81,20 @@ function define(definition: string): ExactUnit {
 }
 
 function pure(value: Decimal.Value): ExactUnit {
-  const D = decimals();
-  return { above: new D(value), below: new D(1), dimension: dimensionless, kind: undefined, us: false };
+  const size = new (decimals())(value);
+  return { size, dimension: dimensionless, kind: undefined, us: false };
 }
 
-function times(
-  product: ExactUnit,
-  { above, below, dimension: own, us }: ExactUnit,
-  power: number,
-): ExactUnit {
-  const [up, down] = power < 0 ? [below, above] : [above, below];
-  return {
-    above: product.above.times(up.pow(Math.abs(power))),
-    below: product.below.times(down.pow(Math.abs(power))),
-    dimension: combine(product.dimension, own, power),
-    kind: undefined,
-    us: product.us || us,
-  };
-}
+const times = (product: ExactUnit, { size, dimension: own, us }: ExactUnit, power: number): ExactUnit => ({
+  size: product.size.times(size.pow(power)),
+  dimension: combine(product.dimension, own, power),
+  kind: undefined,
+  us: product.us || us,
+});
 
 /** A multiplier and a divisor in doubles: a short exact ratio where there is one, else rounded once. */
-export function doubles({ above, below }: ExactUnit): { factor: number; divisor: number } {
-  const ratio = above.div(below);
-  const [n, d] = ratio.toFraction(1e6).map(Number);
-  if (n < 1e6 && above.times(d).eq(below.times(n))) return { factor: n, divisor: d };
-  return { factor: ratio.toNumber(), divisor: 1 };
+export function doubles({ size }: ExactUnit): { factor: number; divisor: number } {
+  const [factor, divisor] = size.toFraction(1e6).map(Number);
+  const short = factor < 1e6 && size.times(divisor).minus(factor).abs().lt('1e-90');
+  return short ? { factor, divisor } : { factor: size.toNumber(), divisor: 1 };
 }

@@ -3,6 +3,7 @@ import { MeopError } from './errors';
 import { exactAtom } from './exact-factor';
 import type { Kind } from './kinds';
 import { fromSi, toSi, type Unit, unitFor, unitOf } from './unit';
+import { superscripts } from './unit-table';
 
 /** How a quantity is printed. */
 export interface FormatOptions {
@@ -23,7 +24,7 @@ export interface FormatOptions {
 export function formatNumber(value: number, figures = 4, groups = false): string {
   if (!Number.isInteger(figures) || figures < 1 || figures > 17)
     throw new MeopError('figures-range', `figures: ${figures} given; 1 to 17 is expected`, 'figures');
-  if (value === 0 || !Number.isFinite(value)) return String(value === 0 ? 0 : value);
+  if (value === 0 || !Number.isFinite(value)) return String(value);
   const magnitude = Math.abs(value);
   if (magnitude < 1e-4 || magnitude >= 1e9) return Number(value.toPrecision(figures)).toExponential();
   // Digits left of the point are kept as they are: 12345 psi must not print as 12350 psi.
@@ -37,11 +38,11 @@ export function prettyUnit(text: string): string {
   if (text === '1') return '';
   return text
     .replace(/\^(-?\d+)(?![.\d])/g, (_, n: string) =>
-      [...n].map((c) => (c === '-' ? '⁻' : '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(c)])).join(''),
+      [...n].map((c) => (c === '-' ? '⁻' : superscripts[Number(c)])).join(''),
     )
     .replace(/\*/g, '·')
     .replace('delta_', 'Δ')
-    .replace('deg', '°');
+    .replace(/\bdeg(?=[CFR]?\b)/g, '°');
 }
 
 const counted = /^(?:gauge|absolute)/; // from ambient, from vacuum: psig, psia

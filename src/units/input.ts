@@ -2,8 +2,8 @@ import { MeopError } from './errors';
 import { accepts } from './kind-rules';
 import { kindFacts, type NamedKind } from './kinds';
 import { parse, type SiInput } from './parse';
-import { isQuantity } from './quantity';
 import { wrongKind } from './quantity-error';
+import { isQuantity } from './quantity-mark';
 import { unitFor, unitOf } from './unit';
 
 /**
@@ -59,8 +59,5 @@ function bareNumber(kind: NamedKind, field: string, value: number, context: stri
 
 function located(error: unknown, field: string, context: string): unknown {
   if (!(error instanceof MeopError)) return error;
-  return new MeopError(error.code, `${context}: ${field}: ${error.message}`, field, {
-    value: error.value,
-    ...(error.expected !== undefined && { expected: error.expected }),
-  });
+  return new MeopError(error.code, `${context}: ${field}: ${error.message}`, field, error);
 }

@@ -105,12 +105,18 @@ export type KindOfRoot<A extends Kind, N extends number> = [A, N] extends ['area
       ? 'speed'
       : Kind;
 
+/** The kind of difference that belongs to a point; any other kind itself. */
+export const differenceOf = (kind: Kind): Kind =>
+  kind === 'temperature'
+    ? 'temperature difference'
+    : kind === 'gauge pressure' || kind === 'absolute pressure'
+      ? 'pressure difference'
+      : kind;
+
 /** The kind of a ± b at run time; `undefined` where they cannot be combined. */
 export function kindOfSum(a: Kind, b: Kind, minus: boolean): Kind | undefined {
   const point = a === 'temperature' || a === 'gauge pressure';
-  const pressurePoint = a === 'gauge pressure' || a === 'absolute pressure';
-  const difference =
-    a === 'temperature' ? 'temperature difference' : pressurePoint ? 'pressure difference' : a;
+  const difference = differenceOf(a);
   if (a === b) return minus ? difference : point ? undefined : a;
   if (b === difference) return a;
   if (a === 'temperature difference') return undefined;

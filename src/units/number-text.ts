@@ -1,4 +1,4 @@
-// Reading the number at the front of a text: decimals, exponents and workshop fractions (`3/8`, `1 1/2`).
+// Reading the number at the front of a text: decimals, exponents and workshop fractions (`3/8`, `1 1/2`, `1½`).
 // Anchored expressions without nested repeats, so the cost is linear in the length.
 
 /** Where the number ends and what it is worth; `value` is NaN where there is none. */
@@ -7,26 +7,22 @@ export interface LeadingNumber {
   readonly end: number;
 }
 
-const decimal = /[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?/y;
-const whole = /^[+-]?\d+$/;
-const fraction = /\/(\d+)| +(\d+)\/(\d+)/y; // after a whole number; `12e-6 1/K` is a number and the unit 1/K
+// A minus is written as a hyphen or as the sign itself.
+const decimal = /[+−-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+−-]?\d+)?/y;
+const fraction = /([+−-]?)(?:(\d*) ?([¼-¾⅐-⅞])(?!\d)|(?:(\d+) +)?(\d+)\/(\d+))/y; // `12e-6 1/K` is a number and the unit 1/K
 
 /** Reads the number at the front of a text, `at` being its first character that is no space. */
 export function leadingNumber(text: string, at: number): LeadingNumber {
+  fraction.lastIndex = at;
+  const found = fraction.exec(text);
+  if (found) {
+    const [, sign, before, glyph, whole = before, ...parts] = found;
+    const [top, bottom] = glyph ? glyph.normalize('NFKD').split('⁄') : parts;
+    const size = Number(whole ?? 0) + Number(top) / Number(bottom);
+    return { value: sign && sign !== '+' ? -size : size, end: fraction.lastIndex };
+  }
   decimal.lastIndex = at;
-  if (!decimal.test(text)) return { value: Number.NaN, end: at };
-  const end = decimal.lastIndex;
-  const digits = text.slice(at, end);
-  const value = Number(digits);
-  const next = text.charCodeAt(end);
-  if ((next !== 47 && next !== 32) || !whole.test(digits)) return { value, end };
-  fraction.lastIndex = end;
-  const match = fraction.exec(text);
-  if (!match) return { value, end };
-  const [, below, top, bottom] = match;
-  const part = Number(top) / Number(bottom);
-  return {
-    value: below ? value / Number(below) : digits[0] === '-' ? value - part : value + part,
-    end: fraction.lastIndex,
-  };
+  const digits = decimal.exec(text)?.[0];
+  if (!digits) return { value: Number.NaN, end: at };
+  return { value: Number(digits.replaceAll('−', '-')), end: decimal.lastIndex };
 }

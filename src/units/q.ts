@@ -1,8 +1,9 @@
 import { accepts } from './kind-rules';
 import type { Kind, NamedKind } from './kinds';
 import { finiteSi, noNumber, parse } from './parse';
-import { fromSiValue, isQuantity, type Quantity } from './quantity';
+import { fromSiValue, type Quantity } from './quantity';
 import { wrongKind } from './quantity-error';
+import { isQuantity } from './quantity-mark';
 import { unitFor, unitOf } from './unit';
 import type { KindOfUnit } from './unit-names';
 

@@ -1,9 +1,14 @@
+import { coherentText } from './dimension';
 import { MeopError } from './errors';
-import { type Kind, kindFacts } from './kinds';
-import type { Quantity } from './quantity';
+import { dimensionOfKind, type Kind, kindFacts } from './kinds';
+import { isQuantity } from './quantity-mark';
 
 const article = (kind: Kind): string =>
-  kind === 'dimensionless' ? 'a plain number' : `${/^[aeiou]/.test(kind) ? 'an' : 'a'} ${kind}`;
+  kind === 'dimensionless'
+    ? 'a plain number'
+    : kind.startsWith('dimension ')
+      ? `in ${coherentText(dimensionOfKind(kind))}`
+      : `${/^[aeiou]/.test(kind) ? 'an' : 'a'} ${kind}`;
 
 // What to write instead, for the mix-ups of the trade: wanted < given.
 const waysOut: Readonly<Record<string, string>> = {
@@ -20,6 +25,8 @@ const waysOut: Readonly<Record<string, string>> = {
 function wayOut(given: Kind, wanted: Kind): string {
   const known = waysOut[`${wanted}<${given}`];
   if (known) return known;
+  const beyond = dimensionOfKind(wanted).key - dimensionOfKind(given).key;
+  if (beyond === dimensionOfKind('acceleration').key) return 'write lbf or kgf, since lb and kg are masses';
   const facts = kindFacts(wanted);
   if (!facts || wanted === 'dimensionless') return 'write a plain number';
   return `write it in ${facts.metric}${facts.us === facts.metric ? '' : ` or ${facts.us}`}, for example`;
@@ -28,14 +35,12 @@ function wayOut(given: Kind, wanted: Kind): string {
 /** How a value is quoted in a message: as it was given, cut to a readable length. */
 export const quoted = (value: unknown): string => {
   if (typeof value === 'string') return `'${value.length > 60 ? `${value.slice(0, 60)}…` : value}'`;
-  if (typeof value === 'number' || typeof value === 'boolean' || value === null || value === undefined)
-    return String(value);
-  return `this ${typeof value}`;
+  return Object(value) === value ? `this ${typeof value}` : String(value);
 };
 
 /** A quantity of the wrong kind: `pressure: '1000 mm' is a length; a gauge pressure is expected: …`. */
 export function wrongKind(field: string, given: unknown, wanted: Kind, context = field): MeopError {
-  const quantity = isRead(given) ? given : undefined;
+  const quantity = isQuantity(given) ? given : undefined;
   const text = quantity ? quantity.toJSON() : quoted(given);
   const what = quantity ? `'${text}' is ${article(quantity.kind)}` : `${text} is not a quantity`;
   const out = wayOut(quantity?.kind ?? wanted, wanted);
@@ -48,10 +53,6 @@ export function wrongKind(field: string, given: unknown, wanted: Kind, context =
       expected: wanted,
     },
   );
-}
-
-function isRead(value: unknown): value is Quantity {
-  return typeof value === 'object' && value !== null && Symbol.for('meop.quantity') in value;
 }
 
 /** A conversion to a unit of another kind. */

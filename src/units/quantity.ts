@@ -12,9 +12,10 @@ import type {
   KindOfTimes,
   SubtractableFrom,
 } from './kind-rules';
-import { accepts, kindOfSum } from './kind-rules';
+import { accepts, differenceOf, kindOfSum } from './kind-rules';
 import { type Kind, kindOfDimension, type NamedKind } from './kinds';
 import { wrongKind, wrongUnit } from './quantity-error';
+import { isQuantity, mark } from './quantity-mark';
 import { shownIn } from './shown-unit';
 import { fromSi, type Unit, unitFor } from './unit';
 import type { UnitOf } from './unit-names';
@@ -85,7 +86,6 @@ type LengthText =
   | `${number} ${number}/${number} in`;
 
 const none: readonly string[] = Object.freeze([]);
-const mark = Symbol.for('meop.quantity'); // known to every copy of the library that a program may load
 
 const shownUnit = Symbol('unit');
 /** The right-hand side of an operation. */
@@ -140,7 +140,8 @@ class SiQuantity<K extends Kind> implements Quantity<K> {
   }
   #sum<S extends Kind>(other: Quantity, minus: boolean): Quantity<S> {
     const kind = isQuantity(other) ? kindOfSum(this.#kind, other.kind, minus) : undefined;
-    if (kind === undefined) throw wrongKind(minus ? 'minus' : 'plus', other, this.#kind, this.toJSON());
+    if (kind === undefined)
+      throw wrongKind(minus ? 'minus' : 'plus', other, differenceOf(this.#kind), this.toJSON());
     const unit = kind === this.#kind ? this.#unit : shownIn(kind, this.#unit.us);
     return finite(minus ? this.#si - other.si : this.#si + other.si, kind, unit, this);
   }
@@ -233,11 +234,6 @@ export function fromSiValue<K extends Kind>(
   cautions: readonly string[] = none,
 ): Quantity<K> {
   return new SiQuantity<K>(si, kind, unit, cautions);
-}
-
-/** Whether a value is a quantity, of this copy of the library or of another that the program loaded. */
-export function isQuantity(value: unknown): value is Quantity {
-  return value instanceof SiQuantity || (typeof value === 'object' && value !== null && mark in value);
 }
 
 function read(other: unknown, operation: string): Readable {

@@ -86,10 +86,11 @@ class SiSeries<K extends Kind> implements Series<K> {
     return { unit: this.#unit.machineText, values: [...this.in(this.#unit.text)] };
   }
   toString(): string {
-    const shown = [...this.si.subarray(0, 4)].map((value) => formatNumber(fromSi(value, this.#unit)));
-    const rest = this.length > 5 ? ['…'] : [];
-    const last = this.length > 4 ? [formatNumber(fromSi(this.si[this.length - 1], this.#unit))] : [];
-    return `[${[...shown, ...rest, ...last].join(', ')}] ${prettyUnit(this.#unit.text)} (${this.length} values of ${this.kind})`;
+    const { length } = this;
+    const ends = length > 5 ? [0, 1, 2, 3, length - 1] : [...this.si.keys()];
+    const shown = ends.map((i) => formatNumber(fromSi(this.si[i], this.#unit)));
+    if (length > 5) shown.splice(4, 0, '…');
+    return `[${shown.join(', ')}] ${prettyUnit(this.#unit.text)} (${this.length} values of ${this.kind})`;
   }
   [Symbol.for('nodejs.util.inspect.custom')](): string {
     return this.toString();

@@ -11,13 +11,16 @@ export function unitSyntax(whole: string, at: number, what: string, code = 'unit
 }
 
 /** The reply that an ambiguous spelling deserves; `undefined` where a name is not ambiguous. */
-export function refusalOf(name: string): string | undefined {
+export function refusalOf(name: string, divides: boolean): string | undefined {
   const [, first, second] = /^(k?N|Pa|in|ft)(mm?|s|lb)f?$/.exec(name) ?? []; // Nm, Ns, ftlb
+  const [, per] = (divides && /^(kg|k?mol|[gm])K$/.exec(name)) || []; // W/mK
   const [, base = '', digit] = /^(\p{L}+)([2-4])$/u.exec(name) ?? []; // mm2
   const milli = `m${name.slice(1)}`;
   let instead: string | undefined;
-  if (Object.hasOwn(refusals, name)) instead = refusals[name];
+  if (/^['′]/.test(name)) instead = 'ft or arcmin';
+  else if (Object.hasOwn(refusals, name)) instead = refusals[name];
   else if (second) instead = `${first}*${second}${second === 'lb' ? 'f' : ''}`;
+  else if (per) instead = `${per}*K`;
   else if (exactAtom(base)) instead = `${base}^${digit}`;
   else if (/^M./.test(name) && !exactAtom(name) && exactAtom(milli)) instead = `${milli} (M is mega)`;
   return instead && `'${name}' could be meant twice: write ${instead}`;
@@ -30,37 +33,23 @@ export function unknownUnit(whole: string, at: number, name: string): MeopError 
   return unitSyntax(whole, at, `no unit '${name.slice(0, 40)}'${hint}`, 'unknown-unit');
 }
 
+// In another case, or one letter away. The first letter must be right: a lost prefix is a factor of a thousand.
 function nearest(name: string): string | undefined {
-  if (name.length > 20) return undefined;
-  let best: string | undefined;
-  let least = name.length > 3 ? 3 : Math.min(name.length, 2); // another letter is no misspelling of a letter
-  for (const candidate of candidates()) {
-    const otherCase = candidate.toLowerCase() === name.toLowerCase();
-    const distance = otherCase ? 0.5 : editDistance(name, candidate);
-    if (distance < least || otherCase) {
-      least = distance;
-      best = candidate;
-    }
-  }
-  return best;
+  const lower = name.toLowerCase();
+  const known = Object.entries(atoms).flatMap(([unit, [, prefixes = '']]) => [
+    unit,
+    ...prefixes.split(' ').map((prefix) => prefix + unit),
+  ]);
+  const names = [...Object.keys(spellings), ...known].reverse();
+  return (
+    names.find((one) => one.toLowerCase() === lower) ??
+    names.find((one) => name.length > 2 && one[0] === name[0] && oneApart(name, one))
+  );
 }
 
-function* candidates(): Generator<string> {
-  for (const [name, [, list]] of Object.entries(atoms)) {
-    yield name;
-    for (const prefix of list?.split(' ') ?? []) yield prefix + name;
-  }
-  yield* Object.keys(spellings);
-}
-
-// Levenshtein distance on two short words.
-function editDistance(a: string, b: string): number {
-  let row = Array.from({ length: b.length + 1 }, (_, j) => j);
-  for (let i = 1; i <= a.length; i++) {
-    const next = [i];
-    for (let j = 1; j <= b.length; j++)
-      next.push(Math.min(next[j - 1] + 1, row[j] + 1, row[j - 1] + (a[i - 1] === b[j - 1] ? 0 : 1)));
-    row = next;
-  }
-  return row[b.length];
+function oneApart(a: string, b: string): boolean {
+  let i = 0;
+  while (i < a.length && a[i] === b[i]) i++;
+  const [left, right] = [a.slice(i), b.slice(i)];
+  return left.slice(1) === right.slice(1) || left.slice(1) === right || left === right.slice(1);
 }

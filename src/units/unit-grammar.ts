@@ -1,106 +1,93 @@
+import type { MeopError } from './errors';
 import type { UnitFactor } from './exact-factor';
 import { exactAtom } from './exact-factor';
 import { refusalOf, unitSyntax, unknownUnit } from './unit-error';
-import { spellings } from './unit-table';
+import { spellings, superscripts } from './unit-table';
 
 // unit    = product [ '/' ( factor | '(' product ')' ) ]
-// product = factor { ('*' | '·' | '⋅') factor }
+// product = factor { ('*' | '·' | '⋅' | '×') factor }
 // factor  = atom [ '^' number | superscripts ]
 // One solidus, and nothing after its divisor: J/kg·K could be meant twice, so it is refused.
 
-const superscripts = '⁰¹²³⁴⁵⁶⁷⁸⁹';
-const products = '*·⋅×';
+const products = /[*·⋅×]/;
+const factorText =
+  /(\s*)([\p{L}\d%°˚"″'′#_℃℉]*)(?:\^([+-]?\d{1,8}(?:\.\d{1,8})?)(?!\d)|(⁻?[⁰¹²³⁴-⁹]{1,8}))?\s*/uy;
 
-interface Cursor {
-  readonly whole: string;
-  at: number;
-}
-
-/** The factors of the unit text that begins at `at`; an empty text is the unit 1. */
-export function parseUnitText(whole: string, at: number): readonly UnitFactor[] {
-  const cursor: Cursor = { whole, at };
-  skipSpaces(cursor);
-  if (cursor.at >= whole.length) return [];
-  const factors = product(cursor, 1);
-  if (peek(cursor) === '/') {
-    cursor.at++;
-    skipSpaces(cursor);
-    if (peek(cursor) === '(') {
-      cursor.at++;
-      factors.push(...product(cursor, -1));
-      if (peek(cursor) !== ')') throw unitSyntax(whole, cursor.at, "the bracket after '/' is not closed");
-      cursor.at++;
-    } else factors.push(factor(cursor, -1));
-    skipSpaces(cursor);
+/** The factors of the unit text that begins at `from`; an empty text is the unit 1. */
+export function parseUnitText(whole: string, from: number): readonly UnitFactor[] {
+  const factors: UnitFactor[] = [];
+  if (!whole.slice(from).trim()) return factors;
+  let divides = false;
+  let bracket = false;
+  for (let at = from; ; ) {
+    factorText.lastIndex = at;
+    const [, spaces = '', name = '', plain, raised] = factorText.exec(whole) ?? [];
+    const start = at + spaces.length;
+    at = factorText.lastIndex;
+    const size = Number(plain ?? digits(raised ?? '1'));
+    factors.push({ ...factor(whole, start, name, divides), power: divides ? -size : size });
+    const next = whole[at] ?? '';
+    if (/[\^⁻]/.test(next)) throw unitSyntax(whole, at, 'an exponent is a whole number or a half');
+    if (products.test(next) && (bracket || !divides)) at++;
+    else if (next === '/' && !divides) {
+      divides = true;
+      const open = /^\s*\(/.exec(whole.slice(++at));
+      bracket = open !== null;
+      at += open?.[0].length ?? 0;
+    } else {
+      if (bracket && next === ')') bracket = !/^\s*$/.test(whole.slice(++at));
+      if (!whole.slice(at).trim() && !bracket) return factors;
+      throw leftOver(whole, from, at);
+    }
   }
-  if (cursor.at < whole.length) throw leftOver(cursor, at);
-  return factors;
 }
 
-function product(cursor: Cursor, sign: 1 | -1): UnitFactor[] {
-  const factors = [factor(cursor, sign)];
-  skipSpaces(cursor);
-  while (products.includes(peek(cursor) || ' ')) {
-    cursor.at++;
-    factors.push(factor(cursor, sign));
-    skipSpaces(cursor);
-  }
-  return factors;
-}
-
-function factor(cursor: Cursor, sign: 1 | -1): UnitFactor {
-  skipSpaces(cursor);
-  const { whole } = cursor;
-  const start = cursor.at;
-  while (cursor.at < whole.length && isAtomCharacter(whole[cursor.at])) cursor.at++;
-  const name = whole.slice(start, cursor.at);
-  if (name === '') throw unitSyntax(whole, start, 'a unit is missing here');
-  const reply = refusalOf(name);
-  if (reply) throw unitSyntax(whole, start, reply, 'ambiguous-unit');
+function factor(whole: string, start: number, given: string, divides: boolean): Omit<UnitFactor, 'power'> {
+  const name = asciiName(given);
+  if (name === '')
+    throw unitSyntax(whole, start, whole[start] === '√' ? 'write a root as m^0.5' : 'a unit is missing here');
   const atom = Object.hasOwn(spellings, name) ? spellings[name] : name;
   const unit = exactAtom(atom);
+  const reply = unit && !divides ? undefined : refusalOf(name, divides);
+  if (reply) throw unitSyntax(whole, start, reply, 'ambiguous-unit');
   if (!unit) throw unknownUnit(whole, start, name);
-  return { atom, unit, power: sign * power(cursor) };
+  return { atom, unit };
 }
 
-function power(cursor: Cursor): number {
-  const text = cursor.whole.slice(cursor.at, cursor.at + 12);
-  const match = /^\^([+-]?\d+(?:\.\d+)?)|^⁻?[⁰¹²³⁴-⁹]+/.exec(text);
-  if (!match) {
-    if (/^[\^⁻]/.test(text))
-      throw unitSyntax(cursor.whole, cursor.at, 'an exponent is a whole number or a half');
-    return 1;
+// µ is written with two letters, the degree sign often with its look-alikes.
+const asciiName = (name: string): string =>
+  name
+    .replace(/[µμ]/, 'u')
+    .replace(/^(Δ?)[°º˚](?=[CFRK]?$)/, '$1deg')
+    .replace('Δ', 'delta_');
+
+const digits = (raised: string): string =>
+  raised.replace(/\D/g, (c) => (c === '⁻' ? '-' : String(superscripts.indexOf(c))));
+
+// What to write instead of a text that goes on where its unit could have ended.
+function leftOver(whole: string, from: number, at: number): MeopError {
+  const before = whole.slice(from, at).trim();
+  const rest = whole.slice(at).trim();
+  if (products.test(rest[0])) {
+    const [top, bottom] = before.split('/');
+    const next = rest.slice(1).trim();
+    const readings = `${top}/(${bottom}*${next}) or ${top}*${next}/${bottom}`;
+    return unitSyntax(whole, at, `a product after '/' reads two ways: write ${readings}`, 'ambiguous-unit');
   }
-  const [all, plain] = match;
-  cursor.at += all.length;
-  return Number(plain ?? all.replace(/./g, (c) => (c === '⁻' ? '-' : String(superscripts.indexOf(c)))));
-}
-
-function leftOver({ whole, at }: Cursor, start: number) {
-  const rest = whole[at];
-  const before = whole.slice(start, at).trim();
-  const [top, bottom] = before.split('/');
-  const last = whole.slice(at + 1).trim();
-  const twoWays = products.includes(rest)
-    ? `a product after '/' reads two ways: write ${top}/(${bottom}*${last}) or ${top}*${last}/${bottom}`
-    : /(?:psi|bar|Pa)$/.test(before) && /^\(?[ga]/.test(whole.slice(at))
-      ? `write ${before}g (gauge) or ${before}a (absolute)`
-      : undefined;
-  const what =
-    rest === '/'
-      ? 'put the whole divisor in brackets'
-      : isAtomCharacter(rest) || rest === '-' || rest === '.'
-        ? "put '*' or '·' between two units"
-        : `'${rest}' cannot follow '${before}'`;
-  return unitSyntax(whole, at, twoWays ?? what, twoWays && 'ambiguous-unit');
-}
-
-function isAtomCharacter(c: string): boolean {
-  return /[\p{L}\d%°"″'#_℃℉]/u.test(c);
-}
-
-const peek = (cursor: Cursor): string => cursor.whole[cursor.at] ?? '';
-
-function skipSpaces(cursor: Cursor): void {
-  while (/\s/.test(peek(cursor))) cursor.at++;
+  if (/(?:psi|bar|Pa)$/.test(before) && /^\(?[ga]/.test(rest))
+    return unitSyntax(whole, at, `write ${before}g (gauge) or ${before}a (absolute)`, 'ambiguous-unit');
+  const what = !rest
+    ? "the bracket after '/' is not closed"
+    : /(?:deg|°)$/.test(before) && /^[CFR]/.test(rest)
+      ? `write deg${rest[0]}`
+      : /^(?:Hg|H2O)/.test(rest)
+        ? `write ${before}${rest}`
+        : /^\d/.test(rest)
+          ? 'a quantity is one number and one unit: 5.5 ft, not 5 ft 6 in'
+          : rest[0] === '/'
+            ? 'put the whole divisor in brackets'
+            : /^[\p{L}%°"″'_#]|^[-.]./u.test(rest)
+              ? "put '*' or '·' between two units"
+              : `'${rest[0]}' cannot follow '${before}'`;
+  return unitSyntax(whole, at, what);
 }

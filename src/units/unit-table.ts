@@ -10,9 +10,9 @@ type Row = readonly [definition: string, prefixes?: string, kind?: NamedKind];
 
 /** The atoms that unit texts are made of. */
 export const atoms: Readonly<Record<string, Row>> = {
-  m: ['', 'n µ m c d k'],
-  g: ['', 'n µ m k'],
-  s: ['', 'n µ m'],
+  m: ['', 'n u m c d k'],
+  g: ['', 'n u m k'],
+  s: ['', 'n u m'],
   K: ['', 'm k'],
   mol: ['', 'm k'],
   rad: ['1', 'm', 'angle'],
@@ -28,7 +28,7 @@ export const atoms: Readonly<Record<string, Row>> = {
   nmi: ['1852*m'],
   US_survey_ft: ['1200/3937*m'],
   // volume
-  L: ['0.001*m^3', 'µ m c d'],
+  L: ['0.001*m^3', 'u m c d'],
   cc: ['cm^3'],
   US_gal: ['231*in^3'],
   US_fl_oz: ['US_gal/128'],
@@ -53,7 +53,7 @@ export const atoms: Readonly<Record<string, Row>> = {
   kn: ['nmi/h'],
   gn: ['9.80665*m/s^2'],
   // force
-  N: ['kg*m/s^2', 'µ m k M'],
+  N: ['kg*m/s^2', 'u m k M'],
   dyn: ['0.00001*N'],
   kgf: ['kg*gn'],
   gf: ['g*gn'],
@@ -111,20 +111,13 @@ export const atoms: Readonly<Record<string, Row>> = {
 };
 
 /** The reading at the ice point and its size in kelvin, on scales with a zero of their own: SI Brochure 2.3.1; NIST SP 811 B.8. */
-export const icePoints: Readonly<Record<string, number>> = { degC: 0, degF: 32 };
+export const icePoints: Readonly<Record<string, number | undefined>> = { degC: 0, degF: 32 };
 export const icePointKelvin = 273.15;
 
 /** Other spellings of an atom, each meaning exactly one thing. */
 export const spellings: Readonly<Record<string, string>> = {
-  '°C': 'degC',
   '℃': 'degC',
-  '°F': 'degF',
   '℉': 'degF',
-  '°R': 'degR',
-  '°': 'deg',
-  'Δ°C': 'delta_degC',
-  'Δ°F': 'delta_degF',
-  ΔK: 'delta_K',
   inch: 'in',
   inches: 'in',
   '"': 'in',
@@ -132,7 +125,7 @@ export const spellings: Readonly<Record<string, string>> = {
   feet: 'ft',
   foot: 'ft',
   thou: 'mil',
-  micron: 'µm',
+  micron: 'um',
   l: 'L',
   ml: 'mL',
   lbm: 'lb',
@@ -156,6 +149,7 @@ export const refusals: Readonly<Record<string, string>> = {
   F: 'degF or °F',
   C: 'degC or °C',
   R: 'degR',
+  degK: 'K',
   M: 'm or min',
   mPa: 'MPa (m is milli), or Pa',
   cal: 'cal_th (4.184 J) or cal_IT (4.1868 J)',
@@ -170,7 +164,7 @@ export const refusals: Readonly<Record<string, string>> = {
 /** The multiples that the prefixes stand for. */
 export const prefixes: Readonly<Record<string, string>> = {
   n: '1e-9',
-  µ: '1e-6',
+  u: '1e-6',
   m: '1e-3',
   c: '1e-2',
   d: '1e-1',
@@ -179,3 +173,6 @@ export const prefixes: Readonly<Record<string, string>> = {
   M: '1e6',
   G: '1e9',
 };
+
+/** The raised digits, each at its own index. */
+export const superscripts = '⁰¹²³⁴⁵⁶⁷⁸⁹';

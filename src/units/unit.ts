@@ -46,10 +46,11 @@ function remember(text: string, unit: Unit): Unit {
 
 function makeUnit(whole: string, at: number): Unit {
   const factors = parseUnitText(whole, at);
-  const exact = exactProduct(factors);
+  const [one] = factors;
+  const single = factors.length === 1 && one.power === 1 ? one : undefined; // an atom by itself keeps its kind
+  const exact = single?.unit ?? exactProduct(factors);
   const text = whole.slice(at).trim() || '1';
-  const single = factors.length === 1 && factors[0].power === 1 ? factors[0].atom : '';
-  const point = Object.hasOwn(icePoints, single);
+  const origin = icePoints[single?.atom ?? ''];
   const { factor, divisor } = doubles(exact);
   if (!(factor > 0) || !Number.isFinite(factor))
     throw new MeopError('not-finite', `'${text}' is beyond a double`, undefined, { value: text });
@@ -60,8 +61,8 @@ function makeUnit(whole: string, at: number): Unit {
     dimension: exact.dimension,
     factor,
     divisor,
-    origin: point ? icePoints[single] : 0,
-    originSi: point ? icePointKelvin : 0,
+    origin: origin ?? 0,
+    originSi: origin === undefined ? 0 : icePointKelvin,
     us: exact.us,
   };
 }

@@ -12,7 +12,7 @@ const units = [...new Set([...gnuRows.keys(), ...namedKinds().flatMap(unitNames)
   (text) => text !== 'kg_TNT', // differs from GNU Units for the reason given in gnu-units.test.ts
 );
 const letters = [
-  ...' .,+-*/^()0123456789eE\t\n·⋅×⁰¹²³⁻µμ°℃″"\'#%_abcdFgkKlmMNnoPprsStuxyz\u00a0\u2009Ω日💥\u0000',
+  ...' .,+-*/^()0123456789eE\t\n·⋅×⁰¹²³⁻µμ°℃″"\'#%_abcdFgkKlmMNnoPprsStuxyz½−º˚\u00a0\u2009Ω日💥\u0000',
 ];
 
 const number = fc.oneof(
@@ -20,7 +20,25 @@ const number = fc.oneof(
   fc.integer({ min: -2000, max: 2000 }).map(String),
   fc.tuple(fc.nat(99), fc.nat(64)).map(([a, b]) => `${a}/${b}`),
   fc.tuple(fc.integer({ min: -9, max: 9 }), fc.nat(15), fc.nat(16)).map(([w, a, b]) => `${w} ${a}/${b}`),
-  fc.constantFrom('', '.5', '5.', '+1e3', '1e-9', '-0', '007', '1e400', 'NaN', 'Infinity', '1,000', '--1'),
+  fc.constantFrom(
+    '',
+    '.5',
+    '5.',
+    '+1e3',
+    '1e-9',
+    '-0',
+    '007',
+    '1e400',
+    'NaN',
+    'Infinity',
+    '1,000',
+    '--1',
+    '1½',
+    '-2 ⅜',
+    '¾',
+    '−5',
+    '2e−3',
+  ),
 );
 const exponent = fc.oneof(
   { weight: 4, arbitrary: fc.constant('') },
@@ -112,18 +130,18 @@ describe('fuzzed texts', () => {
   });
 
   it.runIf(gnuInstalled())('are worth what the GNU Units installed here says, in 1,200 samples', () => {
-    const all = [...accepted];
-    const samples = Array.from({ length: 1200 }, (_, i) => all[Math.floor((i * all.length) / 1200)]).filter(
-      (text) => !text.includes('.5') || !text.includes('^'), // GNU Units takes no half powers
-    );
+    // GNU Units takes no half powers and no more than a hundred factors, and overflows on its way at the ends of the range.
+    const all = [...accepted].filter((text) => {
+      const ordinary = (size: number): boolean =>
+        size === 0 || (Math.abs(size) > 1e-200 && Math.abs(size) < 1e200);
+      return !/\^.*\.5|\^-?\d\d/.test(text) && ordinary(q(text).si) && ordinary(Number.parseFloat(text) || 0);
+    });
+    const samples = Array.from({ length: 1200 }, (_, i) => all[Math.floor((i * all.length) / 1200)]);
     const answers = askGnu(samples.map((text) => evaluate(text)?.gnu ?? ''));
     const differing = samples.flatMap((text, i) => {
       const answer = answers[i];
       const { si } = q(text);
-      // Below 1e-290 GNU Units loses digits on its way.
-      return (answer && close(si, answer.value)) || Math.abs(si) < 1e-290
-        ? []
-        : [`${text}: ${si}, ${answer?.value}`];
+      return answer && close(si, answer.value) ? [] : [`${text}: ${si}, ${answer?.value}`];
     });
     expect(samples.length).toBeGreaterThan(900);
     expect(differing).toEqual([]);

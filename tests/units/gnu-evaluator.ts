@@ -9,6 +9,11 @@ export interface Evaluated {
 }
 
 const decimal = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?/;
+const glyphs: Readonly<Record<string, string>> = Object.fromEntries(
+  '¼1/4 ½1/2 ¾3/4 ⅐1/7 ⅑1/9 ⅒1/10 ⅓1/3 ⅔2/3 ⅕1/5 ⅖2/5 ⅗3/5 ⅘4/5 ⅙1/6 ⅚5/6 ⅛1/8 ⅜3/8 ⅝5/8 ⅞7/8'
+    .split(' ')
+    .map((row) => [row[0], row.slice(1)]),
+);
 const raised = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 const scales: Readonly<Record<string, 'tempC' | 'tempF'>> = {
   degC: 'tempC',
@@ -21,7 +26,15 @@ const scales: Readonly<Record<string, 'tempC' | 'tempF'>> = {
 
 /** The worth of a text, or `undefined` where these rules do not read it. */
 export function evaluate(text: string): Evaluated | undefined {
-  const whole = text.trim();
+  const trimmed = text
+    .trim()
+    .replace(/^−/, '-')
+    .replace(/^([+-]?[\d.]+[eE])−/, '$1-');
+  const whole = trimmed.replace(
+    /^([+-]?)(\d*) ?([¼-¾⅐-⅞])/,
+    (_, sign: string, before: string, glyph: string) =>
+      [sign, before && `${before} `, glyphs[glyph]].join(''),
+  );
   const match = decimal.exec(whole);
   if (!match) return undefined;
   let value = Number(match[0]);
@@ -33,7 +46,7 @@ export function evaluate(text: string): Evaluated | undefined {
     else if (mixed) value += (match[0].startsWith('-') ? -1 : 1) * (Number(mixed[1]) / Number(mixed[2]));
     rest = rest.slice((simple ?? mixed ?? [''])[0].length);
   }
-  const unit = rest.trim();
+  const unit = rest.trim().replace(/^[º˚]/, '°');
   const scale = Object.hasOwn(scales, unit) ? scales[unit] : undefined;
   if (scale === 'tempC') return { si: value + 273.15, gnu: `tempC(${value})` };
   if (scale === 'tempF') return { si: ((value + 459.67) * 5) / 9, gnu: `tempF(${value})` };
@@ -64,7 +77,8 @@ function sizeOf(unit: string): Evaluated | undefined {
 
 function factor(text: string, sign: 1 | -1): Evaluated | undefined {
   const match = /^(.+?)(?:\^([+-]?\d+(?:\.\d+)?)|(⁻?[⁰¹²³⁴⁵⁶⁷⁸⁹]+))?$/su.exec(text.trim());
-  const row = match && gnuRows.get(match[1]);
+  const name = match?.[1].replace(/^[µμ]/, 'u').replace(/^(Δ?)[º˚]/, '$1°') ?? '';
+  const row = gnuRows.get(match?.[1] ?? '') ?? gnuRows.get(name);
   if (!match || !row) return undefined;
   const plain = match[3]?.replace(/[^⁻]/gu, (c) => String(raised.indexOf(c))).replace('⁻', '-');
   const power = sign * Number(match[2] ?? plain ?? 1);

@@ -10,6 +10,16 @@ describe('accepted', () => {
     ['3/8 in', 0.009525, 'length'],
     ['1 1/2 in', 0.0381, 'length'],
     ['-1 1/2 in', -0.0381, 'length'],
+    ['1½ in', 0.0381, 'length'],
+    ['1 ½ in', 0.0381, 'length'],
+    ['⅜"', 0.009525, 'length'],
+    ['-⅜ in', -0.009525, 'length'],
+    ['\u221240 degF', 233.15, 'temperature'], // a minus sign, not a hyphen
+    ['1e\u22123 m', 0.001, 'length'],
+    ['63 µin', 1.6002e-6, 'length'],
+    ['20 ºC', 293.15, 'temperature'], // the masculine ordinal, and below the ring above
+    ['45 \u02da', Math.PI / 4, 'angle'],
+    ['10 mK', 0.01, 'temperature'],
     ['12.5e-3 m', 0.0125, 'length'],
     ['12.5E-3 m', 0.0125, 'length'],
     ['.5 in', 0.0127, 'length'],
@@ -92,7 +102,7 @@ describe('refused', () => {
       "5 Mpa" unknown-unit: no unit 'Mpa' (did you mean 'MPa'?): '5 Mpa' (character 3)
       "5 psI" unknown-unit: no unit 'psI' (did you mean 'psi'?): '5 psI' (character 3)
       "5 KN" unknown-unit: no unit 'KN' (did you mean 'kN'?): '5 KN' (character 3)
-      "5 inchs" unknown-unit: no unit 'inchs' (did you mean 'inch'?): '5 inchs' (character 3)
+      "5 inchs" unknown-unit: no unit 'inchs' (did you mean 'inches'?): '5 inchs' (character 3)
       "5 mm furlong" unit-syntax: put '*' or '·' between two units: '5 mm furlong' (character 6)
       "5 qqqqqqq" unknown-unit: no unit 'qqqqqqq': '5 qqqqqqq' (character 3)"
     `);
@@ -115,7 +125,7 @@ describe('refused', () => {
   it('trailing text', () => {
     expect(refused('5 mm,', '5 mm 3', '5 kg/m^3 about', '5 mm)', '5 mm; 6 mm')).toMatchInlineSnapshot(`
       ""5 mm," unit-syntax: ',' cannot follow 'mm': '5 mm,' (character 5)
-      "5 mm 3" unit-syntax: put '*' or '·' between two units: '5 mm 3' (character 6)
+      "5 mm 3" unit-syntax: a quantity is one number and one unit: 5.5 ft, not 5 ft 6 in: '5 mm 3' (character 6)
       "5 kg/m^3 about" unit-syntax: put '*' or '·' between two units: '5 kg/m^3 about' (character 10)
       "5 mm)" unit-syntax: ')' cannot follow 'mm': '5 mm)' (character 5)
       "5 mm; 6 mm" unit-syntax: ';' cannot follow 'mm': '5 mm; 6 mm' (character 5)"
@@ -134,6 +144,12 @@ describe('refused', () => {
         '5 W/m²K',
         '1,450 psi',
         '1 450 psi',
+        "1'450 psi",
+        '1.2x10^3 N',
+        '1-1/2 in',
+        '5 W/mK',
+        '5 J/kgK',
+        '5 J/(kg K)',
         '5 mm2',
         '5 /K',
       ),
@@ -147,9 +163,15 @@ describe('refused', () => {
       "5 ft-lb" unit-syntax: put '*' or '·' between two units: '5 ft-lb' (character 5)
       "5 W/m²K" unit-syntax: put '*' or '·' between two units: '5 W/m²K' (character 7)
       "1,450 psi" unit-syntax: a comma reads two ways: write 1450 or 1.45: '1,450 psi' (character 2)
-      "1 450 psi" unknown-unit: no unit '450': '1 450 psi' (character 3)
+      "1 450 psi" unit-syntax: write a number as 1450 or 1.45e3: '1 450 psi' (character 3)
+      "1'450 psi" unit-syntax: write a number as 1450 or 1.45e3: '1'450 psi' (character 2)
+      "1.2x10^3 N" unit-syntax: write a number as 1450 or 1.45e3: '1.2x10^3 N' (character 4)
+      "1-1/2 in" unit-syntax: write a fraction as 3/8 in or 1 1/2 in, a reciprocal as 2 1/K: '1-1/2 in' (character 2)
+      "5 W/mK" ambiguous-unit: 'mK' could be meant twice: write m*K: '5 W/mK' (character 5)
+      "5 J/kgK" ambiguous-unit: 'kgK' could be meant twice: write kg*K: '5 J/kgK' (character 5)
+      "5 J/(kg K)" unit-syntax: put '*' or '·' between two units: '5 J/(kg K)' (character 9)
       "5 mm2" ambiguous-unit: 'mm2' could be meant twice: write mm^2: '5 mm2' (character 3)
-      "5 /K" unit-syntax: write a fraction as 3/8 in, a reciprocal as 2 1/K: '5 /K' (character 3)"
+      "5 /K" unit-syntax: write a fraction as 3/8 in or 1 1/2 in, a reciprocal as 2 1/K: '5 /K' (character 3)"
     `);
   });
   it('the ambiguities of the trade, each with its reply', () => {
@@ -168,6 +190,13 @@ describe('refused', () => {
         '5 bar g',
         '5 psi (gauge)',
         "5'",
+        '5\'6"',
+        '5 ft 6 in',
+        '70 deg F',
+        '70° C',
+        '294 °K',
+        '30 in Hg',
+        '20 MPa·√m',
       ),
     ).toMatchInlineSnapshot(`
       ""5 F" ambiguous-unit: 'F' could be meant twice: write degF or °F: '5 F' (character 3)
@@ -182,17 +211,24 @@ describe('refused', () => {
       "5 gal" ambiguous-unit: 'gal' could be meant twice: write US_gal or UK_gal: '5 gal' (character 3)
       "5 bar g" ambiguous-unit: write barg (gauge) or bara (absolute): '5 bar g' (character 7)
       "5 psi (gauge)" ambiguous-unit: write psig (gauge) or psia (absolute): '5 psi (gauge)' (character 7)
-      "5'" unknown-unit: no unit ''': '5'' (character 2)"
+      "5'" ambiguous-unit: ''' could be meant twice: write ft or arcmin: '5'' (character 2)
+      "5'6\\"" ambiguous-unit: ''6"' could be meant twice: write ft or arcmin: '5'6"' (character 2)
+      "5 ft 6 in" unit-syntax: a quantity is one number and one unit: 5.5 ft, not 5 ft 6 in: '5 ft 6 in' (character 6)
+      "70 deg F" unit-syntax: write degF: '70 deg F' (character 8)
+      "70° C" unit-syntax: write degC: '70° C' (character 5)
+      "294 °K" ambiguous-unit: 'degK' could be meant twice: write K: '294 °K' (character 5)
+      "30 in Hg" unit-syntax: write inHg: '30 in Hg' (character 7)
+      "20 MPa·√m" unit-syntax: write a root as m^0.5: '20 MPa·√m' (character 8)"
     `);
   });
   it('SI prefixes on inch, pound and psi', () => {
     expect(refused('5 kpsi', '5 min lb', '5 klb', '5 min.', '5 Mpsi', '5 kin')).toMatchInlineSnapshot(`
-      ""5 kpsi" unknown-unit: no unit 'kpsi' (did you mean 'psi'?): '5 kpsi' (character 3)
+      ""5 kpsi" unknown-unit: no unit 'kpsi' (did you mean 'ksi'?): '5 kpsi' (character 3)
       "5 min lb" unit-syntax: put '*' or '·' between two units: '5 min lb' (character 7)
-      "5 klb" unknown-unit: no unit 'klb' (did you mean 'lb'?): '5 klb' (character 3)
-      "5 min." unit-syntax: put '*' or '·' between two units: '5 min.' (character 6)
-      "5 Mpsi" unknown-unit: no unit 'Mpsi' (did you mean 'psi'?): '5 Mpsi' (character 3)
-      "5 kin" unknown-unit: no unit 'kin' (did you mean 'in'?): '5 kin' (character 3)"
+      "5 klb" unknown-unit: no unit 'klb': '5 klb' (character 3)
+      "5 min." unit-syntax: '.' cannot follow 'min': '5 min.' (character 6)
+      "5 Mpsi" unknown-unit: no unit 'Mpsi' (did you mean 'Msi'?): '5 Mpsi' (character 3)
+      "5 kin" unknown-unit: no unit 'kin' (did you mean 'kip'?): '5 kin' (character 3)"
     `);
   });
   it('a broken unit', () => {
@@ -257,6 +293,18 @@ describe('refused where a kind is expected', () => {
     `);
     expect(asked('stress', '50 psig')).toMatchInlineSnapshot(
       `""50 psig" wrong-kind: '50 psig' is a gauge pressure; a stress is expected: write it in MPa or psi, for example"`,
+    );
+  });
+  it('a pound where its weight is meant', () => {
+    expect(asked('pressure', '5 lb/in^2', '5 kg/cm²')).toMatchInlineSnapshot(`
+      ""5 lb/in^2" wrong-kind: '5 lb/in^2' is in m^-2*kg; a pressure is expected: write lbf or kgf, since lb and kg are masses
+      "5 kg/cm²" wrong-kind: '5 kg/cm²' is in m^-2*kg; a pressure is expected: write lbf or kgf, since lb and kg are masses"
+    `);
+    expect(asked('torque', '5 ft*lb')).toMatchInlineSnapshot(
+      `""5 ft*lb" wrong-kind: '5 ft*lb' is in m*kg; a torque is expected: write lbf or kgf, since lb and kg are masses"`,
+    );
+    expect(asked('length', '5 N*s^2')).toMatchInlineSnapshot(
+      `""5 N*s^2" wrong-kind: '5 N*s^2' is in m*kg; a length is expected: write it in mm or in, for example"`,
     );
   });
   it('a temperature for a difference and the other way round', () => {

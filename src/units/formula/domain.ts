@@ -16,6 +16,13 @@ export function inDomain(si: number, { above, below, min, max, whole }: Domain):
   );
 }
 
+const bounds = [
+  ['above', 'above'],
+  ['min', 'at least'],
+  ['below', 'below'],
+  ['max', 'at most'],
+] as const;
+
 /** A domain in words: `above 0 mm and below 1 m`. */
 export function domainText({ kind, domain }: Given, unitText?: string): string {
   const unit = unitText === undefined ? shownIn(kind, false) : unitFor(kind, unitText);
@@ -23,10 +30,10 @@ export function domainText({ kind, domain }: Given, unitText?: string): string {
     si === 0 && unit.originSi === 0 ? '0' : formatSi(si, unit.kind, unit, { figures: 6 });
   const parts = [
     ...(domain.whole ? ['a whole number'] : []),
-    ...(domain.above !== undefined ? [`above ${shown(domain.above)}`] : []),
-    ...(domain.min !== undefined ? [`at least ${shown(domain.min)}`] : []),
-    ...(domain.below !== undefined ? [`below ${shown(domain.below)}`] : []),
-    ...(domain.max !== undefined ? [`at most ${shown(domain.max)}`] : []),
+    ...bounds.flatMap(([bound, words]) => {
+      const si = domain[bound];
+      return si === undefined ? [] : [`${words} ${shown(si)}`];
+    }),
   ];
   return parts.join(' and ') || 'any finite value';
 }

@@ -1,6 +1,6 @@
 import { coherentUnit, escaped, formatNumber, formatSi, prettyUnit } from '../format';
 import { dimensionOfKind } from '../kinds';
-import { isQuantity } from '../quantity';
+import { isQuantity } from '../quantity-mark';
 import { shownIn } from '../shown-unit';
 import { aligned } from '../table';
 import { fromSi, type Unit } from '../unit';

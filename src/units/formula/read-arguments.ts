@@ -7,10 +7,9 @@ import type { Unit } from '../unit';
 import type { Given, Givens, SiValues } from './declaration';
 import { inDomain, outOfDomain } from './domain';
 
-/** The arguments of a call: each in SI, the unit each came in, and the unit the result is to be shown in. */
+/** The arguments of a call: each in SI, and the unit the result is to be shown in. */
 export interface ReadArguments<I extends Givens> {
   readonly si: SiValues<I>;
-  readonly units: Readonly<Record<string, Unit>>;
   readonly shown: Unit;
 }
 
@@ -33,7 +32,6 @@ export function argumentReader<I extends Givens>(
       );
     const given: Readonly<Record<string, unknown>> = { ...values };
     const si: Record<string, number> = {};
-    const units: Record<string, Unit> = {};
     let used = 0;
     let first: Unit | undefined;
     let own: Unit | undefined;
@@ -54,7 +52,6 @@ export function argumentReader<I extends Givens>(
       const read = readInput(facts.kind, field, value, name);
       if (!inDomain(read.si, facts.domain)) throw outOfDomain(name, field, facts, value, read);
       si[field] = read.si;
-      units[field] = read.unit;
       if (read.unit.dimension.key !== 0) first ??= read.unit;
       if (own === undefined && accepts(output.kind, read.unit.kind)) own = read.unit;
     }
@@ -62,7 +59,6 @@ export function argumentReader<I extends Givens>(
       if (used-- <= 0 || !Object.hasOwn(inputs, field)) throw unknown(name, field, fields);
     return {
       si: si as SiValues<I>, // true: the loop has set every field of the declaration
-      units,
       shown: own ?? shownIn(output.kind, first?.us ?? false),
     };
   };
@@ -86,7 +82,7 @@ function missing(
     'missing-field',
     `${name}: ${field} (${facts.meaning}) is missing${said}; ${shape(fields)} is expected`,
     field,
-    { value: undefined, expected: facts.kind },
+    { expected: facts.kind },
   );
 }
 

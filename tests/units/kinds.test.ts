@@ -1,0 +1,66 @@
+import { expect, it } from 'vitest';
+import { type NamedKind, namedKinds } from '../../src/units';
+import { type DimensionText, dimensionOfKind } from '../../src/units/kinds';
+
+// Exponents of length, mass, time, temperature and amount. The compiler holds these texts to those it works with itself;
+// at run time the exponents follow from the unit that a kind is shown in: here the two meet.
+const exponents: { readonly [K in NamedKind]: DimensionText<K> } = {
+  dimensionless: '0,0,0,0,0',
+  angle: '0,0,0,0,0',
+  length: '1,0,0,0,0',
+  area: '2,0,0,0,0',
+  volume: '3,0,0,0,0',
+  'second moment of area': '4,0,0,0,0',
+  mass: '0,1,0,0,0',
+  time: '0,0,1,0,0',
+  frequency: '0,0,-1,0,0',
+  'angular speed': '0,0,-1,0,0',
+  speed: '1,0,-1,0,0',
+  'specific impulse': '1,0,-1,0,0',
+  acceleration: '1,0,-2,0,0',
+  force: '1,1,-2,0,0',
+  energy: '2,1,-2,0,0',
+  torque: '2,1,-2,0,0',
+  pressure: '-1,1,-2,0,0',
+  'absolute pressure': '-1,1,-2,0,0',
+  'gauge pressure': '-1,1,-2,0,0',
+  'pressure difference': '-1,1,-2,0,0',
+  stress: '-1,1,-2,0,0',
+  density: '-3,1,0,0,0',
+  'mass flow': '0,1,-1,0,0',
+  'mass flux': '-2,1,-1,0,0',
+  'volume flow': '3,0,-1,0,0',
+  impulse: '1,1,-1,0,0',
+  power: '2,1,-3,0,0',
+  'heat flux': '0,1,-3,0,0',
+  'heat-transfer coefficient': '0,1,-3,-1,0',
+  'thermal insulance': '0,-1,3,1,0',
+  'thermal conductivity': '1,1,-3,-1,0',
+  'thermal resistance': '-2,-1,3,1,0',
+  'specific heat': '2,0,-2,-1,0',
+  'specific gas constant': '2,0,-2,-1,0',
+  'specific energy': '2,0,-2,0,0',
+  temperature: '0,0,0,1,0',
+  'temperature difference': '0,0,0,1,0',
+  'temperature rate': '0,0,-1,1,0',
+  'reciprocal temperature': '0,0,0,-1,0',
+  'thermal expansion': '0,0,0,-1,0',
+  'temperature sensitivity': '0,0,0,-1,0',
+  amount: '0,0,0,0,1',
+  'molar mass': '0,1,0,0,-1',
+  'molar energy': '2,1,-2,0,-1',
+  'molar heat capacity': '2,1,-2,-1,-1',
+  'pressure integral': '-1,1,-1,0,0',
+  'dynamic viscosity': '-1,1,-1,0,0',
+  'kinematic viscosity': '2,0,-1,0,0',
+  'thermal diffusivity': '2,0,-1,0,0',
+  stiffness: '0,1,-2,0,0',
+  'moment of inertia': '2,1,0,0,0',
+  'pressure rate': '-1,1,-3,0,0',
+  'force rate': '1,1,-3,0,0',
+  'fracture toughness': '-0.5,1,-2,0,0',
+};
+
+it.each(namedKinds())('%s has the same dimension for the compiler and at run time', (kind) => {
+  expect(dimensionOfKind(kind).exponents.join(',')).toBe(exponents[kind]);
+});
