@@ -21,6 +21,7 @@ import {
   temperature,
   unitOf,
 } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 
 const gamma = /* @__PURE__ */ ratio('γ', 'ratio of specific heats', { above: 1 });
 
@@ -135,6 +136,14 @@ export interface ExitConditions {
   readonly velocity: Quantity<'speed'>;
 }
 
+const exitConditionsFields: FieldsOf<ExitConditionsOptions> = {
+  gamma: 'required',
+  gasConstant: 'required',
+  temperature: 'required',
+  chamberPressure: 'required',
+  expansionRatio: 'required',
+};
+
 /**
  * Mach number, pressure, temperature, density and velocity in the exit of a full-flowing nozzle.
  *
@@ -144,6 +153,7 @@ export interface ExitConditions {
  * @example exitConditions({ gamma: 1.2, gasConstant: '350 J/(kg*K)', temperature: '3000 K', chamberPressure: '5 MPa', expansionRatio: 10 }).mach // => 3.278
  */
 export function exitConditions(options: ExitConditionsOptions): ExitConditions {
+  requireFields('exitConditions', options, exitConditionsFields);
   const read = (
     kind: NamedKind,
     field: keyof ExitConditionsOptions,

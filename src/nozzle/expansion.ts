@@ -17,6 +17,7 @@ import {
   type Series,
   unitOf,
 } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 
 function expansionSi(gamma: number, pressureRatio: number): number {
   return areaRatioSi(machFromPressureRatioSi(pressureRatio, gamma), gamma);
@@ -60,6 +61,12 @@ export interface OptimumExpansionAtAltitudeOptions {
   readonly altitude: QuantityInput<'length'>;
 }
 
+const optimumExpansionAtAltitudeFields: FieldsOf<OptimumExpansionAtAltitudeOptions> = {
+  gamma: 'required',
+  chamberPressure: 'required',
+  altitude: 'required',
+};
+
 /**
  * Optimum expansion ratio in the standard atmosphere at an altitude.
  *
@@ -67,6 +74,7 @@ export interface OptimumExpansionAtAltitudeOptions {
  * @example optimumExpansionAtAltitude({ gamma: 1.2, chamberPressure: '5 MPa', altitude: '1000 m' }) // => 7.629308
  */
 export function optimumExpansionAtAltitude(options: OptimumExpansionAtAltitudeOptions): number {
+  requireFields('optimumExpansionAtAltitude', options, optimumExpansionAtAltitudeFields);
   return optimumExpansionRatio({
     gamma: options.gamma,
     chamberPressure: options.chamberPressure,
@@ -91,6 +99,13 @@ export interface OptimumExpansionOverTrace {
   readonly cautions: readonly string[];
 }
 
+const optimumExpansionOverTraceFields: FieldsOf<OptimumExpansionOverTraceOptions> = {
+  gamma: 'required',
+  time: 'required',
+  chamberPressure: 'required',
+  ambientPressure: 'required',
+};
+
 /**
  * Expansion ratio that gives the greatest impulse over a pressure trace. With ∂C_F,vac/∂ε = p_e/p_c the impulse
  * A_t·(C_F,vac·∫p dt − ε·p_a·t) is greatest where p_e/p_c = p_a·t/∫p dt: the optimum for the time average of the pressure.
@@ -103,6 +118,7 @@ export interface OptimumExpansionOverTrace {
 export function optimumExpansionOverTrace(
   options: OptimumExpansionOverTraceOptions,
 ): OptimumExpansionOverTrace {
+  requireFields('optimumExpansionOverTrace', options, optimumExpansionOverTraceFields);
   const { time, chamberPressure } = options;
   if (time.length !== chamberPressure.length || time.length < 2)
     throw new MeopError(

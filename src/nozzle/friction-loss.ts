@@ -1,6 +1,7 @@
 import { gaussLegendre, integratePanels } from '../numerics';
 import { isentropicPressureRatioSi, isentropicTemperatureRatioSi, machFromAreaRatioSi } from '../thermo';
 import { MeopError, type NamedKind, type QuantityInput, readInput } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 
 /** What {@link frictionThrustLoss} needs. */
 export interface FrictionLossOptions {
@@ -25,6 +26,17 @@ export interface FrictionLoss {
   readonly cautions: readonly string[];
 }
 
+const frictionThrustLossFields: FieldsOf<FrictionLossOptions> = {
+  gamma: 'required',
+  gasConstant: 'required',
+  temperature: 'required',
+  chamberPressure: 'required',
+  viscosity: 'required',
+  throatDiameter: 'required',
+  expansionRatio: 'required',
+  halfAngle: 'required',
+};
+
 /**
  * Estimate of the thrust lost to friction in a conical divergent part: the turbulent flat-plate law at the local state,
  * starting at the throat, integrated along the cone. Compressibility and a cold wall are not corrected for, and act against each
@@ -37,6 +49,7 @@ export interface FrictionLoss {
  * @example frictionThrustLoss({ gamma: 1.13, gasConstant: '196 J/(kg*K)', temperature: '1700 K', chamberPressure: '5 MPa', viscosity: '6e-5 Pa*s', throatDiameter: '12 mm', expansionRatio: 7, halfAngle: '12 deg' }).thrustCoefficient < 0.03 // => true
  */
 export function frictionThrustLoss(options: FrictionLossOptions): FrictionLoss {
+  requireFields('frictionThrustLoss', options, frictionThrustLossFields);
   const read = (kind: NamedKind, field: keyof FrictionLossOptions, above: number): number => {
     const { si } = readInput(kind, field, options[field], 'frictionThrustLoss');
     if (si > above) return si;

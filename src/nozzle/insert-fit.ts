@@ -10,6 +10,7 @@ import {
   thermalExpansion,
   unitOf,
 } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 
 /**
  * A dimension after free thermal growth.
@@ -80,6 +81,12 @@ export interface InsertFit {
   readonly cautions: readonly string[];
 }
 
+const insertFitFields: FieldsOf<InsertFitOptions> = {
+  insert: 'required',
+  housing: 'required',
+  roomTemperature: 'required',
+};
+
 /**
  * Clearance or interference between a throat insert and its housing, from the two diameters with their tolerances, at room
  * temperature and in service; and the bond line that has to follow the difference. Free growth: an interference so found is
@@ -91,6 +98,7 @@ export interface InsertFit {
  * @example insertFit({ insert: { diameter: '40 mm', expansion: '4.5e-6 1/K', temperature: '1300 K' }, housing: { diameter: '40.2 mm', expansion: '23.6e-6 1/K', temperature: '400 K' }, roomTemperature: '300 K' }).service.nominal.in('mm') // => 0.114872
  */
 export function insertFit(options: InsertFitOptions): InsertFit {
+  requireFields('insertFit', options, insertFitFields);
   const room = readInput('temperature', 'roomTemperature', options.roomTemperature, 'insertFit').si;
   if (!(room > 0)) throw outside('roomTemperature', options.roomTemperature, 'above 0 K');
   const insert = readPart('insert', options.insert, room);

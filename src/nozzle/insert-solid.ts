@@ -1,4 +1,5 @@
 import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, unitOf } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 import type { NozzleContour } from './nozzle-contour';
 
 /** What {@link insertSolid} needs. */
@@ -26,6 +27,14 @@ export interface InsertSolid {
   readonly leastWall: Quantity<'length'>;
 }
 
+const insertSolidFields: FieldsOf<InsertSolidOptions> = {
+  contour: 'required',
+  outerDiameter: 'required',
+  density: 'required',
+  from: 'optional',
+  to: 'optional',
+};
+
 /**
  * Wetted surface, volume and mass of a body turned with a nozzle profile inside and a cylinder outside; exact for the polygon of
  * the profile's points, which lies within its tolerance of the curve.
@@ -36,6 +45,7 @@ export interface InsertSolid {
  * @example insertSolid({ contour: nozzleContour({ throatDiameter: '12 mm', exitDiameter: '12 mm', inletDiameter: '12 mm', throatLength: '20 mm', divergent: { shape: 'cone', halfAngle: '12 deg' } }), outerDiameter: '40 mm', density: '1800 kg/m^3' }).mass.in('g') // => 41.168
  */
 export function insertSolid(options: InsertSolidOptions): InsertSolid {
+  requireFields('insertSolid', options, insertSolidFields);
   const { contour } = options;
   const outer = readInput('length', 'outerDiameter', options.outerDiameter, 'insertSolid').si / 2;
   const density = readInput('density', 'density', options.density, 'insertSolid').si;

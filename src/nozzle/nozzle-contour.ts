@@ -7,6 +7,7 @@ import {
   table,
   unitOf,
 } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 import { type ContourPiece, sampleContour, svgPathOf } from './contour-path';
 import {
   contourAngle,
@@ -72,6 +73,19 @@ export interface NozzleContour {
   toString(): string;
 }
 
+const nozzleContourFields: FieldsOf<NozzleContourOptions> = {
+  throatDiameter: 'required',
+  exitDiameter: 'required',
+  inletDiameter: 'required',
+  convergentHalfAngle: 'optional',
+  entranceRadius: 'optional',
+  throatRadius: 'optional',
+  downstreamRadius: 'optional',
+  throatLength: 'optional',
+  divergent: 'required',
+  tolerance: 'optional',
+};
+
 /**
  * Inner profile of a nozzle for turning: inlet rounding, convergent cone, throat arcs, and a cone or a parabolic bell. Arcs and
  * lines meet tangentially.
@@ -83,6 +97,7 @@ export interface NozzleContour {
  * @example nozzleContour({ throatDiameter: '12 mm', exitDiameter: '32 mm', inletDiameter: '40 mm', divergent: { shape: 'cone', halfAngle: '12 deg' } }).radius.min().in('mm') // => 6
  */
 export function nozzleContour(options: NozzleContourOptions): NozzleContour {
+  requireFields('nozzleContour', options, nozzleContourFields);
   const throat = contourLength('throatDiameter', options.throatDiameter, 0, true) / 2;
   const exit = contourLength('exitDiameter', options.exitDiameter, 0, true) / 2;
   const inlet = contourLength('inletDiameter', options.inletDiameter, 0, true) / 2;

@@ -7,6 +7,7 @@ import {
   readInput,
   unitOf,
 } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 import { idealNozzle } from './ideal-nozzle';
 import { type DivergentBehaviour, type NozzleRegime, nozzleFlowSi } from './nozzle-flow';
 import { type SeparationCriterion, separationCriteria } from './separation';
@@ -50,6 +51,15 @@ export interface NozzleRegimeResult {
   readonly cautions: readonly string[];
 }
 
+const nozzleRegimeFields: FieldsOf<NozzleRegimeOptions> = {
+  gamma: 'required',
+  expansionRatio: 'required',
+  chamberPressure: 'required',
+  ambientPressure: 'required',
+  criterion: 'optional',
+  divergent: 'optional',
+};
+
 /**
  * Regime of a nozzle: unchoked, shock in the divergent part, separated, over-expanded, adapted or under-expanded, with thrust
  * coefficient and mass flow in each, and the chamber pressures at which the inviscid regimes change.
@@ -60,6 +70,7 @@ export interface NozzleRegimeResult {
  * @example nozzleRegime({ gamma: 1.2, expansionRatio: 6, chamberPressure: '5 MPa', ambientPressure: '1 atm' }).regime // => 'under-expanded'
  */
 export function nozzleRegime(options: NozzleRegimeOptions): NozzleRegimeResult {
+  requireFields('nozzleRegime', options, nozzleRegimeFields);
   const { criterion = 'summerfield', divergent = 'recovers' } = options;
   const read = (
     kind: NamedKind,

@@ -9,6 +9,7 @@ import {
   table,
   unitOf,
 } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 import { vacuumThrustCoefficientAt } from './ideal-nozzle';
 import { type SeparationCriterion, separationCriteria, separationMachSi } from './separation';
 
@@ -48,6 +49,13 @@ export interface SeparationBand {
   toString(): string;
 }
 
+const separationPressureFields: FieldsOf<SeparationPressureOptions> = {
+  gamma: 'required',
+  chamberPressure: 'required',
+  ambientPressure: 'required',
+  expansionRatio: 'optional',
+};
+
 /**
  * Wall pressure at which an over-expanded stream separates: a band of published rules, since no one of them is right.
  *
@@ -58,6 +66,7 @@ export interface SeparationBand {
  * @example separationPressure({ gamma: 1.2, chamberPressure: '300 psi', ambientPressure: '14.7 psi' }).predictions[0].pressure.in('psi') // => 5.88
  */
 export function separationPressure(options: SeparationPressureOptions): SeparationBand {
+  requireFields('separationPressure', options, separationPressureFields);
   const read = (kind: NamedKind, field: keyof SeparationPressureOptions): number =>
     readInput(kind, field, options[field], 'separationPressure').si;
   const gamma = read('dimensionless', 'gamma');

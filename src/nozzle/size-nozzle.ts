@@ -9,6 +9,7 @@ import {
   table,
   unitOf,
 } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 import { coneLength } from './cone-geometry';
 import { optimumExpansionRatio } from './expansion';
 import { idealNozzle } from './ideal-nozzle';
@@ -81,6 +82,20 @@ export interface SizedNozzle {
   toString(): string;
 }
 
+const sizeNozzleFields: FieldsOf<SizeNozzleOptions> = {
+  target: 'required',
+  chamberPressure: 'required',
+  ambientPressure: 'required',
+  gamma: 'required',
+  characteristicVelocity: 'required',
+  expansionRatio: 'optional',
+  halfAngle: 'optional',
+  convergentHalfAngle: 'optional',
+  inletDiameter: 'optional',
+  efficiency: 'optional',
+  dischargeCoefficient: 'optional',
+};
+
 /**
  * Sizes a conical nozzle: throat and exit diameter, lengths and what it delivers, for a thrust or for a burning surface.
  *
@@ -91,6 +106,7 @@ export interface SizedNozzle {
  * @example sizeNozzle({ target: { thrust: '750 N' }, chamberPressure: '5 MPa', ambientPressure: '101325 Pa', gamma: 1.13, characteristicVelocity: '900 m/s' }).throatDiameter.in('mm') // => 11.01778
  */
 export function sizeNozzle(options: SizeNozzleOptions): SizedNozzle {
+  requireFields('sizeNozzle', options, sizeNozzleFields);
   const { target } = options;
   if (typeof target !== 'object' || target === null)
     throw outside('target', target, 'a thrust, or a burning area with its burn rate or law,');

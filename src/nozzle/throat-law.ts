@@ -1,4 +1,5 @@
 import { fromSiArray, MeopError, type QuantityInput, readInput, type Series } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 
 /** How the throat wall recedes: each law gives a radial rate; a negative rate is slag building up. */
 export type ThroatLaw =
@@ -110,6 +111,13 @@ export interface ThroatHistory {
   readonly areaGrowth: number;
 }
 
+const throatHistoryFields: FieldsOf<ThroatHistoryOptions> = {
+  throatDiameter: 'required',
+  law: 'required',
+  time: 'required',
+  chamberPressure: 'required',
+};
+
 /**
  * Throat diameter over a pressure trace by an erosion law: the trapezoidal rule on the rate, split where the wall becomes hot
  * enough. Pressure and throat act on each other in a motor: there the simulation integrates the same law.
@@ -119,6 +127,7 @@ export interface ThroatHistory {
  * @example throatHistory({ throatDiameter: '12 mm', law: { law: 'constant', rate: '0.1 mm/s' }, time: series([0, 3], 's'), chamberPressure: seriesOf('absolute pressure', [5, 5], 'MPa') }).diameter.at(-1).in('mm') // => 12.6
  */
 export function throatHistory(options: ThroatHistoryOptions): ThroatHistory {
+  requireFields('throatHistory', options, throatHistoryFields);
   const { time, chamberPressure } = options;
   const count = time.length;
   if (count !== chamberPressure.length || count < 2)

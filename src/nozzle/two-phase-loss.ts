@@ -7,6 +7,7 @@ import {
   readInput,
   unitOf,
 } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 
 /** What {@link twoPhaseLagBounds} needs. */
 export interface TwoPhaseLagOptions {
@@ -39,6 +40,15 @@ export interface TwoPhaseLagBounds {
   readonly cautions: readonly string[];
 }
 
+const twoPhaseLagBoundsFields: FieldsOf<TwoPhaseLagOptions> = {
+  condensedMassFraction: 'required',
+  gasSpecificHeat: 'required',
+  condensedSpecificHeat: 'required',
+  gasConstant: 'required',
+  temperature: 'required',
+  pressureRatio: 'required',
+};
+
 /**
  * Bounds of the loss by droplets that lag behind the gas: specific impulse at equal exit and ambient pressure in the four
  * limiting cases. Fine droplets come near the upper bounds; where between the bounds a small nozzle lies only a firing tells.
@@ -50,6 +60,7 @@ export interface TwoPhaseLagBounds {
  * @example twoPhaseLagBounds({ condensedMassFraction: 0, gasSpecificHeat: '1960 J/(kg*K)', condensedSpecificHeat: '1550 J/(kg*K)', gasConstant: '231 J/(kg*K)', temperature: '1700 K', pressureRatio: 0.02 }).leastFactor // => 1
  */
 export function twoPhaseLagBounds(options: TwoPhaseLagOptions): TwoPhaseLagBounds {
+  requireFields('twoPhaseLagBounds', options, twoPhaseLagBoundsFields);
   const read = (
     kind: NamedKind,
     field: keyof TwoPhaseLagOptions,

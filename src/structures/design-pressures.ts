@@ -1,4 +1,5 @@
 import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 import type { DesignFactors } from './factor-sets';
 import { type Margin, margin } from './margin';
 
@@ -12,6 +13,11 @@ export interface DesignPressures {
   readonly burst: Quantity<'gauge pressure'>;
 }
 
+const designPressuresFields: FieldsOf<Parameters<typeof designPressures>[0]> = {
+  meop: 'required',
+  factors: 'required',
+};
+
 /**
  * Proof, yield and burst pressures from the maximum expected operating pressure (MEOP): the highest pressure the case can
  * see in service, hot grain, scatter and ignition peak included, not the nominal peak.
@@ -19,13 +25,12 @@ export interface DesignPressures {
  * @throws MeopError `out-of-domain`
  * @example designPressures({ meop: '700 psi', factors: designFactors('ground test') }).burst.in('psi') // => 1400
  */
-export function designPressures({
-  meop,
-  factors,
-}: {
+export function designPressures(options: {
   readonly meop: QuantityInput<'gauge pressure'>;
   readonly factors: Pick<DesignFactors, 'yieldFactor' | 'ultimateFactor' | 'proofFactor'>;
 }): DesignPressures {
+  requireFields('designPressures', options, designPressuresFields);
+  const { meop, factors } = options;
   const { si, unit } = positive('designPressures', 'meop', meop);
   const times = (factor: number): Quantity<'gauge pressure'> =>
     fromSiValue(si * factor, 'gauge pressure', unit);
@@ -37,22 +42,26 @@ export function designPressures({
   };
 }
 
+const proofCheckFields: FieldsOf<Parameters<typeof proofCheck>[0]> = {
+  proofPressure: 'required',
+  yieldPressure: 'required',
+  cautions: 'optional',
+};
+
 /**
  * Whether the case stays elastic at its proof test: the margin of the yield pressure over the proof pressure, factor 1.
  *
  * @throws MeopError `out-of-domain`
  * @example proofCheck({ proofPressure: '1500 psi', yieldPressure: '2250 psi' }).marginOfSafety // => 0.5
  */
-export function proofCheck({
-  proofPressure,
-  yieldPressure,
-  cautions = [],
-}: {
+export function proofCheck(options: {
   readonly proofPressure: QuantityInput<'gauge pressure'>;
   /** Of the cold case, as tested. */
   readonly yieldPressure: QuantityInput<'gauge pressure'>;
   readonly cautions?: readonly string[];
 }): Margin {
+  requireFields('proofCheck', options, proofCheckFields);
+  const { proofPressure, yieldPressure, cautions = [] } = options;
   const proof = positive('proofCheck', 'proofPressure', proofPressure);
   const limit = positive('proofCheck', 'yieldPressure', yieldPressure);
   return margin({
@@ -65,6 +74,12 @@ export function proofCheck({
   });
 }
 
+const enginePartPressuresFields: FieldsOf<Parameters<typeof enginePartPressures>[0]> = {
+  normal: 'required',
+  maximum: 'required',
+  possible: 'required',
+};
+
 /**
  * Pressures that a static pressure part of an aircraft engine must hold: a rule with several cases, of which the greatest
  * counts. Not a motor-case rule.
@@ -73,11 +88,7 @@ export function proofCheck({
  *
  * @example enginePartPressures({ normal: '2.0 MPa', maximum: '2.6 MPa', possible: '3.2 MPa' }).burst.in('MPa') // => 3.9
  */
-export function enginePartPressures({
-  normal,
-  maximum,
-  possible,
-}: {
+export function enginePartPressures(options: {
   /** Normal working pressure. */
   readonly normal: QuantityInput<'gauge pressure'>;
   /** Maximum working pressure. */
@@ -85,6 +96,8 @@ export function enginePartPressures({
   /** Maximum possible pressure. */
   readonly possible: QuantityInput<'gauge pressure'>;
 }): Pick<DesignPressures, 'yield' | 'burst'> {
+  requireFields('enginePartPressures', options, enginePartPressuresFields);
+  const { normal, maximum, possible } = options;
   const { si: usual, unit } = positive('enginePartPressures', 'normal', normal);
   const working = positive('enginePartPressures', 'maximum', maximum).si;
   const worst = positive('enginePartPressures', 'possible', possible).si;

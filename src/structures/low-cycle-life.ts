@@ -1,5 +1,6 @@
 import { findRoot } from '../numerics';
 import { formula, MeopError, type QuantityInput, ratio, readInput, stress } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 
 /**
  * Strain range that a metal survives for a number of cycles, from a tensile test alone.
@@ -52,6 +53,15 @@ export interface LowCycleLife {
 
 const most = 1e6;
 
+const lowCycleLifeFields: FieldsOf<LowCycleInput> = {
+  stress: 'required',
+  concentration: 'optional',
+  yieldStrength: 'required',
+  ultimateStrength: 'required',
+  elasticModulus: 'required',
+  elongation: 'required',
+};
+
 /**
  * First-order low-cycle life for reuse: local strain by Neuber's rule, life by universal slopes, with the factors 20 on cycles
  * and 2 on strain that pressure-vessel practice puts on mean curves. It says whether reuse is near a limit, not how near.
@@ -60,6 +70,7 @@ const most = 1e6;
  * @example lowCycleLife({ stress: '60 MPa', concentration: 2.5, yieldStrength: '241 MPa', ultimateStrength: '290 MPa', elasticModulus: '68.9 GPa', elongation: 0.1 }).label // => 'first-order estimate'
  */
 export function lowCycleLife(input: LowCycleInput): LowCycleLife {
+  requireFields('lowCycleLife', input, lowCycleLifeFields);
   const peak = positive('stress', input.stress);
   const yieldStrength = positive('yieldStrength', input.yieldStrength);
   const ultimateStrength = positive('ultimateStrength', input.ultimateStrength);

@@ -1,4 +1,5 @@
 import { fromSiValue, type Quantity, type QuantityInput, table, unitFor } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 import {
   clampedCentreStress,
   clampedDeflection,
@@ -39,6 +40,15 @@ export interface PlateStress {
   toString(): string;
 }
 
+const clampedPlateFields: FieldsOf<PlateInput> = {
+  pressure: 'required',
+  radius: 'required',
+  thickness: 'required',
+  poissonRatio: 'required',
+  elasticModulus: 'optional',
+  holeRadius: 'optional',
+};
+
 /**
  * A flat circular closure whose edge can neither move nor tilt. A closure held by radial bolts lies between this and
  * {@link simplySupportedPlate}: take the supported stress unless the edge is shown to be fixed.
@@ -47,6 +57,7 @@ export interface PlateStress {
  * @example clampedPlate({ pressure: '1000 psi', radius: '1.5 in', thickness: '0.375 in', poissonRatio: 0.33 }).edge.in('psi') // => 12000
  */
 export function clampedPlate(input: PlateInput): PlateStress {
+  requireFields('clampedPlate', input, clampedPlateFields);
   const { pressure, radius, thickness, poissonRatio, elasticModulus, holeRadius } = input;
   const plate = { pressure, radius, thickness };
   const solid = clampedEdgeStress(plate);
@@ -60,6 +71,15 @@ export function clampedPlate(input: PlateInput): PlateStress {
   });
 }
 
+const simplySupportedPlateFields: FieldsOf<PlateInput> = {
+  pressure: 'required',
+  radius: 'required',
+  thickness: 'required',
+  poissonRatio: 'required',
+  elasticModulus: 'optional',
+  holeRadius: 'optional',
+};
+
 /**
  * A flat circular closure whose edge can tilt: the default for a closure, since bolts and a seal do not hold an edge flat.
  *
@@ -67,6 +87,7 @@ export function clampedPlate(input: PlateInput): PlateStress {
  * @example simplySupportedPlate({ pressure: '1000 psi', radius: '1.5 in', thickness: '0.375 in', poissonRatio: 0.33 }).greatest.in('psi') // => 19980
  */
 export function simplySupportedPlate(input: PlateInput): PlateStress {
+  requireFields('simplySupportedPlate', input, simplySupportedPlateFields);
   const { pressure, radius, thickness, poissonRatio, elasticModulus, holeRadius } = input;
   const plate = { pressure, radius, thickness, poissonRatio };
   const centre = supportedCentreStress(plate);

@@ -1,4 +1,5 @@
 import { formula, MeopError, ratio, readInput } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 import { areaRatioSi } from './isentropic-kernels';
 import { type MachBranch, machFromAreaRatioSi } from './mach-from-area-ratio';
 
@@ -32,6 +33,12 @@ export interface MachFromAreaRatioOptions {
   readonly branch: MachBranch;
 }
 
+const machFromAreaRatioFields: FieldsOf<MachFromAreaRatioOptions> = {
+  areaRatio: 'required',
+  gamma: 'required',
+  branch: 'required',
+};
+
 /**
  * Mach number at an area over the sonic area, on the branch named; to about one unit in the last place of what the
  * double `areaRatio` determines: near 1 an area rounded by 1e-16 moves Mach by 1e-16·(γ+1)/(4·|M−1|).
@@ -41,7 +48,9 @@ export interface MachFromAreaRatioOptions {
  * @throws MeopError `out-of-domain` for an area ratio below 1, γ not above 1, or no branch
  * @example machFromAreaRatio({ areaRatio: 2, gamma: 1.4, branch: 'supersonic' }) // => 2.197198121
  */
-export function machFromAreaRatio({ areaRatio, gamma, branch }: MachFromAreaRatioOptions): number {
+export function machFromAreaRatio(options: MachFromAreaRatioOptions): number {
+  requireFields('machFromAreaRatio', options, machFromAreaRatioFields);
+  const { areaRatio, gamma, branch } = options;
   const ratio = readInput('dimensionless', 'areaRatio', areaRatio, 'machFromAreaRatio').si;
   const g = readInput('dimensionless', 'gamma', gamma, 'machFromAreaRatio').si;
   if (ratio < 1)

@@ -7,6 +7,7 @@ import {
   readInput,
   unitOf,
 } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 
 /** One species of a gas mixture. */
 export interface GasSpecies {
@@ -36,6 +37,8 @@ export interface GasMixture {
   readonly massFractions: readonly number[];
 }
 
+const gasMixtureFields: FieldsOf<GasMixtureOptions> = { species: 'required', by: 'required' };
+
 /**
  * Molar mass, gas constant, specific heat and γ of a mixture of gases of frozen composition.
  *
@@ -44,7 +47,9 @@ export interface GasMixture {
  * @throws MeopError `missing-field` for no species, `out-of-domain` for parts or properties without sense
  * @example gasMixture({ by: 'mole', species: [{ molarMass: '28.014 g/mol', specificHeat: '1040 J/(kg*K)', parts: 0.79 }, { molarMass: '31.998 g/mol', specificHeat: '918 J/(kg*K)', parts: 0.21 }] }).molarMass.in('g/mol') // => 28.85064
  */
-export function gasMixture({ species, by }: GasMixtureOptions): GasMixture {
+export function gasMixture(options: GasMixtureOptions): GasMixture {
+  requireFields('gasMixture', options, gasMixtureFields);
+  const { species, by } = options;
   if (by !== 'mole' && by !== 'mass') throw outside('by', by, "'mole' or 'mass'");
   if (!Array.isArray(species) || species.length === 0)
     throw new MeopError(

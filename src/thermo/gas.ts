@@ -15,6 +15,7 @@ import {
   table,
   unitOf,
 } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 import { vandenkerckhoveSi } from './isentropic-kernels';
 
 /**
@@ -89,13 +90,17 @@ export interface GasOptions {
   readonly temperature: QuantityInput<'temperature'>;
 }
 
+const gasFields: FieldsOf<GasOptions> = { gamma: 'required', molarMass: 'required', temperature: 'required' };
+
 /**
  * A perfect gas: what follows from γ, molar mass and temperature. Temperature is that of the chamber, at rest.
  *
  * @throws MeopError `out-of-domain` for γ not above 1, or a molar mass or temperature not above 0
  * @example gas({ gamma: 1.13, molarMass: '42.4 g/mol', temperature: '1700 K' }).characteristicVelocity.in('m/s') // => 909.8631
  */
-export function gas({ gamma, molarMass, temperature }: GasOptions): Gas {
+export function gas(options: GasOptions): Gas {
+  requireFields('gas', options, gasFields);
+  const { gamma, molarMass, temperature } = options;
   const g = readInput('dimensionless', 'gamma', gamma, 'gas').si;
   const m = readInput('molar mass', 'molarMass', molarMass, 'gas').si;
   const t = readInput('temperature', 'temperature', temperature, 'gas').si;

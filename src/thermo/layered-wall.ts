@@ -12,6 +12,7 @@ import {
   thermalResistance,
   unitOf,
 } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 
 const incropera = 'Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, 6th ed. (2007)';
 
@@ -90,6 +91,14 @@ export interface LayeredWallHeat {
   readonly cautions: readonly string[];
 }
 
+const layeredWallHeatFields: FieldsOf<LayeredWallOptions> = {
+  gasTemperature: 'required',
+  gasCoefficient: 'required',
+  steps: 'required',
+  outsideTemperature: 'required',
+  outsideCoefficient: 'required',
+};
+
 /**
  * Steady heat flux and face temperatures of a wall of layers with contact resistances between them, gas on one side and
  * air on the other. A short firing never gets there: it is the bound for a wall that is given time.
@@ -100,6 +109,7 @@ export interface LayeredWallHeat {
  * @example layeredWallHeat({ gasTemperature: '1500 K', gasCoefficient: '2000 W/(m^2*K)', steps: [{ thickness: '1.5 mm', conductivity: '0.15 W/(m*K)' }, { contact: '2.75e-4 m^2*K/W' }, { thickness: '3 mm', conductivity: '167 W/(m*K)' }], outsideTemperature: '300 K', outsideCoefficient: '15 W/(m^2*K)' }).heatFlux.in('W/m^2') // => 15491.94
  */
 export function layeredWallHeat(options: LayeredWallOptions): LayeredWallHeat {
+  requireFields('layeredWallHeat', options, layeredWallHeatFields);
   const gas = read('temperature', 'gasTemperature', options.gasTemperature);
   const hot = read('heat-transfer coefficient', 'gasCoefficient', options.gasCoefficient);
   const air = read('temperature', 'outsideTemperature', options.outsideTemperature);

@@ -1,4 +1,5 @@
 import { MeopError, readInput } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 import { vandenkerckhoveSi } from './isentropic-kernels';
 import { type MachBranch, machFromAreaRatioSi } from './mach-from-area-ratio';
 
@@ -12,6 +13,12 @@ export interface MachFromMassFlowParameterOptions {
   readonly branch: MachBranch;
 }
 
+const machFromMassFlowParameterFields: FieldsOf<MachFromMassFlowParameterOptions> = {
+  massFlowParameter: 'required',
+  gamma: 'required',
+  branch: 'required',
+};
+
 /**
  * Mach number of a stream from its mass-flow parameter: from mass flow, stagnation state and area, on the branch named.
  *
@@ -21,6 +28,7 @@ export interface MachFromMassFlowParameterOptions {
  * @example machFromMassFlowParameter({ massFlowParameter: 0.5110694, gamma: 1.4, branch: 'subsonic' }) // => 0.5
  */
 export function machFromMassFlowParameter(options: MachFromMassFlowParameterOptions): number {
+  requireFields('machFromMassFlowParameter', options, machFromMassFlowParameterFields);
   const read = (field: 'massFlowParameter' | 'gamma'): number =>
     readInput('dimensionless', field, options[field], 'machFromMassFlowParameter').si;
   const parameter = read('massFlowParameter');

@@ -1,4 +1,5 @@
 import { formula, MeopError, ratio, readInput } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 import {
   machBehindShockSi,
   machFromShockStagnationPressureRatioSi,
@@ -162,6 +163,13 @@ export interface NormalShockOptions {
   readonly stagnationPressureRatio?: number;
 }
 
+const normalShockFields: FieldsOf<NormalShockOptions> = {
+  gamma: 'required',
+  mach: 'optional',
+  pressureRatio: 'optional',
+  stagnationPressureRatio: 'optional',
+};
+
 /**
  * All ratios across a normal shock, from the Mach number ahead of it or from a pressure ratio.
  *
@@ -171,6 +179,7 @@ export interface NormalShockOptions {
  * @example normalShock({ mach: 2, gamma: 1.4 }).pressureRatio // => 4.5
  */
 export function normalShock(options: NormalShockOptions): NormalShock {
+  requireFields('normalShock', options, normalShockFields);
   const given = (['mach', 'pressureRatio', 'stagnationPressureRatio'] as const).filter(
     (field) => options[field] !== undefined,
   );

@@ -10,6 +10,7 @@ import {
   readInput,
   unitOf,
 } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 import {
   machBehindShockSi,
   shockDensityRatioSi,
@@ -104,6 +105,13 @@ export interface ObliqueShockOptions {
   readonly branch?: 'weak' | 'strong';
 }
 
+const obliqueShockFields: FieldsOf<ObliqueShockOptions> = {
+  mach: 'required',
+  gamma: 'required',
+  deflection: 'required',
+  branch: 'optional',
+};
+
 /**
  * Oblique shock that turns a stream through an angle: weak or strong solution, each in its own bracket.
  *
@@ -113,6 +121,7 @@ export interface ObliqueShockOptions {
  * @example obliqueShock({ mach: 2, gamma: 1.4, deflection: '10 deg' }).shockAngle.in('deg') // => 39.31393
  */
 export function obliqueShock(options: ObliqueShockOptions): ObliqueShock {
+  requireFields('obliqueShock', options, obliqueShockFields);
   const { branch = 'weak' } = options;
   const mach = readInput('dimensionless', 'mach', options.mach, 'obliqueShock').si;
   const gamma = readInput('dimensionless', 'gamma', options.gamma, 'obliqueShock').si;

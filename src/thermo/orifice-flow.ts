@@ -1,4 +1,5 @@
 import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, unitOf } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 import {
   isentropicPressureRatioSi,
   isentropicTemperatureRatioSi,
@@ -32,6 +33,16 @@ export interface OrificeFlowOptions {
   readonly dischargeCoefficient?: number;
 }
 
+const orificeFlowFields: FieldsOf<OrificeFlowOptions> = {
+  stagnationPressure: 'required',
+  stagnationTemperature: 'required',
+  backPressure: 'required',
+  area: 'required',
+  gamma: 'required',
+  gasConstant: 'required',
+  dischargeCoefficient: 'optional',
+};
+
 /**
  * Mass flow through an orifice or convergent nozzle, with the check whether it is choked made first: just above the critical
  * pressure the choked formula is only a per cent wrong, so that leaving the check out does not show.
@@ -42,6 +53,7 @@ export interface OrificeFlowOptions {
  * @example orificeFlow({ stagnationPressure: '1 MPa', stagnationTemperature: '333 K', backPressure: '591 kPa', area: '10 cm^2', gamma: 1.4, gasConstant: '287 J/(kg*K)' }).choked // => false
  */
 export function orificeFlow(options: OrificeFlowOptions): OrificeFlow {
+  requireFields('orificeFlow', options, orificeFlowFields);
   const read = (
     kind: Parameters<typeof readInput>[0],
     field: keyof OrificeFlowOptions,

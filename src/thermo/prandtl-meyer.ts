@@ -10,6 +10,7 @@ import {
   readInput,
   unitOf,
 } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 
 /** `x − arctan x` without the cancellation at small x: the argument is halved until a short series serves. */
 function beyondArctan(x: number): number {
@@ -114,6 +115,11 @@ export interface MachFromPrandtlMeyerAngleOptions {
   readonly gamma: number;
 }
 
+const machFromPrandtlMeyerAngleFields: FieldsOf<MachFromPrandtlMeyerAngleOptions> = {
+  angle: 'required',
+  gamma: 'required',
+};
+
 /**
  * Mach number that a sonic stream reaches in turning through an angle.
  *
@@ -122,7 +128,9 @@ export interface MachFromPrandtlMeyerAngleOptions {
  * @throws MeopError `out-of-domain` for an angle below 0 or not below the greatest angle, which the message names
  * @example machFromPrandtlMeyerAngle({ angle: '28 deg', gamma: 1.4 }) // => 2.059272
  */
-export function machFromPrandtlMeyerAngle({ angle, gamma }: MachFromPrandtlMeyerAngleOptions): number {
+export function machFromPrandtlMeyerAngle(options: MachFromPrandtlMeyerAngleOptions): number {
+  requireFields('machFromPrandtlMeyerAngle', options, machFromPrandtlMeyerAngleFields);
+  const { angle, gamma } = options;
   const nu = readInput('angle', 'angle', angle, 'machFromPrandtlMeyerAngle').si;
   const g = readInput('dimensionless', 'gamma', gamma, 'machFromPrandtlMeyerAngle').si;
   if (!(g > 1))

@@ -1,4 +1,5 @@
 import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, unitOf } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 
 // U.S. Standard Atmosphere 1976: its own gas constant, not that of the SI of 2019, which would move the pressure at
 // 80 km by 0.02 %. Layer table and constants as in the standard; pressures of the layer bases follow from the chain.
@@ -107,6 +108,11 @@ function layerAt(height: number): Layer {
   return layer;
 }
 
+const standardAtmosphereFields: FieldsOf<StandardAtmosphereOptions> = {
+  altitude: 'required',
+  measure: 'optional',
+};
+
 /**
  * U.S. Standard Atmosphere 1976 at an altitude up to 86 km. It is a yearly mean at 45° north: for the air of a test day
  * use {@link stationPressure}.
@@ -116,10 +122,9 @@ function layerAt(height: number): Layer {
  * @throws MeopError `out-of-domain` below −5 km or above 86 km, where the standard's layers end
  * @example standardAtmosphere({ altitude: '1000 m' }).pressure.in('Pa') // => 89876.28
  */
-export function standardAtmosphere({
-  altitude,
-  measure = 'geometric',
-}: StandardAtmosphereOptions): StandardAtmosphere {
+export function standardAtmosphere(options: StandardAtmosphereOptions): StandardAtmosphere {
+  requireFields('standardAtmosphere', options, standardAtmosphereFields);
+  const { altitude, measure = 'geometric' } = options;
   const { si, unit } = readInput('length', 'altitude', altitude, 'standardAtmosphere');
   if (measure !== 'geometric' && measure !== 'geopotential')
     throw new MeopError(

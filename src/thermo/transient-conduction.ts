@@ -1,5 +1,6 @@
 import { besselJ0, besselJ1, findRoot } from '../numerics';
 import { MeopError, readInput } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 
 /** A body that is heated on its surface: a wall of half thickness L (or one of thickness L, insulated behind), a long cylinder, a sphere. */
 export type HeatedShape = 'wall' | 'cylinder' | 'sphere';
@@ -74,6 +75,13 @@ const shapes: Readonly<Record<HeatedShape, Shape>> = {
   },
 };
 
+const transientConductionFields: FieldsOf<TransientConductionOptions> = {
+  shape: 'required',
+  biot: 'required',
+  fourier: 'required',
+  position: 'optional',
+};
+
 /**
  * Temperature inside a wall, a long cylinder or a sphere that was at one temperature and is suddenly in a gas of another: the
  * exact series, summed until its terms no longer count. From a Fourier number of 0.2 on its first term alone is good to 2 %.
@@ -85,6 +93,7 @@ const shapes: Readonly<Record<HeatedShape, Shape>> = {
  * @example transientConduction({ shape: 'wall', biot: 1, fourier: 0.5 }).theta // => 0.77252638
  */
 export function transientConduction(options: TransientConductionOptions): TransientConduction {
+  requireFields('transientConduction', options, transientConductionFields);
   const read = (field: 'biot' | 'fourier' | 'position', value: number): number =>
     readInput('dimensionless', field, value, 'transientConduction').si;
   const biot = read('biot', options.biot);

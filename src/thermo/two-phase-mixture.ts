@@ -11,6 +11,7 @@ import {
   specificHeat,
   unitOf,
 } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 import { vandenkerckhoveSi } from './isentropic-kernels';
 
 const noLag =
@@ -79,6 +80,14 @@ export interface TwoPhaseMixtureOptions {
   readonly temperature?: QuantityInput<'temperature'>;
 }
 
+const twoPhaseMixtureFields: FieldsOf<TwoPhaseMixtureOptions> = {
+  condensedMassFraction: 'required',
+  gasSpecificHeat: 'required',
+  condensedSpecificHeat: 'required',
+  gasMolarMass: 'required',
+  temperature: 'optional',
+};
+
 /**
  * Effective γ, gas constant, molar mass and c* of a gas that carries droplets at its own velocity and temperature: the upper
  * bound of what a smoky exhaust gives. The γ of the gas alone in the c* formula would be about 3 % low.
@@ -87,6 +96,7 @@ export interface TwoPhaseMixtureOptions {
  * @example twoPhaseMixture({ condensedMassFraction: 0.43, gasSpecificHeat: '1960 J/(kg*K)', condensedSpecificHeat: '1550 J/(kg*K)', gasMolarMass: '36 g/mol' }).gamma // => 1.079686
  */
 export function twoPhaseMixture(options: TwoPhaseMixtureOptions): TwoPhaseMixture {
+  requireFields('twoPhaseMixture', options, twoPhaseMixtureFields);
   const x = readInput(
     'dimensionless',
     'condensedMassFraction',

@@ -13,6 +13,7 @@ import {
   temperature,
   unitOf,
 } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 
 /**
  * Heat that a gas of a given emissivity radiates to a wall; what the wall sends back is neglected.
@@ -64,6 +65,16 @@ export interface SteadyWallHeat {
   readonly cautions: readonly string[];
 }
 
+const steadyWallHeatFields: FieldsOf<SteadyWallHeatOptions> = {
+  gasTemperature: 'required',
+  gasCoefficient: 'required',
+  coolantTemperature: 'required',
+  coolantCoefficient: 'required',
+  wallThickness: 'required',
+  wallConductivity: 'required',
+  gasEmissivity: 'optional',
+};
+
 /**
  * Steady heat flux and temperatures of a flat wall between hot gas, with radiation added, and a coolant. A short firing never
  * gets there: it is the bound for a wall that is given time.
@@ -74,6 +85,7 @@ export interface SteadyWallHeat {
  * @example steadyWallHeat({ gasTemperature: '2750 K', gasCoefficient: '657 W/(m^2*K)', coolantTemperature: '300 K', coolantCoefficient: '26000 W/(m^2*K)', wallThickness: '2 mm', wallConductivity: '43 W/(m*K)', gasEmissivity: 0.05 }).gasSideWall.in('K') // => 442.59
  */
 export function steadyWallHeat(options: SteadyWallHeatOptions): SteadyWallHeat {
+  requireFields('steadyWallHeat', options, steadyWallHeatFields);
   const read = (kind: NamedKind, field: keyof SteadyWallHeatOptions): number => {
     const { si } = readInput(kind, field, options[field], 'steadyWallHeat');
     if (si > 0) return si;

@@ -7,6 +7,7 @@ import {
   readInput,
   unitFor,
 } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { closureForce } from '../closure-force';
 import type { JointFactors } from '../joint';
 import { governing, type Margin, margin, marginTable } from '../margin';
@@ -48,6 +49,21 @@ export interface RetainingRingReview {
 
 const name = 'reviewRetainingRing';
 
+const reviewRetainingRingFields: FieldsOf<RetainingRingJoint> = {
+  pressure: 'required',
+  boreDiameter: 'required',
+  sealDiameter: 'optional',
+  grooveDepth: 'required',
+  landLength: 'required',
+  caseWall: 'required',
+  caseMaterial: 'required',
+  ringThickness: 'required',
+  ringShearStrength: 'required',
+  caseTemperature: 'optional',
+  exposure: 'optional',
+  factors: 'optional',
+};
+
 /**
  * Whether a retaining ring and its groove hold a closure: ring shear, bearing and yield of the groove wall, shear of the
  * land, tension of the wall that the groove leaves.
@@ -56,6 +72,7 @@ const name = 'reviewRetainingRing';
  * @example reviewRetainingRing({ pressure: '5 MPa', boreDiameter: '60 mm', grooveDepth: '1.5 mm', landLength: '6 mm', caseWall: '5 mm', caseMaterial: '6061-T6 drawn tube', ringThickness: '2 mm', ringShearStrength: '800 MPa' }).endForce.in('kN') // => 14.13716694
  */
 export function reviewRetainingRing(joint: RetainingRingJoint): RetainingRingReview {
+  requireFields('reviewRetainingRing', joint, reviewRetainingRingFields);
   const read = (kind: NamedKind, field: keyof RetainingRingJoint): number => {
     const { si } = readInput(kind, field, joint[field], name);
     if (si > 0) return si;

@@ -1,5 +1,6 @@
 import { linearInterpolant } from '../../numerics';
 import { MeopError, type QuantityInput, readInput } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { boltClass } from './bolt-class';
 import type { BoltClassName } from './bolt-table';
 
@@ -52,6 +53,11 @@ function curveOf(name: BoltClassName): readonly [curve: HotYield, source: string
 const roomTop = 310.93; // K: to 100 °F handbooks call it room temperature
 const zero = 273.15;
 
+const boltRetentionFields: FieldsOf<Parameters<typeof boltRetention>[0]> = {
+  boltClass: 'required',
+  temperature: 'required',
+};
+
 /**
  * The fraction of its room-temperature strength that a bolt keeps while hot. The yield strength is what the standards
  * give; the ultimate and shear strengths, which fall less, are taken to fall alike. Below 38 °C it is 1.
@@ -61,13 +67,12 @@ const zero = 273.15;
  * @throws MeopError `out-of-domain` above the end of the standard's table, `unknown-name` as {@link boltClass}
  * @example boltRetention({ boltClass: '8.8', temperature: '300 degC' }).fraction // => 0.75
  */
-export function boltRetention({
-  boltClass: name,
-  temperature,
-}: {
+export function boltRetention(options: {
   readonly boltClass: BoltClassName | (string & Record<never, never>);
   readonly temperature: QuantityInput<'temperature'>;
 }): BoltRetention {
+  requireFields('boltRetention', options, boltRetentionFields);
+  const { boltClass: name, temperature } = options;
   const bolt = boltClass(name);
   const { si } = readInput('temperature', 'temperature', temperature, 'boltRetention');
   if (si <= roomTop) return { fraction: 1, source: 'room temperature', cautions: [] };

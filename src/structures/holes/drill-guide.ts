@@ -1,4 +1,5 @@
 import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, unitOf } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 
 /** A bore that a printed drill guide is to have. */
 export interface DrillGuideInput {
@@ -32,6 +33,13 @@ export interface DrillGuideBore {
 
 const name = 'drillGuideBore';
 
+const drillGuideBoreFields: FieldsOf<DrillGuideInput> = {
+  diameter: 'required',
+  flankAngle: 'optional',
+  allowance: 'optional',
+  flatTop: 'optional',
+};
+
 /**
  * A teardrop bore for a printed drill guide: bores that lie down when printed sag at the top, so the top is made of
  * two flanks that touch the circle, and the drill still runs on the round part. Put the peak along the case, away from
@@ -41,6 +49,7 @@ const name = 'drillGuideBore';
  * @example drillGuideBore({ diameter: '6.4 mm' }).topHeight.in('mm') // => 4.525483400
  */
 export function drillGuideBore(input: DrillGuideInput): DrillGuideBore {
+  requireFields('drillGuideBore', input, drillGuideBoreFields);
   const { si: drill, unit } = readInput('length', 'diameter', input.diameter, name);
   const allowance =
     input.allowance === undefined ? 0 : readInput('length', 'allowance', input.allowance, name).si;

@@ -7,6 +7,7 @@ import {
   table,
   unitOf,
 } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 
 /** Where the holes for the radial bolts are to be. */
 export interface HolePatternInput {
@@ -62,6 +63,18 @@ export interface HolePattern {
 
 const name = 'holePattern';
 
+const holePatternFields: FieldsOf<HolePatternInput> = {
+  outsideDiameter: 'required',
+  wall: 'optional',
+  count: 'required',
+  holeDiameter: 'required',
+  edgeDistance: 'required',
+  rows: 'optional',
+  rowSpacing: 'optional',
+  staggered: 'optional',
+  firstAngle: 'optional',
+};
+
 /**
  * Angles, arcs and ligaments of the holes for radial bolts.
  *
@@ -69,6 +82,7 @@ const name = 'holePattern';
  * @example holePattern({ outsideDiameter: '76.2 mm', count: 8, holeDiameter: '6.4 mm', edgeDistance: '12 mm' }).arcSpacing.in('mm') // => 29.92367003
  */
 export function holePattern(input: HolePatternInput): HolePattern {
+  requireFields('holePattern', input, holePatternFields);
   const length = (field: string, value: unknown): number => {
     const { si } = readInput('length', field, value, name);
     if (si > 0) return si;

@@ -1,4 +1,5 @@
 import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, unitOf } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { type HolePattern, type HolePatternInput, holePattern } from './hole-pattern';
 import { type Sheet, type Strip, sheetSvg, stripSvg } from './template-drawing';
 
@@ -31,6 +32,22 @@ export interface WrapTemplate {
 const name = 'wrapTemplate';
 const matchOverlap = 10e-3; // metres that two sheets of one strip have in common, to line up by
 
+const wrapTemplateFields: FieldsOf<WrapTemplateInput> = {
+  title: 'optional',
+  paperThickness: 'optional',
+  overlap: 'optional',
+  sheetWidth: 'optional',
+  outsideDiameter: 'required',
+  wall: 'optional',
+  count: 'required',
+  holeDiameter: 'required',
+  edgeDistance: 'required',
+  rows: 'optional',
+  rowSpacing: 'optional',
+  staggered: 'optional',
+  firstAngle: 'optional',
+};
+
 /**
  * A 1:1 template of the holes, wrapped flat: centres, circles, angles, a line to lay on the end of the case, and two
  * lines (100 mm and 4 in) to check the printer's scale with. Holes drilled through case and closure together match;
@@ -40,6 +57,7 @@ const matchOverlap = 10e-3; // metres that two sheets of one strip have in commo
  * @example wrapTemplate({ outsideDiameter: '76.2 mm', count: 8, holeDiameter: '6.4 mm', edgeDistance: '12 mm' }).sheets.length // => 1
  */
 export function wrapTemplate(input: WrapTemplateInput): WrapTemplate {
+  requireFields('wrapTemplate', input, wrapTemplateFields);
   const length = (field: string, value: unknown, standard: number, least = 0): number => {
     const si = value === undefined ? standard : readInput('length', field, value, name).si;
     if (si >= least) return si;
@@ -50,10 +68,11 @@ export function wrapTemplate(input: WrapTemplateInput): WrapTemplate {
       { value },
     );
   };
-  const pattern = holePattern(input);
-  const paper = length('paperThickness', input.paperThickness, 0.1e-3);
-  const overlap = length('overlap', input.overlap, 10e-3);
-  const sheetWidth = length('sheetWidth', input.sheetWidth, 277e-3, 120e-3); // room for the check lines
+  const { title, paperThickness, overlap: tab, sheetWidth: across, ...holes } = input;
+  const pattern = holePattern(holes);
+  const paper = length('paperThickness', paperThickness, 0.1e-3);
+  const overlap = length('overlap', tab, 10e-3);
+  const sheetWidth = length('sheetWidth', across, 277e-3, 120e-3); // room for the check lines
   const outside = readInput('length', 'outsideDiameter', input.outsideDiameter, name);
   const hole = readInput('length', 'holeDiameter', input.holeDiameter, name);
   const edge = readInput('length', 'edgeDistance', input.edgeDistance, name);
@@ -76,7 +95,7 @@ export function wrapTemplate(input: WrapTemplateInput): WrapTemplate {
     })),
   };
   const facts = [
-    ...(input.title === undefined ? [] : [input.title]),
+    ...(title === undefined ? [] : [title]),
     `case outside diameter ${round(outside.si * 1000)} mm (${inches(outside.si)} in)`,
     `hole ${round(hole.si * 1000)} mm, edge distance ${round(edge.si * 1000)} mm, arc between holes ${round(pattern.arcSpacing.si * 1000)} mm`,
     'print at 100 %, not fitted to the page: both check lines must measure true',

@@ -1,4 +1,5 @@
 import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, unitFor } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { datumCaution, type StressDatum } from './datum';
 import { type MaterialName, materialOf } from './library';
 import type { BearingData, Material } from './material';
@@ -39,6 +40,16 @@ export interface Allowable extends StressDatum {
   readonly cautions: readonly string[];
 }
 
+const allowableFields: FieldsOf<AllowableInput> = {
+  material: 'required',
+  property: 'required',
+  temperature: 'optional',
+  exposure: 'optional',
+  edgeRatio: 'optional',
+  direction: 'optional',
+  basis: 'optional',
+};
+
 /**
  * The strength to design on: the minimum of a standard or the A or S basis, the lesser of the grain directions, at a
  * temperature. Shear and bearing are taken to fall with temperature as the tensile strengths do; shear yield is yield/√3.
@@ -48,6 +59,7 @@ export interface Allowable extends StressDatum {
  * @example allowable({ material: '6061-T6 extruded tube', property: 'yield' }).value.in('ksi') // => 33
  */
 export function allowable(input: AllowableInput): Allowable {
+  requireFields('allowable', input, allowableFields);
   const { property, temperature, exposure, edgeRatio } = input;
   const record = materialOf(input.material);
   const cold = atRoom(record, input);

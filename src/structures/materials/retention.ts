@@ -1,5 +1,6 @@
 import { linearInterpolant } from '../../numerics';
 import { MeopError, type QuantityInput, readInput } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { datumCaution } from './datum';
 import type { MaterialName } from './library';
 import { materialOf } from './library';
@@ -30,19 +31,23 @@ const roomTop = 310.93;
 /** −50 °C, below which the standards of bolts and seals end. */
 const coldest = 223.15;
 
+const strengthRetentionFields: FieldsOf<RetentionInput> = {
+  material: 'required',
+  property: 'required',
+  temperature: 'required',
+  exposure: 'optional',
+  state: 'optional',
+};
+
 /**
  * The fraction of the room-temperature strength that is left at, or after, a temperature. Below 38 °C it is 1.
  *
  * @throws MeopError `missing-data` where the material has no curve, `out-of-domain` beyond the curve's temperatures
  * @example strengthRetention({ material: '6061-T6 drawn tube', property: 'yield', temperature: '200 degC' }).fraction // => 0.693
  */
-export function strengthRetention({
-  material,
-  property,
-  temperature,
-  exposure = '0.5 h',
-  state = 'hot',
-}: RetentionInput): StrengthRetention {
+export function strengthRetention(options: RetentionInput): StrengthRetention {
+  requireFields('strengthRetention', options, strengthRetentionFields);
+  const { material, property, temperature, exposure = '0.5 h', state = 'hot' } = options;
   const record = materialOf(material);
   const t = readInput('temperature', 'temperature', temperature, 'strengthRetention').si;
   const time = readInput('time', 'exposure', exposure, 'strengthRetention').si;

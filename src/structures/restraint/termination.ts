@@ -1,4 +1,5 @@
 import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, unitOf } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 
 /** How a rope ends. */
 export type Termination =
@@ -38,6 +39,10 @@ const efficiencies: Readonly<
   ],
 };
 
+const terminationEfficiencyFields: FieldsOf<NonNullable<Parameters<typeof terminationEfficiency>[1]>> = {
+  fibreCore: 'optional',
+};
+
 /**
  * What of the rope's strength an end keeps. Tests have found ends weaker than these handbook figures (J. Eng. Mater.
  * Technol. 103 (1981) 164, abstract): proof-load what lives depend on.
@@ -47,8 +52,10 @@ const efficiencies: Readonly<
  */
 export function terminationEfficiency(
   termination: Termination,
-  { fibreCore = false }: { readonly fibreCore?: boolean } = {},
+  options: { readonly fibreCore?: boolean } = {},
 ): TerminationEfficiency {
+  requireFields('terminationEfficiency', options, terminationEfficiencyFields);
+  const { fibreCore = false } = options;
   if (!Object.hasOwn(efficiencies, termination))
     throw new MeopError(
       'unknown-name',
@@ -90,13 +97,17 @@ const clipRows: readonly (readonly [sixteenths: number, turnback: number, torque
   [8, 11.5, 65],
 ];
 
+const ropeClipsFields: FieldsOf<Parameters<typeof ropeClips>[0]> = { diameter: 'required' };
+
 /**
  * U-bolt clips for a rope of 1/8 to 1/2 in: at least three, though makers' tables allow two to 7/16 in.
  *
  * @throws MeopError `unknown-name` for a diameter that is not in the table
  * @example ropeClips({ diameter: '1/4 in' }).torque.in('ft*lbf') // => 15
  */
-export function ropeClips({ diameter }: { readonly diameter: QuantityInput<'length'> }): RopeClips {
+export function ropeClips(options: { readonly diameter: QuantityInput<'length'> }): RopeClips {
+  requireFields('ropeClips', options, ropeClipsFields);
+  const { diameter } = options;
   const { si } = readInput('length', 'diameter', diameter, 'ropeClips');
   const row = clipRows.find(([size]) => Math.abs((size * 0.0254) / 16 - si) <= 0.01 * si);
   if (!row)

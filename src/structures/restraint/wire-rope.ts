@@ -1,4 +1,5 @@
 import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, unitOf } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { breakingFactors, type RopeTable, ropeGrades, ropeTables } from './wire-rope-table';
 
 /** Which steel wire rope. */
@@ -23,6 +24,12 @@ export interface WireRope {
 const name = 'wireRope';
 const sixtyFourth = 0.0254 / 64;
 
+const wireRopeFields: FieldsOf<WireRopeInput> = {
+  diameter: 'required',
+  construction: 'required',
+  grade: 'required',
+};
+
 /**
  * The minimum breaking force of a steel wire rope. Ropes of one construction and diameter differ by a quarter with
  * their grade: aircraft cable and general rope are not to be exchanged.
@@ -30,7 +37,9 @@ const sixtyFourth = 0.0254 / 64;
  * @throws MeopError `unknown-name` for a construction, grade or diameter that is in no table
  * @example wireRope({ diameter: '1/8 in', construction: '7x19', grade: 'aircraft carbon' }).breakingForce.in('lbf') // => 2000
  */
-export function wireRope({ diameter, construction, grade }: WireRopeInput): WireRope {
+export function wireRope(options: WireRopeInput): WireRope {
+  requireFields('wireRope', options, wireRopeFields);
+  const { diameter, construction, grade } = options;
   const { si, unit } = readInput('length', 'diameter', diameter, name);
   if (!(si > 0))
     throw new MeopError(

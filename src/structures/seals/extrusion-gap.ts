@@ -1,4 +1,5 @@
 import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, unitOf } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 
 /** What decides how wide a gap a seal bridges. */
 export interface ExtrusionGapInput {
@@ -27,6 +28,12 @@ export interface ExtrusionGapLimit {
   readonly cautions: readonly string[];
 }
 
+const extrusionGapLimitFields: FieldsOf<ExtrusionGapInput> = {
+  pressure: 'required',
+  hardness: 'required',
+  silicone: 'optional',
+};
+
 /**
  * The greatest diametral clearance that an O-ring bridges without a backup ring: the whole clearance, since the
  * closure may lie to one side. Steps with pressure as the table does; hardness between 70 and 90 is interpolated.
@@ -34,11 +41,9 @@ export interface ExtrusionGapLimit {
  * @throws MeopError `out-of-domain` for a hardness outside 70 to 90 Shore A, or a pressure below zero
  * @example extrusionGapLimit({ pressure: '900 psi', hardness: 70 }).clearance.in('in') // => 0.01
  */
-export function extrusionGapLimit({
-  pressure,
-  hardness,
-  silicone = false,
-}: ExtrusionGapInput): ExtrusionGapLimit {
+export function extrusionGapLimit(options: ExtrusionGapInput): ExtrusionGapLimit {
+  requireFields('extrusionGapLimit', options, extrusionGapLimitFields);
+  const { pressure, hardness, silicone = false } = options;
   const psi =
     readInput('gauge pressure', 'pressure', pressure, 'extrusionGapLimit').si / unitOf('psi').factor;
   if (!(psi >= 0)) throw refused('pressure', pressure, 'a pressure of zero or more is expected');

@@ -1,4 +1,5 @@
 import { fromSiValue, MeopError, type Quantity, type QuantityInput, q, readInput } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { disagreements, type SizeRun, sizeRuns } from './o-ring-table';
 
 /** An O-ring with its tolerances, free of any groove. */
@@ -95,6 +96,12 @@ export interface ORingSearch {
   readonly stretch?: readonly [least: number, greatest: number];
 }
 
+const oRingsForGrooveFields: FieldsOf<ORingSearch> = {
+  grooveDiameter: 'required',
+  crossSection: 'optional',
+  stretch: 'optional',
+};
+
 /**
  * The standard O-rings that stretch by so much over a groove, least stretched first. The 1 % to 5 % are the usual range
  * of seal makers' handbooks.
@@ -102,11 +109,9 @@ export interface ORingSearch {
  * @throws MeopError `out-of-domain`
  * @example oRingsForGroove({ grooveDiameter: '2.278 in', crossSection: '0.139 in' }).map((ring) => ring.size).join() // => 'AS568-228'
  */
-export function oRingsForGroove({
-  grooveDiameter,
-  crossSection,
-  stretch = [0.01, 0.05],
-}: ORingSearch): readonly ORing[] {
+export function oRingsForGroove(options: ORingSearch): readonly ORing[] {
+  requireFields('oRingsForGroove', options, oRingsForGrooveFields);
+  const { grooveDiameter, crossSection, stretch = [0.01, 0.05] } = options;
   const groove = readInput('length', 'grooveDiameter', grooveDiameter, 'oRingsForGroove').si;
   const section =
     crossSection === undefined

@@ -1,4 +1,5 @@
 import type { Quantity } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { type ORingGland, type ORingGlandInput, oRingGland } from './o-ring-gland';
 
 /** Two seals one behind the other, each judged at the full pressure. */
@@ -13,6 +14,8 @@ export interface SealPair {
   toString(): string;
 }
 
+const sealPairFields: FieldsOf<Parameters<typeof sealPair>[0]> = { primary: 'required', backup: 'required' };
+
 /**
  * A primary and a backup seal. The backup is judged as if the primary had failed; the end force is to be taken on the
  * greater of their bores.
@@ -20,13 +23,12 @@ export interface SealPair {
  * @throws MeopError as {@link oRingGland} does
  * @example sealPair({ primary: { ring: '228', bore: '2.5 in', grooveDiameter: '2.278 in', grooveWidth: '0.19 in', closureDiameter: '2.496 in' }, backup: { ring: '228', bore: '2.5 in', grooveDiameter: '2.278 in', grooveWidth: '0.19 in', closureDiameter: '2.496 in' } }).sealDiameter.in('in') // => 2.5
  */
-export function sealPair({
-  primary,
-  backup,
-}: {
+export function sealPair(options: {
   readonly primary: ORingGlandInput;
   readonly backup: ORingGlandInput;
 }): SealPair {
+  requireFields('sealPair', options, sealPairFields);
+  const { primary, backup } = options;
   const [first, second] = [oRingGland(primary), oRingGland(backup)];
   const cautions = [
     ...first.cautions.map((caution) => `primary: ${caution}`),

@@ -1,4 +1,5 @@
 import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, table } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import type { ORingGland } from './o-ring-gland';
 
 /** A seal that slides past drilled holes when the closure goes in. */
@@ -32,6 +33,14 @@ export interface SealPassesHole {
 
 const name = 'sealPassesHole';
 
+const sealPassesHoleFields: FieldsOf<SealPassesHoleInput> = {
+  gland: 'required',
+  holeDiameter: 'required',
+  edgeBreak: 'required',
+  countersinkAngle: 'optional',
+  holeToGroove: 'required',
+};
+
 /**
  * Whether an O-ring passes drilled holes on assembly without being cut: squeezed rubber springs into a hole by at most
  * its own interference, so an edge broken deeper than that never meets it. Geometry; conservative for holes narrower
@@ -41,6 +50,7 @@ const name = 'sealPassesHole';
  * @example sealPassesHole({ gland: oRingGland({ ring: '228', bore: '2.5 in', grooveDiameter: '2.278 in', grooveWidth: '0.19 in', closureDiameter: '2.496 in' }), holeDiameter: '6.4 mm', edgeBreak: '0.2 mm', holeToGroove: '12 mm' }).passes // => false
  */
 export function sealPassesHole(input: SealPassesHoleInput): SealPassesHole {
+  requireFields('sealPassesHole', input, sealPassesHoleFields);
   const length = (field: 'holeDiameter' | 'edgeBreak' | 'holeToGroove', least: number): number => {
     const { si } = readInput('length', field, input[field], name);
     if (si > least || (si === 0 && field === 'edgeBreak')) return si;

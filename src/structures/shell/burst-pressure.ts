@@ -7,6 +7,7 @@ import {
   table,
   unitFor,
 } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { barlowBurst, faupelBurst, meanDiameterBurst, svenssonBurst, turnerBurst } from './burst-formulas';
 
 /** A published way to estimate a burst pressure. */
@@ -46,6 +47,15 @@ export interface BurstPressure {
   toString(): string;
 }
 
+const burstPressureFields: FieldsOf<BurstInput> = {
+  insideRadius: 'required',
+  outsideRadius: 'required',
+  ultimateStrength: 'required',
+  yieldStrength: 'optional',
+  strainHardening: 'optional',
+  method: 'optional',
+};
+
 /**
  * Burst pressure by several published methods, with the least and the spread. No method knows of holes, threads, scratches
  * or welds: a case with bolt holes fails at its joint first.
@@ -54,6 +64,7 @@ export interface BurstPressure {
  * @example burstPressure({ insideRadius: '1.5 in', outsideRadius: '1.75 in', ultimateStrength: '42 ksi', method: 'Barlow' }).pressure.in('psi') // => 6000
  */
 export function burstPressure(input: BurstInput): BurstPressure {
+  requireFields('burstPressure', input, burstPressureFields);
   const { ultimateStrength, yieldStrength, strainHardening, method } = input;
   const inside = readInput('length', 'insideRadius', input.insideRadius, 'burstPressure');
   const outside = readInput('length', 'outsideRadius', input.outsideRadius, 'burstPressure').si;

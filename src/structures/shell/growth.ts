@@ -8,6 +8,7 @@ import {
   ratio,
   stress,
 } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { type CylinderEnds, thickWallStress } from './thick-wall';
 
 /**
@@ -144,6 +145,17 @@ export interface RadialGrowthInput {
   readonly ends?: CylinderEnds;
 }
 
+const radialGrowthFields: FieldsOf<RadialGrowthInput> = {
+  pressure: 'required',
+  externalPressure: 'optional',
+  insideRadius: 'required',
+  outsideRadius: 'required',
+  radius: 'optional',
+  elasticModulus: 'required',
+  poissonRatio: 'required',
+  ends: 'optional',
+};
+
 /**
  * Growth of a cylinder's radius under pressure, by Lamé, any wall; open ends grow 15 to 20 % more than closed ones.
  *
@@ -151,6 +163,7 @@ export interface RadialGrowthInput {
  * @example radialGrowth({ pressure: '6.894757 MPa', insideRadius: '38.1 mm', outsideRadius: '44.45 mm', elasticModulus: '68.9 GPa', poissonRatio: 0.33 }).in('µm').toFixed(3) // => '22.703'
  */
 export function radialGrowth(input: RadialGrowthInput): Quantity<'length'> {
+  requireFields('radialGrowth', input, radialGrowthFields);
   const { elasticModulus, poissonRatio, ...cylinder } = input;
   const { hoop, radial, longitudinal } = thickWallStress(cylinder);
   const radius = input.radius ?? input.insideRadius;

@@ -1,4 +1,5 @@
 import { fromSiValue, type Quantity, type QuantityInput, readInput, unitFor } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { designPressures, proofCheck } from '../design-pressures';
 import { type DesignFactors, designFactors, type FactorSet, type FactorSetName } from '../factor-sets';
 import { governing, type Margin, margin, marginTable } from '../margin';
@@ -40,6 +41,18 @@ export interface ShellReview {
   toString(): string;
 }
 
+const reviewShellFields: FieldsOf<ShellInput> = {
+  material: 'required',
+  insideRadius: 'required',
+  outsideRadius: 'required',
+  meop: 'required',
+  temperature: 'optional',
+  exposure: 'optional',
+  factors: 'optional',
+  ovality: 'optional',
+  strainHardening: 'optional',
+};
+
 /**
  * The margins of a plain tube by Lamé at its wall temperature: yield by hoop stress and by von Mises, out-of-round bending,
  * burst by the least of several methods, and yield at the cold proof test. Joints, holes and buckling are not in it.
@@ -48,6 +61,7 @@ export interface ShellReview {
  * @example reviewShell({ material: '6061-T6 drawn tube', insideRadius: '1.5 in', outsideRadius: '1.75 in', meop: '1000 psi' }).governing.mode // => 'burst, Barlow'
  */
 export function reviewShell(input: ShellInput): ShellReview {
+  requireFields('reviewShell', input, reviewShellFields);
   const { insideRadius, outsideRadius, meop, temperature, exposure, ovality } = input;
   const material = materialOf(input.material);
   const factors = designFactors(input.factors);

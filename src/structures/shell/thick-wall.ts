@@ -1,4 +1,5 @@
 import { fromSiValue, type Quantity, type QuantityInput, readInput, table, unitFor } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { lameHoopStress, lameLongitudinalStress, lameRadialStress, vonMisesStress } from './lame';
 
 /** Closed: the wall carries the end force. Open: something else does (a tie rod, a thrust stand). */
@@ -62,6 +63,15 @@ export function thickWallStressSi(cylinder: {
   };
 }
 
+const thickWallStressFields: FieldsOf<ThickWallInput> = {
+  pressure: 'required',
+  externalPressure: 'optional',
+  insideRadius: 'required',
+  outsideRadius: 'required',
+  radius: 'optional',
+  ends: 'optional',
+};
+
 /**
  * Every stress in a thick cylinder at a radius, by Lamé. Exact for any wall; away from the ends by more than about √(r t).
  *
@@ -69,6 +79,7 @@ export function thickWallStressSi(cylinder: {
  * @example thickWallStress({ pressure: '1000 psi', insideRadius: '1 in', outsideRadius: '2 in', radius: '1 in' }).hoop.in('psi') // => 1666.666667
  */
 export function thickWallStress(input: ThickWallInput): ThickWallStress {
+  requireFields('thickWallStress', input, thickWallStressFields);
   const { pressure, externalPressure = '0 Pa', insideRadius, outsideRadius, ends = 'closed' } = input;
   const radius = input.radius ?? insideRadius;
   const hoop = lameHoopStress({ pressure, externalPressure, insideRadius, outsideRadius, radius });

@@ -9,6 +9,7 @@ import {
   stress,
   unitFor,
 } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { type Allowable, allowable } from '../materials/allowable';
 import type { MaterialName } from '../materials/library';
 import type { Material } from '../materials/material';
@@ -115,6 +116,14 @@ export interface HotYield {
   readonly cautions: readonly string[];
 }
 
+const yieldStartFields: FieldsOf<HotYieldInput> = {
+  material: 'required',
+  insideRadius: 'required',
+  outsideRadius: 'required',
+  temperature: 'optional',
+  exposure: 'optional',
+};
+
 /**
  * Pressures at which a case starts to yield at a wall temperature.
  *
@@ -122,6 +131,7 @@ export interface HotYield {
  * @example yieldStart({ material: '6061-T6 drawn tube', insideRadius: '1.5 in', outsideRadius: '1.75 in', temperature: '200 degC' }).firstYield.in('psi').toFixed(0) // => '3715'
  */
 export function yieldStart(input: HotYieldInput): HotYield {
+  requireFields('yieldStart', input, yieldStartFields);
   const { material, temperature, exposure, insideRadius, outsideRadius } = input;
   const strength = allowable({ material, property: 'yield', temperature, exposure });
   const given = { yieldStrength: strength.value, insideRadius, outsideRadius };

@@ -1,4 +1,5 @@
 import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, unitOf } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 
 /** An American taper pipe thread, basic dimensions. */
 export interface PipeThread {
@@ -74,19 +75,20 @@ export interface PortFit {
   readonly cautions: readonly string[];
 }
 
+const taperPortFields: FieldsOf<Parameters<typeof taperPort>[0]> = { size: 'required', wall: 'required' };
+
 /**
  * Whether a taper port for an instrument fits in a wall: taper threads seal and hold only when made up in full.
  *
  * @throws MeopError `unknown-name`, `out-of-domain`
  * @example taperPort({ size: '1/8', wall: '1/4 in' }).fits // => false
  */
-export function taperPort({
-  size,
-  wall,
-}: {
+export function taperPort(options: {
   readonly size: PipeSize;
   readonly wall: QuantityInput<'length'>;
 }): PortFit {
+  requireFields('taperPort', options, taperPortFields);
+  const { size, wall } = options;
   const thread = pipeThread(size);
   const thickness = positive('taperPort', 'wall', wall);
   return portFit(thickness, thread.madeUp.si, [
@@ -94,23 +96,27 @@ export function taperPort({
   ]);
 }
 
+const straightPortFields: FieldsOf<Parameters<typeof straightPort>[0]> = {
+  wall: 'required',
+  sealDepth: 'required',
+  engagement: 'required',
+};
+
 /**
  * Whether a straight port with a face seal fits in a wall: the spot face or seal seat takes depth from the thread.
  *
  * @throws MeopError `out-of-domain`
  * @example straightPort({ wall: '0.5 in', sealDepth: '0.1 in', engagement: '0.35 in' }).fits // => true
  */
-export function straightPort({
-  wall,
-  sealDepth,
-  engagement,
-}: {
+export function straightPort(options: {
   readonly wall: QuantityInput<'length'>;
   /** Depth of the spot face or seal seat. */
   readonly sealDepth: QuantityInput<'length'>;
   /** Full thread that the load asks for, as from {@link threadStripping}. */
   readonly engagement: QuantityInput<'length'>;
 }): PortFit {
+  requireFields('straightPort', options, straightPortFields);
+  const { wall, sealDepth, engagement } = options;
   const thickness = positive('straightPort', 'wall', wall);
   const seat = positive('straightPort', 'sealDepth', sealDepth);
   return portFit(thickness - seat, positive('straightPort', 'engagement', engagement), []);

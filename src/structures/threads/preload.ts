@@ -8,6 +8,7 @@ import {
   ratio,
   torque,
 } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import type { Provenance } from '../materials/datum';
 
 /**
@@ -86,21 +87,25 @@ export interface PreloadRange {
   readonly cautions: readonly string[];
 }
 
+const preloadRangeFields: FieldsOf<Parameters<typeof preloadRange>[0]> = {
+  torque: 'required',
+  finish: 'required',
+  diameter: 'required',
+};
+
 /**
  * Preload from torque with its scatter. Ten lubricated bolts at one torque had a standard deviation of 8.4 % of the mean
  * (Shigley, 9th ed., table 8-14); ±25 % is three of those. Do not count on friction from preload in a radial joint.
  *
  * @example preloadRange({ torque: '10 N*m', finish: 'zinc plated', diameter: '5 mm' }).least.in('N') // => 7500
  */
-export function preloadRange({
-  torque: tightening,
-  finish,
-  diameter,
-}: {
+export function preloadRange(options: {
   readonly torque: QuantityInput<'torque'>;
   readonly finish: BoltFinish;
   readonly diameter: QuantityInput<'length'>;
 }): PreloadRange {
+  requireFields('preloadRange', options, preloadRangeFields);
+  const { torque: tightening, finish, diameter } = options;
   const { value } = nutFactor(finish);
   const nominal = preloadFromTorque({ torque: tightening, nutFactor: value, diameter });
   const times = (share: number): Quantity<'force'> => nominal.times(share);

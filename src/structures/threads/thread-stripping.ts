@@ -8,6 +8,7 @@ import {
   table,
   unitFor,
 } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { externalThreadShearArea, internalThreadShearArea } from './shear-area';
 import { type ThreadGeometry, threadGeometry } from './thread-geometry';
 
@@ -43,6 +44,14 @@ export interface Stripping {
   toString(): string;
 }
 
+const threadStrippingFields: FieldsOf<StrippingInput> = {
+  thread: 'required',
+  engagement: 'required',
+  screwUltimate: 'required',
+  screwShear: 'optional',
+  holeShear: 'required',
+};
+
 /**
  * Stripping of external and internal thread against breaking of the screw, at the worst limits of the tolerance class. In
  * aluminium the hole strips first below about two diameters of engagement.
@@ -51,6 +60,7 @@ export interface Stripping {
  * @example threadStripping({ thread: 'M6', engagement: '12 mm', screwUltimate: '800 MPa', holeShear: '186 MPa' }).first // => 'screw breaks'
  */
 export function threadStripping(input: StrippingInput): Stripping {
+  requireFields('threadStripping', input, threadStrippingFields);
   const thread = typeof input.thread === 'string' ? threadGeometry(input.thread) : input.thread;
   const engagement = positive('length', 'engagement', input.engagement);
   const tension = positive('stress', 'screwUltimate', input.screwUltimate);
