@@ -17,6 +17,7 @@ import { structureMargins } from '../review/review';
 import { settingsOf } from '../settings';
 import { atWorseEnds } from '../worst-ends';
 import { type ComparedFigure, comparisonText, type MotorComparison, type UsedMargin } from './comparison';
+import { lessonOf } from './lesson';
 import { factsOf } from './motor-facts';
 import { reuseFacts } from './reuse-facts';
 import { updatePatch } from './update-patch';
@@ -54,14 +55,17 @@ export function compare(input: MotorInput, given: Firing | ReducedFiring): Motor
   const used = pressureSeen === undefined ? [] : usedMargins(motor, pressureSeen, thrust);
   const reuse = reuseFacts(motor, measured, used, pressureSeen, meop.pressure, settings);
   const against = reuse.filter(({ speaks }) => speaks === 'against').length;
+  const figures = figuresOf(expected, measured);
+  const impulse = figures.find(({ figure }) => figure === 'total impulse')?.ratio;
   const found = {
     predicted,
     measured,
-    figures: figuresOf(expected, measured),
+    figures,
     difference,
     impliedArea,
     patch,
     patchReasons: reasons,
+    lesson: lessonOf(difference, impliedArea, impulse),
     pressureSeen,
     used,
     reuse: {

@@ -45,6 +45,8 @@ export interface MotorComparison {
   /** Constants that the firing asks to change, each with why. */
   readonly patch: MotorPatch;
   readonly patchReasons: readonly string[];
+  /** What the firing teaches where no constant explains it, such as the flaw that the pressure tells of; empty elsewhere. */
+  readonly lesson: readonly string[];
   /** Upper end of the peak pressure above ambient that the hardware saw. */
   readonly pressureSeen: Quantity<'gauge pressure'> | undefined;
   /** What each mode used at that pressure, the most first. */
@@ -59,7 +61,7 @@ export interface MotorComparison {
 
 /** A comparison as people read it. */
 export function comparisonText(found: Omit<MotorComparison, 'toString'>): string {
-  const { figures, difference, patch, patchReasons, pressureSeen, used, reuse, cautions } = found;
+  const { figures, difference, patch, patchReasons, pressureSeen, used, reuse, lesson, cautions } = found;
   const rows = figures.map(({ figure, predicted, measured, ratio }) => ({
     figure,
     predicted: predicted ?? '–',
@@ -83,7 +85,10 @@ export function comparisonText(found: Omit<MotorComparison, 'toString'>): string
           ...patchReasons.map((reason) => `  ${reason}`),
           JSON.stringify(patch),
         ]
-      : ['the firing asks for no change of the document']),
+      : lesson.length > 0
+        ? lesson
+        : ['the firing asks for no change of the document']),
+    ...(patchReasons.length > 0 ? lesson : []),
     '',
     ...(pressureSeen === undefined
       ? ['what pressure the hardware saw is not known']

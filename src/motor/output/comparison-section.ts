@@ -27,14 +27,16 @@ export function comparisonSections(found: MotorComparison, beside: Beside = {}):
   ];
 }
 
-function modelSection({ figures, difference, patch, patchReasons, cautions }: MotorComparison) {
+function modelSection({ figures, difference, patch, patchReasons, lesson, cautions }: MotorComparison) {
   return section({
     id: 'model',
     title: 'What the firing says of the model',
     lead:
       patchReasons.length === 0
-        ? ['The firing asks for no change of the document.']
-        : ['The firing asks for these changes of the document:', ...patchReasons],
+        ? lesson.length > 0
+          ? lesson
+          : ['The firing asks for no change of the document.']
+        : ['The firing asks for these changes of the document:', ...patchReasons, ...lesson],
     tables: [
       {
         name: 'Prediction and record',
@@ -129,11 +131,16 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 
 /** What a report on a comparison says. */
 export function comparisonContent(found: MotorComparison): ReportContent {
-  const { measured, predicted, reuse, pressureSeen, patchReasons } = found;
+  const { measured, predicted, reuse, pressureSeen, patchReasons, lesson, impliedArea } = found;
+  const flaw = lesson.length > 0 ? impliedArea?.flaw : undefined;
   const asks =
-    patchReasons.length === 0
-      ? 'The firing asks for no change of the model'
-      : `The firing asks for ${patchReasons.length === 1 ? 'one change' : `${patchReasons.length} changes`} of the model`;
+    lesson.length > 0
+      ? flaw === undefined
+        ? 'No constant of the model explains the firing'
+        : `The firing shows up to ${flaw.greatestExcess} more burning area than the sound grain has, as a flaw does`
+      : patchReasons.length === 0
+        ? 'The firing asks for no change of the model'
+        : `The firing asks for ${patchReasons.length === 1 ? 'one change' : `${patchReasons.length} changes`} of the model`;
   return {
     title: measured.record.title ?? predicted.title ?? 'Firing',
     kind: 'recorded firing beside its prediction',

@@ -48,8 +48,8 @@ footer { margin-top: 1.5rem; color: var(--quiet); font-size: .8125rem; }
   .stack td { display: flex; justify-content: space-between; gap: 1rem; text-align: right; white-space: normal; } .stack td::before { content: attr(data-label); color: var(--quiet); text-align: left; font-weight: 400; flex: none; }
 }
 @media print {
-  @page { margin: 15mm 14mm; } html { font-size: 9.5pt; } body { font-size: 1rem; } .sheet { max-width: none; padding: 0; } nav, .skip { display: none; }
+  @page { margin: 13mm 14mm; } :root { --paper: #fff; --raised: #fff; } html { font-size: 8.75pt; } body { font-size: 1rem; line-height: 1.4; } .sheet { max-width: none; padding: 0; } nav, .skip { display: none; }
   a { color: inherit; text-decoration: none; } section { margin-top: 1.4rem; } h1 { font-size: 20pt; }
-  table { margin: .6rem 0; } th, td { padding-block: .22rem; } thead { display: table-header-group; } tr, li { break-inside: avoid; } h2, caption, section > p { break-after: avoid; } .before { break-inside: avoid; }
-  figure { max-width: 150mm; margin: .8rem 0; } header, .before { border-width: 1.2pt; }
+  table { margin: .6rem 0; } th, td { padding-block: .16rem; } section > p { break-inside: avoid; } ul.cautions li { border-left-width: 2pt; padding: .1rem .6rem; margin: .2rem 0; font-size: .9rem; } #sources table { font-size: .8rem; } thead { display: table-header-group; } tr, li { break-inside: avoid; } h2, caption, section > p { break-after: avoid; } .before { break-inside: avoid; }
+  figure { max-width: 130mm; margin: .6rem 0; } header, .before { border-width: 1.2pt; }
 }`;

@@ -109,14 +109,18 @@ function contentOf(subject: Reportable, { firing, comparison, flaws }: ReportMat
   if ('margins' in subject) {
     const levels = [{ label: 'MEOP', at: subject.meop.pressure }];
     const { prediction } = subject;
-    return reviewContent(subject, [
-      ...(flaws === undefined ? [] : envelopeSection(flaws)),
-      ...(comparison === undefined
-        ? firing === undefined
-          ? []
-          : measuredSection(firing, { prediction, levels })
-        : comparisonSections(comparison, { levels })),
-    ]);
+    return reviewContent(
+      subject,
+      [
+        ...(flaws === undefined ? [] : envelopeSection(flaws)),
+        ...(comparison === undefined
+          ? firing === undefined
+            ? []
+            : measuredSection(firing, { prediction, levels })
+          : comparisonSections(comparison, { levels })),
+      ],
+      comparison,
+    );
   }
   if ('worstCase' in subject) return pressureContent(subject);
   if ('reuse' in subject) return comparisonContent(subject);

@@ -1,4 +1,5 @@
 import { formatNumber } from '../../units';
+import type { MotorComparison } from '../compare/comparison';
 import type { Review } from '../review/review-result';
 import {
   type ReportContent,
@@ -10,20 +11,27 @@ import {
   words,
 } from './content';
 import { firingSection, simulatedSummary } from './firing-section';
+import { glanceSection, recordedLine } from './glance-section';
 import { grainSection } from './grain-section';
 import { instrumentSection, sealSection, standSection } from './hardware-sections';
 import { failureSection, marginSection, sourceSection } from './margin-section';
 import { pressureSection } from './pressure-section';
+import { twinLines } from './twin-rows';
 
 /** What a report on a review says. */
-export function reviewContent(review: Review, more: readonly ReportSection[] = []): ReportContent {
+export function reviewContent(
+  review: Review,
+  more: readonly ReportSection[] = [],
+  comparison?: MotorComparison,
+): ReportContent {
   const { motor, meop, governing, prediction } = review;
+  const recorded = comparison && recordedLine(review, comparison);
   const summary = simulatedSummary(prediction);
   return {
     title: motor.name,
     kind: 'review of a static firing',
-    headline: headline(review),
-    verdict: overall(review),
+    headline: [headline(review), ...(recorded === undefined ? [] : [recorded.says])].join(' '),
+    verdict: recorded?.speaksAgainst && overall(review) === 'holds' ? 'close' : overall(review),
     keyFigures: [
       ['MEOP', shown(meop.pressure)],
       ...(governing === undefined
@@ -35,6 +43,7 @@ export function reviewContent(review: Review, more: readonly ReportSection[] = [
       ...(summary.designation === undefined ? [] : [['class', words(summary.designation)] as const]),
     ],
     sections: [
+      ...glanceSection(review, comparison),
       ...pressureSection(review),
       ...marginSection(review),
       ...failureSection(review),
@@ -96,7 +105,7 @@ function assumptionSection({ assumptions, cautions }: Review): readonly ReportSe
           ],
           tables: [],
           figures: [],
-          cautions,
+          cautions: twinLines(cautions),
           remarks: assumptions.map((text) => `Assumed: ${text}`),
         },
       ];
