@@ -48,6 +48,34 @@ describe('the house', () => {
     expect(wrong).toEqual([]);
   });
 
+  test('no file imports itself by way of others, types aside', () => {
+    const known = new Set(files.map((file) => resolve(file)));
+    const loads = new Map(
+      files.map((file) => [
+        resolve(file),
+        [...text(file).matchAll(/^(?:import|export) (?!type )(?:[^;']*? from )?'(\.[^']+)'/gm)]
+          .filter(([all]) => !/^\w+ \{(?:\s*type [^,}]+,?)*\s*\}/.test(all))
+          .flatMap(([, name]) => [`${name}.ts`, `${name}/index.ts`])
+          .map((name) => resolve(dirname(file), name))
+          .filter((path) => known.has(path)),
+      ]),
+    );
+    expect([...loads.values()].flat().length).toBeGreaterThan(files.length);
+    const done = new Set<string>();
+    const circles: string[] = [];
+    const visit = (file: string, above: readonly string[]): void => {
+      if (above.includes(file))
+        circles.push(
+          [...above.slice(above.indexOf(file)), file].map((one) => relative('src', one)).join(' > '),
+        );
+      if (done.has(file)) return;
+      done.add(file);
+      for (const next of loads.get(file) ?? []) visit(next, [...above, file]);
+    };
+    for (const file of known) visit(file, []);
+    expect(circles).toEqual([]);
+  });
+
   test('nothing under src but src/bin uses a Node built-in', () => {
     const builtin =
       /^(?:node:|fs|path|os|url|util|crypto|stream|buffer|process|child_process|worker_threads)(?:$|\/|[a-z])/;
