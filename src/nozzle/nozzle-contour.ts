@@ -50,11 +50,19 @@ export interface NozzleContourOptions {
   readonly tolerance?: QuantityInput<'length'>;
 }
 
-/** Where a piece of the profile ends. */
+/** Where a piece of the profile ends, and how the tool gets there. */
 export interface ContourStation {
   readonly name: string;
   readonly x: Quantity<'length'>;
   readonly diameter: Quantity<'length'>;
+  /** Where the tool stands when the inlet face is zero. */
+  readonly fromInlet: Quantity<'length'>;
+  /** Radius of the arc that ends here. */
+  readonly radius?: Quantity<'length'>;
+  /** Centre of that arc: along x, and its distance from the axis. */
+  readonly centre?: { readonly x: Quantity<'length'>; readonly fromAxis: Quantity<'length'> };
+  /** Half angle of the cone that ends here, 0 for a cylinder. */
+  readonly halfAngle?: Quantity<'angle'>;
 }
 
 /** The inner profile of a nozzle from inlet to lip; x counts from the throat, negative upstream. */
@@ -137,15 +145,28 @@ export function nozzleContour(options: NozzleContourOptions): NozzleContour {
   const first = pieces[0].from;
   const last = pieces[pieces.length - 1].to;
   const stations: ContourStation[] = [
-    { name: 'inlet', x: mm(first.x), diameter: mm(2 * first.r) },
-    ...pieces.map(({ name, to }) => ({ name: `end of ${name}`, x: mm(to.x), diameter: mm(2 * to.r) })),
+    { name: 'inlet', x: mm(first.x), diameter: mm(2 * first.r), fromInlet: mm(0) },
+    ...pieces.map((piece) => ({
+      name: `end of ${piece.name}`,
+      x: mm(piece.to.x),
+      diameter: mm(2 * piece.to.r),
+      fromInlet: mm(piece.to.x - first.x),
+      ...(piece.kind === 'arc' && {
+        radius: mm(piece.radius),
+        centre: { x: mm(piece.centre.x), fromAxis: mm(piece.centre.r) },
+      }),
+      ...(piece.kind === 'line' && { halfAngle: degrees(slopeOf(piece)) }),
+    })),
   ];
   const text = (): string =>
     table(
-      stations.map(({ name, x, diameter }) => ({
+      stations.map(({ name, x, fromInlet, diameter, radius, halfAngle }) => ({
         station: name,
-        x: x.format(),
-        diameter: diameter.format(),
+        'x, mm': microns(x),
+        'from inlet': microns(fromInlet),
+        diameter: microns(diameter),
+        radius: radius === undefined ? '' : microns(radius),
+        'half angle': halfAngle?.format() ?? '',
       })),
     );
   return {
@@ -175,3 +196,9 @@ export function nozzleContour(options: NozzleContourOptions): NozzleContour {
     ...{ [Symbol.for('nodejs.util.inspect.custom')]: text },
   };
 }
+
+const slopeOf = ({ from, to }: Extract<ContourPiece, { readonly kind: 'line' }>): number =>
+  Math.atan2(Math.abs(to.r - from.r), to.x - from.x);
+const degrees = (si: number): Quantity<'angle'> => fromSiValue(si, 'angle', unitOf('deg'));
+// To the micrometre, as a drawing is dimensioned; four figures would leave a tenth at 100 mm.
+const microns = (length: Quantity<'length'>): string => length.in('mm').toFixed(3);

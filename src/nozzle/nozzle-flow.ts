@@ -51,9 +51,11 @@ const shockStaysAttached = 1.3;
  * full flowing; separated where the criterion puts the separation inside the nozzle; a normal shock in the divergent part
  * where it is too weak to separate the stream (Mach 1.3) or stands before the place of separation; unchoked.
  * Behind the separation the wall is taken to be at ambient pressure. Thrust is continuous from full flowing to separated and
- * from shock to unchoked; it steps between separated and shock, where no simple theory holds. With a `stalled` divergent
- * part the throat unchokes at the critical pressure ratio and thrust falls to nothing without the diffuser's dip: the better
- * choice for the start and tail-off of a conical nozzle.
+ * from shock to unchoked; it steps between separated and shock, where no simple theory holds: the last of the separated stream
+ * gives a thrust coefficient of 0.2 to 0.45, the diffuser behind the first shock 0.04 to 0.25 (chamber pressures below 1.25 of the ambient).
+ * With a `stalled` divergent part the throat unchokes at the critical pressure ratio and thrust falls to nothing without the
+ * diffuser's dip, which suits the start and tail-off of a conical nozzle better. There the coefficient rises at the critical ratio:
+ * by 0.1 with Summerfield's rule, which holds the stream to Mach 1.6 and more, by less than 0.001 with Schmucker's and Stark's.
  *
  * @example nozzleFlowSi(idealNozzle(1.2, 4), 0.02, 'summerfield', new Float64Array(5)) // => 'under-expanded'
  */

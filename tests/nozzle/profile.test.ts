@@ -52,6 +52,31 @@ describe('profile', () => {
     },
   );
 
+  test('stations say all a lathe needs: the profile drawn from them alone is the profile', () => {
+    const contour = nozzle.nozzleContour(cone);
+    const { stations, pieces } = contour;
+    for (let i = 1; i < stations.length; i++) {
+      const [before, at] = [stations[i - 1], stations[i]];
+      near(at.fromInlet.in('mm'), at.x.in('mm') - stations[0].x.in('mm'), 1e-12);
+      const [rise, run] = [(at.diameter.si - before.diameter.si) / 2, at.x.si - before.x.si];
+      if (at.radius === undefined || at.centre === undefined) {
+        near(Math.abs(rise), Math.tan(at.halfAngle?.si ?? Number.NaN) * run, 1e-9);
+        expect(pieces[i - 1].kind).toBe('line');
+        continue;
+      }
+      expect(at.halfAngle).toBeUndefined();
+      for (const end of [before, at])
+        near(
+          Math.hypot(end.x.si - at.centre.x.si, end.diameter.si / 2 - at.centre.fromAxis.si),
+          at.radius.si,
+          1e-9,
+        );
+    }
+    expect(stations.map(({ radius }) => radius?.in('mm')).filter((r) => r !== undefined)).toEqual([5, 9, 4]);
+    // The lip, by hand: land 2 + arc 4·sin 12° + ((16 − 6) − 4·(1 − cos 12°))/tan 12° = 49.4667; printed to the micrometre.
+    expect(String(contour)).toMatch(/end of divergent cone +49\.467 +\d+\.\d{3} +32\.000/);
+  });
+
   test('arcs and parabola lie on their curves: every arc point at its radius, the bell ends at its angles', () => {
     for (const piece of nozzle.nozzleContour(bell).pieces) {
       if (piece.kind === 'arc')
