@@ -170,6 +170,54 @@ describe('allowables', () => {
       'missing-data',
     );
   });
+  test('an alloy without its form has the least of its forms, says so, and names the form each value is from', () => {
+    // Least of 42/35 (drawn tube, bar), 38/35 with 37/33 across (extrusion) and 42/36 ksi (sheet and plate): MIL-HDBK-5J (2003)
+    // tables 3.6.2.0(b1) to (g), read in a transcription.
+    const of = (property: Parameters<typeof allowable>[0]['property'], direction?: 'longitudinal'): number =>
+      allowable({ material: '6061-T6', property, edgeRatio: 2, ...(direction && { direction }) }).value.in(
+        'ksi',
+      );
+    expect([of('ultimate', 'longitudinal'), of('yield', 'longitudinal')]).toEqual([38, 35]);
+    expect(of('ultimate')).toBeCloseTo(37, 9);
+    expect(of('yield')).toBeCloseTo(33, 9);
+    expect(of('shear ultimate')).toBeCloseTo(26, 9);
+    expect(of('bearing ultimate')).toBeCloseTo(82, 9);
+    expect(of('bearing yield')).toBeCloseTo(56, 9);
+    const yielding = allowable({ material: '6061-T6', property: 'yield' });
+    expect(yielding.cautions.join()).toMatch(/product form of 6061-T6 is not named/);
+    expect(yielding.source).toContain('3.6.2.0(g)');
+    expect(allowable({ material: '6061-T6', property: 'bearing yield', edgeRatio: 2 }).source).toContain(
+      '3.6.2.0(c1)',
+    );
+  });
+  test.each([
+    ['6061-T6', ['6061-T6 drawn tube', '6061-T6 extruded tube', '6061-T6 bar', '6061-T6 sheet and plate']],
+    ['7075-T6', ['7075-T6 extrusion', '7075-T6 sheet', '7075-T651 plate']],
+    ['2024-T3', ['2024-T3 sheet', '2024-T351 plate']],
+  ] as const)('%s is nowhere stronger than a form of it', (alloy, forms) => {
+    const properties = [
+      'yield',
+      'ultimate',
+      'shear yield',
+      'shear ultimate',
+      'bearing yield',
+      'bearing ultimate',
+      'compressive yield',
+    ] as const;
+    for (const form of forms)
+      for (const property of properties)
+        for (const direction of ['longitudinal', 'transverse', 'least'] as const)
+          for (const edgeRatio of [1.5, 1.7, 2]) {
+            const of = (name: typeof alloy | typeof form): number =>
+              allowable({ material: name, property, direction, edgeRatio }).value.si;
+            expect(of(alloy), `${form}: ${property}`).toBeLessThanOrEqual(of(form));
+          }
+  });
+  test('an alloy of one form goes by its name alone; 4130 does not, for its heat treatment decides', () => {
+    expect(material('304')).toEqual(material('304 annealed'));
+    expect(material('6063-T6')).toEqual(material('6063-T6 extrusion'));
+    expect(() => material('4130')).toThrow(/4130 normalised.*4130 HT 125/);
+  });
   test('unknown names offer the near ones', () => {
     expect(codeOf(() => material('6061-T4'))).toBe('unknown-name');
     expect(() => material('6061-T4')).toThrow(/6061-T6 drawn tube/);

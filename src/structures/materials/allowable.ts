@@ -83,7 +83,7 @@ export function allowable(input: AllowableInput): Allowable {
     source: hot.fraction === 1 ? cold.source : `${cold.source}; at temperature: ${hot.source}`,
     retention: hot.fraction,
     ...(temperature !== undefined && { temperature: temperatureOf(temperature) }),
-    cautions: [...(own === undefined ? [] : [own]), ...hot.cautions, ...credit],
+    cautions: [...(record.cautions ?? []), ...(own === undefined ? [] : [own]), ...hot.cautions, ...credit],
   };
 }
 

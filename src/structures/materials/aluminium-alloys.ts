@@ -62,7 +62,7 @@ export const extruded7075 = (): Material => ({
     basis: 'A',
     tension: [81, 72],
     transverse: [75, 65],
-    compressiveYield: 72,
+    compressiveYield: 71,
     shear: 43,
     bearingUltimate: [113, 144],
     bearingYield: [93, 110],

@@ -10,6 +10,7 @@ import {
 } from './aluminium-6061';
 import { extruded6063, extruded7075, plate2024, plate7075, sheet2024, sheet7075 } from './aluminium-alloys';
 import { isomouldedGraphite } from './graphite';
+import { leastOfForms } from './least-of-forms';
 import type { Material } from './material';
 import { fabricPhenolic, fkm, nbr, paperPhenolic, paperTube, silicone } from './non-metals';
 import {
@@ -21,7 +22,39 @@ import {
   thickNormalised4130,
 } from './steel';
 
+const unnamed = (alloy: string, forms: string): string =>
+  `the product form of ${alloy} is not named: its strengths are the least of ${forms}`;
+
+/** 6061-T6 as anything but thick extrusions, which are weaker and must be asked for. */
+const any6061 = (): Material =>
+  leastOfForms(
+    '6061-T6',
+    'drawn tube, extrusion to 1 in, bar, sheet and plate',
+    [drawnTube6061(), extruded6061(), bar6061(), plate6061()],
+    unnamed(
+      '6061-T6',
+      'drawn tube, extrusion to 1 in, bar, sheet and plate; extruded bar over 1 in and welds are weaker still',
+    ),
+  );
+
+const any7075 = (): Material =>
+  leastOfForms(
+    '7075-T6',
+    'extrusion to 1.499 in, sheet, plate to 1 in',
+    [extruded7075(), sheet7075(), plate7075()],
+    unnamed('7075-T6', 'extrusion to 1.499 in, sheet, and plate to 1 in'),
+  );
+
+const any2024 = (): Material =>
+  leastOfForms(
+    '2024-T3',
+    'sheet, plate to 1 in',
+    [sheet2024(), plate2024()],
+    unnamed('2024-T3', 'sheet, and T351 plate to 1 in'),
+  );
+
 const shelf = {
+  '6061-T6': any6061,
   '6061-T6 drawn tube': drawnTube6061,
   '6061-T6 extruded tube': extruded6061,
   '6061-T6 extruded bar over 1 in': thickExtrusion6061,
@@ -29,13 +62,18 @@ const shelf = {
   '6061-T6 bar': bar6061,
   '6061-T6 sheet and plate': plate6061,
   '6061-T6 welded': welded6061,
+  '6063-T6': extruded6063,
   '6063-T6 extrusion': extruded6063,
+  '7075-T6': any7075,
   '7075-T6 extrusion': extruded7075,
   '7075-T6 sheet': sheet7075,
   '7075-T651 plate': plate7075,
+  '2024-T3': any2024,
   '2024-T3 sheet': sheet2024,
   '2024-T351 plate': plate2024,
+  '304': annealed304,
   '304 annealed': annealed304,
+  '316': annealed316,
   '316 annealed': annealed316,
   '4130 normalised': normalised4130,
   '4130 normalised over 0.188 in': thickNormalised4130,
@@ -56,10 +94,12 @@ const shelf = {
 export type MaterialName = keyof typeof shelf;
 
 /**
- * A material by name, with the source and basis of every value. A product form is part of the name, since 6061-T6 is
- * sold to different minimums as drawn tube, extrusion and bar.
+ * A material by name, with the source and basis of every value. The product form is part of the name, since 6061-T6 is
+ * sold to different minimums as drawn tube, extrusion and bar; the alloy alone has the least of its forms, with a caution.
+ * 4130 has no such name: its heat treatment decides.
  *
  * @throws MeopError `unknown-name` naming the nearest
+ * @example material('6061-T6').ultimateStrength?.value.in('ksi') // => 38
  * @example material('6061-T6 drawn tube').yieldStrength?.value.in('ksi') // => 35
  */
 export function material(name: MaterialName | (string & Record<never, never>)): Material {

@@ -96,4 +96,6 @@ export interface Material {
     readonly max: Datum<Quantity<'temperature'>>;
   };
   readonly notes?: readonly string[];
+  /** Said by every review that rests on its strengths. */
+  readonly cautions?: readonly string[];
 }
