@@ -375,6 +375,45 @@ describe('bolt classes', () => {
     expect(shearUltimateThread.value.si).toBeLessThanOrEqual(shearUltimateShank.value.si);
     expect(shearUltimateShank.value.si).toBeCloseTo(0.6 * ultimateStrength.value.si, 3); // EN 1993-1-8; handbook rule
   });
+  // Proof (none in ISO 3506), yield, ultimate: ISO 898-1:2013 and ISO 3506-1, MPa, read in reproductions; SAE J429, ksi, as in
+  // Shigley and Mischke, 5th ed., p. 341.
+  test.each([
+    ['4.6', '10 mm', 225, 240, 400],
+    ['4.8', '10 mm', 310, 340, 420],
+    ['5.6', '10 mm', 280, 300, 500],
+    ['5.8', '10 mm', 380, 420, 520],
+    ['6.8', '10 mm', 440, 480, 600],
+    ['9.8', '10 mm', 650, 720, 900],
+    ['10.9', '10 mm', 830, 940, 1040],
+    ['12.9', '10 mm', 970, 1100, 1220],
+    ['A2-50', '10 mm', undefined, 210, 500],
+    ['A2-70', '10 mm', undefined, 450, 700],
+    ['A4-80', '10 mm', undefined, 600, 800],
+    ['grade 1', '1 in', 33, 36, 60],
+    ['grade 2', '3/4 in', 55, 57, 74],
+    ['grade 2', '7/8 in', 33, 36, 60],
+    ['grade 5', '1 in', 85, 92, 120],
+    ['grade 5', '1.125 in', 74, 81, 105],
+    ['grade 8', '1.5 in', 120, 130, 150],
+  ] as const)('class %s at %s', (name, diameter, proof, yields, ultimate) => {
+    const unit = name.startsWith('grade') ? 'ksi' : 'MPa';
+    const found = boltClass(name, { diameter });
+    expect(found.proofStress?.value.in(unit)).toEqual(
+      proof === undefined ? undefined : expect.closeTo(proof, 6),
+    );
+    expect(found.yieldStrength.value.in(unit)).toBeCloseTo(yields, 6);
+    expect(found.ultimateStrength.value.in(unit)).toBeCloseTo(ultimate, 6);
+  });
+  test('without a size the classes are those of radial bolts, not of thick ones', () => {
+    expect(boltClass('grade 2').ultimateStrength.value.in('ksi')).toBeCloseTo(74, 9); // SAE J429, 1/4 to 3/4 in
+    expect(boltClass('grade 5').proofStress?.value.in('ksi')).toBeCloseTo(85, 9);
+  });
+  test('threads in the shear plane of cold-formed classes carry half of the tensile strength (EN 1993-1-8 table 3.4)', () => {
+    for (const name of ['4.8', '5.8', '6.8', '10.9'] as const) {
+      const { shearUltimateThread, ultimateStrength } = boltClass(name);
+      expect(shearUltimateThread.value.si / ultimateStrength.value.si).toBeCloseTo(0.5, 9);
+    }
+  });
   test('8.8 is 580/640/800 up to 16 mm and 600/660/830 above; without a size the lesser', () => {
     // ISO 898-1:2013, read in two reproductions of its table.
     const proof = (diameter?: '16 mm' | '18 mm') =>

@@ -52,6 +52,10 @@ describe('wire rope', () => {
     ['3/8 in', '7x19', 'aircraft carbon', 14400],
     ['1/2 in', '6x19 IWRC', 'aircraft stainless', 22800],
     // API Spec 9A, table C.1 (published, seen), kN there.
+    ['3/8 in', '6x7 fibre core', 'improved plow', 52.1 / 4.4482216152605e-3],
+    // Supplier page of commercial strand.
+    ['1/16 in', '1x19', 'stainless 304', 500],
+    ['1/16 in', '1x19', 'stainless 316', 480],
     ['3/8 in', '6x7 FC', 'improved plow', 52.1 / 4.4482216152605e-3],
   ] as const)('%s %s %s', (diameter, construction, grade, lbf) => {
     const strength = wireRope({ diameter, construction, grade }).breakingForce.in('lbf');

@@ -45,9 +45,14 @@ describe('thread sizes', () => {
     // Worst limits still overlap.
     expect(limits.internalMinorMax.si).toBeLessThan(limits.externalMajorMin.si);
   });
-  test('covers M2 to M20 and #2 to 3/4 in, coarse and fine', () => {
-    expect(threadNames().length).toBeGreaterThan(70);
+  test('covers M1.6 to M36 and #0 to 1 in, coarse and fine', () => {
+    expect(threadNames().length).toBeGreaterThan(100);
+    expect(codeOf(() => threadGeometry('#0-64'))).toBe('unknown-name'); // there is no coarse #0
     for (const name of [
+      'M1.6',
+      'M36x1.5',
+      '#0-80',
+      '1-12',
       'M2',
       'M2x0.25',
       'M20',
@@ -60,6 +65,26 @@ describe('thread sizes', () => {
       '1/4-20 unc',
     ])
       expect(threadGeometry(name).pitch.si).toBeGreaterThan(0);
+  });
+  // Tensile stress areas: ISO 898-1, coarse pitch, mm² (read in a reproduction); Shigley 9th ed. table 8-2, in² (read in a
+  // transcription).
+  test.each([
+    ['M22', 303],
+    ['M24', 353],
+    ['M27', 459],
+    ['M30', 561],
+    ['M33', 694],
+    ['M36', 817],
+    ['#0-80', 0.0018],
+    ['#1-72', 0.00278],
+    ['7/8-9', 0.462],
+    ['7/8-14', 0.509],
+    ['1-8', 0.606],
+    ['1-12', 0.663],
+  ] as const)('%s has a stress area of %d', (name, area) => {
+    const { tensileStressArea } = threadGeometry(name);
+    const found = tensileStressArea.in(name.startsWith('M') ? 'mm^2' : 'in^2');
+    expect(Math.abs(found / area - 1)).toBeLessThan(0.003); // three figures
   });
   // Pitch and minor diameters, ISO 724, in mm; from memory: M6 5.350/4.917, M8 7.188/6.647, M10 9.026/8.376, M12x1.25 11.188/10.647.
   test.each([

@@ -33,7 +33,7 @@ export interface BoltClass {
 
 /**
  * A bolt class by name: `'8.8'`, `'A2-70'`, `'grade 5'`, `'A574'`. Where the class is stronger in some sizes, give the
- * diameter; without it the least of the sizes up to M20 and 3/4 in is taken.
+ * diameter; without it the least of the sizes up to 3/4 in is taken.
  *
  * @throws MeopError `unknown-name`; `out-of-domain` for a diameter that is not above zero or beyond the class
  * @example boltClass('12.9').ultimateStrength.value.in('MPa') // => 1220
@@ -51,8 +51,9 @@ export function boltClass(
       'name',
       { value: name, expected: 'the name of a bolt class' },
     );
-  const fits = rows.filter(
-    ({ maxDiameter, minDiameter = 0 }) => size === undefined || (size > minDiameter && size <= maxDiameter),
+  const fits = rows.filter(({ maxDiameter, minDiameter = 0 }) =>
+    // Without a size those of radial bolts: what only thicker ones have is asked for with a diameter.
+    size === undefined ? minDiameter < usual : size > minDiameter && size <= maxDiameter,
   );
   // The rows of one class differ in every value in the same sense, so the least proof or yield is the least row.
   const [row] = fits.sort((a, b) => a.ultimate - b.ultimate);
@@ -86,6 +87,8 @@ export function boltClass(
         : [],
   };
 }
+
+const usual = 0.01905; // m, 3/4 in
 
 /**
  * The names that {@link boltClass} knows.

@@ -43,8 +43,9 @@ const iso3506 = 'ISO 3506-1 annex, yield strength at elevated temperatures';
 
 function curveOf(name: BoltClassName): readonly [curve: HotYield, source: string] {
   if (/^A[24]-/.test(name)) return [austenitic, iso3506];
-  if (name === '4.6' || name === '5.6') return [carbon, iso898];
-  if (name === 'grade 2') return [carbon, `${iso898}, class 5.6 for grade 2`];
+  if (name === '5.6') return [carbon, iso898];
+  // Neither quenched nor tempered.
+  if (/^[456]\.|^grade [12]$/.test(name)) return [carbon, `${iso898}, class 5.6 for ${name}`];
   if (name === 'A574' || name.startsWith('grade'))
     return [tempered, `${iso898}, quenched and tempered classes for ${name}`];
   return [tempered, iso898];

@@ -3,7 +3,10 @@ import type { Provenance } from '../materials/datum';
 /** The names of the bolt classes. */
 export type BoltClassName =
   | '4.6'
+  | '4.8'
   | '5.6'
+  | '5.8'
+  | '6.8'
   | '8.8'
   | '9.8'
   | '10.9'
@@ -14,6 +17,7 @@ export type BoltClassName =
   | 'A4-50'
   | 'A4-70'
   | 'A4-80'
+  | 'grade 1'
   | 'grade 2'
   | 'grade 5'
   | 'grade 8'
@@ -54,7 +58,10 @@ const ratio = (value: number, source: string, provenance: Provenance = 'publishe
 });
 const shank = ratio(0.6, 'EN 1993-1-8 table 3.4, shear plane in the shank');
 const thread = ratio(0.6, 'EN 1993-1-8 table 3.4, shear plane in the thread, classes 4.6, 5.6 and 8.8');
-const thread109 = ratio(0.5, 'EN 1993-1-8 table 3.4, shear plane in the thread, class 10.9');
+const threadHalf = ratio(
+  0.5,
+  'EN 1993-1-8 table 3.4, shear plane in the thread, classes 4.8, 5.8, 6.8 and 10.9',
+);
 const extended = ratio(
   0.5,
   'the 0.5 of EN 1993-1-8 for class 10.9, extended to this class',
@@ -116,13 +123,13 @@ function inch(
   name: BoltClassName,
   [proof, yieldStrength, ultimate]: readonly [number, number, number],
   threadShear: ShearRatio,
+  range: Pick<BoltRow, 'sizes' | 'minDiameter' | 'maxDiameter'>,
 ): BoltRow {
   return {
     name,
     standard: 'SAE J429',
-    sizes: '1/4 to 3/4 in',
     leastDiameter: 0.00635,
-    maxDiameter: 0.01905,
+    ...range,
     unit: 'ksi',
     proof,
     yieldStrength: [yieldStrength],
@@ -160,20 +167,34 @@ function a574(
 /** Every bolt class, one row a size range. */
 export const boltRows: readonly BoltRow[] = /* @__PURE__ */ (() => [
   metric('4.6', [225, 240, 400], thread),
+  metric('4.8', [310, 340, 420], threadHalf),
   metric('5.6', [280, 300, 500], thread),
+  metric('5.8', [380, 420, 520], threadHalf),
+  metric('6.8', [440, 480, 600], threadHalf),
   metric('8.8', [580, 640, 800], thread, { sizes: 'up to 16 mm', maxDiameter: 0.016 }),
   metric('8.8', [600, 660, 830], thread, { sizes: 'above 16 mm', minDiameter: 0.016 }),
   metric('9.8', [650, 720, 900], extended, { sizes: 'up to 16 mm', maxDiameter: 0.016 }),
-  metric('10.9', [830, 940, 1040], thread109),
+  metric('10.9', [830, 940, 1040], threadHalf),
   metric('12.9', [970, 1100, 1220], extended, { notes: [embrittlement] }),
   ...(['A2', 'A4'] as const).flatMap((steel) => [
     austenitic(steel, 50),
     austenitic(steel, 70),
     austenitic(steel, 80),
   ]),
-  inch('grade 2', [55, 57, 74], bolts),
-  inch('grade 5', [85, 92, 120], bolts),
-  inch('grade 8', [120, 130, 150], extended),
+  inch('grade 1', [33, 36, 60], bolts, { sizes: '1/4 to 1 1/2 in', maxDiameter: 0.0381 }),
+  inch('grade 2', [55, 57, 74], bolts, { sizes: '1/4 to 3/4 in', maxDiameter: 0.01905 }),
+  inch('grade 2', [33, 36, 60], bolts, {
+    sizes: '7/8 to 1 1/2 in',
+    minDiameter: 0.01905,
+    maxDiameter: 0.0381,
+  }),
+  inch('grade 5', [85, 92, 120], bolts, { sizes: '1/4 to 1 in', maxDiameter: 0.0254 }),
+  inch('grade 5', [74, 81, 105], bolts, {
+    sizes: '1 1/8 to 1 1/2 in',
+    minDiameter: 0.0254,
+    maxDiameter: 0.0381,
+  }),
+  inch('grade 8', [120, 130, 150], extended, { sizes: '1/4 to 1 1/2 in', maxDiameter: 0.0381 }),
   a574([140, 180], '#0 to 1/2 in', { maxDiameter: 0.0127 }),
   a574([135, 170], '5/8 in and above', { minDiameter: 0.0127, maxDiameter: 0.0381 }),
 ])();

@@ -9,6 +9,7 @@ export interface RopeTable {
 
 const aircraft = 'FAA AC 43.13-1B (1998), table 7-3, cable to MIL-W-83420';
 const plow = 'engineering reference table, 6x19 fibre core, improved plow steel';
+const strand = 'commercial stainless strand, supplier page';
 const api = 'API Spec 9A, table C.1, 6x7 fibre core';
 
 /** Ropes by table. */
@@ -37,6 +38,8 @@ export const ropeTables: readonly RopeTable[] = [
     sizes: '8?1700 10?2600 12:3700',
     source: 'commercial aircraft-type cable',
   },
+  { construction: '1x19', grade: 'stainless 304', sizes: '4:500', source: strand },
+  { construction: '1x19', grade: 'stainless 316', sizes: '4:480', source: strand },
   {
     construction: '6x19 FC',
     grade: 'improved plow',
@@ -65,11 +68,13 @@ export const breakingFactors: Readonly<Record<string, number>> = {
   '6x19 FC': 0.33,
   '6x19 IWRC': 0.356,
   '6x19M FC': 0.307,
+  '6x19M IWRC': 0.332,
   '7x19': 0.362,
   '6x36 FC': 0.33,
   '6x36 IWRC': 0.356,
   '6x37M FC': 0.295,
   '6x37M IWRC': 0.319,
+  '6x37M WSC': 0.346,
 };
 
 /** Rope grades in N/mm². */

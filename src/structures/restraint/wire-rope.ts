@@ -39,7 +39,8 @@ const wireRopeFields: FieldsOf<WireRopeInput> = {
  */
 export function wireRope(options: WireRopeInput): WireRope {
   requireFields('wireRope', options, wireRopeFields);
-  const { diameter, construction, grade } = options;
+  const { diameter, grade } = options;
+  const construction = String(options.construction).replace(/ fib(?:re|er) core$/i, ' FC');
   const { si, unit } = readInput('length', 'diameter', diameter, name);
   if (!(si > 0))
     throw new MeopError(

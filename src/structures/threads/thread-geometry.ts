@@ -38,7 +38,7 @@ interface Size {
 }
 
 /**
- * A standard thread by name: ISO coarse and fine M2 to M20 (`'M6'`, `'M8x1'`) and unified #2 to 3/4 in (`'#10-32'`,
+ * A standard thread by name: ISO coarse and fine M1.6 to M36 (`'M6'`, `'M8x1'`) and unified #0 to 1 in (`'#10-32'`,
  * `'1/4-20'`, `'1/4-20 UNC'`).
  *
  * @throws MeopError `unknown-name` naming the nearest sizes
@@ -51,7 +51,7 @@ export function threadGeometry(name: string): ThreadGeometry {
   if (size) return geometry(size);
   const start = key.split(/[-X ]/)[0];
   const near = all.filter(({ keys }) => keys.some((known) => known.split(/[-X ]/)[0] === start));
-  const offered = near.length > 0 ? near.map((known) => known.name) : ['M2 to M20', '#2-56 to 3/4-16'];
+  const offered = near.length > 0 ? near.map((known) => known.name) : ['M1.6 to M36', '#0-80 to 1-12'];
   throw new MeopError(
     'unknown-name',
     `threadGeometry: no thread '${name}'; ${near.length > 0 ? 'of that size there are' : 'known are'} ${offered.join(', ')}`,
@@ -63,7 +63,7 @@ export function threadGeometry(name: string): ThreadGeometry {
 /**
  * The designations that {@link threadGeometry} knows, by system and rising diameter.
  *
- * @example threadNames()[0] // => 'M2x0.4'
+ * @example threadNames()[0] // => 'M1.6x0.35'
  */
 export function threadNames(): readonly string[] {
   return sizes().map(({ name }) => name);
@@ -92,17 +92,20 @@ function standardSizes(): readonly Size[] {
     }),
   );
   const unified = unifiedSizes.flatMap(([size, diameter, unc, unf]) =>
-    [['UNC', unc] as const, ['UNF', unf] as const].map(([series, perInch]): Size => {
+    [['UNC', unc] as const, ['UNF', unf] as const].flatMap(([series, perInch]): readonly Size[] => {
+      if (perInch === undefined) return [];
       const name = `${size}-${perInch} ${series}`;
       const plain = size.replace('#', '');
-      return {
-        name,
-        keys: [size, plain].flatMap((start) => [`${start}-${perInch}`, `${start}-${perInch} ${series}`]),
-        system: 'unified inch',
-        series,
-        diameter: diameter * 0.0254,
-        pitch: 0.0254 / perInch,
-      };
+      return [
+        {
+          name,
+          keys: [size, plain].flatMap((start) => [`${start}-${perInch}`, `${start}-${perInch} ${series}`]),
+          system: 'unified inch',
+          series,
+          diameter: diameter * 0.0254,
+          pitch: 0.0254 / perInch,
+        },
+      ];
     }),
   );
   return [...metric, ...unified];
