@@ -1,7 +1,16 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { readLog, reduceFiring } from '../../src/firing';
-import { compare, demoMotor, motorFacts, parseMotor, patchMotor, predict, review } from '../../src/motor';
+import {
+  compare,
+  demoMotor,
+  motorFacts,
+  parseMotor,
+  patchMotor,
+  predict,
+  report,
+  review,
+} from '../../src/motor';
 
 const cracked = parseMotor(readFileSync('examples/motors/tern-54-cracked.json', 'utf8'));
 
@@ -34,6 +43,93 @@ describe('compare', () => {
     expect(off(predict(updated).peakPressure.si, fired.peakPressure.si)).toBeLessThan(0.005);
     // What the patch does not name stays as it was.
     expect(updated.document.nozzle).toEqual(JSON.parse(JSON.stringify(demoMotor().nozzle)));
+  });
+
+  // Planted truths: the firing is the prediction of a motor that differs from the document in a known way.
+  const planted = (patch: Parameters<typeof patchMotor>[1]) =>
+    compare(demoMotor(), predict(patchMotor(demoMotor(), patch)));
+
+  test('another throat is told from another c*: the pressure differs and the impulse does not', () => {
+    for (const factor of [0.97, 1.03]) {
+      const found = planted({ nozzle: { throatDiameter: `${10.6 * factor} mm` } });
+      const updated = patchMotor(demoMotor(), found.patch);
+      const diameter = updated.nozzle.throatDiameter.value.in('mm');
+      expect(Math.abs(diameter / (10.6 * factor) - 1)).toBeLessThan(0.002);
+      expect(updated.propellant.characteristicVelocityEfficiency.value.si).toBe(0.95);
+      expect(found.lesson).toEqual([]);
+    }
+  });
+
+  test('a throat that wears is told from another c*, with what one size of it leaves unexplained', () => {
+    const found = planted({ nozzle: { throatErosion: '0.15 mm/s' } });
+    expect(Object.keys(found.patch)).toEqual(['nozzle']);
+    expect(found.patchReasons.join()).toContain('may have worn');
+    expect(found.lesson.join()).toContain('That does not explain the whole firing');
+  });
+
+  test('another c* is patched, and nobody is told that no constant explains the firing', () => {
+    const found = planted({ propellant: { characteristicVelocityEfficiency: 0.912 } });
+    const updated = patchMotor(demoMotor(), found.patch);
+    expect(updated.propellant.characteristicVelocityEfficiency.value.si).toBeCloseTo(0.912, 3);
+    expect(found.lesson).toEqual([]);
+    expect(report(found)).not.toContain('No constant');
+  });
+
+  test('a rate of 5 % more is patched alone', () => {
+    const { patch } = planted({ propellant: { burnLaw: { rate: '7.56 mm/s' } } });
+    const updated = patchMotor(demoMotor(), patch);
+    expect(Object.keys(patch)).toEqual(['propellant']);
+    expect(updated.propellant.characteristicVelocityEfficiency.value.si).toBe(0.95);
+    expect((updated.propellant.burnLaw.rate?.value.in('mm/s') ?? 0) / 7.56).toBeCloseTo(1, 2);
+  });
+
+  test('a law of bands has every rate changed', () => {
+    const band = { rate: '7.2 mm/s', atPressure: '4 MPaa', exponent: 0.32 };
+    const bands = [
+      { from: '0.1 MPaa', to: '2 MPaa', ...band },
+      { from: '2 MPaa', to: '10 MPaa', ...band },
+    ];
+    const power = { rate: null, atPressure: null, exponent: null };
+    const banded = patchMotor(demoMotor(), { propellant: { burnLaw: { ...power, bands } } });
+    const quick = bands.map((one) => ({ ...one, rate: '7.56 mm/s' }));
+    const fired = predict(patchMotor(banded, { propellant: { burnLaw: { bands: quick } } }));
+    const updated = patchMotor(banded, compare(banded, fired).patch);
+    for (const { rate } of updated.propellant.burnLaw.bands ?? [])
+      expect(rate.value.in('mm/s') / 7.56).toBeCloseTo(1, 2);
+  });
+
+  const cracked1 = (to: `${number} mm`) => {
+    const [segment] = demoMotor().grain.segments;
+    const crack = {
+      flaw: 'radial crack',
+      innerRadius: '11 mm',
+      outerRadius: '24 mm',
+      from: '0 mm',
+      to,
+    } as const;
+    return planted({ grain: { segments: [{ ...segment, flaws: [crack] }] } });
+  };
+
+  test('a crack is told with its size, and no constant is changed for it', () => {
+    const { patch, lesson, impliedArea } = cracked1('76 mm');
+    expect(patch).toEqual({});
+    expect(lesson.join(' ')).toContain('That is what a flaw does');
+    // The crack as drawn: 13 mm deep, 76 mm long.
+    expect(Math.abs((impliedArea?.flaw?.crackArea.in('cm^2') ?? 0) / (1.3 * 7.6) - 1)).toBeLessThan(0.12);
+  });
+
+  test('a crack too small for a size is still told from a wrong constant', () => {
+    const { patch, lesson } = cracked1('50 mm');
+    expect(patch).toEqual({});
+    expect(lesson.join(' ')).toContain('a small flaw does that');
+  });
+
+  test('what both ends say alike is one fact', () => {
+    const facts = compare(demoMotor(), predict(cracked)).reuse.facts.map(({ fact }) => fact);
+    expect(facts.some((fact) => fact.startsWith('head and aft joint, bearing of the case, yield'))).toBe(
+      true,
+    );
+    expect(facts.some((fact) => fact.startsWith('aft joint'))).toBe(false);
   });
 
   test('recovers what the hardware saw from the clipped log of the cracked motor, and says that it is over MEOP', async () => {

@@ -47,7 +47,7 @@ export function compare(input: MotorInput, given: Firing | ReducedFiring): Motor
     measured.record.pressure === undefined
       ? undefined
       : tried(() => areaOf(motor, measured, cache), cautions);
-  const { patch, reasons } = updatePatch(motor, measured, expected.characteristicVelocity?.si, (changed) =>
+  const { patch, reasons, left } = updatePatch(motor, measured, expected, (changed) =>
     changed === motor ? difference : tried(() => explained(changed, predict(changed), measured), []),
   );
   const pressureSeen = measured.pressureSeen;
@@ -65,7 +65,7 @@ export function compare(input: MotorInput, given: Firing | ReducedFiring): Motor
     impliedArea,
     patch,
     patchReasons: reasons,
-    lesson: lessonOf(difference, impliedArea, impulse),
+    lesson: lessonOf(left, impliedArea, { impulse, isPatched: reasons.length > 0 }),
     pressureSeen,
     used,
     reuse: {

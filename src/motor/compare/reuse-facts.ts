@@ -2,6 +2,7 @@ import type { ReducedFiring } from '../../firing';
 import type { Quantity } from '../../units';
 import type { Motor } from '../document';
 import type { MotorSettings } from '../settings';
+import { twinLines } from '../twin-lines';
 import type { ReuseFact, UsedMargin } from './comparison';
 
 /** What the firing says for and against the hardware. Facts only: whether it flies again is for people to decide. */
@@ -29,19 +30,18 @@ export function reuseFacts(
     if (over > factors.proofFactor)
       add('against', `that is above the proof pressure, ${factors.proofFactor} times MEOP`);
     const beyond = used.filter((one) => one.used >= 1);
-    for (const { part, mode, used: share } of beyond)
-      add(
-        'against',
-        `${part}, ${mode}: used ${(100 * share).toFixed(0)} % of its strength: measure the part before anything else`,
+    const allAgainst = (ones: readonly UsedMargin[], says: string): void => {
+      const lines = ones.map(
+        ({ part, mode, used: share }) =>
+          `${part}, ${mode}: used ${(100 * share).toFixed(0)} % of its strength${says}`,
       );
+      for (const line of twinLines(lines)) add('against', line);
+    };
+    allAgainst(beyond, ': measure the part before anything else');
     const near = used.filter(
       (one) => one.used < 1 && one.mode.includes('yield') && one.used * factors.yieldFactor > 1,
     );
-    for (const { part, mode, used: share } of near)
-      add(
-        'against',
-        `${part}, ${mode}: used ${(100 * share).toFixed(0)} % of its strength, more than its factor of ${factors.yieldFactor} leaves`,
-      );
+    allAgainst(near, `, more than its factor of ${factors.yieldFactor} leaves`);
     if (beyond.length === 0 && near.length === 0 && used.length > 0)
       add('for', 'no mode used more of its strength than its factor of safety leaves');
   }

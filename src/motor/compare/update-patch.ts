@@ -9,25 +9,26 @@ import { patchMotor } from './patch-motor';
 export interface UpdatePatch {
   readonly patch: MotorPatch;
   readonly reasons: readonly string[];
+  /** What no change explains: the difference with c* and throat brought in, before the last one. */
+  readonly left: Difference | undefined;
 }
 
 /** A value closer than this to the document's is no reason to change it. */
 const worthwhile = 0.005;
 
 /**
- * The patch that brings the document to what the firing says: c* from the pressure integral, and the one other constant
- * that explains the traces best. Where that is the burning area nothing else changes: a grain that was not as documented
- * says little of its propellant.
+ * The patch that brings the document to what the firing says: c* from the pressure integral, unless thrust tells that the
+ * throat is what differs, and the one other constant that explains the traces best. Where that is the burning area nothing
+ * else changes: a grain that was not as documented says little of its propellant.
  */
 export function updatePatch(
   motor: Motor,
   measured: ReducedFiring,
-  predictedVelocity: number | undefined,
+  expected: ReducedFiring,
   explain: (motor: Motor) => Difference | undefined,
 ): UpdatePatch {
   const { propellant, nozzle } = motor;
-  const changes: { readonly path: readonly string[]; readonly value: unknown; readonly reason: string }[] =
-    [];
+  const changes: Change[] = [];
   const change = (path: readonly string[], old: Measured, factor: number, why: string): void => {
     if (Math.abs(factor - 1) < worthwhile) return;
     const value = scaled(old, factor);
@@ -37,21 +38,29 @@ export function updatePatch(
       reason: `${path.join('.')}: ${String(old.value)} becomes ${String(value.value)} (${why})`,
     });
   };
-  const clipped = measured.clipping.pressure !== undefined;
-  const velocity = measured.characteristicVelocity;
-  const ofVelocity =
-    velocity !== undefined && predictedVelocity !== undefined && !clipped
-      ? velocity.si / predictedVelocity
-      : undefined;
+  const patched = (): Motor => (changes.length > 0 ? patchMotor(motor, patchOf(changes)) : motor);
+  const ofVelocity = velocityRatio(measured, expected);
+  const first = explain(motor);
+  const throat = ofVelocity === undefined ? undefined : throatTold(first, ofVelocity, measured, expected);
+  if (throat !== undefined)
+    change(
+      ['nozzle', 'throatDiameter'],
+      nozzle.throatDiameter,
+      Math.sqrt(throat),
+      'pressure differs and impulse does not, as with another throat: measure it, it may have worn or closed',
+    );
   if (ofVelocity !== undefined)
     change(
       ['propellant', 'characteristicVelocityEfficiency'],
       propellant.characteristicVelocityEfficiency,
-      ofVelocity,
-      `delivered c* ${String(velocity)}`,
+      // c* goes with the throat area that it is reckoned with.
+      ofVelocity * (throat ?? 1),
+      throat === undefined
+        ? `delivered c* ${String(measured.characteristicVelocity)}, with throat and propellant mass as documented`
+        : 'delivered c* with that throat',
     );
   // The traces are explained with the delivered c* already in: it is measured by itself.
-  const difference = explain(changes.length > 0 ? patchMotor(motor, patchOf(changes)) : motor);
+  const difference = changes.length > 0 ? explain(patched()) : first;
   const [best] = difference?.explanations ?? [];
   if (
     best !== undefined &&
@@ -63,7 +72,8 @@ export function updatePatch(
     const { rate } = propellant.burnLaw;
     if (best.cause === 'burning rate' && rate)
       change(['propellant', 'burnLaw', 'rate'], rate, best.factor, why);
-    if (best.cause === 'throat area')
+    if (best.cause === 'burning rate' && !rate) changes.push(...bandChange(motor, best.factor, why));
+    if (best.cause === 'throat area' && throat === undefined)
       change(['nozzle', 'throatDiameter'], nozzle.throatDiameter, Math.sqrt(best.factor), why);
     if (best.cause === 'characteristic velocity' && ofVelocity === undefined)
       change(
@@ -76,7 +86,48 @@ export function updatePatch(
   return {
     patch: patchOf(changes),
     reasons: changes.map(({ reason }) => reason),
+    left: difference,
   };
+}
+
+/** Delivered c* over that of the prediction; undefined where the record does not hold it. */
+function velocityRatio(measured: ReducedFiring, expected: ReducedFiring): number | undefined {
+  const [found, wanted] = [measured.characteristicVelocity, expected.characteristicVelocity];
+  return found === undefined || wanted === undefined || measured.clipping.pressure !== undefined
+    ? undefined
+    : found.si / wanted.si;
+}
+
+/**
+ * The factor on the throat area, where the throat is what differs: the pressure integral is off and the impulse is not,
+ * whereas with another c* both would be.
+ */
+function throatTold(
+  difference: Difference | undefined,
+  ofVelocity: number,
+  measured: ReducedFiring,
+  expected: ReducedFiring,
+): number | undefined {
+  const [best] = difference?.explanations ?? [];
+  const [found, wanted] = [measured.totalImpulse?.value.si, expected.totalImpulse?.value.si];
+  if (best?.cause !== 'throat area' || best.explained < 0.5 || found === undefined || wanted === undefined)
+    return undefined;
+  const impulseHolds = Math.abs(Math.log(found / wanted)) < 0.5 * Math.abs(Math.log(ofVelocity));
+  return impulseHolds && Math.abs(ofVelocity - 1) >= worthwhile ? best.factor : undefined;
+}
+
+/** The rate of every band of a law: a list is replaced as a whole. */
+function bandChange(motor: Motor, factor: number, why: string): readonly Change[] {
+  const documented = motor.document.propellant.burnLaw.bands;
+  const { bands } = motor.propellant.burnLaw;
+  if (documented === undefined || bands === undefined || Math.abs(factor - 1) < worthwhile) return [];
+  return [
+    {
+      path: ['propellant', 'burnLaw', 'bands'],
+      value: documented.map((band, i) => ({ ...band, rate: written(scaled(bands[i].rate, factor)) })),
+      reason: `propellant.burnLaw.bands: every rate times ${Number(factor.toPrecision(4))} (${why})`,
+    },
+  ];
 }
 
 interface Change {

@@ -134,13 +134,13 @@ export function comparisonContent(found: MotorComparison): ReportContent {
   const { measured, predicted, reuse, pressureSeen, patchReasons, lesson, impliedArea } = found;
   const flaw = lesson.length > 0 ? impliedArea?.flaw : undefined;
   const asks =
-    lesson.length > 0
-      ? flaw === undefined
-        ? 'No constant of the model explains the firing'
-        : `The firing shows up to ${flaw.greatestExcess} more burning area than the sound grain has, as a flaw does`
-      : patchReasons.length === 0
+    patchReasons.length > 0
+      ? `The firing asks for ${patchReasons.length === 1 ? 'one change' : `${patchReasons.length} changes`} of the model`
+      : lesson.length === 0
         ? 'The firing asks for no change of the model'
-        : `The firing asks for ${patchReasons.length === 1 ? 'one change' : `${patchReasons.length} changes`} of the model`;
+        : flaw === undefined
+          ? 'No constant of the model explains the firing'
+          : `The firing shows up to ${flaw.greatestExcess} more burning area than the sound grain has, as a flaw does`;
   return {
     title: measured.record.title ?? predicted.title ?? 'Firing',
     kind: 'recorded firing beside its prediction',

@@ -1,6 +1,7 @@
 import { formatNumber } from '../../units';
 import type { MotorComparison } from '../compare/comparison';
 import type { Review } from '../review/review-result';
+import { twinLines } from '../twin-lines';
 import {
   type ReportContent,
   type ReportSection,
@@ -16,7 +17,6 @@ import { grainSection } from './grain-section';
 import { instrumentSection, sealSection, standSection } from './hardware-sections';
 import { failureSection, marginSection, sourceSection } from './margin-section';
 import { pressureSection } from './pressure-section';
-import { twinLines } from './twin-rows';
 
 /** What a report on a review says. */
 export function reviewContent(
