@@ -97,6 +97,18 @@ const sets = {
     provenance: 'published',
     note: flight,
   },
+  'pneumatic vessel 1963': {
+    ultimateFactor: 2.22,
+    proofFactor: 1.67,
+    source: 'J. R. Henry, general structural criteria for boost vehicles (8 April 1963), pneumatic vessels',
+    provenance: 'published',
+  },
+  'pneumatic lines 1963': {
+    ultimateFactor: 4,
+    proofFactor: 2,
+    source: 'J. R. Henry, general structural criteria for boost vehicles (8 April 1963), pneumatic lines',
+    provenance: 'published',
+  },
   'solid motor 1963, people near': {
     ultimateFactor: 1.5,
     source:

@@ -99,9 +99,21 @@ export function explainMode(mode: ExplainedMode): JointExplanation {
   const workings: { readonly [S in keyof JointStressesSi]?: () => readonly Explanation[] } = {
     caseBearing: () => [end(), bearing(wall)],
     closureBearing: () => [end(), bearing(joint.engagement)],
+    boltBearing: () => [end(), bearing(Math.min(wall, joint.engagement))],
     boltShear: () => [end(), ...sharing(), shear()],
     tearOut: () => [end(), ...sharing(), tearOut(0)],
     tearOutLug: () => [end(), ...sharing(), tearOut(lugAngle)],
+    closureTearOut: () => [
+      end(),
+      ...sharing(),
+      tearOutStress.explain({
+        ...load,
+        edgeDistance: length(joint.closureEdgeDistance ?? 2 * joint.boltDiameter),
+        holeDiameter: length(joint.boltDiameter),
+        thickness: length(joint.engagement),
+        planeAngle: show('angle', 0, 'deg', 'deg'),
+      }),
+    ],
     netSection: () => {
       const ring = {
         load: force(stresses.endForce),

@@ -15,8 +15,10 @@ export type JointModeName =
   | 'bearing of the case, yield'
   | "bearing of the closure's threads"
   | "bearing of the closure's threads, yield"
+  | 'bearing of the bolts, yield'
   | 'tear-out of the case end, planes from the hole edge'
   | 'tear-out of the case end, planes at 40°'
+  | 'tear-out of the closure, planes from the hole edge'
   | 'net section of the case'
   | 'net section of the case, yield'
   | "shear of the closure's threads"
@@ -65,6 +67,12 @@ export const modeRules: readonly ModeRule[] = /* @__PURE__ */ (() => [
   rule('hoop at the holes', 'hoop', 'hoopUltimate', hoop),
   rule('bolt shear, yield', 'boltShear', 'boltShearYield', boltShearStress.source),
   rule('bolt shear', 'boltShear', 'boltShear', boltShearStress.source),
+  rule(
+    'bearing of the bolts, yield',
+    'boltBearing',
+    'boltYield',
+    "Shigley's Mechanical Engineering Design, 9th ed., example 8-6, bearing in bolts",
+  ),
   rule('bolt bending with shear, yield', 'boltBending', 'boltYield', bending),
   rule('bolt bending with shear', 'boltBending', 'boltUltimate', bending),
   rule(
@@ -74,6 +82,12 @@ export const modeRules: readonly ModeRule[] = /* @__PURE__ */ (() => [
     bearingStress.source,
   ),
   rule("bearing of the closure's threads", 'closureBearing', 'closureBearing', bearingStress.source),
+  rule(
+    'tear-out of the closure, planes from the hole edge',
+    'closureTearOut',
+    'closureShear',
+    tearOutStress.source,
+  ),
   rule("shear of the closure's threads", 'threadShear', 'closureShear', internalThreadShearArea.source),
 ])();
 

@@ -33,6 +33,8 @@ export interface JointSi {
   readonly externalMajorMin: number;
   readonly internalPitchMax: number;
   readonly engagement: number;
+  /** From the holes in the closure to its inner face; two bolt diameters where left out. */
+  readonly closureEdgeDistance?: number | undefined;
   /** Arm that bends the bolts; zero for none. */
   readonly bendingArm: number;
   readonly preload: number;
@@ -57,10 +59,14 @@ export interface JointStressesSi {
   readonly boltShear: number;
   readonly caseBearing: number;
   readonly closureBearing: number;
+  /** Of the bolts themselves, on the thinner of what they bear on. */
+  readonly boltBearing: number;
   /** Planes from the edge of the hole. */
   readonly tearOut: number;
   /** Planes at 40°. */
   readonly tearOutLug: number;
+  /** Through the inner face of the closure, planes from the edge of the hole; infinite where nothing is left. */
+  readonly closureTearOut: number;
   readonly netSection: number;
   readonly netSectionConcentration: number;
   readonly threadShear: number;
@@ -91,6 +97,7 @@ export function jointStressesSi(joint: JointSi): JointStressesSi {
   const boltLoad = equal * shareFactor;
   // Bearing is what yields to level the loads of misplaced holes: it takes the equal share. A share that is given counts.
   const bearingLoad = joint.shareFactor === undefined ? equal : boltLoad;
+  const thinner = Math.min(wall, joint.engagement);
   const boltShear = boltShearStress.si({ load: boltLoad, area: joint.shearArea });
   // Written out rather than spread: an object that is spread and added to takes microseconds to make.
   const tearOut = (planeAngle: number): number =>
@@ -111,8 +118,10 @@ export function jointStressesSi(joint: JointSi): JointStressesSi {
     boltShear,
     caseBearing: bearingStress.si({ load: bearingLoad, diameter, thickness: wall }),
     closureBearing: bearingStress.si({ load: bearingLoad, diameter, thickness: joint.engagement }),
+    boltBearing: bearingStress.si({ load: bearingLoad, diameter, thickness: thinner }),
     tearOut: tearOut(0),
     tearOutLug: tearOut(lugAngle),
+    closureTearOut: throughClosure(joint, boltLoad),
     netSection: netTension(joint, endForce),
     netSectionConcentration: holeStressConcentration.si({
       holeDiameter,
@@ -125,6 +134,19 @@ export function jointStressesSi(joint: JointSi): JointStressesSi {
     longitudinal: lameLongitudinalStress.si({ pressure, insideRadius, outsideRadius }),
     hoopFraction,
   };
+}
+
+// The bolts push towards the pressure, and the metal between the tapped holes and the inner face holds them.
+function throughClosure(joint: JointSi, load: number): number {
+  const { boltDiameter, engagement, closureEdgeDistance = 2 * boltDiameter } = joint;
+  if (closureEdgeDistance <= boltDiameter / 2) return Number.POSITIVE_INFINITY;
+  return tearOutStress.si({
+    load,
+    edgeDistance: closureEdgeDistance,
+    holeDiameter: boltDiameter,
+    thickness: engagement,
+    planeAngle: 0,
+  });
 }
 
 // The row nearest the pressure sees the whole load; the zigzag to the next row may leave less of the wall. Holes that leave

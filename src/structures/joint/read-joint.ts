@@ -170,6 +170,12 @@ export function readBolts(joint: RadialBoltJoint, parts: PartsSi): BoltsSi {
       `no more than the metal of the closure (${mm(parts.closureThickness)}) is expected`,
     );
   const rows = joint.rows ?? 1;
+  if (parts.closureEdgeDistance !== undefined && parts.closureEdgeDistance <= major / 2)
+    throw refused(
+      'closureEdgeDistance',
+      joint.closureEdgeDistance,
+      `more than the radius of ${thread.name} (${mm(major / 2)}) is expected`,
+    );
   return {
     thread,
     count: joint.count,
@@ -252,6 +258,7 @@ export function jointSi(parts: PartsSi, bolts: BoltsSi, strengths: JointStrength
     externalMajorMin: thread.limits.externalMajorMin.si,
     internalPitchMax: thread.limits.internalPitchMax.si,
     engagement: bolts.engagement,
+    closureEdgeDistance: parts.closureEdgeDistance,
     // A clamped head holds the bolt upright at both ends of the gap; under a soft washer it is a cantilever that the
     // wall loads at its middle. Statics (common practice, no source).
     bendingArm: washer === 'soft' ? parts.gap + parts.wall / 2 : parts.gap / 2,
