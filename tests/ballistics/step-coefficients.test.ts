@@ -1,14 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 
-// The chamber's step writes the coefficients out as constants of its own file, where the engine folds them into the code;
-// they are those of the general integrator, whose order conditions are tested (tests/numerics/ode-tableaus.test.ts).
+// The chamber's step writes the coefficients out as constants of its own function, where the engine folds them into the
+// code; they are those of the general integrator, whose order conditions are tested (tests/numerics/ode-tableaus.test.ts).
 const coefficients = (file: string): Map<string, number> =>
   new Map(
-    [...readFileSync(file, 'utf8').matchAll(/^const ([A-Z]+\d*) = (-?[\d.]+);$/gm)].map(([, name, value]) => [
-      name,
-      Number(value),
-    ]),
+    [...readFileSync(file, 'utf8').matchAll(/^ *const ([A-Z]+\d*) = (-?[\d.]+);$/gm)].map(
+      ([, name, value]) => [name, Number(value)],
+    ),
   );
 
 test('the step of the chamber has the coefficients of the general integrator', () => {

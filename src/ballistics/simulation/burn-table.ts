@@ -101,18 +101,20 @@ function withKinks(table: DepthTable, landings: readonly number[]): DepthTable {
   };
 }
 
-/** Places in the array that {@link lookUp} fills; the others hold the interval it last looked into. */
-export const AREA = 0;
-export const AREA_SLOPE = 1;
-export const VOLUME = 2;
-const FROM = 3;
-const TO = 4;
-const PER_DEPTH = 5;
-const AREA_FROM = 6;
-const AREA_RISE = 7;
-const BOW = 8;
-const VOLUME_FROM = 9;
-const HEIGHT = 10;
+/** Places in the array that {@link lookUp} fills: what was asked for, then the interval it last looked into. */
+export enum Surface {
+  area,
+  areaSlope,
+  volume,
+  from,
+  to,
+  perDepth,
+  areaFrom,
+  areaRise,
+  bow,
+  volumeFrom,
+  height,
+}
 
 /** An array for {@link lookUp}; fill it with zeros when table or piece change. */
 export const lookUpArray = (): Float64Array => new Float64Array(11);
@@ -122,14 +124,15 @@ export const lookUpArray = (): Float64Array => new Float64Array(11);
  * goes on. Gives the interval, a good `hint` for the next call.
  */
 export function lookUp(table: BurnTable, piece: number, y: number, hint: number, out: Float64Array): number {
-  const k = y >= out[FROM] && y < out[TO] ? hint : moveTo(table, piece, y, hint, out);
-  const u = (y - out[FROM]) * out[PER_DEPTH];
-  const a0 = out[AREA_FROM];
-  const rise = out[AREA_RISE];
-  const b = out[BOW];
-  out[AREA] = a0 + u * (rise + 6 * b * (1 - u));
-  out[AREA_SLOPE] = (rise + 6 * b * (1 - 2 * u)) * out[PER_DEPTH];
-  out[VOLUME] = out[VOLUME_FROM] - out[HEIGHT] * u * (a0 + u * (0.5 * rise + b * (3 - 2 * u)));
+  const k = y >= out[Surface.from] && y < out[Surface.to] ? hint : moveTo(table, piece, y, hint, out);
+  const u = (y - out[Surface.from]) * out[Surface.perDepth];
+  const a0 = out[Surface.areaFrom];
+  const rise = out[Surface.areaRise];
+  const b = out[Surface.bow];
+  out[Surface.area] = a0 + u * (rise + 6 * b * (1 - u));
+  out[Surface.areaSlope] = (rise + 6 * b * (1 - 2 * u)) * out[Surface.perDepth];
+  out[Surface.volume] =
+    out[Surface.volumeFrom] - out[Surface.height] * u * (a0 + u * (0.5 * rise + b * (3 - 2 * u)));
   return k;
 }
 
@@ -147,13 +150,13 @@ function moveTo(
   while (k < last && y >= depth[k + 1]) k++;
   while (k > first && y < depth[k]) k--;
   const h = depth[k + 1] - depth[k];
-  out[FROM] = depth[k];
-  out[TO] = depth[k + 1];
-  out[HEIGHT] = h;
-  out[PER_DEPTH] = 1 / h;
-  out[AREA_FROM] = area[k];
-  out[AREA_RISE] = area[k + 1] - area[k];
-  out[BOW] = bow[k];
-  out[VOLUME_FROM] = volume[k];
+  out[Surface.from] = depth[k];
+  out[Surface.to] = depth[k + 1];
+  out[Surface.height] = h;
+  out[Surface.perDepth] = 1 / h;
+  out[Surface.areaFrom] = area[k];
+  out[Surface.areaRise] = area[k + 1] - area[k];
+  out[Surface.bow] = bow[k];
+  out[Surface.volumeFrom] = volume[k];
   return k;
 }

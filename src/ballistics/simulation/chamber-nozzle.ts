@@ -1,15 +1,7 @@
 // Mass flow and thrust of the nozzle at a chamber pressure.
 import { type IdealNozzle, idealNozzle, nozzleFlowSi } from '../../nozzle';
 import { machFromPressureRatioSi, massFlowParameterSi } from '../../thermo';
-import {
-  AMBIENT_LOSS,
-  CHOKED_ABOVE,
-  type ChamberWorkspace,
-  FLOW_FACTOR,
-  FULL_ABOVE,
-  THRUST_FACTOR,
-  VACUUM_COEFFICIENT,
-} from './chamber-workspace';
+import { type ChamberWorkspace, Constant } from './chamber-workspace';
 import type { MotorModel } from './motor-model';
 
 /** Changes the nozzle, and with it the pressure above which the throat is choked. */
@@ -18,11 +10,11 @@ export function setNozzle(m: MotorModel, w: ChamberWorkspace, nozzle: IdealNozzl
   const { constants: c } = w;
   const choked = m.ambientPressure / nozzle.unchokedAbove;
   // A throat that changes inside a step moves the bound; above the ratio of a plain hole every throat is choked.
-  c[CHOKED_ABOVE] = m.erosionRate === 0 ? choked : m.ambientPressure / nozzle.criticalPressureRatio;
-  c[FULL_ABOVE] = m.separation === 'none' ? choked : m.ambientPressure / nozzle.exitPressureRatio;
-  c[THRUST_FACTOR] = m.thrustEfficiency * m.dischargeCoefficient * Math.PI;
-  c[VACUUM_COEFFICIENT] = nozzle.vacuumThrustCoefficient;
-  c[AMBIENT_LOSS] = nozzle.expansionRatio * m.ambientPressure;
+  c[Constant.chokedAbove] = m.erosionRate === 0 ? choked : m.ambientPressure / nozzle.criticalPressureRatio;
+  c[Constant.fullAbove] = m.separation === 'none' ? choked : m.ambientPressure / nozzle.exitPressureRatio;
+  c[Constant.thrustFactor] = m.thrustEfficiency * m.dischargeCoefficient * Math.PI;
+  c[Constant.vacuumCoefficient] = nozzle.vacuumThrustCoefficient;
+  c[Constant.ambientLoss] = nozzle.expansionRatio * m.ambientPressure;
 }
 
 /**
@@ -33,8 +25,12 @@ export function setNozzle(m: MotorModel, w: ChamberWorkspace, nozzle: IdealNozzl
  */
 export function thrustAt(m: MotorModel, w: ChamberWorkspace, p: number, throat: number): number {
   const { constants: c } = w;
-  if (!(p > c[FULL_ABOVE])) return thrustBelowFull(m, w, p, throat);
-  const force = c[THRUST_FACTOR] * throat * throat * (c[VACUUM_COEFFICIENT] * p - c[AMBIENT_LOSS]);
+  if (!(p > c[Constant.fullAbove])) return thrustBelowFull(m, w, p, throat);
+  const force =
+    c[Constant.thrustFactor] *
+    throat *
+    throat *
+    (c[Constant.vacuumCoefficient] * p - c[Constant.ambientLoss]);
   return w.flowing && force > 0 ? force : 0;
 }
 
@@ -42,7 +38,7 @@ function thrustBelowFull(m: MotorModel, w: ChamberWorkspace, p: number, throat: 
   if (!w.flowing || p <= m.ambientPressure) return 0;
   const criterion = m.separation === 'none' ? 'summerfield' : m.separation;
   nozzleFlowSi(w.nozzle, m.ambientPressure / p, criterion, w.nozzleFlow);
-  return Math.max(0, w.constants[THRUST_FACTOR] * throat * throat * p * w.nozzleFlow[0]);
+  return Math.max(0, w.constants[Constant.thrustFactor] * throat * throat * p * w.nozzleFlow[0]);
 }
 
 /** Brings the nozzle's expansion ratio up to date where its throat changes. */
@@ -54,8 +50,8 @@ export function updateNozzle(m: MotorModel, w: ChamberWorkspace, throat: number)
 /** Mass flow through the nozzle [kg/s]. */
 export function nozzleMassFlow(m: MotorModel, w: ChamberWorkspace, p: number, throat: number): number {
   if (!w.flowing) return 0;
-  const choked = w.constants[FLOW_FACTOR] * p * throat * throat;
-  if (p > w.constants[CHOKED_ABOVE]) return choked;
+  const choked = w.constants[Constant.flowFactor] * p * throat * throat;
+  if (p > w.constants[Constant.chokedAbove]) return choked;
   if (p <= m.ambientPressure) return 0;
   const mach = machFromPressureRatioSi(m.ambientPressure / p, m.gamma);
   return choked * Math.min(1, unchokedShare(m, w, mach, throat));
@@ -81,7 +77,7 @@ export function massFlowSlopes(
 ): void {
   out[0] = flow / p;
   out[1] = (2 * flow) / throat;
-  if (!w.flowing || p > w.constants[CHOKED_ABOVE] || p <= m.ambientPressure) return;
+  if (!w.flowing || p > w.constants[Constant.chokedAbove] || p <= m.ambientPressure) return;
   const mach = machFromPressureRatioSi(m.ambientPressure / p, m.gamma);
   if (unchokedShare(m, w, mach, throat) >= 1) return;
   // dM/dp of the isentropic relation in the mass flow parameter: steep where pressure is close to ambient.

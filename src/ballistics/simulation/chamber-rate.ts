@@ -30,12 +30,14 @@ export function rateOfLaw(law: LawKernel, lnP: number, out: Float64Array): numbe
 }
 
 /** Places in the anchor: one over its pressure, the pressures between which it serves, exponent, rate, the series. */
-const PER_PRESSURE = 0;
-const LOW = 1;
-const HIGH = 2;
-const EXPONENT = 3;
-const RATE = 4;
-const SERIES = 5;
+enum Anchor {
+  perPressure,
+  low,
+  high,
+  exponent,
+  rate,
+  series,
+}
 const seriesTerms = 8;
 
 // |δ| below 1/64: the first term left out is below 1e-16 for every exponent from −1 to 1.
@@ -49,16 +51,16 @@ const anchorReach = 1 / 64;
 export function rateAt(m: MotorModel, w: ChamberWorkspace): void {
   const { anchor: a, rate } = w;
   const p = w.point[1];
-  if (p > a[LOW] && p < a[HIGH]) {
-    const d = p * a[PER_PRESSURE] - 1;
+  if (p > a[Anchor.low] && p < a[Anchor.high]) {
+    const d = p * a[Anchor.perPressure] - 1;
     // Estrin's order: the parts do not wait for each other.
     const d2 = d * d;
     const d4 = d2 * d2;
     const low = 1 + a[5] * d + (a[6] + a[7] * d) * d2;
     const high = a[8] + a[9] * d + (a[10] + a[11] * d) * d2 + a[12] * d4;
-    const r = a[RATE] * (low + high * d4);
+    const r = a[Anchor.rate] * (low + high * d4);
     rate[0] = r;
-    rate[1] = a[EXPONENT] * r;
+    rate[1] = a[Anchor.exponent] * r;
     return;
   }
   rateOfLaw(m.law, Math.log(p), rate);
@@ -69,10 +71,11 @@ export function anchorRate(m: MotorModel, w: ChamberWorkspace): void {
   const { anchor: a } = w;
   const p = w.point[1];
   // The middle of the reach serves the stages on either side.
-  if (p > a[LOW] && p < a[HIGH] && Math.abs(p * a[PER_PRESSURE] - 1) < 0.5 * anchorReach) return;
+  if (p > a[Anchor.low] && p < a[Anchor.high] && Math.abs(p * a[Anchor.perPressure] - 1) < 0.5 * anchorReach)
+    return;
   const band = rateOfLaw(m.law, Math.log(p), w.rate);
   if (band >= 0) dropAnchor(m, w, band);
-  else a[HIGH] = 0;
+  else a[Anchor.high] = 0;
 }
 
 /** Makes the point, where `w.rate` has just been worked out, the anchor. */
@@ -80,21 +83,22 @@ function dropAnchor(m: MotorModel, w: ChamberWorkspace, band: number): void {
   const { anchor: a } = w;
   const p = w.point[1];
   const { lnBoundaries, exponents } = m.law;
-  a[PER_PRESSURE] = 1 / p;
-  a[LOW] = p * (1 - anchorReach);
-  a[HIGH] = p * (1 + anchorReach);
-  a[RATE] = w.rate[0];
+  a[Anchor.perPressure] = 1 / p;
+  a[Anchor.low] = p * (1 - anchorReach);
+  a[Anchor.high] = p * (1 + anchorReach);
+  a[Anchor.rate] = w.rate[0];
   if (lnBoundaries.length > 0) {
-    if (band > 0) a[LOW] = Math.max(a[LOW], Math.exp(lnBoundaries[band - 1] + joinHalfWidth));
-    if (band < lnBoundaries.length) a[HIGH] = Math.min(a[HIGH], Math.exp(lnBoundaries[band] - joinHalfWidth));
+    if (band > 0) a[Anchor.low] = Math.max(a[Anchor.low], Math.exp(lnBoundaries[band - 1] + joinHalfWidth));
+    if (band < lnBoundaries.length)
+      a[Anchor.high] = Math.min(a[Anchor.high], Math.exp(lnBoundaries[band] - joinHalfWidth));
   }
   const n = exponents[band];
-  if (a[EXPONENT] === n && a[SERIES] === n) return;
-  a[EXPONENT] = n;
+  if (a[Anchor.exponent] === n && a[Anchor.series] === n) return;
+  a[Anchor.exponent] = n;
   let coefficient = 1;
   for (let k = 0; k < seriesTerms; k++) {
     coefficient *= (n - k) / (k + 1);
-    a[SERIES + k] = coefficient;
+    a[Anchor.series + k] = coefficient;
   }
 }
 

@@ -1,17 +1,9 @@
 // The equations of the chamber: slopes of pressure, burned depth and throat radius, and their Jacobian.
 import { idealNozzle } from '../../nozzle';
-import { AREA, AREA_SLOPE, lookUp, VOLUME } from './burn-table';
+import { lookUp, Surface } from './burn-table';
 import { massFlowSlopes, nozzleMassFlow, setNozzle } from './chamber-nozzle';
 import { erosiveRate, rateAt } from './chamber-rate';
-import {
-  CHAMBER_VOLUME,
-  CHOKED_ABOVE,
-  type ChamberWorkspace,
-  DENSITY,
-  FLOW_FACTOR,
-  GAS_ENERGY,
-  PER_GAS_ENERGY,
-} from './chamber-workspace';
+import { type ChamberWorkspace, Constant } from './chamber-workspace';
 import type { MotorModel } from './motor-model';
 
 /** Brings the workspace to the start of a run, so that it does not depend on the run before. */
@@ -19,11 +11,11 @@ export function beginRun(m: MotorModel, w: ChamberWorkspace): void {
   w.anchor.fill(0);
   w.surface.fill(0);
   const { constants: c } = w;
-  c[DENSITY] = m.density;
-  c[GAS_ENERGY] = m.gasEnergy;
-  c[PER_GAS_ENERGY] = 1 / m.gasEnergy;
-  c[CHAMBER_VOLUME] = m.chamberVolume;
-  c[FLOW_FACTOR] = (m.dischargeCoefficient * Math.PI) / m.characteristicVelocity;
+  c[Constant.density] = m.density;
+  c[Constant.gasEnergy] = m.gasEnergy;
+  c[Constant.perGasEnergy] = 1 / m.gasEnergy;
+  c[Constant.chamberVolume] = m.chamberVolume;
+  c[Constant.flowFactor] = (m.dischargeCoefficient * Math.PI) / m.characteristicVelocity;
   setNozzle(m, w, idealNozzle(m.gamma, Math.max(1, m.exitArea / (Math.PI * m.throatRadius ** 2))));
 }
 
@@ -45,15 +37,15 @@ export function chamberSlopes(m: MotorModel, w: ChamberWorkspace): void {
   const throat = point[3];
   w.interval = lookUp(m.table, w.piece, point[2], w.interval, surface);
   // Kept short, so that it is compiled into the step: what happens seldom stands apart.
-  if (w.plain && p > c[CHOKED_ABOVE]) {
-    let made = -c[FLOW_FACTOR] * p * throat * throat;
+  if (w.plain && p > c[Constant.chokedAbove]) {
+    let made = -c[Constant.flowFactor] * p * throat * throat;
     let depthRate = 0;
     if (w.burning) {
       rateAt(m, w);
       depthRate = w.rate[0];
-      made += (c[DENSITY] - p * c[PER_GAS_ENERGY]) * surface[AREA] * depthRate;
+      made += (c[Constant.density] - p * c[Constant.perGasEnergy]) * surface[Surface.area] * depthRate;
     }
-    slope[0] = (c[GAS_ENERGY] * made) / (c[CHAMBER_VOLUME] - surface[VOLUME]);
+    slope[0] = (c[Constant.gasEnergy] * made) / (c[Constant.chamberVolume] - surface[Surface.volume]);
     slope[1] = depthRate;
     slope[2] = 0;
   } else otherSlopes(m, w);
@@ -71,9 +63,9 @@ function otherSlopes(m: MotorModel, w: ChamberWorkspace): void {
     depthRate = rate[0];
     if (m.erosive !== undefined) depthRate = erosiveRate(m, m.erosive, w, depthRate, flow, p, point[2]);
     if (w.spreading) depthRate *= point[0] / m.flameSpread;
-    made += (c[DENSITY] - p * c[PER_GAS_ENERGY]) * surface[AREA] * depthRate;
+    made += (c[Constant.density] - p * c[Constant.perGasEnergy]) * surface[Surface.area] * depthRate;
   }
-  slope[0] = (c[GAS_ENERGY] * made) / (c[CHAMBER_VOLUME] - surface[VOLUME]);
+  slope[0] = (c[Constant.gasEnergy] * made) / (c[Constant.chamberVolume] - surface[Surface.volume]);
   slope[1] = depthRate;
   slope[2] = w.eroding ? erosionSpeed(m, p) : 0;
 }
@@ -89,9 +81,9 @@ export function chamberJacobian(m: MotorModel, w: ChamberWorkspace): void {
   const y = point[2];
   const throat = point[3];
   const { jacobian: j, slope, surface, rate } = w;
-  const area = surface[AREA];
-  const areaSlope = surface[AREA_SLOPE];
-  const free = m.chamberVolume - surface[VOLUME];
+  const area = surface[Surface.area];
+  const areaSlope = surface[Surface.areaSlope];
+  const free = m.chamberVolume - surface[Surface.volume];
   const scale = m.gasEnergy / free;
   const slopeP = slope[0];
   const depthRate = slope[1];

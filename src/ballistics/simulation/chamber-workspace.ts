@@ -39,17 +39,19 @@ export interface ChamberWorkspace {
   plain: boolean;
 }
 
-/** Places among the constants. */
-export const DENSITY = 0;
-export const GAS_ENERGY = 1;
-export const PER_GAS_ENERGY = 2;
-export const CHAMBER_VOLUME = 3;
-export const FLOW_FACTOR = 4;
-export const CHOKED_ABOVE = 5;
-export const FULL_ABOVE = 6;
-export const THRUST_FACTOR = 7;
-export const VACUUM_COEFFICIENT = 8;
-export const AMBIENT_LOSS = 9;
+/** Places among the constants: an enum, whose numbers bundlers write out where they are used. */
+export enum Constant {
+  density,
+  gasEnergy,
+  perGasEnergy,
+  chamberVolume,
+  flowFactor,
+  chokedAbove,
+  fullAbove,
+  thrustFactor,
+  vacuumCoefficient,
+  ambientLoss,
+}
 
 /** Arrays for a run; one of them serves any number of runs, one after another. */
 export function chamberWorkspace(): ChamberWorkspace {

@@ -4,7 +4,7 @@ import { updateNozzle } from './chamber-nozzle';
 import { anchorRate } from './chamber-rate';
 import { beginRun, chamberJacobian, chamberSlopes } from './chamber-slopes';
 import { attemptStep, inside } from './chamber-step';
-import { CHOKED_ABOVE, type ChamberWorkspace } from './chamber-workspace';
+import { type ChamberWorkspace, Constant } from './chamber-workspace';
 import type { MotorModel, RunEnd } from './motor-model';
 import { addStep, type RunRecorder, topInside } from './run-record';
 import { clearResult, type RunResult } from './run-result';
@@ -159,7 +159,7 @@ function errorOf(m: MotorModel, w: ChamberWorkspace): number {
   const y = start[3];
   // Close to ambient the flow goes with the root of the difference: that is what must be right there.
   const top = Math.max(p, next[0]);
-  const scale = top > w.constants[CHOKED_ABOVE] ? top : Math.max(top - m.ambientPressure, 1e-5 * top);
+  const scale = top > w.constants[Constant.chokedAbove] ? top : Math.max(top - m.ambientPressure, 1e-5 * top);
   const pressure = Math.abs(error[0]) / (m.tolerance * scale);
   const depth = Math.abs(error[1]) / (m.tolerance * Math.max(y, 0.1 * m.table.burnout));
   const radius = Math.abs(error[2]) / (m.tolerance * next[2]);

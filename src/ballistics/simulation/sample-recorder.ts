@@ -1,4 +1,4 @@
-import { AREA, lookUp, lookUpArray, VOLUME } from './burn-table';
+import { lookUp, lookUpArray, Surface } from './burn-table';
 import { nozzleMassFlow, thrustAt, updateNozzle } from './chamber-nozzle';
 import { litShare } from './chamber-slopes';
 import type { ChamberWorkspace } from './chamber-workspace';
@@ -60,8 +60,8 @@ export function sampleRecorder(perStep: number): RunRecorder & { samples(): RunS
     rows[at + 3] = throat;
     rows[at + 4] = thrustAt(m, w, p, throat);
     rows[at + 5] = nozzleMassFlow(m, w, p, throat);
-    rows[at + 6] = Math.max(0, surface[AREA]) * litShare(m, w, t);
-    rows[at + 7] = Math.max(0, surface[VOLUME]);
+    rows[at + 6] = Math.max(0, surface[Surface.area]) * litShare(m, w, t);
+    rows[at + 7] = Math.max(0, surface[Surface.volume]);
     count++;
   };
   const column = (j: number): Float64Array =>
