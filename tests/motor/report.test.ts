@@ -225,3 +225,45 @@ describe('what a report holds', () => {
     );
   });
 });
+
+describe('what a page of a review says first', () => {
+  const page = written('html');
+  const part = (id: string) => json.sections.find((section) => section.id === id);
+
+  test('the answer, then what the firing adds, each with its own verdict', () => {
+    const lines = [...page.matchAll(/<p class="headline (\w+)">([^<]*)</g)].map(([, verdict, says]) => ({
+      verdict,
+      says: unescaped(says),
+    }));
+    expect(lines.map(({ verdict }) => verdict)).toEqual(['holds', 'fails']);
+    expect(lines[1].says).toContain('speak against using this hardware again');
+    expect(lines.map(({ says }) => says).join(' ')).toBe(json.headline);
+  });
+
+  test('the tiles hold what the firing reached, judged against MEOP', () => {
+    expect(json.summary['reached when fired']).toMatchObject({
+      value: comparison.pressureSeen?.in('MPa'),
+      verdict: 'fails',
+    });
+    const against = comparison.reuse.facts.filter(({ speaks }) => speaks === 'against');
+    expect(json.summary['facts against using it again'].value).toBe(against.length);
+  });
+
+  test('as many cautions and assumptions as the page lists', () => {
+    const { cautions = [], remarks = [] } = part('cautions') ?? {};
+    expect(part('glance')?.lead[0]).toMatch(
+      new RegExp(`^${cautions.length} cautions and ${remarks.length} assumptions`),
+    );
+  });
+
+  test('the numbered sources of a mode are those of its margin', () => {
+    const [modes, sources] = part('sources')?.tables ?? [];
+    const byNumber = new Map(sources?.rows.map((row) => [row.number.text, row.source.text]));
+    for (const row of modes?.rows ?? []) {
+      const name = row['part and mode'].text.replace(/^head and aft /, 'head ');
+      const margin = reviewed.margins.find(({ part: of, mode }) => `${of}: ${mode}` === name);
+      const found = row.sources.text.split(', ').map((number) => byNumber.get(number));
+      expect(found.join('; '), name).toBe(margin?.source);
+    }
+  });
+});

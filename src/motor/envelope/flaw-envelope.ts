@@ -27,6 +27,8 @@ export interface EnvelopeRow extends FailureStep {
 
 /** How large flaws may be before each mode gives way, without factors of safety. */
 export interface FlawEnvelope {
+  /** Of the motor. */
+  readonly name: string;
   /** Peak pressure above ambient without any further flaw: that of the worst case, with the allowance. */
   readonly soundPeak: Quantity<'gauge pressure'>;
   /** The mode that gives way to the least flaw first. */
@@ -88,6 +90,7 @@ export function flawEnvelope(input: MotorInput): FlawEnvelope {
   }));
   const area = (si: number): Quantity<'area'> => fromSiValue(si, 'area', unitOf('cm^2'));
   const found = {
+    name: motor.name,
     soundPeak,
     rows,
     curves: families.map(({ family, peaks }) => ({

@@ -141,11 +141,15 @@ export function comparisonContent(found: MotorComparison): ReportContent {
         : flaw === undefined
           ? 'No constant of the model explains the firing'
           : `The firing shows up to ${flaw.greatestExcess} more burning area than the sound grain has, as a flaw does`;
+  const verdict = reuse.facts.some(({ speaks }) => speaks === 'against') ? 'close' : 'holds';
   return {
     title: measured.record.title ?? predicted.title ?? 'Firing',
     kind: 'recorded firing beside its prediction',
-    headline: `${asks}; ${reuse.says}.`,
-    verdict: reuse.facts.some(({ speaks }) => speaks === 'against') ? 'close' : 'holds',
+    headline: [
+      { says: `${asks}.`, verdict: lesson.length > 0 ? 'close' : 'holds' },
+      { says: `${capital(reuse.says)}.`, verdict },
+    ],
+    verdict,
     keyFigures: [
       ...(pressureSeen === undefined ? [] : [['pressure the hardware saw', shown(pressureSeen)] as const]),
       ...(measured.totalImpulse === undefined

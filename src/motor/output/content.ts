@@ -55,12 +55,25 @@ export interface ReportSection {
   readonly remarks: readonly string[];
 }
 
+/** A sentence of the headline, with how it judges. */
+export interface HeadLine {
+  readonly says: string;
+  readonly verdict: Verdict;
+}
+
+/** A headline of one sentence. */
+export const said = (says: string, verdict: Verdict = 'holds'): readonly HeadLine[] => [{ says, verdict }];
+
+/** The headline as one text. */
+export const headlineText = ({ headline }: ReportContent): string =>
+  headline.map(({ says }) => says).join(' ');
+
 /** A whole report. */
 export interface ReportContent {
   readonly title: string;
   readonly kind: string;
-  /** The one sentence that someone in a hurry reads. */
-  readonly headline: string;
+  /** What someone in a hurry reads: the answer, then what a recorded firing adds to it. */
+  readonly headline: readonly HeadLine[];
   readonly verdict: Verdict;
   /** The numbers that the job turns on. */
   readonly keyFigures: readonly (readonly [name: string, shown: Shown])[];

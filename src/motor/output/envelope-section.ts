@@ -1,5 +1,5 @@
 import type { FlawEnvelope } from '../envelope/flaw-envelope';
-import { type ReportContent, type ReportSection, section, shown, words } from './content';
+import { type ReportContent, type ReportSection, said, section, shown, words } from './content';
 import { plotFlawEnvelope } from './plot-flaw-envelope';
 import { named, withTwins } from './twin-rows';
 
@@ -66,13 +66,15 @@ export function envelopeSection(envelope: FlawEnvelope): readonly ReportSection[
 export function envelopeContent(envelope: FlawEnvelope): ReportContent {
   const [first] = envelope.rows;
   return {
-    title: 'Flaw envelope',
+    title: envelope.name,
     kind: 'flaws that a motor survives',
     headline:
       first === undefined
-        ? 'No mode could be judged.'
-        : `The mode that gives way to the least flaw is ${first.part}, ${first.mode}, at ${first.reachedAt}.`,
-    verdict: 'holds',
+        ? said('No mode could be judged.', 'fails')
+        : said(
+            `The first to give way is ${first.part}, ${first.mode}, at ${first.reachedAt}: ${first.limits.map(({ kind, says }) => `${kind}: ${says}`).join('; ')}.`,
+          ),
+    verdict: first === undefined ? 'fails' : 'holds',
     keyFigures: [['peak without the flaw', shown(envelope.soundPeak)]],
     sections: envelopeSection(envelope),
   };

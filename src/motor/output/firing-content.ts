@@ -1,5 +1,5 @@
 import type { Firing, ReducedFiring } from '../../firing';
-import { type ReportContent, section, shown, words } from './content';
+import { type ReportContent, said, section, shown, words } from './content';
 import { simulatedSummary, summaryTable } from './firing-section';
 import { type Beside, measuredSection } from './measured-section';
 import { plotFiring } from './plot-firing';
@@ -10,13 +10,15 @@ export function firingContent(firing: Firing): ReportContent {
   return {
     title: firing.title ?? 'Firing',
     kind: `${firing.origin} firing`,
-    headline: `${summary.designation ?? 'A firing'}: ${[
-      summary.totalImpulse && `total impulse ${summary.totalImpulse}`,
-      summary.peakPressure && `peak pressure ${summary.peakPressure}`,
-      summary.peakThrust && `peak thrust ${summary.peakThrust}`,
-    ]
-      .filter((part) => part !== undefined)
-      .join(', ')}.`,
+    headline: said(
+      `${summary.designation ?? 'A firing'}: ${[
+        summary.totalImpulse && `total impulse ${summary.totalImpulse}`,
+        summary.peakPressure && `peak pressure ${summary.peakPressure}`,
+        summary.peakThrust && `peak thrust ${summary.peakThrust}`,
+      ]
+        .filter((part) => part !== undefined)
+        .join(', ')}.`,
+    ),
     verdict: 'holds',
     keyFigures: [
       ...(summary.peakPressure === undefined
@@ -55,14 +57,16 @@ export function reducedContent(reduced: ReducedFiring, beside: Beside = {}): Rep
     kind: 'recorded firing, reduced',
     headline:
       status === 'no result'
-        ? 'The record gives no result.'
-        : `${[
-            motorClass && `class ${motorClass.letter}`,
-            totalImpulse && `total impulse ${totalImpulse.value}`,
-            peakPressure && `peak pressure ${peakPressure.value}`,
-          ]
-            .filter((part) => part !== undefined)
-            .join(', ')}.`,
+        ? said('The record gives no result.', 'fails')
+        : said(
+            `${[
+              motorClass && `Class ${motorClass.letter}`,
+              totalImpulse && `total impulse ${totalImpulse.value}`,
+              peakPressure && `peak pressure ${peakPressure.value}`,
+            ]
+              .filter((part) => part !== undefined)
+              .join(', ')}.`,
+          ),
     verdict: status === 'no result' ? 'fails' : 'holds',
     keyFigures: [
       ...(motorClass === undefined ? [] : [['class', words(motorClass.letter)] as const]),

@@ -1,6 +1,7 @@
 import { formatNumber } from '../../units';
 import type { MotorComparison } from '../compare/comparison';
 import type { Review, ReviewPart } from '../review/review-result';
+import { twinLines } from '../twin-lines';
 import { type ReportSection, type Shown, section, signed, type Verdict, words } from './content';
 
 /** What a recorded firing adds to the verdict on the motor. */
@@ -51,7 +52,7 @@ export function glanceSection(review: Review, comparison?: MotorComparison): rea
     id: 'glance',
     title: 'At a glance',
     lead: [
-      `${cautions.length} cautions and ${assumptions.length} assumptions stand behind this: read them before relying on it.`,
+      `${twinLines(cautions).length} cautions and ${assumptions.length} assumptions stand behind this: read them before relying on it.`,
     ],
     tables: [
       {

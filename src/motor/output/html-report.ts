@@ -1,4 +1,11 @@
-import type { ReportContent, ReportFigure, ReportSection, ReportTable, Shown } from './content';
+import {
+  type ReportContent,
+  type ReportFigure,
+  type ReportSection,
+  type ReportTable,
+  type Shown,
+  unknown,
+} from './content';
 import type { Drawings } from './drawings';
 import { pageStyle } from './page-style';
 import { cellText } from './text-report';
@@ -9,7 +16,7 @@ import { usualCautions } from './usual-cautions';
  * where drawings are given.
  */
 export function htmlReport(content: ReportContent, drawings: Drawings = {}): string {
-  const { title, kind, headline, verdict, keyFigures, sections } = content;
+  const { title, kind, headline, keyFigures, sections } = content;
   const links = [...sections, { id: 'before-firing', title: 'Before anything is fired' }];
   return `<!doctype html>
 <html lang="en">
@@ -26,7 +33,7 @@ export function htmlReport(content: ReportContent, drawings: Drawings = {}): str
 <div class="name">
 <p class="kind">${escaped(kind)}</p>
 <h1>${escaped(title)}</h1>
-<p class="headline ${verdict}">${escaped(headline)}</p>
+${headline.map(({ says, verdict }) => `<p class="headline ${verdict}">${escaped(says)}</p>`).join('\n')}
 </div>
 ${keyFigures.length === 0 ? '' : `<dl class="key">${keyFigures.map(([name, shown]) => `<div><dt>${escaped(name)}</dt><dd${classOf(shown)}>${escaped(cellText(shown))}</dd></div>`).join('')}</dl>`}
 </header>
@@ -47,11 +54,17 @@ ${list('', usualCautions)}
 
 function htmlSection(part: ReportSection, drawings: Drawings): string {
   const { id, title, lead, tables, figures, cautions, remarks } = part;
+  const drawn = figures.map((figure) => htmlFigure(figure, drawings));
+  const made = tables.map((table) => htmlTable(table));
+  // On paper a plot and the numbers that go with it stand side by side.
+  const beside = figures.length === 1 && drawn[0] !== '' && tables[0] !== undefined && isFacts(tables[0]);
+  const matter = beside
+    ? [`<div class="beside">${drawn[0]}\n${made[0]}</div>`, ...made.slice(1)]
+    : [...drawn, ...made];
   return `<section id="${id}" aria-labelledby="${id}-title">
 <h2 id="${id}-title">${escaped(title)}</h2>
 ${lead.map((text) => `<p>${escaped(text)}</p>`).join('\n')}
-${figures.map((figure) => htmlFigure(figure, drawings)).join('\n')}
-${tables.map((table) => htmlTable(table)).join('\n')}
+${matter.join('\n')}
 ${list(' class="cautions" aria-label="Cautions"', cautions)}
 ${list(' class="remarks"', remarks)}
 </section>`;
@@ -75,17 +88,23 @@ export function htmlTable({ name, columns, rows }: ReportTable): string {
     const cells = columns.map((column, j) => htmlCell(row[j], j, column.name, columns[j].numeric === true));
     return `<tr role="row">${cells.join('')}</tr>`;
   });
-  const stacks = columns.length > 2;
-  return `<table role="table"${stacks ? ' class="stack"' : ' class="facts"'}>
+  const look = columns.length > 2 ? ' class="stack"' : isFacts({ columns }) ? ' class="facts"' : '';
+  return `<table role="table"${look}>
 <caption>${escaped(name)}</caption>
 <thead role="rowgroup"><tr role="row">${head.join('')}</tr></thead>
 <tbody role="rowgroup">${body.join('\n')}</tbody>
 </table>`;
 }
 
+/** Names with a number each, which need no more than half of the page. */
+const isFacts = ({ columns }: Pick<ReportTable, 'columns'>): boolean =>
+  columns.length === 2 && columns[1].numeric === true;
+
 function htmlCell(cell: Shown | undefined, j: number, column: string, isNumeric: boolean): string {
   if (j === 0) return `<th scope="row" role="rowheader">${escaped(cellText(cell))}</th>`;
-  const classes = [isNumeric ? 'n' : '', cell?.verdict ?? ''].filter((name) => name !== '').join(' ');
+  const classes = [isNumeric ? 'n' : '', cell?.verdict ?? '', cell?.text === unknown.text ? 'unknown' : '']
+    .filter((name) => name !== '')
+    .join(' ');
   const label = ` data-label="${escaped(column)}"`;
   return `<td role="cell"${classes === '' ? '' : ` class="${classes}"`}${label}>${escaped(cellText(cell))}</td>`;
 }

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import type { ReportContent, Shown } from './content';
+import { headlineText, type ReportContent, type Shown } from './content';
 import { usualCautions } from './usual-cautions';
 
 const cell = () =>
@@ -53,7 +53,7 @@ export function reportJson(content: ReportContent): ReportJson {
     version: 1,
     title: content.title,
     kind: content.kind,
-    headline: content.headline,
+    headline: headlineText(content),
     verdict: content.verdict,
     summary: Object.fromEntries(content.keyFigures.map(([name, shown]) => [name, plain(shown)])),
     sections: content.sections.map(({ id, title, lead, tables, cautions, remarks }) => ({

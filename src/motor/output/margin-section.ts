@@ -1,4 +1,5 @@
 import type { Review } from '../review/review-result';
+import { twinLines } from '../twin-lines';
 import {
   figure,
   type ReportSection,
@@ -70,10 +71,12 @@ export function failureSection({ failureOrder, joints }: Review): readonly Repor
   const steps = withTwins(
     failureOrder.map((one) => ({ ...named(one), cells: [shown(one.reachedAt), figure(one.timesMeop, 3)] })),
   );
-  const orders = Object.entries(joints).map(([end, joint]) =>
-    joint.bearingFirst
-      ? `The ${end} joint stretches its holes before anything lets go, as it should.`
-      : `Something of the ${end} joint lets go before its holes stretch: not the preferred order.`,
+  const orders = twinLines(
+    Object.entries(joints).map(([end, joint]) =>
+      joint.bearingFirst
+        ? `${end} joint: the holes stretch before anything lets go, as they should`
+        : `${end} joint: something lets go before the holes stretch, which is not the preferred order`,
+    ),
   );
   const rest = steps.length > mostSteps ? ' The first of them; the others stand with the margins.' : '';
   return section({
@@ -97,10 +100,18 @@ export function failureSection({ failureOrder, joints }: Review): readonly Repor
   });
 }
 
-/** Where each mode's number comes from. */
+/** Where each mode's number comes from: what several modes share is written once, and numbered. */
 export function sourceSection({ margins }: Review): readonly ReportSection[] {
+  const sources: string[] = [];
+  const numbered = (source: string): number => {
+    if (!sources.includes(source)) sources.push(source);
+    return sources.indexOf(source) + 1;
+  };
   const rows = withTwins(
-    margins.map((one) => ({ ...named(one), cells: [words(one.formulas.join(', ')), words(one.source)] })),
+    margins.map((one) => ({
+      ...named(one),
+      cells: [words(one.formulas.join(', ')), words(one.source.split('; ').map(numbered).join(', '))],
+    })),
   );
   return section({
     id: 'sources',
@@ -109,8 +120,13 @@ export function sourceSection({ margins }: Review): readonly ReportSection[] {
       {
         name: 'Formulas and sources',
         prose: true,
-        columns: [{ name: 'part and mode' }, { name: 'formulas' }, { name: 'source' }],
+        columns: [{ name: 'part and mode' }, { name: 'formulas' }, { name: 'sources' }],
         rows: rows.map(({ part, mode, cells }) => [words(`${part}: ${mode}`), ...cells]),
+      },
+      {
+        name: 'The sources by number',
+        columns: [{ name: 'number' }, { name: 'source' }],
+        rows: sources.map((source, i) => [words(String(i + 1)), words(source)]),
       },
     ],
   });

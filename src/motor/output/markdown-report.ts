@@ -6,7 +6,7 @@ import { usualCautions } from './usual-cautions';
 export function markdownReport(content: ReportContent): string {
   const parts = [
     `# ${escaped(`${content.title}: ${content.kind}`)}`,
-    escaped(content.headline),
+    ...content.headline.map(({ says }) => escaped(says)),
     list(content.keyFigures.map(([name, { text }]) => `${escaped(name)}: **${escaped(text)}**`)),
     ...content.sections.flatMap(({ title, lead, tables, cautions, remarks }) => [
       `## ${escaped(title)}`,

@@ -31,7 +31,7 @@ table { width: 100%; border-collapse: collapse; margin: 1rem 0; font-size: .9375
 caption { text-align: left; font-weight: 600; padding: 0 0 .25rem; }
 th, td { text-align: left; vertical-align: top; padding: .35rem .75rem .35rem 0; border-bottom: 1px solid var(--line); overflow-wrap: break-word; }
 thead th { color: var(--quiet); font-weight: 500; font-size: .8125rem; border-bottom-color: var(--quiet); vertical-align: bottom; }
-tbody th { font-weight: 500; } .n { text-align: right; padding-right: 0; padding-left: .75rem; } td.n { white-space: nowrap; } .n + td:not(.n), .n + th:not(.n) { padding-left: 1rem; } table.facts { max-width: 32rem; }
+tbody th { font-weight: 500; } .n { text-align: right; padding-right: 0; padding-left: .75rem; } td.n { white-space: nowrap; } .n + td:not(.n), .n + th:not(.n) { padding-left: 1rem; } table.facts { max-width: 32rem; } table:not(.facts, .stack) td { width: 1%; white-space: nowrap; } #sources table:not(.stack) th:first-child { width: 4.5rem; } #sources table:not(.stack) td { width: auto; white-space: normal; } #sources .stack td:last-child { white-space: nowrap; }
 .fails { color: var(--fails); font-weight: 600; } .close { color: var(--close); font-weight: 600; } .holds { color: var(--holds); }
 figure { margin: 1.2rem 0; break-inside: avoid; } figure svg { display: block; width: 100%; height: auto; } .narrow { display: none; }
 figcaption { color: var(--quiet); font-size: .875rem; margin-top: .3rem; max-width: 44rem; }
@@ -41,15 +41,16 @@ ul.remarks { padding-left: 1.1rem; color: var(--quiet); font-size: .875rem; } li
 footer { margin-top: 1.5rem; color: var(--quiet); font-size: .8125rem; }
 @media screen and (max-width: 40rem) {
   .sheet { padding: 1rem 1rem 2rem; } .wide { display: none; } .narrow { display: block; }
-  .key { grid-template-columns: repeat(2, 1fr); } .key div { padding-inline: .8rem; }
+  .key { grid-template-columns: repeat(2, 1fr); } .key div { padding: .4rem .8rem .45rem; } .key dd { font-size: 1.125rem; } .key div:last-child:nth-child(odd) { grid-column: 1 / -1; }
   table.stack, .stack caption, .stack tbody, .stack tr, .stack th, .stack td { display: block; } .stack thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
-  .stack tr { border-bottom: 1px solid var(--line); padding: .5rem 0; } .stack th, .stack td { border: 0; padding: .05rem 0; }
-  .stack tr .n + td:not(.n) { padding-left: 0; } .stack tbody th { font-weight: 600; padding-bottom: .15rem; }
-  .stack td { display: flex; justify-content: space-between; gap: 1rem; text-align: right; white-space: normal; } .stack td::before { content: attr(data-label); color: var(--quiet); text-align: left; font-weight: 400; flex: none; }
+  .stack tbody tr { display: flex; flex-wrap: wrap; column-gap: 1.5rem; border-bottom: 1px solid var(--line); padding: .45rem 0; } .stack th, .stack td { border: 0; padding: .05rem 0; }
+  .stack tr .n + td:not(.n) { padding-left: 0; } .stack tbody th { flex: 1 1 100%; font-weight: 600; padding-bottom: .1rem; }
+  .stack td { flex: 1 1 auto; min-width: calc(50% - .75rem); display: flex; justify-content: space-between; gap: 1rem; text-align: right; white-space: normal; }
+  table.stack td.unknown { display: none; } #glance tbody th { flex: 1 1 50%; } #glance td { min-width: 0; } #glance td:nth-child(2) { flex: 0 0 auto; } #glance td:nth-child(3) { flex: 1 1 100%; text-align: left; color: var(--quiet); } #glance .stack td::before { content: none; } .stack td::before { content: attr(data-label); color: var(--quiet); text-align: left; font-weight: 400; flex: none; }
 }
 @media print {
   @page { margin: 13mm 14mm; } :root { --paper: #fff; --raised: #fff; } html { font-size: 8.75pt; } body { font-size: 1rem; line-height: 1.4; } .sheet { max-width: none; padding: 0; } nav, .skip { display: none; }
   a { color: inherit; text-decoration: none; } section { margin-top: 1.4rem; } h1 { font-size: 20pt; }
-  table { margin: .6rem 0; } th, td { padding-block: .16rem; } section > p { break-inside: avoid; } ul.cautions li { border-left-width: 2pt; padding: .1rem .6rem; margin: .2rem 0; font-size: .9rem; } #sources table { font-size: .8rem; } thead { display: table-header-group; } tr, li { break-inside: avoid; } h2, caption, section > p { break-after: avoid; } .before { break-inside: avoid; }
-  figure { max-width: 130mm; margin: .6rem 0; } header, .before { border-width: 1.2pt; }
+  table { margin: .6rem 0; } th, td { padding-block: .16rem; } section > p { break-inside: avoid; } ul.cautions li { border-left-width: 2pt; padding: .1rem .6rem; margin: .2rem 0; font-size: .9rem; } #sources table { font-size: .8rem; } thead { display: table-header-group; } table:not(:has(tbody tr:nth-child(9))) { break-inside: avoid; } tr, li { break-inside: avoid; } h2, caption, section > p { break-after: avoid; } .before { break-inside: avoid; }
+  figure { max-width: 115mm; margin: .5rem 0; } .name { padding: .5rem .9rem .6rem; } .headline { max-width: none; margin-top: .3rem; } .key div { padding: .25rem .9rem .3rem; } .beside { display: grid; grid-template-columns: 100mm 1fr; column-gap: 7mm; align-items: start; break-inside: avoid; } header, .before { border-width: 1.2pt; }
 }`;

@@ -69,7 +69,7 @@ export function plotMargins(
             type: 'quantitative',
             title: null,
             scale: { domain: [least, last], nice: false },
-            axis: { orient: 'bottom', format: '+.1~f' },
+            axis: { orient: 'bottom', format: '+.1~f', grid: false }, // lines would strike through the names
           },
           color: {
             field: 'holds',
@@ -80,7 +80,7 @@ export function plotMargins(
         },
       },
       {
-        mark: { type: 'text', align: 'left', baseline: 'bottom' },
+        mark: { type: 'text', align: 'left', baseline: 'bottom', dx: 4 },
         encoding: { y, x: { value: 0 }, text: { field: 'label' } },
       },
       {

@@ -54,6 +54,7 @@ export function plotSpec(body: { readonly [key: string]: JsonValue }): PlotSpec 
     ...body,
     config: {
       font,
+      numberFormat: '~r', // as the tables: no commas between thousands
       view: { stroke: null },
       aria: false,
       axis: {

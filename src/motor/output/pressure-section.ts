@@ -7,6 +7,7 @@ import {
   type ReportContent,
   type ReportSection,
   type Shown,
+  said,
   section,
   shown,
   words,
@@ -73,10 +74,13 @@ export function pressureSection({ meop }: Pick<Review, 'meop'>): readonly Report
 /** What a report on MEOP alone says. */
 export function pressureContent(meop: Meop): ReportContent {
   const { pressure, basis, nominal, worstCase, percentile, cautions, assumptions } = meop;
+  const [strongest] = meop.sensitivity;
   return {
     title: nominal.firing.title ?? 'Motor',
     kind: 'maximum expected operating pressure',
-    headline: `MEOP is ${pressure}, by the ${basis}.`,
+    headline: said(
+      `MEOP is ${pressure}, by the ${basis}${strongest === undefined ? '' : `; ${strongest.input} drives the scatter most`}.`,
+    ),
     verdict: 'holds',
     keyFigures: [
       ['MEOP', shown(pressure)],

@@ -30,7 +30,12 @@ export function reviewContent(
   return {
     title: motor.name,
     kind: 'review of a static firing',
-    headline: [headline(review), ...(recorded === undefined ? [] : [recorded.says])].join(' '),
+    headline: [
+      { says: headline(review), verdict: overall(review) },
+      ...(recorded === undefined
+        ? []
+        : [{ says: recorded.says, verdict: recorded.speaksAgainst ? 'fails' : 'holds' } as const]),
+    ],
     verdict: recorded?.speaksAgainst && overall(review) === 'holds' ? 'close' : overall(review),
     keyFigures: [
       ['MEOP', shown(meop.pressure)],
@@ -41,6 +46,7 @@ export function reviewContent(
       ...(summary.peakThrust === undefined ? [] : [['peak thrust', shown(summary.peakThrust)] as const]),
       ['total impulse', shown(prediction.totalImpulse)],
       ...(summary.designation === undefined ? [] : [['class', words(summary.designation)] as const]),
+      ...(comparison === undefined ? [] : firedFigures(review, comparison)),
     ],
     sections: [
       ...glanceSection(review, comparison),
@@ -57,6 +63,27 @@ export function reviewContent(
       ...sourceSection(review),
     ],
   };
+}
+
+/** The numbers that a recorded firing adds. */
+function firedFigures(
+  { meop }: Review,
+  { pressureSeen, measured, reuse }: MotorComparison,
+): ReportContent['keyFigures'] {
+  const against = reuse.facts.filter(({ speaks }) => speaks === 'against').length;
+  const over = pressureSeen !== undefined && pressureSeen.si > meop.pressure.si;
+  return [
+    ...(pressureSeen === undefined
+      ? []
+      : [['reached when fired', shown(pressureSeen, over ? 'fails' : 'holds')] as const]),
+    ...(measured.totalImpulse === undefined
+      ? []
+      : [['impulse when fired', shown(measured.totalImpulse.value)] as const]),
+    [
+      'facts against using it again',
+      { text: String(against), value: against, verdict: against > 0 ? 'fails' : 'holds' },
+    ],
+  ];
 }
 
 function headline(review: Review): string {

@@ -9,7 +9,7 @@ export function textReport(content: ReportContent): string {
   const lines = [
     title,
     '═'.repeat(widthOf(title)),
-    ...wrapped(content.headline),
+    ...content.headline.flatMap(({ says }) => wrapped(says)),
     ...(content.keyFigures.length > 0 ? ['', ...pairs(content.keyFigures)] : []),
   ];
   for (const { title: name, lead, tables, cautions, remarks } of content.sections) {
