@@ -9,12 +9,17 @@ import {
   tubularSegment,
 } from '../../src/ballistics';
 import { readMotor } from '../../src/ballistics/read-motor';
-import { outcomeColumns, runRows, variationColumns } from '../../src/ballistics/simulation/batch-kernel';
+import {
+  outcomeColumns,
+  rowsOf,
+  runRows,
+  variationColumns,
+} from '../../src/ballistics/simulation/batch-kernel';
 import { chamberWorkspace } from '../../src/ballistics/simulation/chamber-workspace';
 import type { MotorModel } from '../../src/ballistics/simulation/motor-model';
 import { runChamber } from '../../src/ballistics/simulation/run-chamber';
 import { emptyResult } from '../../src/ballistics/simulation/run-result';
-import { variationRows } from '../../src/ballistics/variations';
+import { variationTable } from '../../src/ballistics/variations';
 
 /** The segment motor of the reference cases; `segments` of them in a row with the throat to match. */
 export function motor(segments: number, tolerance: number): SimulateInput {
@@ -73,7 +78,7 @@ export function single(tolerance: number, repeats: number) {
 export function prepareRows(count: number, tolerance: number, file: string) {
   const input = motor(4, tolerance);
   const { model } = readMotor(input);
-  const rows = variationRows(scatter(count), input.propellant, 294.15, 1);
+  const rows = rowsOf(variationTable(scatter(count), input.propellant, 294.15, 1), 0, count);
   writeFileSync(file, inputOfC(model, rows));
   return { models: [model], rows };
 }

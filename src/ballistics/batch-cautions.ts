@@ -1,10 +1,6 @@
 import { MeopError } from '../units';
 import type { BurnLaw } from './burn-law';
-import { outcomeColumns, runEnds } from './simulation/batch-kernel';
-
-const end = outcomeColumns.indexOf('end');
-const least = outcomeColumns.indexOf('leastBurnPressure');
-const greatest = outcomeColumns.indexOf('greatestPressure');
+import { type Outcomes, runEnds } from './simulation/batch-kernel';
 
 /**
  * What a batch must not keep quiet: motors that did not burn out, and pressures that the burn law was not characterised
@@ -12,15 +8,16 @@ const greatest = outcomeColumns.indexOf('greatestPressure');
  *
  * @throws MeopError `out-of-range` where the law is told to refuse such pressures
  */
-export function batchCautions(law: BurnLaw, out: Float64Array): readonly string[] {
-  const width = outcomeColumns.length;
-  const count = out.length / width;
+export function batchCautions(law: BurnLaw, outcomes: Outcomes): readonly string[] {
+  const { end, leastBurnPressure, greatestPressure } = outcomes;
+  const count = end.length;
   const { from, to } = law.characterised;
   const ended = runEnds.map(() => 0);
   let outside = 0;
   for (let i = 0; i < count; i++) {
-    ended[out[i * width + end]]++;
-    const [low, high] = [out[i * width + least], out[i * width + greatest]];
+    ended[end[i]]++;
+    const low = leastBurnPressure[i];
+    const high = greatestPressure[i];
     if (low >= from && high <= to) continue;
     if (law.outside === 'error')
       throw new MeopError(

@@ -8,6 +8,7 @@ import {
   table,
   unitOf,
 } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 import { type BurnLaw, bandRateSi, temperatureFactorSi } from './burn-law';
 import { barelyStable, heldBands } from './held-bands';
 import type { Propellant } from './propellant';
@@ -29,7 +30,24 @@ export interface EquilibriumRoot {
 /** Every equilibrium, from the lowest pressure up; prints as a table. */
 export type EquilibriumRoots = readonly EquilibriumRoot[];
 
+/** What {@link equilibriumPressures} needs to know. */
+export interface EquilibriumOptions {
+  readonly propellant: Propellant;
+  /** K, burning area over throat area. */
+  readonly burningAreaRatio: number;
+  /** That of the burn law where left out. */
+  readonly grainTemperature?: QuantityInput<'temperature'>;
+  /** Whether the gas that fills the growing chamber counts. Default: it does. */
+  readonly gasStorage?: boolean;
+}
+
 const context = 'equilibriumPressures';
+const fields: FieldsOf<EquilibriumOptions> = {
+  propellant: 'required',
+  burningAreaRatio: 'required',
+  grainTemperature: 'optional',
+  gasStorage: 'optional',
+};
 
 /**
  * Every equilibrium of a propellant at a burning-area ratio, stable or not, for a law of any number of bands.
@@ -42,22 +60,13 @@ const context = 'equilibriumPressures';
  *
  * Source: steady mass balance, Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 11.
  *
- * @throws MeopError `out-of-domain`; `out-of-range` where a law refuses the pressure of every root
+ * @throws MeopError `out-of-domain`, `missing-field`, `unknown-field`; `out-of-range` where a law refuses the pressure of
+ * every root
  * @example equilibriumPressures({ propellant: publishedPropellant('potassium nitrate/sucrose'), burningAreaRatio: 300 }).length // => 1
  */
-export function equilibriumPressures({
-  propellant,
-  burningAreaRatio,
-  grainTemperature,
-  gasStorage = true,
-}: {
-  readonly propellant: Propellant;
-  /** K, burning area over throat area. */
-  readonly burningAreaRatio: number;
-  /** That of the burn law where left out. */
-  readonly grainTemperature?: QuantityInput<'temperature'>;
-  readonly gasStorage?: boolean;
-}): EquilibriumRoots {
+export function equilibriumPressures(options: EquilibriumOptions): EquilibriumRoots {
+  requireFields(context, options, fields);
+  const { propellant, burningAreaRatio, grainTemperature, gasStorage = true } = options;
   const K = readInput('dimensionless', 'burningAreaRatio', burningAreaRatio, context).si;
   if (!(K > 0))
     throw new MeopError(

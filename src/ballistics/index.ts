@@ -18,7 +18,12 @@ export type { BurnLawBandInput, LawForm, LawPoint } from './burn-law-input';
 export { type CoefficientUnits, convertBurnRateCoefficient } from './burn-rate-coefficient';
 export { compareFirings, type FiringComparison } from './compare-firings';
 export * from './equilibrium';
-export { type EquilibriumRoot, type EquilibriumRoots, equilibriumPressures } from './equilibrium-roots';
+export {
+  type EquilibriumOptions,
+  type EquilibriumRoot,
+  type EquilibriumRoots,
+  equilibriumPressures,
+} from './equilibrium-roots';
 export * from './equilibrium-sensitivity';
 export * from './erosive-burning';
 export * from './grain';

@@ -1,11 +1,19 @@
 import { fromSiArray, MeopError, readInput, type Series } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 import { batchCautions } from './batch-cautions';
 import { readMotor } from './read-motor';
 import type { SimulateInput } from './simulate-input';
-import { outcomeColumns, runEnds, runRows, variationColumns } from './simulation/batch-kernel';
+import {
+  type Outcomes,
+  outcomeColumns,
+  rowsOf,
+  runEnds,
+  runRows,
+  variationColumns,
+} from './simulation/batch-kernel';
 import type { MotorModel, RunEnd } from './simulation/motor-model';
 import { type SimulationPool, simulationPool } from './thread-pool';
-import { type Scatter, type Variation, variationRows } from './variations';
+import { type Scatter, type Variation, variationTable } from './variations';
 
 /** What {@link simulateMany} needs to know. */
 export interface SimulateManyOptions {
@@ -41,6 +49,14 @@ export interface Batch {
   readonly cautions: readonly string[];
 }
 
+const fields: FieldsOf<SimulateManyOptions> = {
+  motor: 'required',
+  variations: 'required',
+  grains: 'optional',
+  pool: 'optional',
+  signal: 'optional',
+  onProgress: 'optional',
+};
 const rowsPerTask = 100;
 const worthThreads = 500;
 const grainColumn = variationColumns.indexOf('grain');
@@ -51,25 +67,34 @@ const volumeColumn = variationColumns.indexOf('chamberVolume');
  * elsewhere; the results are the same to the last bit, whatever the threads and their order. A motor that runs away or
  * bursts does not stop the others: `ends` says how each one ended.
  *
- * @throws MeopError `out-of-domain`, `unknown-field`; `out-of-range` where the burn law is told to refuse a pressure that a
+ * @throws MeopError `out-of-domain`, `missing-field`, `unknown-field`; `out-of-range` where the burn law is told to refuse a pressure that a
  * motor reaches; and all that {@link simulate} throws for the motor itself; the reason of `signal`
  * @example typeof simulateMany // => 'function'
  */
 export async function simulateMany(options: SimulateManyOptions): Promise<Batch> {
+  requireFields('simulateMany', options, fields);
   const { motor, variations, grains = [], signal, onProgress } = options;
   signal?.throwIfAborted();
   const own = readMotor(motor);
   const models = [own.model, ...grains.map((grain) => readMotor({ ...motor, grain }).model)];
-  const temperature = ownTemperature(motor);
-  const rows = variationRows(variations, motor.propellant, temperature, models.length);
-  const count = rows.length / variationColumns.length;
-  checkVolumes(models, rows, count);
-  const pool = options.pool ?? (count >= worthThreads ? await simulationPool() : undefined);
-  const out = new Float64Array(count * outcomeColumns.length);
+  const factors = variationTable(variations, motor.propellant, ownTemperature(motor), models.length);
+  checkVolumes(models, factors);
+  const work: Work = {
+    models,
+    factors,
+    count: factors[0].length,
+    outcomes: emptyOutcomes(factors[0].length),
+    signal,
+    onProgress,
+  };
+  const pool = options.pool ?? (work.count >= worthThreads ? await simulationPool() : undefined);
   try {
-    if (pool !== undefined && pool.threads > 0) await onThreads(pool, models, rows, out, signal, onProgress);
-    else await inLoop(models, rows, out, signal, onProgress);
-    return { ...batchOf(rows, out, pool?.threads ?? 0), cautions: batchCautions(motor.propellant.law, out) };
+    if (pool !== undefined && pool.threads > 0) await onThreads(pool, work);
+    else await inLoop(work);
+    return {
+      ...batchOf(work, pool?.threads ?? 0),
+      cautions: batchCautions(motor.propellant.law, work.outcomes),
+    };
   } finally {
     if (options.pool === undefined) await pool?.close();
   }
@@ -80,102 +105,100 @@ const ownTemperature = ({ grainTemperature, propellant }: SimulateInput): number
     ? propellant.law.referenceTemperature.si
     : readInput('temperature', 'grainTemperature', grainTemperature, 'simulateMany').si;
 
-type Progress = ((fraction: number) => void) | undefined;
+// Factors and outcomes are held by columns, as they are handed out; rows exist only while a task is under way.
+interface Work {
+  readonly models: readonly MotorModel[];
+  readonly factors: readonly Float64Array[];
+  readonly count: number;
+  readonly outcomes: Outcomes;
+  readonly signal: AbortSignal | undefined;
+  readonly onProgress: ((fraction: number) => void) | undefined;
+}
 
-async function onThreads(
-  pool: SimulationPool,
-  models: readonly MotorModel[],
-  rows: Float64Array,
-  out: Float64Array,
-  signal: AbortSignal | undefined,
-  onProgress: Progress,
-): Promise<void> {
-  const tasks = taskStarts(rows);
+async function onThreads(pool: SimulationPool, work: Work): Promise<void> {
+  const { models, factors, count, outcomes, signal, onProgress } = work;
   let next = 0;
   let done = 0;
   // Each lane takes the next task when its last is done, so that no thread waits and few rows are in memory twice.
   const lane = async (): Promise<void> => {
     try {
-      while (next < tasks.length) {
+      while (next < count) {
         signal?.throwIfAborted();
-        const [from, to] = tasks[next++];
-        const part = await pool.run(
-          models,
-          rows.slice(from * variationColumns.length, to * variationColumns.length),
-        );
-        out.set(part, from * outcomeColumns.length);
+        const from = next;
+        const to = Math.min(count, from + rowsPerTask);
+        next = to;
+        store(outcomes, await pool.run(models, rowsOf(factors, from, to)), from);
         done += to - from;
-        onProgress?.((done * variationColumns.length) / rows.length);
+        onProgress?.(done / count);
       }
     } finally {
       // One lane that fails is the end of the batch: the others take no further task.
-      next = tasks.length;
+      next = count;
     }
   };
   await Promise.all(Array.from({ length: 2 * pool.threads }, lane));
   signal?.throwIfAborted();
 }
 
-async function inLoop(
-  models: readonly MotorModel[],
-  rows: Float64Array,
-  out: Float64Array,
-  signal: AbortSignal | undefined,
-  onProgress: Progress,
-): Promise<void> {
-  for (const [from, to] of taskStarts(rows)) {
+async function inLoop({ models, factors, count, outcomes, signal, onProgress }: Work): Promise<void> {
+  for (let from = 0; from < count; from += rowsPerTask) {
     signal?.throwIfAborted();
-    const part = runRows(models, rows.subarray(from * variationColumns.length, to * variationColumns.length));
-    out.set(part, from * outcomeColumns.length);
-    onProgress?.((to * variationColumns.length) / rows.length);
+    const to = Math.min(count, from + rowsPerTask);
+    store(outcomes, runRows(models, rowsOf(factors, from, to)), from);
+    onProgress?.(to / count);
     // Lets timers, pictures and the abort of the caller have their turn.
     await new Promise((resolve) => setTimeout(resolve));
   }
 }
 
-function taskStarts(rows: Float64Array): readonly (readonly [number, number])[] {
-  const count = rows.length / variationColumns.length;
-  return Array.from({ length: Math.ceil(count / rowsPerTask) }, (_, i) => [
-    i * rowsPerTask,
-    Math.min(count, (i + 1) * rowsPerTask),
-  ]);
+const emptyOutcomes = (count: number): Outcomes => ({
+  peakPressure: new Float64Array(count),
+  peakTime: new Float64Array(count),
+  peakThrust: new Float64Array(count),
+  totalImpulse: new Float64Array(count),
+  pressureIntegral: new Float64Array(count),
+  burnTime: new Float64Array(count),
+  endTime: new Float64Array(count),
+  end: new Float64Array(count),
+  leastBurnPressure: new Float64Array(count),
+  greatestPressure: new Float64Array(count),
+});
+
+/** Puts rows of results into their columns. */
+function store(outcomes: Outcomes, rows: Float64Array, from: number): void {
+  const width = outcomeColumns.length;
+  outcomeColumns.forEach((name, j) => {
+    const column = outcomes[name];
+    for (let i = 0; i * width < rows.length; i++) column[from + i] = rows[i * width + j];
+  });
 }
 
-function checkVolumes(models: readonly MotorModel[], rows: Float64Array, count: number): void {
-  for (let i = 0; i < count; i++) {
-    const at = i * variationColumns.length;
-    const { chamberVolume, table } = models[rows[at + grainColumn]];
-    if (chamberVolume * rows[at + volumeColumn] > table.volume[0]) continue;
+function checkVolumes(models: readonly MotorModel[], factors: readonly Float64Array[]): void {
+  const volumes = factors[volumeColumn];
+  const grains = factors[grainColumn];
+  volumes.forEach((factor, i) => {
+    const { chamberVolume, table } = models[grains[i]];
+    if (chamberVolume * factor > table.volume[0]) return;
     throw new MeopError(
       'out-of-domain',
       `simulateMany: variations[${i}].chamberVolume: the chamber would hold no more than the propellant; the free volume must be above zero`,
       `variations[${i}].chamberVolume`,
     );
-  }
+  });
 }
 
-function batchOf(rows: Float64Array, out: Float64Array, threads: number): Omit<Batch, 'cautions'> {
-  const count = out.length / outcomeColumns.length;
-  const column = (name: (typeof outcomeColumns)[number]): Float64Array => {
-    const j = outcomeColumns.indexOf(name);
-    return Float64Array.from({ length: count }, (_, i) => out[i * outcomeColumns.length + j]);
-  };
+function batchOf({ factors, count, outcomes }: Work, threads: number): Omit<Batch, 'cautions'> {
   return {
     count,
-    peakPressure: fromSiArray('absolute pressure', column('peakPressure')),
-    timeOfPeakPressure: fromSiArray('time', column('peakTime')),
-    peakThrust: fromSiArray('force', column('peakThrust')),
-    totalImpulse: fromSiArray('impulse', column('totalImpulse')),
-    pressureIntegral: fromSiArray('pressure integral', column('pressureIntegral')),
-    burnTime: fromSiArray('time', column('burnTime')),
-    endTime: fromSiArray('time', column('endTime')),
-    ends: Array.from(column('end'), (end) => runEnds[end]),
-    factors: Object.fromEntries(
-      variationColumns.map((name, j) => [
-        name,
-        Float64Array.from({ length: count }, (_, i) => rows[i * variationColumns.length + j]),
-      ]),
-    ),
+    peakPressure: fromSiArray('absolute pressure', outcomes.peakPressure),
+    timeOfPeakPressure: fromSiArray('time', outcomes.peakTime),
+    peakThrust: fromSiArray('force', outcomes.peakThrust),
+    totalImpulse: fromSiArray('impulse', outcomes.totalImpulse),
+    pressureIntegral: fromSiArray('pressure integral', outcomes.pressureIntegral),
+    burnTime: fromSiArray('time', outcomes.burnTime),
+    endTime: fromSiArray('time', outcomes.endTime),
+    ends: Array.from(outcomes.end, (end) => runEnds[end]),
+    factors: Object.fromEntries(variationColumns.map((name, j) => [name, factors[j]])),
     threads,
   };
 }

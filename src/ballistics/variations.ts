@@ -1,5 +1,6 @@
 import { randomStream } from '../numerics';
 import { MeopError, type QuantityInput, readInput } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 import { temperatureFactorSi } from './burn-law';
 import type { Propellant } from './propellant';
 import { variationColumns } from './simulation/batch-kernel';
@@ -44,31 +45,34 @@ const factors = [
   'chamberVolume',
 ] as const;
 
-/** Rows of factors for the kernel. The motor's own grain temperature is already in its law. */
-export function variationRows(
+/** Factors of every motor, a column for each of `variationColumns`. The motor's own grain temperature is already in its law. */
+export function variationTable(
   variations: readonly Variation[] | Scatter,
   propellant: Propellant,
   ownTemperature: number,
   grains: number,
-): Float64Array {
+): readonly Float64Array[] {
   const { law } = propellant;
   const ownFactor = temperatureFactorSi(law, ownTemperature);
   if (typeof variations !== 'object' || variations === null)
     throw refused('variations', variations, 'a list of variations, or { count, seed, standardDeviations }');
+  if (!isList(variations)) requireFields(`${context}: variations`, variations, scatterFields);
   const count = isList(variations) ? variations.length : wholeNumber('count', variations.count, 1);
   // Drawn one by one: a list of a hundred thousand would be most of the memory of the batch.
   const at = isList(variations) ? (i: number): Variation => variations[i] : draws(variations);
-  const width = variationColumns.length;
-  const rows = new Float64Array(count * width);
+  const table = variationColumns.map(() => new Float64Array(count));
+  const [burnRate] = table;
   for (let i = 0; i < count; i++) {
     const variation = at(i);
+    if (typeof variation !== 'object' || variation === null)
+      throw refused(`variations[${i}]`, variation, 'an object of factors');
     for (const name of Object.keys(variation))
       if (!variationFields.includes(name)) throw unknown(`variations[${i}].${name}`, variationFields);
     factors.forEach((name, j) => {
       const value = variation[name] ?? 1;
       if (!(value > 0) || !Number.isFinite(value))
         throw refused(`variations[${i}].${name}`, value, 'a factor above zero');
-      rows[i * width + j] = value;
+      table[j][i] = value;
     });
     if (variation.grainTemperature !== undefined) {
       const { si } = readInput(
@@ -77,18 +81,24 @@ export function variationRows(
         variation.grainTemperature,
         context,
       );
-      rows[i * width] *= temperatureFactorSi(law, si) / ownFactor;
+      burnRate[i] *= temperatureFactorSi(law, si) / ownFactor;
     }
     const grain = variation.grain ?? 0;
     if (!Number.isInteger(grain) || grain < 0 || grain >= grains)
       throw refused(`variations[${i}].grain`, grain, `a whole number from 0 to ${grains - 1}`);
-    rows[i * width + factors.length] = grain;
+    table[factors.length][i] = grain;
   }
-  return rows;
+  return table;
 }
 
 const isList = (given: readonly Variation[] | Scatter): given is readonly Variation[] => Array.isArray(given);
 
+const scatterFields: FieldsOf<Scatter> = {
+  count: 'required',
+  seed: 'required',
+  standardDeviations: 'required',
+  grainTemperature: 'optional',
+};
 const variationFields: readonly string[] = [...factors, 'grainTemperature', 'grain'];
 
 function wholeNumber(field: string, value: number, least: number): number {
@@ -97,7 +107,7 @@ function wholeNumber(field: string, value: number, least: number): number {
 }
 
 /** Gives the random motor of a number. */
-function draws({ seed, standardDeviations = {}, grainTemperature }: Scatter): (i: number) => Variation {
+function draws({ seed, standardDeviations, grainTemperature }: Scatter): (i: number) => Variation {
   wholeNumber('seed', seed, 0);
   for (const name of Object.keys(standardDeviations))
     if (!factors.some((factor) => factor === name)) throw unknown(`standardDeviations.${name}`, factors);

@@ -8,6 +8,7 @@ import {
   unitFor,
   unitOf,
 } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 import type { Firing } from './firing';
 import { type MotorClass, motorClass } from './motor-class';
 import { type BurnInterval, burnIntervals } from './summary-intervals';
@@ -63,6 +64,7 @@ export interface SummaryOptions {
 }
 
 const context = 'summarize';
+const optionFields: FieldsOf<SummaryOptions> = { propellantMass: 'optional', throatDiameter: 'optional' };
 
 /**
  * Sums a firing up, predicted or measured by the same rules.
@@ -72,10 +74,11 @@ const context = 'summarize';
  * tangent bisector, or to the burnout a prediction knows (Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001),
  * fig. 11-13, from memory). Label values: 5 % points and impulse of the whole record (NFPA 1125).
  *
- * @throws MeopError `nothing-to-sum-up` where there is neither thrust nor pressure
+ * @throws MeopError `nothing-to-sum-up` where there is neither thrust nor pressure; `unknown-field`, `out-of-domain`
  * @example summarize(firing({ origin: 'measured', time: series([0, 0.1, 1.9, 2.1], 's'), thrust: series([0, 500, 500, 0], 'N') })).totalImpulse.in('N*s') // => 975
  */
 export function summarize(record: Firing, options: SummaryOptions = {}): FiringSummary {
+  requireFields(context, options, optionFields);
   const thrust = traceOf(record, record.thrust?.si);
   const pressure = traceOf(record, record.pressure?.si);
   const ambient = record.ambientPressure?.si;
@@ -171,15 +174,7 @@ const above = ({ time, value }: Trace, level: number): Trace => ({
 });
 
 function massBurned(record: Firing, options: SummaryOptions): number | undefined {
-  if (options.propellantMass !== undefined) {
-    const { si } = readInput('mass', 'propellantMass', options.propellantMass, context);
-    if (si > 0) return si;
-    throw new MeopError(
-      'out-of-domain',
-      `${context}: propellantMass: ${String(options.propellantMass)} given; a mass above zero is expected`,
-      'propellantMass',
-    );
-  }
+  if (options.propellantMass !== undefined) return above0('mass', 'propellantMass', options.propellantMass);
   const left = record.propellantMass?.si;
   if (left !== undefined) {
     const burned = left[0] - left[left.length - 1];
@@ -188,12 +183,23 @@ function massBurned(record: Firing, options: SummaryOptions): number | undefined
   return record.loadedMass?.si;
 }
 
+function above0(kind: 'mass' | 'length', field: string, given: unknown): number {
+  const { si } = readInput(kind, field, given, context);
+  if (si > 0) return si;
+  throw new MeopError(
+    'out-of-domain',
+    `${context}: ${field}: ${String(given)} given; a ${kind} above zero is expected`,
+    field,
+    { value: given, expected: 'above 0' },
+  );
+}
+
 /** ∫p·A_t dt with the throat as it was at each moment. */
 function throatForceIntegral(record: Firing, pressure: Trace, options: SummaryOptions): number | undefined {
   const fixed =
     options.throatDiameter === undefined
       ? record.initialThroatDiameter?.si
-      : readInput('length', 'throatDiameter', options.throatDiameter, context).si;
+      : above0('length', 'throatDiameter', options.throatDiameter);
   const diameters = options.throatDiameter === undefined ? record.throatDiameter?.si : undefined;
   if (diameters === undefined && fixed === undefined) return undefined;
   const value = pressure.value.map((p, i) => p * (Math.PI / 4) * (diameters?.[i] ?? fixed ?? 0) ** 2);

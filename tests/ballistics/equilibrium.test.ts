@@ -288,6 +288,13 @@ describe('every equilibrium of a law of bands', () => {
     }
   });
 
+  it('refuses a misspelt option instead of leaving it out', () => {
+    const misspelt: object = { grainTemp: '40 degC' };
+    expect(() =>
+      equilibriumPressures({ propellant: twoBands(10, 5), burningAreaRatio: 150, ...misspelt }),
+    ).toThrow(expect.objectContaining({ code: 'unknown-field', path: 'grainTemp' }));
+  });
+
   it('warns where the exponent comes close to 1', () => {
     const made = propellant({
       density: '1800 kg/m^3',

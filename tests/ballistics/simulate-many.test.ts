@@ -128,6 +128,21 @@ describe('many firings in a plain loop', () => {
     await expect(
       simulateMany({ motor, variations: { count: 1, seed: 1, standardDeviations: misspelt } }),
     ).rejects.toThrow(expect.objectContaining({ code: 'unknown-field' }));
+    // Without its deviations every motor of the batch would be the same one.
+    const spelt = { count: 2, seed: 1, standardDeviations: {}, standardDeviation: { burnRate: 0.03 } };
+    await expect(simulateMany({ motor, variations: spelt })).rejects.toThrow(
+      expect.objectContaining({ code: 'unknown-field', path: 'standardDeviation' }),
+    );
+    const option: object = { onprogress: () => {} };
+    await expect(simulateMany({ motor, variations: [{}], ...option })).rejects.toThrow(
+      expect.objectContaining({ code: 'unknown-field', path: 'onprogress' }),
+    );
+  });
+
+  it.each(['[{}, null]', '[{}, "burnRate"]'])('refuses %s for a list of variations', async (list) => {
+    await expect(simulateMany({ motor, variations: JSON.parse(list) })).rejects.toThrow(
+      expect.objectContaining({ path: 'variations[1]' }),
+    );
   });
 
   it.each([

@@ -102,6 +102,16 @@ describe('summary of a firing', () => {
     const record = firing({ origin: 'measured', time: series([0, 1], 's'), web: series([0, 1], 'mm') });
     expect(() => summarize(record)).toThrow(expect.objectContaining({ code: 'nothing-to-sum-up' }));
   });
+
+  it('refuses a misspelt option, and a mass or throat that is none', () => {
+    const record = thrustRecord([0, 1], [5, 5]);
+    const misspelt: object = { propelantMass: '1 kg' };
+    expect(() => summarize(record, misspelt)).toThrow(expect.objectContaining({ code: 'unknown-field' }));
+    for (const options of [{ propellantMass: '0 kg' }, { throatDiameter: '0 mm' }] as const)
+      expect(() => summarize(firing({ ...record, pressure: series([2, 2], 'MPa') }), options)).toThrow(
+        expect.objectContaining({ code: 'out-of-domain', path: Object.keys(options)[0] }),
+      );
+  });
 });
 
 describe('motor class', () => {

@@ -30,6 +30,9 @@ export const outcomeColumns = [
   'greatestPressure',
 ] as const;
 
+/** The results of a batch, column by column. */
+export type Outcomes = Readonly<Record<(typeof outcomeColumns)[number], Float64Array>>;
+
 /** The ways a run ends, by the number that stands in a row of results. */
 export const runEnds = [
   'burned out',
@@ -40,6 +43,16 @@ export const runEnds = [
   'throat closed',
   'not converged',
 ] as const;
+
+/** Columns of variations as rows, of the motors from one number to another (exclusive). */
+export function rowsOf(columns: readonly Float64Array[], from: number, to: number): Float64Array {
+  const width = variationColumns.length;
+  const rows = new Float64Array((to - from) * width);
+  columns.forEach((column, j) => {
+    for (let i = from; i < to; i++) rows[(i - from) * width + j] = column[i];
+  });
+  return rows;
+}
 
 /** The motor with the factors of a row; one model for each grain is given. */
 export function variedModel(models: readonly MotorModel[], rows: Float64Array, row: number): MotorModel {
