@@ -29,7 +29,7 @@ export function calibrate(log: Log, calibrations: Readonly<Record<string, Calibr
     if (readingUnit !== 'readings' && readingUnit !== calibration.readingUnit)
       throw new MeopError(
         'wrong-unit',
-        `calibrate: ${name}: the log has ${readingUnit} and the calibration takes ${calibration.readingUnit}`,
+        `calibrate: ${name}: the log has ${readingUnit} and the calibration takes ${calibration.readingUnit}: make it for ${readingUnit}, or read the channel as { unit: '${calibration.readingUnit}' } if that is what the numbers are`,
         name,
         { value: readingUnit, expected: calibration.readingUnit },
       );

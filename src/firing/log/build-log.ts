@@ -98,7 +98,7 @@ function timeOf(
   const repeats = (columns.time && 'repeats' in columns.time ? columns.time.repeats : undefined) ?? 'auto';
   const wrapsAfter =
     given === undefined
-      ? [...[16, 24, 31, 32].map((bits) => 2 ** bits * unit.seconds), 86_400]
+      ? [...[16, 24, 31, 32].map((bits) => 2 ** bits * unit.seconds), 3600, 86_400]
       : [given * unit.seconds];
   const clock = mendClock(stamps, { wrapsAfter, repeats, lineOf, report });
   cautions.push(...clock.cautions);

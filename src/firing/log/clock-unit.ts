@@ -1,5 +1,4 @@
 import { MeopError, unitOf } from '../../units';
-import { medianOfSteps } from './clock';
 import { unitInHeading } from './header-cell';
 
 export interface ClockUnit {
@@ -8,8 +7,8 @@ export interface ClockUnit {
 }
 
 /**
- * Seconds in the unit of a clock. Where none is stated it is told by the stamps: fractions are seconds, whole numbers
- * milliseconds or, where they step by more than 2000, microseconds; without stamps it is undefined.
+ * Seconds in the unit of a clock. Where none is stated it is told by the stamps: the unit that makes a rate and a length
+ * of a static firing's log of them; without stamps it is undefined.
  */
 export function clockUnit(stated: string | undefined, stamps: Float64Array): ClockUnit;
 export function clockUnit(stated: string | undefined): ClockUnit | undefined;
@@ -28,11 +27,38 @@ export function clockUnit(stated: string | undefined, stamps?: Float64Array): Cl
     );
   }
   if (stamps === undefined) return undefined;
-  let whole = true;
-  for (let i = 0; i < stamps.length && whole; i++)
-    whole = Number.isInteger(stamps[i]) || Number.isNaN(stamps[i]);
-  const step = medianOfSteps(stamps);
-  const guess = !whole ? 's' : step > 2000 ? 'µs' : 'ms';
-  const seconds = guess === 's' ? 1 : guess === 'ms' ? 1e-3 : 1e-6;
-  return { seconds, caution: `the unit of time is not stated: taken as ${guess} by the look of the stamps` };
+  return guessed(stamps);
 }
+
+const units = { s: 1, ms: 1e-3, µs: 1e-6 } as const;
+type Unit = keyof typeof units;
+
+function guessed(stamps: Float64Array): ClockUnit {
+  let whole = true;
+  let length = 0;
+  let steps = 0;
+  for (let i = 0; i < stamps.length; i++) {
+    whole &&= Number.isInteger(stamps[i]) || Number.isNaN(stamps[i]);
+    const step = i > 0 ? stamps[i] - stamps[i - 1] : 0;
+    // A pause is no part of the rate, but two samples of one stamp are.
+    if (step >= 0) steps++;
+    if (step > 0) length += step;
+  }
+  const fits = (unit: Unit): boolean => {
+    const seconds = length * units[unit];
+    const rate = steps / seconds;
+    return rate >= slowest && rate <= fastest && seconds <= longest;
+  };
+  const likely: readonly Unit[] = whole ? ['ms', 'µs', 's'] : ['s', 'ms', 'µs'];
+  const unit = likely.find(fits) ?? likely[0];
+  const others = likely.filter((other) => other !== unit && fits(other));
+  return {
+    seconds: units[unit],
+    caution: `the unit of time is not stated: taken as ${unit} by the look of the stamps${others.length > 0 ? `; it could be ${others.join(' or ')} as well: say it: time: { unit }` : ''}`,
+  };
+}
+
+// Loggers of test stands, widely taken.
+const slowest = 1.5; // Hz
+const fastest = 5e4; // Hz
+const longest = 5400; // s

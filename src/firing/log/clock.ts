@@ -42,14 +42,13 @@ export function mendClock(stamps: Float64Array, options: ClockOptions): MendedCl
   }
   const rowLine = (i: number): number => lineOf(order ? order[i] : i);
   cautions.push(...spreadRepeats(stamps, medianStep, { ...options, lineOf: rowLine }));
+  const usual = medianOfSteps(stamps);
   for (let i = 1; i < stamps.length; i++) {
     const step = stamps[i] - stamps[i - 1];
-    if (step > 3.5 * medianStep)
-      report.note('gap in time', 'kept', rowLine(i), {
-        note: `${(step / medianStep).toFixed(1)} usual steps`,
-      });
+    if (step > 3.5 * usual)
+      report.note('gap in time', 'kept', rowLine(i), { note: `${(step / usual).toFixed(1)} usual steps` });
   }
-  return { time: stamps, order, medianStep, cautions };
+  return { time: stamps, order, medianStep: usual, cautions };
 }
 
 function fillMissing(stamps: Float64Array, { report, lineOf }: ClockOptions): void {

@@ -31,8 +31,28 @@ export function headerCell(text: string): HeaderCell {
   if (whole !== undefined) return { name: clean, unit: whole };
   const tail = /^(.+?)[\s_,:/-]+([^\s_,:-]+)$/.exec(clean);
   const unit = tail ? unitInHeading(tail[2]) : undefined;
-  return unit === undefined ? { name: clean, unit } : { name: tail ? tail[1] : clean, unit };
+  if (tail && unit !== undefined) return { name: tail[1], unit };
+  const run = runTogether.exec(clean);
+  return run
+    ? { name: run[1] ?? run[3], unit: unitRunOn(run[2] ?? run[4]) }
+    : { name: clean, unit: undefined };
 }
+
+// 'TimeMs', 'ForceN', 'PressurekPa': few units, so that no ending of a word is taken for one.
+const runTogether =
+  /^(?:([A-Za-z_ ]*?[A-Za-z])(kPa|MPa|mV|mA|kN|KN)|([A-Za-z_ ]*?[a-z])(?<![km])(M[sS]|U[sS]|N|Lbf|Kgf|kgf|Kg|Pa|Psi[ag]?|PSI[AG]?|Bar[ag]?|V))$/;
+const asWritten: ReadonlySet<string> = /* @__PURE__ */ new Set([
+  'N',
+  'kN',
+  'Pa',
+  'kPa',
+  'MPa',
+  'V',
+  'mV',
+  'mA',
+]);
+const unitRunOn = (unit: string): string | undefined =>
+  asWritten.has(unit) ? unit : unit === 'KN' ? 'kN' : unitInHeading(unit.toLowerCase());
 
 /** The unit that a word in a heading stands for, in this library's spelling; undefined where it is none. */
 export function unitInHeading(word: string): string | undefined {

@@ -1,6 +1,7 @@
 import Papa from 'papaparse';
 import { type CellFormat, cellEmpty, cellNumber, type ScannedRow, scanCells } from './cell-scanner';
 import { type HeaderCell, headerCell, unitInHeading } from './header-cell';
+import { type WordColumn, wordColumns } from './word-columns';
 
 /** How a log is written: what its first lines show, or what was said about it. */
 export interface LogLayout {
@@ -15,6 +16,7 @@ export interface LogLayout {
   /** The heading lines as they stand, to know them when they come again. */
   readonly headingLines: ReadonlySet<string>;
   readonly commentMarks: readonly string[];
+  readonly words: readonly WordColumn[];
   readonly cautions: readonly string[];
 }
 
@@ -50,17 +52,50 @@ export function findLayout(lines: readonly string[], hints: LayoutHints): LogLay
     !isComment(line, commentMarks) &&
     rowWidth(scanned(line), format, scratch) >= Math.min(width, 2);
   const found = width === 0 ? -1 : lines.findIndex((line, i) => i >= skip && isRow(line));
-  const firstRow = found < 0 ? Math.min(skip, lines.length) : found;
+  const firstRow =
+    found < 0
+      ? Math.min(skip, lines.length)
+      : pastSettings(lines, found, isRow, (line) => {
+          const cells = textCells(scanned(line), delimiter.length > 1 ? standIn : delimiter);
+          while (cells.at(-1) === '') cells.pop();
+          return cells;
+        });
   const above = lines.slice(skip, Math.max(firstRow, skip)).filter((line) => line.trim() !== '');
   const headings = headingsOf(above, delimiter, width, commentMarks);
+  const words = wordColumns(
+    lines
+      .slice(firstRow)
+      .filter(isRow)
+      .slice(0, 500)
+      .map((line) => textCells(scanned(line), delimiter.length > 1 ? standIn : delimiter)),
+  );
   const doubt = hints.decimal === undefined && format.decimal === 44 && commaInDoubt(body, delimiter);
   const cautions = doubt
     ? [
         "numbers such as 1,024 are read with a decimal comma; if it sets thousands apart, say so: { decimal: '.' }",
       ]
     : [];
-  return { format, delimiter, width, firstRow, commentMarks, cautions, ...headings };
+  return { format, delimiter, width, firstRow, commentMarks, words, cautions, ...headings };
 }
+
+/**
+ * Settings above the headings, such as 'Rate,100', look like rows. Where what looks like rows starts with a word at first, and
+ * after that never does, the log begins with the first that does not.
+ */
+function pastSettings(
+  lines: readonly string[],
+  found: number,
+  isRow: (line: string) => boolean,
+  cellsOf: (line: string) => readonly string[],
+): number {
+  const startsWithWord = (line: string): boolean => /^[a-z_]/i.test(cellsOf(line)[0] ?? '');
+  if (!startsWithWord(lines[found])) return found;
+  const next = lines.findIndex((line, i) => i > found && isRow(line) && !startsWithWord(line));
+  if (next < 0 || next > found + mostSettings) return found;
+  const after = lines.slice(next, next + mostSettings).filter(isRow);
+  return after.some(startsWithWord) ? found : next;
+}
+const mostSettings = 100; // lines
 
 /** Whether each comma of a log stands where one that groups thousands would. */
 function commaInDoubt(body: readonly string[], delimiter: string): boolean {
@@ -132,6 +167,8 @@ function scoreOf(
 ): number {
   let score = 0;
   for (const line of body) {
+    // Between blanks '10, 0.3' would be two numbers, the first with a decimal comma and nothing after it.
+    if (format.blanks && format.decimal === 44 && /,[ \t]/.test(line)) continue;
     const text = delimiter.length > 1 ? line.replaceAll(delimiter, standIn) : line;
     const count = Math.min(scanCells(text, 0, text.length, format, scratch), mostColumns);
     let numbers = 0;
@@ -159,8 +196,12 @@ function headingsOf(
 ): Pick<LogLayout, 'headers' | 'headingLines'> {
   const none = { headers: [], headingLines: new Set<string>() };
   const cellsOf = (line: string): string[] => headingCells(line, delimiter, width);
-  const suits = (line: string): boolean =>
-    cellsOf(line).filter((cell) => cell !== '').length >= (width <= 2 ? width : width - 1);
+  const suits = (line: string): boolean => {
+    const filled = cellsOf(line).filter((cell) => cell !== '');
+    return (
+      filled.length >= (width <= 2 ? width : width - 1) && !filled.some((cell) => /^[+-]?[\d.]+$/.test(cell))
+    );
+  };
   const plain = above.filter((line) => !isComment(line, commentMarks));
   const commented = above
     .filter((line) => isComment(line, commentMarks))

@@ -1,5 +1,6 @@
 import { MeopError, readInput, unitOf } from '../../units';
 import type { MeasuredKind } from '../calibration/calibration';
+import { kindOfName, roleOfName, rolesOf, timeHeading } from './column-roles';
 import type { LogColumn, LogColumns } from './columns';
 import { isRawUnit } from './header-cell';
 import type { LogLayout } from './layout';
@@ -27,13 +28,6 @@ export interface ColumnPlan {
   readonly cautions: readonly string[];
 }
 
-const isTimeName =
-  /^(t|time|timestamp|stamp|clock|elapsed|millis|micros|date|datetime)\b|^(ms|us|µs|s|sec)$/i;
-const roles: readonly (readonly [RegExp, string, MeasuredKind])[] = [
-  [/press|^p[ct]?[-_ ]?\d*$|chamber/i, 'pressure', 'gauge pressure'],
-  [/thrust|force|load|^f\d*$|^lc[-_ ]?\d*$/i, 'thrust', 'force'],
-  [/temp|thermo|^tc[-_ ]?\d*$/i, 'temperature', 'temperature'],
-];
 // A scale shows grams; what it feels is a force.
 const weights: Readonly<Record<string, string>> = { g: 'gf', kg: 'kgf', lb: 'lbf', oz: 'ozf' };
 
@@ -49,6 +43,12 @@ export function planColumns(layout: LogLayout, columns: LogColumns): ColumnPlan 
   const timeUnit = stated ?? (timeColumn === undefined ? undefined : layout.headers[timeColumn]?.unit);
   const given = columns.channels ?? channelsFromHeadings(layout, timeColumn);
   const channels = Object.entries(given).map(([name, column]) => planChannel(name, column, layout, cautions));
+  const read = new Set([timeColumn, ...channels.map(({ column }) => column)]);
+  for (const { column, sensors } of layout.words)
+    if (sensors.length > 0 && !read.has(column))
+      cautions.push(
+        `column ${column + 1} changes between ${sensors.join(', ')} from row to row: if rows of several sensors stand one below the other, each channel has been read from all of them: separate them first`,
+      );
   if (channels.length === 0)
     throw new MeopError(
       'log-columns',
@@ -69,7 +69,7 @@ const positiveRate = (rate: number): number => {
 
 function findTime(layout: LogLayout, { time }: LogColumns): number | undefined {
   if (time && 'column' in time && time.column !== undefined) return columnIndex('time', time.column, layout);
-  const named = layout.headers.findIndex(({ name }) => isTimeName.test(name));
+  const named = timeHeading(layout.headers);
   if (named >= 0) return named;
   if (layout.headers.length === 0 && layout.width >= 2) return 0;
   throw new MeopError(
@@ -84,28 +84,39 @@ function channelsFromHeadings(
   timeColumn: number | undefined,
 ): Readonly<Record<string, LogColumn>> {
   const found: Record<string, LogColumn> = {};
-  const heads = layout.headers.flatMap((head, i) =>
-    i === timeColumn || head.name === '' ? [] : [{ ...head, i }],
-  );
-  for (const { name, unit, i } of heads) {
-    const role = roles.find(([pattern]) => pattern.test(name))?.[1];
-    const alone = role !== undefined && heads.filter((head) => roleOf(head.name) === role).length === 1;
+  const roles = rolesOf(layout.headers);
+  layout.headers.forEach(({ name, unit }, i) => {
+    if (i === timeColumn || name === '') return;
+    if (layout.words.some(({ column }) => column === i)) return;
+    const role = roles[i];
+    const alone =
+      role !== undefined && roles.filter((other, k) => k !== timeColumn && other === role).length === 1;
     // 'Chamber pressure (psi)' is the pressure; of two pressures each keeps its own name.
     const named = role === undefined || name.toLowerCase().startsWith(role) ? name : `${role} ${name}`;
     const key = role !== undefined && alone && role !== 'temperature' ? role : named;
     found[key in found ? `${key} ${i + 1}` : key] = { column: i + 1, ...(unit !== undefined && { unit }) };
-  }
+  });
   return found;
 }
-
-const roleOf = (name: string): string | undefined => roles.find(([pattern]) => pattern.test(name))?.[1];
 
 function planChannel(name: string, given: LogColumn, layout: LogLayout, cautions: string[]): ChannelPlan {
   const only = layout.width === 1 && given.column === undefined;
   const column = only ? 0 : columnIndex(`channels.${name}`, given.column ?? name, layout);
-  const unit = given.unit ?? given.calibration?.readingUnit ?? layout.headers[column]?.unit;
-  const role = roles.find(([pattern]) => pattern.test(name))?.[2];
+  const inLog = given.unit ?? layout.headers[column]?.unit;
+  const unit = inLog ?? given.calibration?.readingUnit;
+  const role = kindOfName(name);
   const base = { name, column, given };
+  if (given.calibration && unit !== undefined) {
+    const { readingUnit } = given.calibration;
+    if (unit === readingUnit) return { ...base, measures: undefined, readingUnit, factor: 1, origin: 0 };
+    // A calibration in V put on mV would pass, a thousand times too large.
+    throw new MeopError(
+      'wrong-unit',
+      `readLog: channels.${name}: the log has ${unit} and the calibration takes ${readingUnit}; make the calibration for ${unit}, or say what the numbers are: { unit: '${readingUnit}' }`,
+      `channels.${name}.calibration`,
+      { value: unit, expected: readingUnit },
+    );
+  }
   if (unit === undefined || isRawUnit(unit)) {
     if (unit === undefined)
       cautions.push(`${name}: no unit is stated: the numbers are kept as readings until they are calibrated`);
@@ -132,7 +143,6 @@ function planChannel(name: string, given: LogColumn, layout: LogLayout, cautions
       `channels.${name}.unit`,
       { value: unit, expected: measures },
     );
-  if (given.calibration) return { ...base, measures: undefined, readingUnit: unit, factor: 1, origin: 0 };
   return {
     ...base,
     measures,
@@ -187,7 +197,7 @@ function columnIndex(path: string, column: string | number, layout: LogLayout): 
   const whole = layout.headers.findIndex(({ name, unit }) => plain(`${name}${unit ?? ''}`) === wanted);
   if (whole >= 0) return whole;
   const byRole = layout.headers.findIndex(
-    ({ name }) => roleOf(name) !== undefined && roleOf(name) === roleOf(column),
+    ({ name }) => roleOfName(name) !== undefined && roleOfName(name) === roleOfName(column),
   );
   if (byRole >= 0) return byRole;
   throw new MeopError(

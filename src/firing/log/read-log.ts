@@ -2,6 +2,8 @@ import { MeopError } from '../../units';
 import { buildLog, readerFor } from './build-log';
 import { type LogSource, textChunks } from './chunks';
 import { checkColumns, type LogColumns } from './columns';
+import { headerCell } from './header-cell';
+import { type LineReading, lineReading } from './labelled-lines';
 import { findLayout, type LogLayout } from './layout';
 import type { Log } from './log';
 import { type ReportWriter, reportWriter } from './reading-report';
@@ -9,7 +11,7 @@ import type { RowReader } from './row-reader';
 
 /**
  * Reads the log of a test stand: whatever the delimiter, headings with units, comments, repeated headings, missing cells, clocks
- * that wrap, restart or repeat themselves, a last line cut off. Every line or cell that is dropped or mended is counted
+ * that wrap, restart or repeat themselves, a last line cut off, labelled values (JSON lines, `F=3.4 N`). Every line or cell that is dropped or mended is counted
  * and listed in the report.
  *
  * A text gives the log at once; a Blob, a stream or an iterable of pieces gives a promise and is never held whole.
@@ -36,6 +38,12 @@ async function drain(source: Exclude<LogSource, string>, feed: Feeder): Promise<
   return feed.finish();
 }
 
+interface Begun {
+  readonly reader: RowReader;
+  readonly layout: LogLayout;
+  readonly reading: LineReading | undefined;
+}
+
 interface Feeder {
   take(chunk: string): void;
   finish(): Log;
@@ -47,26 +55,33 @@ const longestLine = 1 << 20; // a "line" beyond this is no line of a log
 function feeder(columns: LogColumns): Feeder {
   const report = reportWriter();
   let held = '';
-  let begun: { readonly reader: RowReader; readonly layout: LogLayout } | undefined;
+  let begun: Begun | undefined;
   let lineEnds: '\n' | '\r' = '\n';
-  const begin = (whole: boolean): { readonly reader: RowReader; readonly layout: LogLayout } => {
+  const begin = (whole: boolean): Begun => {
     if (held.charCodeAt(0) === 0xfeff) held = held.slice(1);
     const sample = held.slice(0, sampleLength);
     // Old loggers end lines by a carriage return alone.
     lineEnds = sample.includes('\n') || !sample.includes('\r') ? '\n' : '\r';
     const lines = sample.split(lineEnds);
     if (lines.length > 1) lines.pop();
-    const layout = findLayout(
-      lines.map((line) => line.replace(/\r$/, '')),
-      columns,
-    );
+    const bare = lines.map((line) => line.replace(/\r$/, ''));
+    const reading = lineReading(bare.slice(columns.skipLines ?? 0));
+    // Labelled values come one a tab, whatever stood between them.
+    const found = reading?.headings
+      ? findLayout(bare.map(reading.row), { ...columns, delimiter: undefined })
+      : findLayout(reading ? bare.map(reading.row) : bare, columns);
+    const layout = reading?.headings ? { ...found, headers: reading.headings.map(headerCell) } : found;
     if (whole && layout.width === 0) refuseEmpty(lines);
-    return { layout, reader: readerFor(layout, columns, report) };
+    return { layout, reading, reader: readerFor(layout, columns, report) };
   };
-  const drainLines = (reader: RowReader): void => {
+  const drainLines = ({ reader, reading }: Begun): void => {
     if (lineEnds === '\r') held = held.replaceAll('\r\n', '\n').replaceAll('\r', '\n');
     const end = held.lastIndexOf('\n') + 1;
-    if (end > 0) reader.readLines(held, 0, end);
+    if (reading === undefined) reader.readLines(held, 0, end);
+    else {
+      const rows = held.slice(0, end).split(/\r?\n/).map(reading.row).join('\n');
+      reader.readLines(rows, 0, rows.length);
+    }
     held = held.slice(end);
     if (held.length > longestLine) dropEndless(report);
   };
@@ -81,12 +96,12 @@ function feeder(columns: LogColumns): Feeder {
         if (held.length < sampleLength) return;
         begun = begin(false);
       }
-      drainLines(begun.reader);
+      drainLines(begun);
     },
     finish() {
       begun ??= begin(true);
-      drainLines(begun.reader);
-      const rows = begun.reader.finish(held);
+      drainLines(begun);
+      const rows = begun.reader.finish(begun.reading && held !== '' ? begun.reading.row(held) : held);
       held = '';
       return buildLog(rows, begun.layout, columns, report);
     },
