@@ -1,8 +1,13 @@
 /**
- * Closures held by other means than bolts: retaining rings and their grooves. Imports units, margins and materials.
+ * Closures held by other means than radial bolts: retaining rings in their grooves, threads in the end of the case. Imports
+ * units, margins, materials, shells and threads.
  *
  * @example ringShearStress({ load: '20 kN', boreDiameter: '60 mm', ringThickness: '2 mm' }).in('MPa') // => 53.05164770
  * @module
  */
+export * from './cut-wall';
 export * from './retaining-ring';
 export * from './review-retaining-ring';
+export * from './review-threaded-closure';
+export * from './thread-wedge';
+export type { ThreadedClosure } from './threaded-closure';

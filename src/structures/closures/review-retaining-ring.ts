@@ -13,6 +13,8 @@ import type { JointFactors } from '../joint';
 import { governing, type Margin, margin, marginTable } from '../margin';
 import { allowable, type Material, type MaterialName, type StrengthProperty } from '../materials';
 import { materialOf } from '../materials/library';
+import { lameHoopStress } from '../shell/lame';
+import { wallFoldingLoad, wallTension } from './cut-wall';
 import { grooveBearingStress, grooveLandShearStress, ringShearStress } from './retaining-ring';
 
 /** A closure held by an internal retaining ring in a groove of the case. */
@@ -66,7 +68,7 @@ const reviewRetainingRingFields: FieldsOf<RetainingRingJoint> = {
 
 /**
  * Whether a retaining ring and its groove hold a closure: ring shear, bearing and yield of the groove wall, shear of the
- * land, tension of the wall that the groove leaves.
+ * land, tension, folding and hoop of the wall that the groove leaves.
  *
  * @throws MeopError `out-of-domain`, `unknown-name`, `no-allowable`
  * @example reviewRetainingRing({ pressure: '5 MPa', boreDiameter: '60 mm', grooveDepth: '1.5 mm', landLength: '6 mm', caseWall: '5 mm', caseMaterial: '6061-T6 drawn tube', ringThickness: '2 mm', ringShearStrength: '800 MPa' }).endForce.in('kN') // => 14.13716694
@@ -104,7 +106,7 @@ export function reviewRetainingRing(joint: RetainingRingJoint): RetainingRingRev
     property: StrengthProperty,
     factor: number,
     source: string,
-    cautions: readonly string[] = [],
+    carried: (strength: number) => number = (strength) => strength,
   ): Margin => {
     const strength = allowable({
       material: record,
@@ -115,14 +117,28 @@ export function reviewRetainingRing(joint: RetainingRingJoint): RetainingRingRev
     return margin({
       mode,
       applied: stress(applied),
-      allowable: stress(strength.value.si),
+      allowable: stress(carried(strength.value.si)),
       factor,
       temperature: strength.temperature,
       source: `${source}; strength: ${strength.source}`,
-      cautions: [...strength.cautions, ...cautions],
+      cautions: strength.cautions,
     });
   };
-  const inWall = load / (Math.PI * left * (grooveDiameter + left));
+  const inWall = wallTension.si({
+    load,
+    outsideDiameter: grooveDiameter + 2 * left,
+    insideDiameter: grooveDiameter,
+  });
+  // The ring bears on the middle of the groove's depth. As a stress in the wall: what it carries when it folds.
+  const atFolding = (yieldStrength: number): number =>
+    (inWall / load) *
+    wallFoldingLoad.si({ yieldStrength, wall: left, arm: wall / 2, diameter: grooveDiameter + left });
+  const hoop = lameHoopStress.si({
+    pressure,
+    insideRadius: grooveDiameter / 2,
+    outsideRadius: grooveDiameter / 2 + left,
+    radius: grooveDiameter / 2,
+  });
   const margins: readonly Margin[] = [
     margin({
       mode: 'shear of the ring',
@@ -146,23 +162,18 @@ export function reviewRetainingRing(joint: RetainingRingJoint): RetainingRingRev
       onUltimate,
       grooveLandShearStress.source,
     ),
+    one('tension of the wall under the groove, yield', inWall, 'yield', onYield, wallTension.source),
+    one('tension of the wall under the groove', inWall, 'ultimate', onUltimate, wallTension.source),
     one(
-      'tension of the wall under the groove, yield',
+      'folding of the wall under the groove, yield',
       inWall,
       'yield',
       onYield,
-      'Statics: load over the ring left',
+      wallFoldingLoad.source,
+      atFolding,
     ),
-    one(
-      'tension of the wall under the groove',
-      inWall,
-      'ultimate',
-      onUltimate,
-      'Statics: load over the ring left',
-      [
-        'the thrust comes in at the groove, off the middle of the wall: bending there adds to the tension and is not counted',
-      ],
-    ),
+    one('hoop at the groove, yield', hoop, 'yield', onYield, lameHoopStress.source),
+    one('hoop at the groove', hoop, 'ultimate', onUltimate, lameHoopStress.source),
   ];
   const cautions = [
     ...(joint.factors?.cautions ?? []),
@@ -174,6 +185,7 @@ export function reviewRetainingRing(joint: RetainingRingJoint): RetainingRingRev
     ...(landLength < 3 * grooveDepth
       ? ['the land is shorter than three groove depths (common practice, no source)']
       : []),
+    'the full hoop stress is taken at the groove: true of a groove beside the seal, cautious further away',
     'a corner radius or chamfer on the closure tips the ring and lowers what it carries: ask its maker',
   ];
   const worst = governing(margins);

@@ -5,10 +5,16 @@
  * @module
  */
 
+export * from './custom-thread';
 export * from './pipe-thread';
 export * from './preload';
 export * from './shear-area';
 export * from './stress-area';
-export * from './thread-geometry';
+export {
+  type ThreadGeometry,
+  type ThreadLimits,
+  threadGeometry,
+  threadNames,
+} from './thread-geometry';
 export type { ThreadLimitsSi } from './thread-limits';
 export * from './thread-stripping';

@@ -8,7 +8,8 @@ export interface ThreadGeometry {
   /** The full designation: `M6x1`, `1/4-20 UNC`. */
   readonly name: string;
   readonly system: 'ISO metric' | 'unified inch';
-  readonly series: 'coarse' | 'fine' | 'UNC' | 'UNF';
+  /** `special`: of a thread of one's own. */
+  readonly series: 'coarse' | 'fine' | 'UNC' | 'UNF' | 'special';
   /** Nominal diameter. */
   readonly majorDiameter: Quantity<'length'>;
   readonly pitch: Quantity<'length'>;
@@ -28,9 +29,9 @@ export interface ThreadGeometry {
 /** The worst limits of mating threads. */
 export type ThreadLimits = { readonly [F in keyof ThreadLimitsSi]: Quantity<'length'> };
 
-interface Size {
+/** What a thread's geometry follows from. */
+export interface ThreadSize {
   readonly name: string;
-  readonly keys: readonly string[];
   readonly system: ThreadGeometry['system'];
   readonly series: ThreadGeometry['series'];
   readonly diameter: number;
@@ -48,13 +49,13 @@ export function threadGeometry(name: string): ThreadGeometry {
   const key = name.trim().replace(/×/g, 'x').replace(/\s+/g, ' ').toUpperCase();
   const all = sizes();
   const size = all.find(({ keys }) => keys.includes(key));
-  if (size) return geometry(size);
+  if (size) return geometryOf(size);
   const start = key.split(/[-X ]/)[0];
   const near = all.filter(({ keys }) => keys.some((known) => known.split(/[-X ]/)[0] === start));
   const offered = near.length > 0 ? near.map((known) => known.name) : ['M1.6 to M36', '#0-80 to 1-12'];
   throw new MeopError(
     'unknown-name',
-    `threadGeometry: no thread '${name}'; ${near.length > 0 ? 'of that size there are' : 'known are'} ${offered.join(', ')}`,
+    `threadGeometry: no thread '${name}'; ${near.length > 0 ? 'of that size there are' : 'known are'} ${offered.join(', ')}; any other is customThread({ majorDiameter, pitch })`,
     'name',
     { value: name, expected: offered.join(', ') },
   );
@@ -67,6 +68,10 @@ export function threadGeometry(name: string): ThreadGeometry {
  */
 export function threadNames(): readonly string[] {
   return sizes().map(({ name }) => name);
+}
+
+interface Size extends ThreadSize {
+  readonly keys: readonly string[];
 }
 
 let known: readonly Size[] | undefined; // made at first use: importing costs nothing
@@ -113,7 +118,8 @@ function standardSizes(): readonly Size[] {
 
 const sqrt3 = Math.sqrt(3);
 
-function geometry({ name, system, series, diameter, pitch }: Size): ThreadGeometry {
+/** A thread with the profile and limits of its system. */
+export function geometryOf({ name, system, series, diameter, pitch }: ThreadSize): ThreadGeometry {
   const metric = system === 'ISO metric';
   const height = (pitch * sqrt3) / 2; // of the fundamental triangle, ISO 68-1
   const pitchDiameter = diameter - (3 / 4) * height;

@@ -25,7 +25,7 @@ interface Basic {
 export function metricLimits({ diameter, pitch, pitchDiameter, minorDiameter }: Basic): ThreadLimitsSi {
   const p = pitch * 1e3;
   // The standard computes with the geometric mean of its diameter step.
-  const [low, high] = steps.find(([, top]) => diameter * 1e3 <= top) ?? [22.4, 45];
+  const [low, high] = steps.find(([, top]) => diameter * 1e3 <= top) ?? [180, diameter * 1e3];
   const d = Math.sqrt(low * high);
   const deviation = (15 + 11 * p) * 1e-6;
   const major = tolerance(180 * p ** (2 / 3) - 3.15 / Math.sqrt(p));
@@ -44,6 +44,9 @@ const steps = [
   [2.8, 5.6],
   [5.6, 11.2],
   [11.2, 22.4],
+  [22.4, 45],
+  [45, 90],
+  [90, 180],
 ] as const;
 
 // biome-ignore format: a series of preferred numbers reads best in rows
