@@ -27,6 +27,15 @@ export * from './oblique-shock';
 export * from './orifice-flow';
 export * from './pitot-pressure';
 export * from './prandtl-meyer';
+export * from './products/equilibrium-constant';
+export * from './products/equilibrium-products';
+export {
+  type SpeciesProperties,
+  type SpeciesPropertiesOptions,
+  speciesNames,
+  speciesProperties,
+} from './products/species-properties';
+export type { PolynomialForm } from './products/species-table';
 export * from './semi-infinite-solid';
 export * from './standard-atmosphere';
 export * from './station-pressure';

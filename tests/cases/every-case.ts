@@ -5,6 +5,7 @@ import gasNozzle from './gas-nozzle.json';
 import oRings from './o-rings-millimetres.json';
 import type { Case, CaseValue } from './read-case';
 import structures from './structures.json';
+import thermo from './thermo.json';
 
 /** The cases of one file, as the validation report lays them out. */
 export interface CaseFile {
@@ -52,6 +53,7 @@ const list = (cases: readonly Case[]): readonly Case[] => cases;
 /** Every check value under tests/cases. */
 export const caseFiles: readonly CaseFile[] = [
   { file: 'gas-nozzle.json', title: 'Gas dynamics and nozzles', oneTable: false, cases: list(gasNozzle) },
+  { file: 'thermo.json', title: 'Species and equilibrium', oneTable: false, cases: list(thermo) },
   { file: 'structures.json', title: 'Structures', oneTable: false, cases: list(structures) },
   { file: 'ballistics.json', title: 'Ballistics', oneTable: false, cases: list(ballistics) },
   { file: 'firing.json', title: 'Reduction of firings', oneTable: false, cases: list(firing) },
