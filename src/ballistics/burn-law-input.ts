@@ -1,4 +1,5 @@
 import { MeopError, type QuantityInput, readInput, type UnitOf } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 import type { BurnLawBand, BurnLawFacts, OutsidePolicy, SaintRobertInput } from './burn-law';
 import { sizeOf } from './burn-rate-coefficient';
 
@@ -41,6 +42,25 @@ export interface ReadBands {
 
 const context = 'saintRobert';
 
+const formFields: FieldsOf<LawForm> = {
+  coefficient: 'optional',
+  rateUnit: 'optional',
+  pressureUnit: 'optional',
+  exponent: 'optional',
+  rate: 'optional',
+  atPressure: 'optional',
+  through: 'optional',
+};
+const factFields: FieldsOf<BurnLawFacts> = {
+  characterisedFrom: 'optional',
+  characterisedTo: 'optional',
+  outside: 'optional',
+  temperatureSensitivity: 'optional',
+  referenceTemperature: 'optional',
+  source: 'optional',
+};
+const bandFields: FieldsOf<BurnLawBandInput> = { ...formFields, from: 'required', to: 'required' };
+
 /** Everything of a burn law in SI, checked. */
 export function readBands(input: SaintRobertInput): ReadBands {
   if (typeof input !== 'object' || input === null)
@@ -50,9 +70,11 @@ export function readBands(input: SaintRobertInput): ReadBands {
     );
   if (isList(input)) return { ...joined(input), ...readFacts({}) };
   if ('bands' in input) {
+    requireFields(context, input, { bands: 'required', ...factFields });
     const { bands, characterised } = joined(input.bands);
     return { bands, ...readFacts(input), characterised: readRange(input, characterised) };
   }
+  requireFields(context, input, { ...formFields, ...factFields });
   const band = { from: 0, to: Number.POSITIVE_INFINITY, ...readForm(input, '') };
   return { bands: [band], ...readFacts(input), characterised: readRange(input, { from: 0, to: band.to }) };
 }
@@ -104,11 +126,14 @@ function joined(given: readonly BurnLawBandInput[]): Pick<ReadBands, 'bands' | '
       'bands',
     );
   const bands = given
-    .map((band, i) => ({
-      from: positive('absolute pressure', `bands[${i}].from`, band.from),
-      to: positive('absolute pressure', `bands[${i}].to`, band.to),
-      ...readForm(band, `bands[${i}].`),
-    }))
+    .map((band, i) => {
+      requireFields(`${context}: bands[${i}]`, band, bandFields);
+      return {
+        from: positive('absolute pressure', `bands[${i}].from`, band.from),
+        to: positive('absolute pressure', `bands[${i}].to`, band.to),
+        ...readForm(band, `bands[${i}].`),
+      };
+    })
     .sort((a, b) => a.from - b.from);
   bands.forEach((band, i) => {
     if (!(band.from < band.to))
@@ -131,7 +156,24 @@ function joined(given: readonly BurnLawBandInput[]): Pick<ReadBands, 'bands' | '
 
 type Power = Pick<BurnLawBand, 'referenceRate' | 'referencePressure' | 'exponent'>;
 
+/** The three ways of quoting a law exclude each other: which of two was meant cannot be guessed. */
+function requireOneForm(form: LawForm, at: string): void {
+  const given = (field: string): boolean => Reflect.get(form, field) !== undefined;
+  const own = given('through') ? 'through' : given('rate') ? 'rate' : undefined;
+  if (own === undefined) return;
+  const others = ['coefficient', 'rateUnit', 'pressureUnit'];
+  if (own === 'through') others.push('rate', 'atPressure', 'exponent');
+  const other = others.find(given);
+  if (other === undefined) return;
+  throw new MeopError(
+    'inconsistent',
+    `${context}: ${at}${own} and ${at}${other} belong to different ways of quoting a law: give a coefficient with its units and exponent, or a rate at a pressure and an exponent, or two points`,
+    `${at}${other}`,
+  );
+}
+
 function readForm(form: LawForm, at: string): Power {
+  requireOneForm(form, at);
   if ('through' in form) return throughPoints(form.through, at);
   const exponent = readInput('dimensionless', `${at}exponent`, form.exponent, context).si;
   if (!(exponent < 1)) throw unstable(exponent, `${at}exponent`);

@@ -1,10 +1,20 @@
 import { MeopError, type UnitOf, unitFor } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 
 /** The units that a burn-rate coefficient is quoted in: those of r and of p in r = a·pⁿ. */
 export interface CoefficientUnits {
   readonly rateUnit: UnitOf<'speed'>;
   readonly pressureUnit: UnitOf<'absolute pressure'>;
 }
+
+const unitFields: FieldsOf<CoefficientUnits> = { rateUnit: 'required', pressureUnit: 'required' };
+const fields: FieldsOf<Parameters<typeof convertBurnRateCoefficient>[0]> = {
+  coefficient: 'required',
+  exponent: 'required',
+  from: 'required',
+  to: 'required',
+  referencePressure: 'optional',
+};
 
 /**
  * The coefficient a of r = a·pⁿ in other units. The factor depends on n: there is no such thing as the conversion
@@ -18,19 +28,17 @@ export interface CoefficientUnits {
  * @throws MeopError `not-finite`, `unknown-unit`, `wrong-unit`
  * @example convertBurnRateCoefficient({ coefficient: 0.0665, exponent: 0.319, from: { rateUnit: 'in/s', pressureUnit: 'psi' }, to: { rateUnit: 'mm/s', pressureUnit: 'MPa' } }).toPrecision(9) // => '8.26357183'
  */
-export function convertBurnRateCoefficient({
-  coefficient,
-  exponent,
-  from,
-  to,
-  referencePressure = 1,
-}: {
+export function convertBurnRateCoefficient(options: {
   readonly coefficient: number;
   readonly exponent: number;
   readonly from: CoefficientUnits;
   readonly to: CoefficientUnits;
   readonly referencePressure?: number;
 }): number {
+  requireFields('convertBurnRateCoefficient', options, fields);
+  const { coefficient, exponent, from, to, referencePressure = 1 } = options;
+  requireFields('convertBurnRateCoefficient: from', from, unitFields);
+  requireFields('convertBurnRateCoefficient: to', to, unitFields);
   for (const [field, value] of Object.entries({ coefficient, exponent, referencePressure }))
     if (!Number.isFinite(value))
       throw new MeopError(

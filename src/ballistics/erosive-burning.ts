@@ -15,6 +15,7 @@ import {
   temperature,
   unitOf,
 } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 import { lenoirRobillardSi } from './simulation/chamber-rate';
 
 /** Erosive burning as an option of a simulation. */
@@ -52,6 +53,17 @@ const coefficientInputs = {
   grainTemperature: temperature('T_p', 'initial grain temperature'),
 };
 
+const coefficientFields: FieldsOf<Arguments<typeof coefficientInputs>> = {
+  gasHeatCapacity: 'required',
+  viscosity: 'required',
+  prandtl: 'required',
+  density: 'required',
+  solidHeatCapacity: 'required',
+  gasTemperature: 'required',
+  surfaceTemperature: 'required',
+  grainTemperature: 'required',
+};
+
 /**
  * Coefficient α of the Lenoir-Robillard law from properties of gas and propellant, as a number in SI
  * (m^2.8·kg^−0.8·s^−0.2): α = 0.0288·c_p·μ^0.2·Pr^(−2/3) / (ρ·c_s)·(T_1 − T_s) / (T_s − T_p).
@@ -63,6 +75,7 @@ const coefficientInputs = {
  * @example erosiveCoefficient({ gasHeatCapacity: '1900 J/(kg*K)', viscosity: '5e-5 Pa*s', prandtl: 0.5, density: '1750 kg/m^3', solidHeatCapacity: '1250 J/(kg*K)', gasTemperature: '2800 K', surfaceTemperature: '900 K', grainTemperature: '293 K' }) // => 0.0000171491896
  */
 export function erosiveCoefficient(values: Arguments<typeof coefficientInputs>): number {
+  requireFields('erosiveCoefficient', values, coefficientFields);
   const v = Object.fromEntries(
     Object.entries(coefficientInputs).map(([field, given]) => {
       const value: unknown = Object.entries(values).find(([name]) => name === field)?.[1];
@@ -85,6 +98,15 @@ export function erosiveCoefficient(values: Arguments<typeof coefficientInputs>):
   );
 }
 
+const rateFields: FieldsOf<Parameters<typeof lenoirRobillardRate>[0]> = {
+  baseRate: 'required',
+  coefficient: 'required',
+  decay: 'optional',
+  massFlux: 'required',
+  length: 'required',
+  density: 'required',
+};
+
 /**
  * Burning rate with erosive burning by the Lenoir-Robillard law, r = r_0 + α·G^0.8 / L^0.2·exp(−β·r·ρ / G): the rate on
  * the right is the total one, so it is solved for. `coefficient` is α in SI (m^2.8·kg^−0.8·s^−0.2).
@@ -94,14 +116,7 @@ export function erosiveCoefficient(values: Arguments<typeof coefficientInputs>):
  * @throws MeopError `out-of-domain`
  * @example lenoirRobillardRate({ baseRate: '8 mm/s', coefficient: 1.71491896e-5, massFlux: '1000 kg/(m^2*s)', length: '0.3 m', density: '1750 kg/m^3' }).in('mm/s') // => 10.1398279
  */
-export function lenoirRobillardRate({
-  baseRate,
-  coefficient,
-  decay = 53,
-  massFlux: flux,
-  length: along,
-  density: solid,
-}: {
+export function lenoirRobillardRate(options: {
   readonly baseRate: QuantityInput<'speed'>;
   readonly coefficient: number;
   readonly decay?: number;
@@ -110,6 +125,8 @@ export function lenoirRobillardRate({
   readonly density: QuantityInput<'density'>;
 }): Quantity<'speed'> {
   const context = 'lenoirRobillardRate';
+  requireFields(context, options, rateFields);
+  const { baseRate, coefficient, decay = 53, massFlux: flux, length: along, density: solid } = options;
   const base = positive('speed', 'baseRate', baseRate, context);
   const alpha = positive('dimensionless', 'coefficient', coefficient, context);
   const beta = positive('dimensionless', 'decay', decay, context);

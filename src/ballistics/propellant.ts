@@ -8,6 +8,7 @@ import {
   readInput,
   unitOf,
 } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 import { type BurnLaw, type SaintRobertInput, saintRobert } from './burn-law';
 
 /** A propellant as analysis sees it: how dense, how fast it burns, and what gas it makes. */
@@ -63,6 +64,22 @@ export interface PropellantInput {
 
 const context = 'propellant';
 
+const fields: FieldsOf<PropellantInput> = {
+  name: 'optional',
+  density: 'optional',
+  idealDensity: 'optional',
+  densityRatio: 'optional',
+  law: 'required',
+  gamma: 'required',
+  molarMass: 'optional',
+  gasConstant: 'optional',
+  flameTemperature: 'optional',
+  idealCharacteristicVelocity: 'optional',
+  characteristicVelocityEfficiency: 'optional',
+  condensedFraction: 'optional',
+  sources: 'optional',
+};
+
 /**
  * Makes a propellant. Characteristic velocity, gas constant, temperature and γ hang together
  * (c* = √(R·T) / Γ(γ)): give two of the first three, or all of them where they agree within 0.5 %.
@@ -74,6 +91,7 @@ const context = 'propellant';
  * @example propellant({ density: '1820 kg/m^3', law: { rate: '7 mm/s', atPressure: '4 MPa', exponent: 0.3 }, gamma: 1.14, molarMass: '40 g/mol', flameTemperature: '1600 K' }).characteristicVelocity.in('m/s') // => 905.8798
  */
 export function propellant(input: PropellantInput): Propellant {
+  requireFields(context, input, fields);
   const { name = 'propellant', sources = {}, condensedFraction } = input;
   const gamma = within('gamma', input.gamma, 1, Number.POSITIVE_INFINITY, 'above 1');
   const efficiency = within(

@@ -1,4 +1,5 @@
 import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, unitOf } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 import { type BurnLaw, bandAt, bandRateSi, temperatureFactorSi } from './burn-law';
 
 /** What the burning rate depends on. */
@@ -11,6 +12,8 @@ export interface BurnConditions {
 
 const context = 'burnRate';
 
+const fields: FieldsOf<BurnConditions> = { pressure: 'required', temperature: 'optional' };
+
 /** The burning rate by a law, with cautions where the law is trusted beyond what was measured. */
 export function rateByLaw(law: BurnLaw, conditions: BurnConditions | undefined): Quantity<'speed'> {
   if (typeof conditions !== 'object' || conditions === null)
@@ -19,6 +22,7 @@ export function rateByLaw(law: BurnLaw, conditions: BurnConditions | undefined):
       `${context}: after a burn law { pressure, temperature? } is expected`,
       'pressure',
     );
+  requireFields(context, conditions, fields);
   const pressure = positive('absolute pressure', 'pressure', conditions.pressure);
   const temperature =
     conditions.temperature === undefined

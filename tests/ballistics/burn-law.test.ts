@@ -187,4 +187,33 @@ describe('a burn law', () => {
     );
     expect(() => saintRobert([])).toThrow(expect.objectContaining({ code: 'burn-law-bands' }));
   });
+
+  it('refuses a misspelt field, and two ways of quoting a law at once', () => {
+    const whole = { coefficient: 7, exponent: 0.32, ...mpa };
+    const code = (act: () => unknown): unknown => {
+      try {
+        return act();
+      } catch (error) {
+        return error;
+      }
+    };
+    // A σ_p that is not heard would leave the pressure of a hot day unsaid.
+    expect(code(() => saintRobert({ ...whole, sigmaP: '0.002 1/K' } as never))).toMatchObject({
+      code: 'unknown-field',
+      path: 'sigmaP',
+    });
+    expect(code(() => saintRobert([{ ...whole, from: '1 MPa', upTo: '3 MPa' }] as never))).toMatchObject({
+      code: 'unknown-field',
+      path: 'upTo',
+    });
+    expect(code(() => burnRate(law, { pressure: '5 MPa', temprature: '300 K' } as never))).toMatchObject({
+      code: 'unknown-field',
+    });
+    expect(code(() => saintRobert({ ...whole, rate: '7 mm/s', atPressure: '1 MPa' } as never))).toMatchObject(
+      { code: 'inconsistent', path: 'coefficient' },
+    );
+    expect(
+      code(() => convertBurnRateCoefficient({ coefficient: 7, exponent: 0.3, from: mpa } as never)),
+    ).toMatchObject({ code: 'missing-field', path: 'to' });
+  });
 });

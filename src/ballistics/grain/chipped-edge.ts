@@ -1,7 +1,15 @@
 import type { QuantityInput } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { ball } from './ball';
 import type { Flaw } from './flaw';
-import { readAngle, readLength, requireFit } from './measure';
+import { readAngle, readChoice, readLength, requireFit } from './measure';
+
+const fields: FieldsOf<Parameters<typeof chippedEdge>[0]> = {
+  end: 'required',
+  edgeRadius: 'required',
+  angle: 'optional',
+  depth: 'required',
+};
 
 /**
  * A bite out of the edge between an end of the grain and its bore or wall, as a ball centred on the edge.
@@ -19,6 +27,8 @@ export function chippedEdge(options: {
   readonly depth: QuantityInput<'length'>;
 }): Flaw {
   const name = 'chippedEdge';
+  requireFields(name, options, fields);
+  readChoice(name, 'end', options.end, ['head', 'aft']);
   const r = readLength(name, 'edgeRadius', options.edgeRadius, 'zero');
   const angle = options.angle === undefined ? 0 : readAngle(name, 'angle', options.angle);
   const radius = readLength(name, 'depth', options.depth);

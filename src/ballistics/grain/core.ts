@@ -1,7 +1,8 @@
 import type { QuantityInput } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { ball } from './ball';
 import { partialCore, throughCore } from './bore';
-import { readAngle, readCount, readLength, refused, requireFit } from './measure';
+import { readAngle, readChoice, readCount, readLength, refused, requireFit } from './measure';
 import { arc, line, type Outline, outline } from './outline';
 import { clippedOutline } from './outline-clip';
 import { circleOutline, finOutline } from './outline-shapes';
@@ -23,6 +24,8 @@ export interface CoreExtent {
   readonly to?: QuantityInput<'length'>;
 }
 
+const extentFields: FieldsOf<CoreExtent> = { from: 'optional', to: 'optional' };
+
 function extentOf(name: string, options: CoreExtent, length: number): readonly [number, number] {
   const from = options.from === undefined ? 0 : readLength(name, 'from', options.from, 'zero');
   const to = options.to === undefined ? length : readLength(name, 'to', options.to);
@@ -34,6 +37,15 @@ const clipped = (name: string, field: string, o: Outline, radius: number): Outli
   const inside = clippedOutline(o, radius);
   requireFit(inside !== undefined, name, field, 'outside', 'a core inside the wall');
   return inside ?? o;
+};
+
+const cylinderFields: FieldsOf<Parameters<typeof cylinderCore>[0]> = {
+  ...extentFields,
+  diameter: 'required',
+  offset: 'optional',
+  angle: 'optional',
+  inhibited: 'optional',
+  burningSide: 'optional',
 };
 
 /**
@@ -57,10 +69,16 @@ export function cylinderCore(
 ): Core {
   const name = 'cylinder core';
   const context = 'cylinderCore';
+  requireFields(context, options, cylinderFields);
   const radius = readLength(context, 'diameter', options.diameter) / 2;
   const offset = options.offset === undefined ? 0 : readLength(context, 'offset', options.offset, 'zero');
   const angle = options.angle === undefined ? 0 : readAngle(context, 'angle', options.angle);
   const inhibited = options.inhibited ?? [];
+  inhibited.forEach((face, i) => {
+    readChoice(context, `inhibited[${i}]`, face, ['side', 'head', 'aft']);
+  });
+  if (options.burningSide !== undefined)
+    requireFields('cylinderCore: burningSide', options.burningSide, { from: 'required', to: 'required' });
   return {
     name,
     place: (envelope) => {
@@ -105,6 +123,13 @@ export function cylinderCore(
   };
 }
 
+const coneFields: FieldsOf<Parameters<typeof coneCore>[0]> = {
+  ...extentFields,
+  headDiameter: 'required',
+  aftDiameter: 'required',
+  dome: 'optional',
+};
+
 /**
  * A conical core about the axis, between two diameters; a round tip or a dome closes an end that lies in the grain.
  *
@@ -122,6 +147,8 @@ export function coneCore(
 ): Core {
   const name = 'cone core';
   const context = 'coneCore';
+  requireFields(context, options, coneFields);
+  if (options.dome !== undefined) readChoice(context, 'dome', options.dome, ['head', 'aft']);
   const head = readLength(context, 'headDiameter', options.headDiameter, 'zero') / 2;
   const aft = readLength(context, 'aftDiameter', options.aftDiameter, 'zero') / 2;
   return {
@@ -155,6 +182,15 @@ export function coneCore(
   };
 }
 
+const finFields: FieldsOf<Parameters<typeof finCore>[0]> = {
+  ...extentFields,
+  count: 'required',
+  thickness: 'required',
+  tipDiameter: 'required',
+  tip: 'optional',
+  angle: 'optional',
+};
+
 /**
  * Fins or slots that stand on the axis: any number, square or round tips, any axial extent.
  *
@@ -175,6 +211,8 @@ export function finCore(
 ): Core {
   const name = 'fin core';
   const context = 'finCore';
+  requireFields(context, options, finFields);
+  const form = readChoice(context, 'tip', options.tip ?? 'square', ['square', 'round']);
   const count = readCount(context, 'count', options.count, 1);
   const half = readLength(context, 'thickness', options.thickness) / 2;
   const tip = readLength(context, 'tipDiameter', options.tipDiameter) / 2;
@@ -184,7 +222,7 @@ export function finCore(
     name,
     place: ({ radius, length }) => {
       const [from, to] = extentOf(context, options, length);
-      const fins = finOutline(count, half, tip, options.tip ?? 'square', angle);
+      const fins = finOutline(count, half, tip, form, angle);
       if (fins === undefined)
         throw refused(context, 'thickness', options.thickness, 'fins that leave propellant between them');
       const o = clipped(context, 'tipDiameter', fins, radius);
@@ -194,6 +232,11 @@ export function finCore(
     },
   };
 }
+
+const sphereFields: FieldsOf<Parameters<typeof sphereCore>[0]> = {
+  diameter: 'required',
+  position: 'required',
+};
 
 /**
  * A ball on the axis, such as the widened end of a bore.
@@ -207,6 +250,7 @@ export function sphereCore(options: {
   /** Its centre [length from the head end]. */
   readonly position: QuantityInput<'length'>;
 }): Core {
+  requireFields('sphereCore', options, sphereFields);
   const radius = readLength('sphereCore', 'diameter', options.diameter) / 2;
   const z = readLength('sphereCore', 'position', options.position, 'zero');
   return {

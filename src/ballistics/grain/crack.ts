@@ -1,7 +1,8 @@
 import type { QuantityInput } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { type Flaw, NARROW_GAP_CAUTION } from './flaw';
 import { frameAt } from './frame';
-import { readAngle, readLength, requireFit } from './measure';
+import { readAngle, readChoice, readLength, requireFit } from './measure';
 import { line, type Outline, outline } from './outline';
 import { annulusOutline, circleOutline } from './outline-shapes';
 import { prism } from './prism';
@@ -62,6 +63,48 @@ const sheet = (
 const rectangle = (a: number, b: number): Outline =>
   outline([line(-a, -b, a, -b), line(a, -b, a, b), line(a, b, -a, b), line(-a, b, -a, -b)]);
 
+type Open<T> = T & { readonly open?: boolean };
+const radialFields: FieldsOf<Open<RadialCrack>> = {
+  plane: 'required',
+  angle: 'required',
+  innerRadius: 'required',
+  outerRadius: 'required',
+  from: 'required',
+  to: 'required',
+  open: 'optional',
+};
+const transverseFields: FieldsOf<Open<TransverseCrack>> = {
+  plane: 'required',
+  position: 'required',
+  innerRadius: 'optional',
+  outerRadius: 'required',
+  open: 'optional',
+};
+const freeFields: FieldsOf<Open<FreeCrack>> = {
+  plane: 'required',
+  centre: 'required',
+  normal: 'required',
+  size: 'required',
+  width: 'optional',
+  along: 'optional',
+  open: 'optional',
+};
+
+/** Three finite numbers, not all zero. */
+function readDirection(name: string, field: string, given: readonly number[]): Direction {
+  const [x, y, z] = Array.isArray(given) && given.length === 3 ? given : [0, 0, 0];
+  const size = Math.hypot(x, y, z);
+  requireFit(
+    size > 0 && Number.isFinite(size),
+    name,
+    field,
+    given,
+    'a direction: three numbers, not all zero,',
+  );
+  return [x / size, y / size, z / size];
+}
+type Direction = readonly [number, number, number];
+
 /**
  * A crack: a sheet of no thickness that burns on both faces. It is cut off at the grain's wall and ends. It burns from the
  * start when it meets the bore, a burning end or another open flaw; otherwise when the front arrives, unless `open` says.
@@ -74,6 +117,7 @@ export function crack(
   options: (RadialCrack | TransverseCrack | FreeCrack) & { readonly open?: boolean },
 ): Flaw {
   const name = 'crack';
+  readChoice(name, 'plane', options?.plane, ['radial', 'transverse', 'free']);
   const flaw = (label: string, place: Flaw['place']): Flaw => ({
     kind: 'crack',
     label,
@@ -81,6 +125,7 @@ export function crack(
     place,
   });
   if (options.plane === 'radial') {
+    requireFields('crack (radial)', options, radialFields);
     const angle = readAngle(name, 'angle', options.angle);
     const inner = readLength(name, 'innerRadius', options.innerRadius, 'zero');
     const outer = readLength(name, 'outerRadius', options.outerRadius);
@@ -111,6 +156,7 @@ export function crack(
     });
   }
   if (options.plane === 'transverse') {
+    requireFields('crack (transverse)', options, transverseFields);
     const position = readLength(name, 'position', options.position);
     const inner =
       options.innerRadius === undefined ? 0 : readLength(name, 'innerRadius', options.innerRadius, 'zero');
@@ -130,14 +176,30 @@ export function crack(
       return { source: sheet(o, { at: position }), open: options.open };
     });
   }
+  requireFields('crack (free)', options, freeFields);
+  requireFit(
+    Array.isArray(options.centre) && options.centre.length === 3,
+    name,
+    'centre',
+    options.centre,
+    'x, y and the distance from the head end',
+  );
   const centre = options.centre.map((c, i) => readLength(name, `centre[${i}]`, c, 'any'));
   const size = readLength(name, 'size', options.size);
   const width = options.width === undefined ? undefined : readLength(name, 'width', options.width);
-  requireFit(Math.hypot(...options.normal) > 0, name, 'normal', options.normal, 'a direction');
+  const normal = readDirection(name, 'normal', options.normal);
+  const upright: Direction = Math.hypot(normal[0], normal[1]) > 1e-6 ? [0, 0, 1] : [1, 0, 0];
+  const along = options.along === undefined ? upright : readDirection(name, 'along', options.along);
+  const across = along[0] * normal[0] + along[1] * normal[1] + along[2] * normal[2];
+  requireFit(
+    Math.abs(across) < 1 - 1e-9,
+    name,
+    'along',
+    options.along,
+    'a direction in the crack, not its normal,',
+  );
   return flaw('crack', () => {
-    const n = options.normal;
-    const along = options.along ?? (Math.hypot(n[0], n[1]) > 1e-6 * Math.hypot(...n) ? [0, 0, 1] : [1, 0, 0]);
-    const frame = frameAt([centre[0], centre[1], centre[2]], n, [along[0], along[1], along[2]]);
+    const frame = frameAt([centre[0], centre[1], centre[2]], normal, along);
     const o = width === undefined ? circleOutline(size / 2) : rectangle(size / 2, width / 2);
     return { source: sheet(o, { frame }), open: options.open };
   });

@@ -1,8 +1,17 @@
 import type { QuantityInput } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { type Flaw, NARROW_GAP_CAUTION } from './flaw';
 import { readAngle, readLength, requireFit } from './measure';
 import { wallOutline } from './outline-shapes';
 import { prism } from './prism';
+
+const fields: FieldsOf<Parameters<typeof debond>[0]> = {
+  from: 'required',
+  to: 'required',
+  angle: 'optional',
+  width: 'optional',
+  open: 'optional',
+};
 
 /**
  * A stretch of the wall where the propellant has come loose: its outside burns inwards. It burns from the start when it
@@ -24,6 +33,7 @@ export function debond(options: {
   readonly open?: boolean;
 }): Flaw {
   const name = 'debond';
+  requireFields(name, options, fields);
   const from = readLength(name, 'from', options.from, 'zero');
   const to = readLength(name, 'to', options.to);
   const width = options.width === undefined ? 2 * Math.PI : readAngle(name, 'width', options.width);

@@ -1,6 +1,7 @@
 import { formatNumber, type QuantityInput } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { depthField } from './field';
-import type { Grain } from './grain';
+import { type Grain, requireGrain } from './grain';
 import { readAngle, readCount, readLength, requireFit } from './measure';
 import { litSources } from './regress-shape';
 import { flawMark, frontBands, type SectionView } from './section-view';
@@ -15,6 +16,8 @@ export interface DrawGrainOptions {
   /** Burn fronts to draw [whole, 1 to 40]. Default 8. */
   readonly fronts?: number;
 }
+
+const fields: FieldsOf<DrawGrainOptions> = { position: 'optional', angle: 'optional', fronts: 'optional' };
 
 const STYLE = `
   svg { --paper: #fbf9f5; --ink: #26323d; --quiet: #6d7681; --near: #b5532d; --far: #f1d9a7; --flaw: #0b7f8c; font-family: 'Source Sans 3', 'DejaVu Sans', system-ui, sans-serif; }
@@ -37,6 +40,8 @@ const escaped = (text: string): string =>
  * @example drawGrain(internalTube({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '100 mm' })).slice(0, 4) // => '<svg'
  */
 export function drawGrain(grain: Grain, options: DrawGrainOptions = {}): string {
+  requireGrain('drawGrain', 'grain', grain);
+  requireFields('drawGrain', options, fields);
   const { envelope } = grain.shape;
   const { radius, length } = envelope;
   const lit = litSources(grain.shape);

@@ -1,6 +1,7 @@
 import type { QuantityInput } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { partialCore, throughCore } from './bore';
-import { type Grain, makeGrain, type OuterMeasures } from './grain';
+import { type Grain, makeGrain, type OuterMeasures, outerFields, readEnds } from './grain';
 import { readLength, refused, requireFit } from './measure';
 import { arc, elementX, elementY, line, type OutlineElement, outline, outlineReach } from './outline';
 import { clippedOutline } from './outline-clip';
@@ -14,6 +15,15 @@ export interface OutlinePoint {
   /** Tangent of a quarter of the arc's angle to the next corner, positive when it bulges to the right of the way. */
   readonly bulge?: number;
 }
+
+const fields: FieldsOf<Parameters<typeof extrudedCore>[0]> = {
+  ...outerFields,
+  outline: 'required',
+  unit: 'optional',
+  from: 'optional',
+  to: 'optional',
+};
+const pointFields: FieldsOf<OutlinePoint> = { x: 'required', y: 'required', bulge: 'optional' };
 
 /**
  * A core of any closed outline, so that any mandrel can be entered: corners with straight runs or arcs between, or SVG path data
@@ -34,6 +44,7 @@ export function extrudedCore(
   },
 ): Grain {
   const context = 'extrudedCore';
+  requireFields(context, options, fields);
   const radius = readLength(context, 'outerDiameter', options.outerDiameter) / 2;
   const length = readLength(context, 'length', options.length);
   const from = options.from === undefined ? 0 : readLength(context, 'from', options.from, 'zero');
@@ -65,7 +76,7 @@ export function extrudedCore(
   return makeGrain({
     kind: 'extruded core',
     shape: { envelope: { form: 'cylinder', radius, length }, ports: [core], inert: [] },
-    burningEnds: options.burningEnds ?? 'none',
+    burningEnds: readEnds(context, options.burningEnds, 'none'),
   });
 }
 
@@ -76,12 +87,18 @@ const scaled = (e: OutlineElement, k: number): OutlineElement =>
 
 function polyline(points: readonly OutlinePoint[]): OutlineElement[] {
   const context = 'extrudedCore';
+  requireFit(Array.isArray(points), context, 'outline', points, 'SVG path data or a list of corners');
   requireFit(points.length >= 2, context, 'outline', points.length, 'at least two corners');
-  const at = points.map((p, i) => ({
-    x: readLength(context, `outline[${i}].x`, p.x, 'any'),
-    y: readLength(context, `outline[${i}].y`, p.y, 'any'),
-    bulge: p.bulge ?? 0,
-  }));
+  const at = points.map((p, i) => {
+    requireFields(`${context}: outline[${i}]`, p, pointFields);
+    const bulge = p.bulge ?? 0;
+    requireFit(Number.isFinite(bulge), context, `outline[${i}].bulge`, bulge, 'a number');
+    return {
+      x: readLength(context, `outline[${i}].x`, p.x, 'any'),
+      y: readLength(context, `outline[${i}].y`, p.y, 'any'),
+      bulge,
+    };
+  });
   return at.flatMap((p, i): OutlineElement[] => {
     const q = at[(i + 1) % at.length];
     const chord = Math.hypot(q.x - p.x, q.y - p.y);

@@ -1,7 +1,8 @@
 import type { QuantityInput } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { partialCore, throughCore } from './bore';
-import { type Grain, makeGrain } from './grain';
-import { readCount, readLength, refused, requireFit } from './measure';
+import { type Grain, makeGrain, outerFields, readEnds } from './grain';
+import { readChoice, readCount, readLength, refused, requireFit } from './measure';
 import { clippedOutline } from './outline-clip';
 import { circleOutline, finOutline } from './outline-shapes';
 import type { TubeMeasures } from './round-shapes';
@@ -35,7 +36,7 @@ function finnedGrain(
       ports: [throughCore('bore', circleOutline(bore), length), fins(bore, length, radius)],
       inert: [],
     },
-    burningEnds: options.burningEnds ?? 'none',
+    burningEnds: readEnds(context, options.burningEnds, 'none'),
   });
 }
 
@@ -56,6 +57,17 @@ function straightFins(context: string, name: string, fins: Fins, radius: number,
     ? throughCore(name, o, length, 0)
     : partialCore(name, o, fins.from, fins.to, length, 0);
 }
+
+const slottedTubeFields: FieldsOf<Parameters<typeof slottedTube>[0]> = {
+  ...outerFields,
+  boreDiameter: 'required',
+  slots: 'required',
+  slotWidth: 'required',
+  slotDiameter: 'optional',
+  slotEnd: 'optional',
+  slotFrom: 'optional',
+  slotTo: 'optional',
+};
 
 /**
  * A tube with slots along part or all of it: through the whole web, or blind at `slotDiameter`. Ends inhibited unless told otherwise.
@@ -79,6 +91,7 @@ export function slottedTube(
   },
 ): Grain {
   const context = 'slottedTube';
+  requireFields(context, options, slottedTubeFields);
   return finnedGrain(context, 'slotted tube', options, (bore, length, radius) => {
     const tip =
       options.slotDiameter === undefined
@@ -97,10 +110,26 @@ export function slottedTube(
     );
     const count = readCount(context, 'slots', options.slots, 1);
     const halfWidth = readLength(context, 'slotWidth', options.slotWidth) / 2;
-    const end = options.slotEnd ?? 'square';
+    const end = readChoice(context, 'slotEnd', options.slotEnd ?? 'square', ['square', 'round']);
     return straightFins(context, 'slots', { count, halfWidth, tip, end, from, to }, radius, length);
   });
 }
+
+const finocylFields: FieldsOf<Parameters<typeof finocyl>[0]> = {
+  ...outerFields,
+  boreDiameter: 'required',
+  fins: 'required',
+  finThickness: 'required',
+  finTipDiameter: 'required',
+  finEnd: 'optional',
+  finFrom: 'optional',
+  finTo: 'optional',
+  aft: 'optional',
+};
+const aftFinFields: FieldsOf<NonNullable<Parameters<typeof finocyl>[0]['aft']>> = {
+  finThickness: 'required',
+  finTipDiameter: 'required',
+};
 
 /**
  * A bore with fins over part of its length. Fins may taper: then they have square tips and two sizes, one at each end.
@@ -130,6 +159,7 @@ export function finocyl(
   },
 ): Grain {
   const context = 'finocyl';
+  requireFields(context, options, finocylFields);
   return finnedGrain(context, 'finocyl', options, (bore, length, radius) => {
     const count = readCount(context, 'fins', options.fins, 1);
     const tip = readLength(context, 'finTipDiameter', options.finTipDiameter) / 2;
@@ -155,9 +185,10 @@ export function finocyl(
       'more than the bore',
     );
     if (aft === undefined) {
-      const end = options.finEnd ?? 'square';
+      const end = readChoice(context, 'finEnd', options.finEnd ?? 'square', ['square', 'round']);
       return straightFins(context, 'fins', { count, halfWidth, tip, end, from, to }, radius, length);
     }
+    requireFields('finocyl: aft', aft, aftFinFields);
     const aftTip = readLength(context, 'aft.finTipDiameter', aft.finTipDiameter) / 2;
     const aftHalf = readLength(context, 'aft.finThickness', aft.finThickness) / 2;
     for (const [field, t, h] of [

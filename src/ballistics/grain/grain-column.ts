@@ -1,7 +1,8 @@
 import type { QuantityInput } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { columnRegression } from './column-regression';
-import type { Grain } from './grain';
-import { readLength, refused } from './measure';
+import { type Grain, requireGrain } from './grain';
+import { readLength, refused, requireFit } from './measure';
 import { regress } from './regress';
 import type { Regression, RegressOptions } from './regression';
 
@@ -15,6 +16,8 @@ export interface GrainColumn {
   toString(): string;
 }
 
+const fields: FieldsOf<Parameters<typeof grainColumn>[0]> = { segments: 'required', spacers: 'optional' };
+
 /**
  * Grains stacked in one case, head end first, with spacers between; each may differ.
  *
@@ -26,7 +29,12 @@ export function grainColumn(options: {
   /** One gap for all, or one for each joint [length, zero or more]. Default 0 mm. */
   readonly spacers?: QuantityInput<'length'> | readonly QuantityInput<'length'>[];
 }): GrainColumn {
+  requireFields('grainColumn', options, fields);
   const { segments, spacers = '0 mm' } = options;
+  requireFit(Array.isArray(segments), 'grainColumn', 'segments', segments, 'a list of grains');
+  segments.forEach((grain, i) => {
+    requireGrain('grainColumn', `segments[${i}]`, grain);
+  });
   const joints = segments.length - 1;
   if (joints < 0) throw refused('grainColumn', 'segments', 'nothing', 'at least one grain');
   const list: readonly QuantityInput<'length'>[] = isList(spacers)
@@ -60,6 +68,13 @@ export interface ColumnRegression extends Regression {
  * @example regressColumn(grainColumn({ segments: [endBurner({ outerDiameter: '40 mm', length: '60 mm' })] })).burnout.in('mm') // => 60
  */
 export function regressColumn(column: GrainColumn, options: RegressOptions = {}): ColumnRegression {
+  requireFit(
+    Array.isArray(column?.segments),
+    'regressColumn',
+    'column',
+    column,
+    'a column, made by grainColumn (one grain is burned by regress)',
+  );
   const { onProgress } = options;
   const kinds = [...new Set(column.segments)];
   const done = new Map<Grain, Regression>();

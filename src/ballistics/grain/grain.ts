@@ -1,8 +1,9 @@
 import { type Quantity, type QuantityInput, q } from '../../units';
+import type { FieldsOf } from '../../units/known-fields';
 import type { SectionClosedForm } from './closed-form';
 import type { Flaw } from './flaw';
 import type { GrainShape } from './grain-shape';
-import { refused } from './measure';
+import { readChoice, refused } from './measure';
 
 /** Which flat ends of a grain burn. */
 export type BurningEnds = 'both' | 'head' | 'aft' | 'none';
@@ -15,6 +16,34 @@ export interface OuterMeasures {
   readonly length: QuantityInput<'length'>;
   /** Flat ends that burn; the others are inhibited. Each shape states its own default. */
   readonly burningEnds?: BurningEnds;
+}
+
+/** The fields of {@link OuterMeasures}, for the check that every shape makes. */
+export const outerFields: FieldsOf<OuterMeasures> = {
+  outerDiameter: 'required',
+  length: 'required',
+  burningEnds: 'optional',
+};
+
+/** The ends that burn; those of the shape where nothing is said. */
+export const readEnds = (
+  context: string,
+  given: BurningEnds | undefined,
+  otherwise: BurningEnds,
+): BurningEnds => readChoice(context, 'burningEnds', given ?? otherwise, ['both', 'head', 'aft', 'none']);
+
+/** Throws unless the thing was made by a function that makes grains. */
+export function requireGrain(context: string, field: string, given: unknown): void {
+  if (typeof given === 'object' && given !== null && 'shape' in given) return;
+  const isColumn = typeof given === 'object' && given !== null && 'segments' in given;
+  throw refused(
+    context,
+    field,
+    isColumn ? 'a column' : given,
+    isColumn
+      ? 'one grain (a column is burned by regressColumn)'
+      : 'a grain, made by tubularSegment, star or another shape',
+  );
 }
 
 /**
@@ -77,7 +106,16 @@ export function makeGrain(parts: {
  * @example withFlaws(internalTube({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '100 mm' }), debond({ from: '0 mm', to: '100 mm' })).flaws.length // => 1
  */
 export function withFlaws(grain: Grain, ...flaws: readonly Flaw[]): Grain {
+  requireGrain('withFlaws', 'grain', grain);
   if (flaws.length === 0) throw refused('withFlaws', 'flaws', 'nothing', 'at least one flaw');
+  const stray = flaws.findIndex((flaw) => typeof flaw?.place !== 'function');
+  if (stray >= 0)
+    throw refused(
+      'withFlaws',
+      `flaws[${stray}]`,
+      flaws[stray],
+      'a flaw, made by crack, voidBubble, debond or chippedEdge',
+    );
   const { envelope, ports, inert } = grain.shape;
   return makeGrain({
     kind: grain.kind,

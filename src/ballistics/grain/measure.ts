@@ -23,11 +23,23 @@ export function readCount(context: string, field: string, value: number, least: 
   throw refused(context, field, value, `a whole number of at least ${least}`);
 }
 
+/** One of a few words. */
+export function readChoice<const T extends string>(
+  context: string,
+  field: string,
+  value: T,
+  choices: readonly T[],
+): T {
+  if (choices.includes(value)) return value;
+  const list = choices.map((choice) => `'${choice}'`);
+  throw refused(context, field, value, `${list.slice(0, -1).join(', ')} or ${list.at(-1)}`);
+}
+
 /** The error for a measure that does not fit. */
 export const refused = (context: string, field: string, value: unknown, expected: string): MeopError =>
   new MeopError(
     'grain-measure',
-    `${context}: ${field}: ${String(value)} given; ${expected} is expected`,
+    `${context}: ${field}: ${String(value).replace('[object Object]', 'this object')} given; ${expected} is expected`,
     field,
     {
       value,

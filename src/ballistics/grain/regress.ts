@@ -1,7 +1,8 @@
 import { fromSiArray, MeopError, q, readInput } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { grainClosedForm } from './closed-form';
 import { depthField } from './field';
-import type { Grain } from './grain';
+import { type Grain, requireGrain } from './grain';
 import { massProperties } from './mass-properties';
 import { refused } from './measure';
 import { portsOf } from './ports';
@@ -9,6 +10,14 @@ import { regressShape, type ShapeRegression } from './regress-shape';
 import type { Regression, RegressOptions } from './regression';
 import { regressionKernel } from './regression-kernel';
 import { firstWallContact, wallExposure } from './wall-exposure';
+
+const regressFields: FieldsOf<RegressOptions> = {
+  accuracy: 'optional',
+  steps: 'optional',
+  stations: 'optional',
+  signal: 'optional',
+  onProgress: 'optional',
+};
 
 /**
  * Burn a grain back: burning area, propellant volume, ports, wall exposure and mass properties against burned depth, from
@@ -23,6 +32,8 @@ import { firstWallContact, wallExposure } from './wall-exposure';
  * @example regress(internalTube({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '100 mm' })).burnout.in('mm') // => 17
  */
 export function regress(grain: Grain, options: RegressOptions = {}): Regression {
+  requireGrain('regress', 'grain', grain);
+  requireFields('regress', options, regressFields);
   const { accuracy = 1e-3, steps = 300, stations = 9, signal, onProgress } = options;
   if (!(accuracy >= 1e-6 && accuracy <= 0.1))
     throw refused('regress', 'accuracy', accuracy, 'a number from 1e-6 to 0.1');

@@ -1,7 +1,8 @@
 import type { QuantityInput } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { ball } from './ball';
 import { throughCore } from './bore';
-import { type BurningEnds, type Grain, makeGrain, type OuterMeasures } from './grain';
+import { type BurningEnds, type Grain, makeGrain, type OuterMeasures, outerFields, readEnds } from './grain';
 import { readLength, requireFit } from './measure';
 import { line, outline } from './outline';
 import { annulusOutline, circleOutline, wallOutline } from './outline-shapes';
@@ -20,7 +21,11 @@ export interface TubeMeasures extends OuterMeasures {
   readonly boreDiameter: QuantityInput<'length'>;
 }
 
+const tubeFields: FieldsOf<TubeMeasures> = { ...outerFields, boreDiameter: 'required' };
+const offsetBoreFields: FieldsOf<Parameters<typeof offsetBore>[0]> = { ...tubeFields, offset: 'required' };
+
 function tube(context: string, kind: string, options: TubeMeasures, ends: BurningEnds, offset = 0): Grain {
+  if (context !== 'offsetBore') requireFields(context, options, tubeFields);
   const radius = readLength(context, 'outerDiameter', options.outerDiameter) / 2;
   const bore = readLength(context, 'boreDiameter', options.boreDiameter) / 2;
   const length = readLength(context, 'length', options.length);
@@ -33,7 +38,7 @@ function tube(context: string, kind: string, options: TubeMeasures, ends: Burnin
       ports: [throughCore('bore', circleOutline(bore, offset), length, 0)],
       inert: [],
     },
-    burningEnds: options.burningEnds ?? ends,
+    burningEnds: readEnds(context, options.burningEnds, ends),
     closedForm: offset > 0 ? offsetBoreClosedForm(radius, bore, offset) : tubeClosedForm(radius, bore),
   });
 }
@@ -67,14 +72,11 @@ export const offsetBore = (
     /** Distance of the bore's axis from the grain's [length, zero or more]. */
     readonly offset: QuantityInput<'length'>;
   },
-): Grain =>
-  tube(
-    'offsetBore',
-    'offset bore',
-    options,
-    'none',
-    readLength('offsetBore', 'offset', options.offset, 'zero'),
-  );
+): Grain => {
+  requireFields('offsetBore', options, offsetBoreFields);
+  const offset = readLength('offsetBore', 'offset', options.offset, 'zero');
+  return tube('offsetBore', 'offset bore', options, 'none', offset);
+};
 
 /**
  * A solid grain that burns on one end only, the aft end unless told otherwise.
@@ -83,9 +85,10 @@ export const offsetBore = (
  * @example endBurner({ outerDiameter: '40 mm', length: '60 mm' }).kind // => 'end burner'
  */
 export function endBurner(options: OuterMeasures): Grain {
+  requireFields('endBurner', options, outerFields);
   const radius = readLength('endBurner', 'outerDiameter', options.outerDiameter) / 2;
   const length = readLength('endBurner', 'length', options.length);
-  const burningEnds = options.burningEnds ?? 'aft';
+  const burningEnds = readEnds('endBurner', options.burningEnds, 'aft');
   requireFit(burningEnds !== 'none', 'endBurner', 'burningEnds', burningEnds, 'an end that burns');
   return makeGrain({
     kind: 'end burner',
@@ -94,6 +97,12 @@ export function endBurner(options: OuterMeasures): Grain {
     closedForm: solidClosedForm(radius),
   });
 }
+
+const rodAndTubeFields: FieldsOf<Parameters<typeof rodAndTube>[0]> = {
+  ...outerFields,
+  tubeBoreDiameter: 'required',
+  rodDiameter: 'required',
+};
 
 /**
  * A rod inside a tube, held apart; the rod's outside and the tube's bore burn. Neutral while both last.
@@ -110,6 +119,7 @@ export function rodAndTube(
   },
 ): Grain {
   const context = 'rodAndTube';
+  requireFields(context, options, rodAndTubeFields);
   const radius = readLength(context, 'outerDiameter', options.outerDiameter) / 2;
   const bore = readLength(context, 'tubeBoreDiameter', options.tubeBoreDiameter) / 2;
   const rod = readLength(context, 'rodDiameter', options.rodDiameter) / 2;
@@ -129,7 +139,7 @@ export function rodAndTube(
       ports: [throughCore('gap', annulusOutline(rod, bore), length)],
       inert: [],
     },
-    burningEnds: options.burningEnds ?? 'none',
+    burningEnds: readEnds(context, options.burningEnds, 'none'),
     closedForm: rodAndTubeClosedForm(radius, bore, rod),
   });
 }
@@ -141,6 +151,7 @@ export function rodAndTube(
  * @example freeRod({ outerDiameter: '30 mm', length: '80 mm' }).kind // => 'free rod'
  */
 export function freeRod(options: OuterMeasures): Grain {
+  requireFields('freeRod', options, outerFields);
   const radius = readLength('freeRod', 'outerDiameter', options.outerDiameter) / 2;
   const length = readLength('freeRod', 'length', options.length);
   return makeGrain({
@@ -150,10 +161,16 @@ export function freeRod(options: OuterMeasures): Grain {
       ports: [throughCore('outside', wallOutline(radius, 0, 2 * Math.PI), length)],
       inert: [],
     },
-    burningEnds: options.burningEnds ?? 'both',
+    burningEnds: readEnds('freeRod', options.burningEnds, 'both'),
     closedForm: freeRodClosedForm(radius),
   });
 }
+
+const taperedCoreFields: FieldsOf<Parameters<typeof taperedCore>[0]> = {
+  ...outerFields,
+  headBoreDiameter: 'required',
+  aftBoreDiameter: 'required',
+};
 
 /**
  * A tube whose bore widens or narrows evenly along its length, as a mandrel with draft leaves it.
@@ -169,6 +186,7 @@ export function taperedCore(
   },
 ): Grain {
   const context = 'taperedCore';
+  requireFields(context, options, taperedCoreFields);
   const radius = readLength(context, 'outerDiameter', options.outerDiameter) / 2;
   const head = readLength(context, 'headBoreDiameter', options.headBoreDiameter, 'zero') / 2;
   const aft = readLength(context, 'aftBoreDiameter', options.aftBoreDiameter, 'zero') / 2;
@@ -202,9 +220,14 @@ export function taperedCore(
       ports: [revolve({ name: 'tapered bore', profile, low: 0, high: length })],
       inert: [],
     },
-    burningEnds: options.burningEnds ?? 'none',
+    burningEnds: readEnds(context, options.burningEnds, 'none'),
   });
 }
+
+const sphericalGrainFields: FieldsOf<Parameters<typeof sphericalGrain>[0]> = {
+  outerDiameter: 'required',
+  boreDiameter: 'required',
+};
 
 /**
  * A hollow ball that burns on its inside.
@@ -218,6 +241,7 @@ export function sphericalGrain(options: {
   /** Diameter of the hollow [length, less than the outer diameter]. */
   readonly boreDiameter: QuantityInput<'length'>;
 }): Grain {
+  requireFields('sphericalGrain', options, sphericalGrainFields);
   const radius = readLength('sphericalGrain', 'outerDiameter', options.outerDiameter) / 2;
   const bore = readLength('sphericalGrain', 'boreDiameter', options.boreDiameter) / 2;
   requireFit(

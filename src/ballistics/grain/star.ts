@@ -1,9 +1,19 @@
 import type { QuantityInput } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { throughCore } from './bore';
-import { type Grain, makeGrain, type OuterMeasures } from './grain';
+import { type Grain, makeGrain, type OuterMeasures, outerFields, readEnds } from './grain';
 import { readAngle, readCount, readLength, refused, requireFit } from './measure';
 import { starOutline } from './outline-shapes';
 import { starClosedForm } from './star-closed-form';
+
+const fields: FieldsOf<Parameters<typeof star>[0]> = {
+  ...outerFields,
+  points: 'required',
+  webThickness: 'required',
+  filletRadius: 'required',
+  angularFraction: 'required',
+  openingAngle: 'required',
+};
 
 /**
  * A star-shaped port, by the standard parameters of the trade (NASA SP-8076, from memory). Ends inhibited unless told otherwise.
@@ -26,6 +36,7 @@ export function star(
   },
 ): Grain {
   const context = 'star';
+  requireFields(context, options, fields);
   const points = readCount(context, 'points', options.points, 3);
   const radius = readLength(context, 'outerDiameter', options.outerDiameter) / 2;
   const web = readLength(context, 'webThickness', options.webThickness);
@@ -63,7 +74,7 @@ export function star(
       ports: [throughCore('star', o, length)],
       inert: [],
     },
-    burningEnds: options.burningEnds ?? 'none',
+    burningEnds: readEnds(context, options.burningEnds, 'none'),
     closedForm: starClosedForm(measures),
   });
 }

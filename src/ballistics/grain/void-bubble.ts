@@ -1,8 +1,17 @@
 import type { QuantityInput } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { ball } from './ball';
 import { type Flaw, VOID_CAUTION } from './flaw';
 import { readAngle, readLength, requireFit } from './measure';
 import { outsideBy } from './source';
+
+const fields: FieldsOf<Parameters<typeof voidBubble>[0]> = {
+  diameter: 'required',
+  distanceFromAxis: 'required',
+  angle: 'optional',
+  position: 'required',
+  open: 'optional',
+};
 
 /**
  * A spherical void. Buried, it lights as a whole when the front first touches it.
@@ -23,6 +32,7 @@ export function voidBubble(options: {
   readonly open?: boolean;
 }): Flaw {
   const name = 'voidBubble';
+  requireFields(name, options, fields);
   const radius = readLength(name, 'diameter', options.diameter) / 2;
   const r = readLength(name, 'distanceFromAxis', options.distanceFromAxis, 'zero');
   const angle = options.angle === undefined ? 0 : readAngle(name, 'angle', options.angle);

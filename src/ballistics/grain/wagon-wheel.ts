@@ -1,8 +1,17 @@
 import type { QuantityInput } from '../../units';
+import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { throughCore } from './bore';
-import { type Grain, makeGrain, type OuterMeasures } from './grain';
+import { type Grain, makeGrain, type OuterMeasures, outerFields, readEnds } from './grain';
 import { readCount, readLength, requireFit } from './measure';
 import { wagonWheelOutline } from './outline-shapes';
+
+const fields: FieldsOf<Parameters<typeof wagonWheel>[0]> = {
+  ...outerFields,
+  spokes: 'required',
+  ringInnerDiameter: 'required',
+  spokeThickness: 'required',
+  spokeTipDiameter: 'required',
+};
 
 /**
  * Parallel-sided spokes of propellant inside a ring: much area early, none of it late. Ends inhibited unless told otherwise.
@@ -23,6 +32,7 @@ export function wagonWheel(
   },
 ): Grain {
   const context = 'wagonWheel';
+  requireFields(context, options, fields);
   const spokes = readCount(context, 'spokes', options.spokes, 2);
   const radius = readLength(context, 'outerDiameter', options.outerDiameter) / 2;
   const ringRadius = readLength(context, 'ringInnerDiameter', options.ringInnerDiameter) / 2;
@@ -59,6 +69,6 @@ export function wagonWheel(
       ports: [throughCore('wheel', o, length)],
       inert: [],
     },
-    burningEnds: options.burningEnds ?? 'none',
+    burningEnds: readEnds(context, options.burningEnds, 'none'),
   });
 }

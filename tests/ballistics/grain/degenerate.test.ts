@@ -54,7 +54,8 @@ describe('degenerate input: right, or a typed error', () => {
       () => slottedTube({ ...tube, slots: 4, slotWidth: '2 mm', slotFrom: '100 mm', slotTo: '120 mm' }),
       () =>
         star({
-          ...tube,
+          outerDiameter: '50 mm',
+          length: '100 mm',
           points: 5,
           webThickness: '24 mm',
           filletRadius: '3 mm',
@@ -63,15 +64,16 @@ describe('degenerate input: right, or a typed error', () => {
         }),
       () =>
         wagonWheel({
-          ...tube,
+          outerDiameter: '50 mm',
+          length: '100 mm',
           spokes: 12,
           ringInnerDiameter: '40 mm',
           spokeThickness: '9 mm',
           spokeTipDiameter: '10 mm',
         }),
-      () => extrudedCore({ ...tube, outline: 'M 100 0 L 110 0 L 110 5 Z' }),
-      () => extrudedCore({ ...tube, outline: 'M 0 0 W 3' }),
-      () => extrudedCore({ ...tube, outline: 'M 0 0 A 3 4 0 0 1 5 5 Z' }),
+      () => extrudedCore({ outerDiameter: '50 mm', length: '100 mm', outline: 'M 100 0 L 110 0 L 110 5 Z' }),
+      () => extrudedCore({ outerDiameter: '50 mm', length: '100 mm', outline: 'M 0 0 W 3' }),
+      () => extrudedCore({ outerDiameter: '50 mm', length: '100 mm', outline: 'M 0 0 A 3 4 0 0 1 5 5 Z' }),
       () =>
         withFlaws(
           internalTube(tube),
