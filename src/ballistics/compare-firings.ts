@@ -30,7 +30,8 @@ const points = 400;
  * Compares two firings, predicted or measured in any pairing: a cracked motor with the sound one, a prediction with its
  * log. The traces are laid over each other at their first 10 % points, so that ignition delay does not count.
  *
- * @throws MeopError `nothing-to-compare` where the two have neither pressure nor thrust in common
+ * @throws MeopError `nothing-to-compare` where the two have neither pressure nor thrust in common; `nothing-to-sum-up` where
+ * one of them never rises above zero
  * @example compareFirings(firing({ origin: 'predicted', time: series([0, 1, 2], 's'), thrust: series([0, 5, 0], 'N') }), firing({ origin: 'measured', time: series([0, 1, 2], 's'), thrust: series([0, 6, 0], 'N') })).peakThrustRatio // => 1.2
  */
 export function compareFirings(reference: Firing, other: Firing): FiringComparison {
@@ -42,8 +43,9 @@ export function compareFirings(reference: Firing, other: Firing): FiringComparis
       'compareFirings: the two firings have neither pressure nor thrust in common',
       'other',
     );
-  const a = summarize(reference);
-  const b = summarize(other);
+  // Times of both are taken on a trace that both have, or they would be laid over each other at unlike points.
+  const a = summarize(hasThrust ? reference : withoutThrust(reference));
+  const b = summarize(hasThrust ? other : withoutThrust(other));
   const ratio = (x: { readonly si: number } | undefined, y: { readonly si: number } | undefined) =>
     x === undefined || y === undefined || x.si === 0 ? undefined : y.si / x.si;
   const before = Math.min(
@@ -93,6 +95,8 @@ export function compareFirings(reference: Firing, other: Firing): FiringComparis
   return made;
 }
 
+const withoutThrust = ({ thrust: _, ...rest }: Firing): Firing => rest;
+
 /** Values at other abscissae, by straight lines; the end values outside. */
 function resampled(x: Float64Array, values: Float64Array, at: Float64Array, shift: number): Float64Array {
   let k = 0;
@@ -108,10 +112,10 @@ function resampled(x: Float64Array, values: Float64Array, at: Float64Array, shif
 const difference = (one: Float64Array, two: Float64Array): Float64Array =>
   two.map((value, i) => value - one[i]);
 
-function deviation(one: Float64Array, two: Float64Array): number {
+function deviation(one: Float64Array, two: Float64Array): number | undefined {
   const square = two.reduce((sum, value, i) => sum + (value - one[i]) ** 2, 0) / two.length;
   const mean = one.reduce((sum, value) => sum + Math.abs(value), 0) / one.length;
-  return Math.sqrt(square) / mean;
+  return mean > 0 ? Math.sqrt(square) / mean : undefined;
 }
 
 /** Burning area of the other less that of the reference at each depth that both reach. */

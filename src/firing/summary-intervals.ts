@@ -68,7 +68,7 @@ export function burnIntervals(
   const known = timeOf('web burnout') ?? timeOf('burnout');
   const burnout = known ?? aftTangentBurnout(shape);
   const trace =
-    thrust !== undefined
+    shape === thrust
       ? 'thrust'
       : record.ambientPressure === undefined
         ? 'absolute pressure (no ambient pressure is known)'

@@ -22,7 +22,7 @@ export function summaryText(summary: FiringSummary, title: string | undefined): 
     ['burn time', summary.burnTime, definitions.burnTime],
     ['action time', summary.actionTime, definitions.actionTime],
     ['burn time, 5 %', summary.burnTimeFivePercent, definitions.burnTimeFivePercent],
-    ['characteristic velocity', summary.characteristicVelocity],
+    ['characteristic velocity', summary.characteristicVelocity, definitions.pressureIntegral],
     ['thrust coefficient', summary.thrustCoefficient?.toPrecision(4)],
   ];
   const known = rows.filter(([, value]) => value !== undefined);

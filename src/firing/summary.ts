@@ -13,7 +13,7 @@ import type { Firing } from './firing';
 import { type MotorClass, motorClass } from './motor-class';
 import { type BurnInterval, burnIntervals } from './summary-intervals';
 import { summaryText } from './summary-text';
-import { integral, peakIndex, type Trace } from './thrust-time';
+import { crossings, integral, peakIndex, type Trace } from './thrust-time';
 
 /** A firing in numbers. What the record does not tell is `undefined`. */
 export interface FiringSummary {
@@ -42,7 +42,7 @@ export interface FiringSummary {
   /** Over the action time. */
   readonly averagePressure: Quantity<'absolute pressure'> | undefined;
   readonly pressureIntegral: Quantity<'pressure integral'> | undefined;
-  /** ∫p·A_t dt over the mass burned. */
+  /** ∫p·A_t dt over the mass burned, p absolute and while gas flows: see `definitions.pressureIntegral`. */
   readonly characteristicVelocity: Quantity<'speed'> | undefined;
   /** Impulse over ∫p·A_t dt. */
   readonly thrustCoefficient: number | undefined;
@@ -69,32 +69,26 @@ const optionFields: FieldsOf<SummaryOptions> = { propellantMass: 'optional', thr
 /**
  * Sums a firing up, predicted or measured by the same rules.
  *
- * Times are taken on the thrust trace, or on pressure above ambient where there is no thrust, walking outward from the
+ * Times are taken on the thrust trace, or on pressure above ambient where there is no thrust above zero, walking outward from the
  * peak. Action time: between the 10 % points of the peak; burn time: from the first of them to web burnout by the aft
  * tangent bisector, or to the burnout a prediction knows (Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001),
  * fig. 11-13, from memory). Label values: 5 % points and impulse of the whole record (NFPA 1125).
  *
- * @throws MeopError `nothing-to-sum-up` where there is neither thrust nor pressure; `unknown-field`, `out-of-domain`
+ * @throws MeopError `nothing-to-sum-up` where there is neither thrust nor pressure above zero; `unknown-field`, `out-of-domain`
  * @example summarize(firing({ origin: 'measured', time: series([0, 0.1, 1.9, 2.1], 's'), thrust: series([0, 500, 500, 0], 'N') })).totalImpulse.in('N*s') // => 975
  */
 export function summarize(record: Firing, options: SummaryOptions = {}): FiringSummary {
   requireFields(context, options, optionFields);
   const thrust = traceOf(record, record.thrust?.si);
   const pressure = traceOf(record, record.pressure?.si);
-  const ambient = record.ambientPressure?.si;
-  const shape = thrust ?? (pressure === undefined ? undefined : above(pressure, ambient ?? 0));
-  if (shape === undefined)
-    throw new MeopError(
-      'nothing-to-sum-up',
-      `${context}: the firing has neither thrust nor pressure; a summary needs one of them`,
-      'thrust',
-    );
+  const shape = shapeOf(record, thrust, pressure);
   const times = burnIntervals(record, shape, thrust, pressure);
   const { start, end } = times;
   const impulse = thrust && integral(thrust, start, end);
-  const pressureIntegral = pressure && integral(pressure, start, end);
+  const flowing = pressure && flowSpan(record, pressure);
+  const pressureIntegral = pressure && flowing && integral(pressure, flowing.from, flowing.to);
   const mass = massBurned(record, options);
-  const throatForce = pressure && throatForceIntegral(record, pressure, options);
+  const throatForce = pressure && flowing && throatForceIntegral(record, pressure, flowing, options);
   const positiveImpulse = impulse !== undefined && impulse > 0 ? impulse : undefined;
   const letter =
     positiveImpulse === undefined
@@ -143,7 +137,10 @@ export function summarize(record: Firing, options: SummaryOptions = {}): FiringS
     motorClass: letter,
     designation:
       letter === undefined || average === undefined ? undefined : `${letter.letter} ${Math.round(average)}`,
-    definitions: times.definitions,
+    definitions: {
+      ...times.definitions,
+      ...(flowing && { pressureIntegral: flowing.definition }),
+    },
     cautions: [
       ...record.cautions,
       ...times.cautions,
@@ -167,6 +164,20 @@ const maybe = <K extends NamedKind>(
 
 const traceOf = (record: Firing, value: Float64Array | undefined): Trace | undefined =>
   value === undefined ? undefined : { time: record.time.si, value };
+
+/** The trace that tells times: thrust, or pressure where there is no thrust or none above zero, as behind a closed nozzle. */
+function shapeOf(record: Firing, thrust: Trace | undefined, pressure: Trace | undefined): Trace {
+  const gauge = pressure && above(pressure, record.ambientPressure?.si ?? 0);
+  const shape = [thrust, gauge].find((trace) => trace !== undefined && trace.value[peakIndex(trace)] > 0);
+  if (shape !== undefined) return shape;
+  throw new MeopError(
+    'nothing-to-sum-up',
+    thrust === undefined && pressure === undefined
+      ? `${context}: the firing has neither thrust nor pressure; a summary needs one of them`
+      : `${context}: neither thrust nor pressure above ambient ever rises above zero; a summary needs one that does: look for a load cell with its sign the wrong way round, or a zero taken under load`,
+    thrust === undefined && pressure !== undefined ? 'pressure' : 'thrust',
+  );
+}
 
 const above = ({ time, value }: Trace, level: number): Trace => ({
   time,
@@ -194,8 +205,39 @@ function above0(kind: 'mass' | 'length', field: string, given: unknown): number 
   );
 }
 
+/** The time over which absolute pressure is integrated. */
+interface FlowSpan {
+  readonly from: number;
+  readonly to: number;
+  readonly definition: string;
+}
+
+/** A log goes on while no gas flows, and ambient pressure then adds to the integral what no propellant has made. */
+function flowSpan({ origin, ambientPressure }: Firing, pressure: Trace): FlowSpan {
+  const { time } = pressure;
+  const gauge = above(pressure, ambientPressure?.si ?? 0);
+  const peak = gauge.value[peakIndex(gauge)];
+  if (origin === 'predicted' || ambientPressure === undefined || !(peak > 0))
+    return {
+      from: time[0],
+      to: time[time.length - 1],
+      definition: `absolute pressure over the whole record${ambientPressure === undefined ? ' (no ambient pressure is known to tell where flow ends)' : ''}`,
+    };
+  const { rise, fall } = crossings(gauge, 0.01 * peak);
+  return {
+    from: rise,
+    to: fall,
+    definition: 'absolute pressure, while it is above ambient by 1 % of its peak and more',
+  };
+}
+
 /** ∫p·A_t dt with the throat as it was at each moment. */
-function throatForceIntegral(record: Firing, pressure: Trace, options: SummaryOptions): number | undefined {
+function throatForceIntegral(
+  record: Firing,
+  pressure: Trace,
+  { from, to }: FlowSpan,
+  options: SummaryOptions,
+): number | undefined {
   const fixed =
     options.throatDiameter === undefined
       ? record.initialThroatDiameter?.si
@@ -203,6 +245,5 @@ function throatForceIntegral(record: Firing, pressure: Trace, options: SummaryOp
   const diameters = options.throatDiameter === undefined ? record.throatDiameter?.si : undefined;
   if (diameters === undefined && fixed === undefined) return undefined;
   const value = pressure.value.map((p, i) => p * (Math.PI / 4) * (diameters?.[i] ?? fixed ?? 0) ** 2);
-  const { time } = pressure;
-  return integral({ time, value }, time[0], time[time.length - 1]);
+  return integral({ time: pressure.time, value }, from, to);
 }

@@ -67,6 +67,16 @@ describe('comparison of firings', () => {
     expect(String(comparison)).toMatch(/peak pressure +−/);
   });
 
+  it('a log of pressure alone is laid over a prediction by pressure', () => {
+    // Thrust rises later than pressure: laid over each other by unlike traces, the same pressure would differ.
+    const time = series([0, 1, 2, 3], 's');
+    const pressure = series([0, 4, 4, 0], 'MPa');
+    const both = firing({ origin: 'predicted', time, pressure, thrust: series([0, 0, 500, 0], 'N') });
+    const alone = firing({ origin: 'measured', time, pressure });
+    expect(compareFirings(both, alone).pressureDeviation).toBeCloseTo(0, 12);
+    expect(compareFirings(alone, both).pressureDeviation).toBeCloseTo(0, 12);
+  });
+
   it('refuses records that share nothing', () => {
     const time = series([0, 1, 2], 's');
     const thrust = firing({ origin: 'measured', time, thrust: series([0, 1, 0], 'N') });

@@ -84,6 +84,26 @@ describe('summary of a firing', () => {
     close(summarize(both).thrustCoefficient, 1.45779371, 1e-5);
   });
 
+  // Source: c* = ∫p·A_t dt / m of the burn itself; a triangle of 4 MPa above ambient over 2 s, closed form.
+  it('c* and the pressure integral do not grow with the quiet parts of a log', () => {
+    const log = (lead: number) =>
+      summarize(
+        firing({
+          origin: 'measured',
+          time: series([0, lead, lead + 1, lead + 2, 2 * lead + 2], 's'),
+          pressure: series([0.1, 0.1, 4.1, 0.1, 0.1], 'MPa'),
+          ambientPressure: q('0.1 MPa').as('absolute pressure'),
+        }),
+        { propellantMass: '0.5 kg', throatDiameter: '12 mm' },
+      );
+    const burn = 2 * 0.1e6 + 0.5 * 2 * 4e6;
+    for (const lead of [0.1, 1, 30]) {
+      close(log(lead).pressureIntegral?.si, burn, 1e-3);
+      close(log(lead).characteristicVelocity?.si, (burn * Math.PI * 0.006 ** 2) / 0.5, 1e-3);
+      expect(log(lead).definitions.pressureIntegral).toMatch(/above ambient/);
+    }
+  });
+
   it('a spike in the quiet part does not move the edges', () => {
     const t = [0, 0.5, 0.501, 0.502, 1, 1.1, 2.9, 3.1, 4];
     const quiet = summarize(thrustRecord(t, [0, 0, 0, 0, 0, 500, 500, 0, 0]));
@@ -101,6 +121,21 @@ describe('summary of a firing', () => {
   it('refuses a record without thrust and pressure', () => {
     const record = firing({ origin: 'measured', time: series([0, 1], 's'), web: series([0, 1], 'mm') });
     expect(() => summarize(record)).toThrow(expect.objectContaining({ code: 'nothing-to-sum-up' }));
+  });
+
+  it('a trace that never rises above zero has no times: pressure gives them, or the record is refused', () => {
+    for (const thrust of [
+      [-5, -5, -5],
+      [0, 0, 0],
+      [-1, -2, -1],
+      [0, -1, 0],
+    ])
+      expect(() => summarize(thrustRecord([0, 1, 2], thrust))).toThrow(
+        expect.objectContaining({ code: 'nothing-to-sum-up', path: 'thrust' }),
+      );
+    const held = firing({ ...thrustRecord([0, 1, 2], [0, 0, 0]), pressure: series([0, 2, 0], 'MPa') });
+    expect(summarize(held).actionTime.si).toBeCloseTo(1.8, 12);
+    expect(summarize(held).definitions.trace).toMatch(/pressure/);
   });
 
   it('refuses a misspelt option, and a mass or throat that is none', () => {
