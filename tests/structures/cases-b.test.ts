@@ -24,6 +24,7 @@ import {
 } from '../../src/structures/restraint';
 import {
   extrusionGapLimit,
+  faceSeal,
   glandFill,
   glandSqueeze,
   oRing,
@@ -234,6 +235,32 @@ describe('O-rings', () => {
   check('static-gland-fill-2xx', {
     fill_pct: glandFill({ crossSection: '0.139 in', glandDepth: '0.112 in', grooveWidth: '0.190 in' }) * 100,
   });
+  check(
+    'face-seal-squeeze',
+    Object.fromEntries(
+      [
+        ['070', '030', 0.05, 0.054],
+        ['103', '130', 0.074, 0.08],
+        ['139', '230', 0.101, 0.107],
+        ['210', '330', 0.152, 0.162],
+        ['275', '430', 0.201, 0.211],
+      ].flatMap(([name, size, shallow, deep]) => {
+        const ring = oRing(String(size));
+        const { crossSection, crossSectionTolerance } = ring;
+        const outside = ring.insideDiameter.plus(crossSection.times(2));
+        const { squeeze } = faceSeal({
+          ring,
+          grooveOutsideDiameter: outside,
+          grooveInsideDiameter: outside.minus(crossSection.times(2.8)),
+          grooveDepth: { nominal: `${Number(shallow)} in`, plus: `${Number(deep) - Number(shallow)} in` },
+        });
+        return [
+          [`${name}_min_in`, squeeze.min * crossSection.minus(crossSectionTolerance).in('in')],
+          [`${name}_max_in`, squeeze.max * crossSection.plus(crossSectionTolerance).in('in')],
+        ];
+      }),
+    ),
+  );
   const stretched = {
     insideDiameter: oRing('228').insideDiameter,
     grooveDiameter: '2.278 in',

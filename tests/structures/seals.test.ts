@@ -3,6 +3,8 @@ import { describe, expect, test } from 'vitest';
 import {
   customORing,
   extrusionGapLimit,
+  type FaceSealInput,
+  faceSeal,
   glandFill,
   glandSqueeze,
   largeStretchThinning,
@@ -346,6 +348,73 @@ describe('what a careless gland would pass', () => {
     const { pressure: _pressure, ...still } = gland;
     expect(code(() => oRingGland({ ...still, ...change }))).toBe(expected);
   });
+});
+
+describe('a seal in a face', () => {
+  // -228 in the groove of the Parker O-Ring Handbook ORD 5700, design chart 4-3, for 0.139 in: depth 0.101 to 0.107 in, width for
+  // liquids 0.177 to 0.187 in, outside diameter that of the ring (2.512 in), to 1 % less.
+  const face: FaceSealInput = {
+    ring: '228',
+    grooveOutsideDiameter: { nominal: '2.512 in', minus: '0.006 in' },
+    grooveInsideDiameter: { nominal: '2.146 in', plusMinus: '0.004 in' },
+    grooveDepth: { nominal: '0.104 in', plusMinus: '0.003 in' },
+    pressure: '800 psi',
+    faceGap: '0.002 in',
+  };
+  const check = (change: Partial<FaceSealInput>, name: string): boolean =>
+    faceSeal({ ...face, ...change }).checks.find((one) => one.check === name)?.holds ?? false;
+
+  test('the groove of the handbook holds; the pressure acts on its outside', () => {
+    const seal = faceSeal(face);
+    expect(seal.holds).toBe(true);
+    expect(seal.sealDiameter.in('in')).toBeCloseTo(2.512, 9);
+    expect(seal.squeeze.nominal).toBeCloseTo((0.139 - 0.104) / 0.139, 9); // by hand
+    expect(seal.fill.nominal).toBeCloseTo((Math.PI / 4) * (0.139 ** 2 / (0.104 * 0.183)), 9);
+    expect(seal.squeezeUnderPressure.min).toBeCloseTo((0.135 - 0.109) / 0.135, 9);
+  });
+  test('a ring that stands off the wall it is pushed against fails, for either side', () => {
+    expect(check({ grooveOutsideDiameter: '2.6 in' }, 'seat')).toBe(false);
+    expect(check({ grooveOutsideDiameter: '2.4 in', grooveInsideDiameter: '2 in' }, 'seat')).toBe(false); // 4.5 %
+    const outside = { pressureSide: 'outside', grooveInsideDiameter: '2.25 in' } as const;
+    expect(check({ ...outside, grooveOutsideDiameter: '2.62 in' }, 'seat')).toBe(true);
+    expect(check({ ...outside, grooveInsideDiameter: '2.2 in' }, 'seat')).toBe(false);
+    expect(
+      faceSeal({ ...face, ...outside, grooveOutsideDiameter: '2.62 in' }).sealDiameter.in('in'),
+    ).toBeCloseTo(2.25, 9);
+  });
+  test('faces that open take squeeze and let the ring out', () => {
+    expect(check({ faceGap: '0.012 in' }, 'extrusion gap under pressure')).toBe(false); // 0.010 in at 70 Shore A, 800 psi
+    expect(check({ faceGap: '0.025 in' }, 'interference under pressure')).toBe(false); // 0.135 − 0.107 − 0.025 in
+    const { faceGap: _, ...shut } = face;
+    expect(faceSeal(shut).cautions.join()).toContain('taken to stay closed');
+  });
+  test('a ring without room fails when hot', () => {
+    const tight = { grooveInsideDiameter: '2.18 in' } as const; // π/4·0.143² over 0.101 · 0.163 in: 98 %
+    expect(check(tight, 'fill')).toBe(true);
+    expect(check({ ...tight, hottest: '180 degC' }, 'fill')).toBe(false);
+  });
+  test('a ring stretched over the inner wall is thinner', () => {
+    const over = faceSeal({
+      ...face,
+      pressureSide: 'outside',
+      grooveInsideDiameter: '2.3 in',
+      grooveOutsideDiameter: '2.7 in',
+    });
+    expect(over.squeeze.min).toBeLessThan(faceSeal(face).squeeze.min);
+  });
+  test.each<[string, Partial<FaceSealInput>, string]>([
+    [
+      'a groove narrower than the ring',
+      { grooveInsideDiameter: '2.4 in' },
+      'out-of-domain grooveInsideDiameter',
+    ],
+    ['a side that is none', { pressureSide: 'left' as 'inside' }, 'out-of-domain pressureSide'],
+    ['a gap below zero', { faceGap: '-1 mm' }, 'out-of-domain faceGap'],
+    ['a soft ring', { hardness: 60 }, 'out-of-domain hardness'],
+    ['a misspelt field', { grooveDept: '2 mm' } as Partial<FaceSealInput>, 'unknown-field grooveDept'],
+  ])('%s: refused by name', (_, change, expected) =>
+    expect(code(() => faceSeal({ ...face, ...change }))).toBe(expected),
+  );
 });
 
 describe('rubber', () => {

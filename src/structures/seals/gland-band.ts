@@ -89,7 +89,8 @@ export function glandBands(sizes: GlandSizes): GlandBands {
   };
 }
 
-function measuredLoss(stretch: number): number {
+/** What a stretched ring loses of its section by measurement, as a fraction. */
+export function measuredLoss(stretch: number): number {
   if (stretch <= 0 || stretch > 0.25) return 0; // beyond the fits constant volume stands alone
   const loss = (stretch <= 0.03 ? stretchThinning : largeStretchThinning).si({ stretch });
   return Math.max(0, loss);

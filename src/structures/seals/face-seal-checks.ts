@@ -1,0 +1,105 @@
+import type { SealCheck } from './gland-limits';
+import { stretchThinning } from './stretch-thinning';
+import type { BandSi } from './tolerance';
+
+/** A face seal over its tolerances, in SI. */
+export interface FaceSealBands {
+  /** Nominal cross section. */
+  readonly section: number;
+  /** Least, thinned as measured rings are. */
+  readonly sectionAtWorst: number;
+  readonly squeeze: BandSi;
+  /** With the faces open. */
+  readonly squeezeUnderPressure: BandSi;
+  readonly deepest: number;
+  /** Of the ring on the wall of the groove that the pressure pushes it against; below zero it must first travel there. */
+  readonly seat: BandSi;
+  readonly fill: BandSi;
+  readonly faceGap: number;
+}
+
+// Squeeze of face seals in per cent by cross section in inches.
+// Source: Parker O-Ring Handbook ORD 5700, design chart 4-3, read in two transcriptions.
+const usualSqueeze: readonly (readonly [section: number, min: number, max: number])[] = [
+  [0.07, 19, 32],
+  [0.103, 20, 30],
+  [0.139, 20, 30],
+  [0.21, 21, 30],
+  [0.275, 21, 29],
+];
+const chart = 'Parker O-Ring Handbook ORD 5700, design chart 4-3, read in two transcriptions';
+const guide = 'gland design guide of a seal maker: 3 % of the outside diameter, 5 % of the inside diameter';
+
+const percent = (value: number): string => `${(value * 100).toFixed(1)} %`;
+const mm = (si: number): string => `${(si * 1000).toFixed(3)} mm`;
+const least = 0.007 * 0.0254; // of interference, as for radial seals: seal makers' handbooks (from memory)
+
+/** Every check of a face seal, in the order in which it is designed. */
+export function faceSealChecks(
+  bands: FaceSealBands,
+  {
+    inside,
+    swell,
+    limit,
+    temperatures,
+  }: {
+    /** Whether the pressure is inside the ring. */
+    readonly inside: boolean;
+    readonly swell: number;
+    readonly limit: { readonly gap: number; readonly source: string } | undefined;
+    readonly temperatures: readonly SealCheck[];
+  },
+): readonly SealCheck[] {
+  const { squeeze, seat } = bands;
+  const row = usualSqueeze.find(([inches]) => Math.abs(bands.section / 0.0254 - inches) < 0.004);
+  const [, low, high] = row ?? [0, 20, 30];
+  const source = row ? chart : 'usual range of face seals (common practice, no source)';
+  // The chart is rounded to whole per cent; half of one is allowed for that.
+  const slack = 0.005;
+  const most = inside ? 0.03 : 0.05;
+  const interference = bands.sectionAtWorst - bands.deepest - bands.faceGap;
+  const fill = bands.fill.max * (1 + swell);
+  return [
+    {
+      check: 'squeeze, least',
+      holds: squeeze.min >= low / 100 - slack,
+      says: `${percent(squeeze.min)}, at least ${low} % wanted`,
+      source,
+    },
+    {
+      check: 'squeeze, greatest',
+      holds: squeeze.max <= high / 100 + slack,
+      says: `${percent(squeeze.max)}, at most ${high} % wanted`,
+      source,
+    },
+    {
+      check: 'interference under pressure',
+      holds: interference >= least,
+      says: `${mm(interference)} left with the faces open, at least ${mm(least)} wanted`,
+      source: `seal makers' handbooks, 0.007 in (from memory); ${stretchThinning.source}`,
+    },
+    {
+      check: 'seat',
+      holds: seat.nominal >= -1e-9 && seat.nominal <= most,
+      says: `${percent(seat.nominal)} of interference on the ${inside ? 'outer' : 'inner'} wall of the groove, ${percent(seat.min)} to ${percent(seat.max)} over the tolerances; nominally 0 to ${percent(most)} wanted, so that pressure does not move the ring`,
+      source: `${chart}; ${guide}`,
+    },
+    {
+      check: 'fill',
+      holds: fill < 1,
+      says: `${percent(fill)} at the worst${swell > 0 ? ' when hot' : ''}, below 100 % wanted: rubber does not give way`,
+      source: 'Geometry of an incompressible ring',
+    },
+    ...(limit === undefined
+      ? []
+      : [
+          {
+            check: 'extrusion gap under pressure',
+            holds: bands.faceGap <= limit.gap,
+            says: `${mm(bands.faceGap)} between the faces, at most ${mm(limit.gap)}`,
+            source: limit.source,
+          },
+        ]),
+    ...temperatures,
+  ];
+}
