@@ -17,6 +17,7 @@ export * from './heat-numbers';
 export * from './isentropic';
 export * from './isentropic-kernels';
 export * from './layered-wall';
+export * from './layered-wall-heating';
 export * from './lumped-heating';
 export { type MachBranch, machFromAreaRatioSi } from './mach-from-area-ratio';
 export * from './mach-from-mass-flow-parameter';

@@ -352,3 +352,155 @@ describe('steady walls, ducts and radiation', () => {
   test('a black body at 1600 K radiates 371613.66 W/m² [Stefan-Boltzmann law, computed with scipy 1.10.1]', () =>
     near(thermo.gasRadiationFlux({ emissivity: 1, temperature: '1600 K' }).si, 371613.66, 1e-8));
 });
+
+describe('a layered wall through a firing and after it', () => {
+  const liner = {
+    name: 'liner',
+    thickness: '1.5 mm',
+    conductivity: '0.15 W/(m*K)',
+    density: '900 kg/m^3',
+    specificHeat: '1500 J/(kg*K)',
+  } as const;
+  const tube = {
+    name: 'case',
+    thickness: '3 mm',
+    conductivity: '167 W/(m*K)',
+    density: '2700 kg/m^3',
+    specificHeat: '896 J/(kg*K)',
+  } as const;
+  const fire = {
+    gasTemperature: '1550 K',
+    gasCoefficient: '1500 W/(m^2*K)',
+    heatingTime: '2 s',
+    initialTemperature: '300 K',
+  } as const;
+  const lined = [liner, { contact: '2.75e-4 m^2*K/W' }, tube] as const;
+
+  // Cell-centred finite volumes, 240 + 48 cells, Richardson-extrapolated, computed with scipy 1.10.1 / Python 3.11.
+  test('liner, joint and case after 2 s: 1403.5556, 307.66721, 301.6088, 301.41348, mean 301.47824 K', () => {
+    const { layers, estimatedError } = thermo.layeredWallHeating({ ...fire, duration: '2 s', steps: lined });
+    near(layers[0].hotFace.at(-1).si, 1403.5556, 1e-6);
+    near(layers[0].coldFace.at(-1).si, 307.66721, 1e-6);
+    near(layers[1].hotFace.at(-1).si, 301.6088, 1e-6);
+    near(layers[1].coldFace.at(-1).si, 301.41348, 1e-6);
+    near(layers[1].mean.at(-1).si, 301.47824, 1e-6);
+    expect(Math.abs(layers[0].hottestFace.si - 1403.5556)).toBeLessThan(estimatedError.si);
+    expect(estimatedError.si).toBeLessThan(0.1);
+  });
+
+  test('the case is hottest long after burnout, and keeps all the heat that nothing takes away', () => {
+    const soak = thermo.layeredWallHeating({ ...fire, duration: '600 s', steps: lined });
+    const [inner, outer] = soak.layers;
+    expect(outer.hottestMeanAt.si).toBeGreaterThan(20);
+    expect(outer.hottestMean.si).toBeGreaterThan(outer.mean.si[0] + 50);
+    // Heat at burnout is heat in the end, spread evenly: ρ·c·L by hand.
+    const [a, b] = [900 * 1500 * 0.0015, 2700 * 896 * 0.003];
+    const at = soak.time.si.indexOf(2);
+    near(
+      (a * inner.mean.si[at] + b * outer.mean.si[at]) / (a + b),
+      (a * inner.mean.at(-1).si + b * outer.mean.at(-1).si) / (a + b),
+      1e-8,
+    );
+    near(inner.mean.at(-1).si, outer.mean.at(-1).si, 1e-6);
+    expect(soak.cautions.join()).not.toMatch(/longer duration/);
+    expect(thermo.layeredWallHeating({ ...fire, duration: '2 s', steps: lined }).cautions.join()).toMatch(
+      /soak/,
+    );
+    expect(thermo.layeredWallHeating({ ...fire, duration: '6 s', steps: lined }).cautions.join()).toMatch(
+      /case still warming/,
+    );
+    expect(String(soak)).toMatch(/liner .*\ncase /);
+  });
+
+  test('one layer, insulated behind, is the exact series', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.02, max: 30, noNaN: true }),
+        fc.double({ min: 0.05, max: 4, noNaN: true }),
+        (biot, fourier) => {
+          const { layers } = thermo.layeredWallHeating({
+            ...fire,
+            gasCoefficient: `${biot * 1000} W/(m^2*K)`,
+            heatingTime: `${fourier} s`,
+            duration: `${fourier} s`,
+            steps: [
+              // k/L = 1000 and α/L² = 1: Biot and Fourier numbers are coefficient and time.
+              {
+                thickness: '10 mm',
+                conductivity: '10 W/(m*K)',
+                density: '100 kg/m^3',
+                specificHeat: '1000 J/(kg*K)',
+              },
+            ],
+          });
+          const exact = (position: number) =>
+            thermo.transientConduction({ shape: 'wall', biot, fourier, position });
+          const kelvin = (theta: number): number => 1550 - 1250 * theta;
+          near(layers[0].hotFace.at(-1).si, kelvin(exact(1).theta), 2e-6);
+          near(layers[0].coldFace.at(-1).si, kelvin(exact(0).theta), 2e-6);
+          near(layers[0].mean.at(-1).si, kelvin(exact(0).averageTheta), 2e-6);
+        },
+      ),
+      { numRuns: 30 },
+    );
+  });
+
+  test('given time, it is the steady wall: flat against layeredWallHeat, a tube against its resistances', () => {
+    const long = {
+      ...fire,
+      heatingTime: '20000 s',
+      duration: '20000 s',
+      steps: lined,
+      outsideTemperature: '300 K',
+      outsideCoefficient: '15 W/(m^2*K)',
+    } as const;
+    const flat = thermo.layeredWallHeating(long);
+    const steady = thermo.layeredWallHeat({
+      gasTemperature: fire.gasTemperature,
+      gasCoefficient: fire.gasCoefficient,
+      outsideTemperature: long.outsideTemperature,
+      outsideCoefficient: long.outsideCoefficient,
+      steps: [
+        { thickness: liner.thickness, conductivity: liner.conductivity },
+        { contact: '2.75e-4 m^2*K/W' },
+        { thickness: tube.thickness, conductivity: tube.conductivity },
+      ],
+    }).temperatures;
+    near(flat.layers[0].hotFace.at(-1).si, steady[0].si, 1e-7);
+    near(flat.layers[1].hotFace.at(-1).si, steady[2].si, 1e-7);
+    near(flat.layers[1].coldFace.at(-1).si, steady[3].si, 1e-7);
+
+    const round = thermo.layeredWallHeating({ ...long, innerRadius: '20 mm' });
+    const wallOf = (
+      innerRadius: `${number} mm`,
+      outerRadius: `${number} mm`,
+      conductivity: `${number} W/(m*K)`,
+    ) => thermo.cylinderWallResistance({ innerRadius, outerRadius, conductivity, length: '1 m' }).si;
+    const ring = (radius: number): number => 2 * Math.PI * radius;
+    const parts = [
+      1 / (1500 * ring(0.02)),
+      wallOf('20 mm', '21.5 mm', '0.15 W/(m*K)'),
+      2.75e-4 / ring(0.0215),
+      wallOf('21.5 mm', '24.5 mm', '167 W/(m*K)'),
+      1 / (15 * ring(0.0245)),
+    ];
+    const heat = 1250 / parts.reduce((sum, r) => sum + r, 0);
+    // Cells of a tube hold the logarithm exactly, so that nothing but time is left.
+    near(round.layers[0].hotFace.at(-1).si, 1550 - heat * parts[0], 1e-7);
+    near(round.layers[0].coldFace.at(-1).si, 1550 - heat * (parts[0] + parts[1]), 1e-7);
+    near(round.layers[1].coldFace.at(-1).si, 300 + heat * parts[4], 1e-7);
+  });
+
+  test.each([
+    [{ steps: [] }, /at least one layer/],
+    [{ steps: [{ contact: '1e-4 m^2*K/W' }, tube] }, /a layer on either side/],
+    [{ steps: [liner, { contact: '1e-4 m^2*K/W' }] }, /a layer on either side/],
+    [{ duration: '1 s' }, /at least the heating time/],
+    [{ steps: [{ ...tube, thickness: '0 mm' }] }, /steps\[0\]\.thickness: 0 mm given; above 0/],
+    [{ outsideCoefficient: '-1 W/(m^2*K)' }, /at least 0/],
+  ] as const)('refuses %#', (wrong, message) => {
+    expect(() =>
+      thermo.layeredWallHeating({ ...fire, duration: '9 s', steps: lined, ...wrong }),
+    ).toThrowError(message);
+  });
+});
