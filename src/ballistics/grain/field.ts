@@ -24,6 +24,8 @@ export function depthField(lit: readonly LitSource[], tie = 0): DepthField {
   const n = lit.length;
   const litAt = Float64Array.from(lit, (s) => s.litAt);
   const nearest = lit.map((s) => s.source.nearest);
+  const low = Float64Array.from(lit, (s) => s.source.span?.[0] ?? Number.NEGATIVE_INFINITY);
+  const high = Float64Array.from(lit, (s) => s.source.span?.[1] ?? Number.POSITIVE_INFINITY);
   const bounds = new Float64Array(4 * n);
   lit.forEach((s, i) => {
     bounds.set(s.source.bound ?? [0, 0, 0, -1], 4 * i);
@@ -34,9 +36,11 @@ export function depthField(lit: readonly LitSource[], tie = 0): DepthField {
   const depth: DepthField['depth'] = (x, y, z) => {
     let best = Number.MAX_VALUE;
     for (let i = 0; i < n; i++) {
+      const left = best - litAt[i];
+      if (low[i] - z > left || z - high[i] > left) continue;
       const radius = bounds[4 * i + 3];
       if (radius >= 0) {
-        const room = best - litAt[i] + radius;
+        const room = left + radius;
         const dx = x - bounds[4 * i];
         const dy = y - bounds[4 * i + 1];
         const dz = z - bounds[4 * i + 2];

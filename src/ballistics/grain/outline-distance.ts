@@ -186,6 +186,8 @@ function elementsDistance(o: Outline): PlaneDistance {
   };
 }
 
+const MOST_COMPARED = 12;
+
 /** Distance to the nearest of `fold` copies about the origin, each symmetric about its own radius. */
 function foldedDistance(base: PlaneDistance, fold: number, phase: number): PlaneDistance {
   const step = (2 * Math.PI) / fold;
@@ -196,8 +198,20 @@ function foldedDistance(base: PlaneDistance, fold: number, phase: number): Plane
     sin[k] = Math.sin(phase + k * step);
   }
   return (x, y, foot) => {
-    let k = Math.round((Math.atan2(y, x) - phase) / step) % fold;
-    if (k < 0) k += fold;
+    let k = 0;
+    if (fold > MOST_COMPARED) {
+      k = Math.round((Math.atan2(y, x) - phase) / step) % fold;
+      if (k < 0) k += fold;
+    } else {
+      // The copy that the point lies furthest along: a few products cost less than an arc tangent.
+      let furthest = cos[0] * x + sin[0] * y;
+      for (let i = 1; i < fold; i++) {
+        const along = cos[i] * x + sin[i] * y;
+        if (along <= furthest) continue;
+        furthest = along;
+        k = i;
+      }
+    }
     const c = cos[k];
     const s = sin[k];
     const d = base(c * x + s * y, c * y - s * x, foot);

@@ -142,9 +142,9 @@ export function prism(shape: PrismShape): Source {
   };
 
   const reachOut = outlineReach(outline);
-  const bounded: Pick<Source, 'bound'> =
+  const bounded: Pick<Source, 'bound' | 'span'> =
     frame === undefined
-      ? {}
+      ? { span: [low, high] }
       : { bound: [frame.x, frame.y, frame.z, Math.hypot(reachOut, Math.max(Math.abs(from), Math.abs(to)))] };
   return {
     name: shape.name,

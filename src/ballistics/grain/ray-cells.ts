@@ -167,56 +167,89 @@ function sampleCurve(
 ): RayCells {
   const alongU = patch.sizeV === 0;
   const ray = new Float64Array(RAY.size);
-  const at = (s: number): void => (alongU ? patch.ray(s, 0.5, ray) : patch.ray(0.5, s, ray));
-  const depth: number[] = [];
-  const weight: number[] = [];
-  const middle: number[] = [];
+  const size = Math.max(patch.sizeU, patch.sizeV);
+  const parts = Math.max(2, Math.ceil(size / how.curveSpacing));
+  const straight = how.curveTolerance / size;
+  let room = 8 * parts;
+  let depth: Float64Array = new Float64Array(2 * room);
+  let weight: Float64Array = new Float64Array(3 * room);
+  let middle: Float64Array = new Float64Array(6 * room);
   let count = 0;
-  const node = (s: number): readonly [number, number, number, number] => {
+  const at = (s: number): void => (alongU ? patch.ray(s, 0.5, ray) : patch.ray(0.5, s, ray));
+  /** Depth at s; the ray and its weights stay in `ray`. */
+  const depthAt = (s: number): number => {
     at(s);
-    return [cutter.cut(ray, litAt, owner), ray[6], ray[7], ray[8]];
+    return cutter.cut(ray, litAt, owner);
   };
-  const straight = how.curveTolerance / Math.max(patch.sizeU, patch.sizeV);
-  type Node = ReturnType<typeof node>;
-  const stretch = (s0: number, a: Node, s1: number, b: Node, level: number): void => {
+  const half = (p: number, q: number, w0: number, w1: number, w2: number, s: number): void => {
+    if (p <= 0 && q <= 0) return;
+    if (count === room) {
+      room *= 2;
+      depth = grown(depth);
+      weight = grown(weight);
+      middle = grown(middle);
+    }
+    depth[2 * count] = p;
+    depth[2 * count + 1] = q;
+    weight[3 * count] = w0;
+    weight[3 * count + 1] = w1;
+    weight[3 * count + 2] = w2;
+    at(s);
+    for (let k = 0; k < 6; k++) middle[6 * count + k] = ray[k];
+    count++;
+  };
+  // Depth p and weights a0, a1, a2 at s0; depth q and weights b0, b1, b2 at s1.
+  const stretch = (
+    s0: number,
+    p: number,
+    a0: number,
+    a1: number,
+    a2: number,
+    s1: number,
+    q: number,
+    b0: number,
+    b1: number,
+    b2: number,
+    level: number,
+  ): void => {
     const s = (s0 + s1) / 2;
-    const m = node(s);
-    if (m[0] <= 0 && a[0] <= 0 && b[0] <= 0) return;
-    if (Math.abs(m[0] - (a[0] + b[0]) / 2) * (s1 - s0) > straight && level < MOST_HALVINGS) {
-      stretch(s0, a, s, m, level + 1);
-      stretch(s, m, s1, b, level + 1);
+    const m = depthAt(s);
+    if (m <= 0 && p <= 0 && q <= 0) return;
+    const m0 = ray[6];
+    const m1 = ray[7];
+    const m2 = ray[8];
+    if (Math.abs(m - (p + q) / 2) * (s1 - s0) > straight && level < MOST_HALVINGS) {
+      stretch(s0, p, a0, a1, a2, s, m, m0, m1, m2, level + 1);
+      stretch(s, m, m0, m1, m2, s1, q, b0, b1, b2, level + 1);
       return;
     }
+    // Either half takes its half of the parabola through the three weights.
     const run = (patch.copies * (s1 - s0)) / 24;
-    for (const [p, q, half] of [
-      [a, m, 0],
-      [m, b, 1],
-    ] as const) {
-      if (p[0] <= 0 && q[0] <= 0) continue;
-      depth.push(p[0], q[0]);
-      for (let k = 1; k <= 3; k++) {
-        const [w0, wm, w1] = [a[k], m[k], b[k]];
-        // Half of the parabola through the three weights.
-        weight.push(run * (half === 0 ? 5 * w0 + 8 * wm - w1 : -w0 + 8 * wm + 5 * w1));
-      }
-      at((half === 0 ? s0 + s : s + s1) / 2);
-      for (let k = 0; k < 6; k++) middle.push(ray[k]);
-      count++;
-    }
+    const [c0, c1, c2] = [8 * m0, 8 * m1, 8 * m2];
+    half(p, m, run * (5 * a0 + c0 - b0), run * (5 * a1 + c1 - b1), run * (5 * a2 + c2 - b2), (s0 + s) / 2);
+    half(m, q, run * (5 * b0 + c0 - a0), run * (5 * b1 + c1 - a1), run * (5 * b2 + c2 - a2), (s + s1) / 2);
   };
-  const parts = Math.max(2, Math.ceil(Math.max(patch.sizeU, patch.sizeV) / how.curveSpacing));
-  let last = node(0);
-  for (let i = 0; i < parts; i++) {
-    const next = node((i + 1) / parts);
-    stretch(i / parts, last, (i + 1) / parts, next, 0);
-    last = next;
+  let p = depthAt(0);
+  let a0 = ray[6];
+  let a1 = ray[7];
+  let a2 = ray[8];
+  for (let i = 1; i <= parts; i++) {
+    const q = depthAt(i / parts);
+    const b0 = ray[6];
+    const b1 = ray[7];
+    const b2 = ray[8];
+    stretch((i - 1) / parts, p, a0, a1, a2, i / parts, q, b0, b1, b2, 0);
+    p = q;
+    a0 = b0;
+    a1 = b1;
+    a2 = b2;
   }
   return {
     litAt,
     nodes: 2,
     count,
-    depth: Float64Array.from(depth),
-    weight: Float64Array.from(weight),
-    middle: Float64Array.from(middle),
+    depth: depth.subarray(0, 2 * count),
+    weight: weight.subarray(0, 3 * count),
+    middle: middle.subarray(0, 6 * count),
   };
 }

@@ -143,7 +143,9 @@ export function regressShape(shape: GrainShape, options: ShapeOptions): ShapeReg
     const cells = fine.reduce((n, c) => n + c.count, 0);
     return { depth, ...table, breaks, achieved, burnout, cells, rays: fine };
   };
-  let spacing = options.spacing ?? radius / (firstDivision(options.accuracy) * (surfaces ? 1 : 6));
+  let spacing =
+    options.spacing ??
+    radius / (surfaces ? firstDivision(options.accuracy, 6) : 6 * firstDivision(options.accuracy, 2));
   let coarse = sample(how(2 * spacing), 0, 0.1);
   let fine = sample(how(spacing), 0.1, 0.3);
   let result = tabulate(fine, coarse, 2);
@@ -152,7 +154,9 @@ export function regressShape(shape: GrainShape, options: ShapeOptions): ShapeReg
     round < 6 && options.spacing === undefined && result.achieved > options.accuracy;
     round++
   ) {
-    const ratio = Math.min(3, Math.max(1.4, 1.15 * Math.sqrt(result.achieved / options.accuracy)));
+    // The first estimate is against a sampling that may have missed a feature: a long step on its word costs nine times the cells.
+    const longest = surfaces && round === 0 ? 1.5 : 3;
+    const ratio = Math.min(longest, Math.max(1.4, 1.15 * Math.sqrt(result.achieved / options.accuracy)));
     if (surfaces && result.cells * ratio * ratio > MOST_CELLS) break;
     spacing /= ratio;
     coarse = fine;
@@ -180,9 +184,12 @@ export function regressShape(shape: GrainShape, options: ShapeOptions): ShapeReg
   };
 }
 
-/** Cells on a radius to begin with: the error falls with their square, eight usually give 1e-3; below six what is half hidden is missed. */
-const firstDivision = (accuracy: number): number =>
-  Math.min(8, Math.max(6, 8.5 * Math.sqrt(1e-3 / accuracy)));
+/**
+ * Cells on a radius to begin with, or a sixth of the stretches of a curve: the error falls with their square, eight usually give 1e-3;
+ * below six cells, or twelve stretches, what is half hidden is missed.
+ */
+const firstDivision = (accuracy: number, least: number): number =>
+  Math.min(8, Math.max(least, 8.5 * Math.sqrt(1e-3 / accuracy)));
 
 /**
  * Root mean square difference, over depth, of the areas against the mean area, or the greatest of the volumes against the

@@ -35,6 +35,8 @@ export interface Source {
   readonly cavity?: (x: number, y: number, z: number) => number;
   /** A ball that holds the surface: x, y, z, radius. Lets the union skip it where another surface is nearer. */
   readonly bound?: readonly [number, number, number, number];
+  /** Least and greatest z of the surface [m], where it does not run through the grain: to the same end. */
+  readonly span?: readonly [number, number];
   /** The rays. `reach` is a typical burned depth [m]: it sets how finely fans are divided. */
   readonly patches: (wedge: Wedge, reach: number) => RayPatch[];
   /** Points spread over the surface, for finding where two surfaces come nearest. */
