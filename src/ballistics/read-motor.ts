@@ -1,5 +1,6 @@
 import { linearInterpolant } from '../numerics';
 import { MeopError } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 import type { BurnLaw } from './burn-law';
 import { temperatureFactorSi } from './burn-law';
 import { heldBands } from './held-bands';
@@ -29,20 +30,20 @@ const traceOfGas = 1; // Pa
 // Where the gas is a fifth as dense as the solid neither the gas law nor the model holds.
 const densestGas = 0.2;
 
-const inputFields = [
-  'propellant',
-  'grain',
-  'nozzle',
-  'chamber',
-  'ambient',
-  'ignition',
-  'grainTemperature',
-  'erosiveBurning',
-  'stopPressure',
-  'timeLimit',
-  'tolerance',
-  'title',
-] as const satisfies readonly (keyof SimulateInput)[];
+const inputFields: FieldsOf<SimulateInput> = {
+  propellant: 'required',
+  grain: 'required',
+  nozzle: 'required',
+  chamber: 'required',
+  ambient: 'required',
+  ignition: 'optional',
+  grainTemperature: 'optional',
+  erosiveBurning: 'optional',
+  stopPressure: 'optional',
+  timeLimit: 'optional',
+  tolerance: 'optional',
+  title: 'optional',
+};
 const chamberFields = ['volume', 'innerDiameter', 'length', 'burstPressure'];
 const ignitionFields = [
   'initialPressure',
@@ -58,10 +59,10 @@ const erosiveFields = {
 
 /** Reads the options of a simulation into the kernel's plain numbers. */
 export function readMotor(input: SimulateInput): ReadMotor {
+  requireFields(context, input, inputFields);
   const { propellant, grain, nozzle, chamber, ignition = {}, tolerance = 1e-6 } = input;
   for (const field of ['propellant', 'grain', 'nozzle', 'chamber'] as const)
     if (typeof input[field] !== 'object' || input[field] === null) throw missing(field);
-  checkFields(input, inputFields);
   checkFields(chamber, chamberFields, 'chamber.');
   checkFields(ignition, ignitionFields, 'ignition.');
   if (!('law' in propellant && 'effectiveTemperature' in propellant))

@@ -1,6 +1,7 @@
 import { type Firing, type FiringEvent, firing } from '../firing';
 import { fromSiArray, fromSiValue, MeopError, type Quantity, type Series, unitOf } from '../units';
 import { barelyStable, heldBands } from './held-bands';
+import { nozzleCautions } from './nozzle-cautions';
 import { type PortFlow, portDiagnosis } from './port-diagnosis';
 import { rangeCautions, sensitivityUnknown } from './rate-by-law';
 import { type ReadMotor, readMotor } from './read-motor';
@@ -84,6 +85,7 @@ export function simulate(input: SimulateInput): SimulatedFiring {
   const portFlow = portDiagnosis(model, regression.portArea, regression.si.depth, samples);
   const cautions = [
     ...endCautions(motor, result, samples),
+    ...nozzleCautions(model, result),
     ...input.propellant.cautions,
     ...regression.cautions,
     ...(input.grainTemperature !== undefined && input.propellant.law.temperatureSensitivity === undefined

@@ -74,6 +74,13 @@ describe('starts and ends at their limits', () => {
 });
 
 describe('names and values that there are not', () => {
+  it('what is no options object is refused by name', () => {
+    for (const given of [undefined, null, 'motor'])
+      expect(() => Reflect.apply(simulate, undefined, [given])).toThrow(
+        expect.objectContaining({ code: 'missing-field' }),
+      );
+  });
+
   it.each([
     ['unknown-field', { grainTemprature: '300 K' }],
     ['unknown-field', { nozzle: { throatDiameter: '7 mm', expansionRatio: 5, effciency: 0.5 } }],
@@ -88,6 +95,25 @@ describe('names and values that there are not', () => {
     expect(() => Reflect.apply(simulate, undefined, [{ ...base, ...change }])).toThrow(
       expect.objectContaining({ code }),
     );
+  });
+});
+
+describe('a nozzle that does not do what it is there for', () => {
+  it('a motor that smoulders is said to', () => {
+    const nozzle = { throatDiameter: '49 mm', expansionRatio: 5 } as const;
+    expect(simulate({ ...base, nozzle }).cautions.join()).toMatch(
+      /0\.176 MPa that choke a throat: .*smoulders/,
+    );
+    expect(simulate(base).cautions.join()).not.toMatch(/smoulders/);
+  });
+
+  it('a nozzle told to flow full that could not is said to lose its thrust', () => {
+    const nozzle = { throatDiameter: '7 mm', expansionRatio: 60 } as const;
+    const full = simulate({ ...base, nozzle: { ...nozzle, separation: 'none' } });
+    expect(full.cautions.join()).toMatch(/told to flow full/);
+    const real = simulate({ ...base, nozzle });
+    expect(real.cautions.join()).not.toMatch(/told to flow full/);
+    expect(full.totalImpulse.si).toBeLessThan(real.totalImpulse.si);
   });
 });
 
