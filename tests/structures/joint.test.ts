@@ -635,6 +635,7 @@ describe('bad input is refused by name', () => {
     ['a share below one', { shareFactor: 0.5 }, 'out-of-domain shareFactor'],
     ['rows without a spacing', { rows: 2 }, 'missing-field rowSpacing'],
     ['rows that clash', { rows: 2, rowSpacing: '3 mm', count: 24 }, 'out-of-domain rowSpacing'],
+    ['a temperature that is a number', { caseTemperature: '150' as '150 K' }, 'wrong-kind caseTemperature'],
     ['graphite, which does not yield', { caseMaterial: 'isomoulded graphite' }, 'out-of-domain caseMaterial'],
   ])('%s', (_, change, expectedCode) => expect(code(() => review(change))).toBe(expectedCode));
 });

@@ -11,6 +11,7 @@ import {
   material,
   materialNames,
   strengthRetention,
+  withEstimatedStrengths,
 } from '../../src/structures';
 import { MeopError, quantity } from '../../src/units';
 
@@ -218,11 +219,68 @@ describe('allowables', () => {
     expect(material('6063-T6')).toEqual(material('6063-T6 extrusion'));
     expect(() => material('4130')).toThrow(/4130 normalised.*4130 HT 125/);
   });
+  test('names are read in any case and spelling, and what is no name is refused as one', () => {
+    expect(material('4130 Normalized' as '4130 normalised')).toEqual(material('4130 normalised'));
+    expect(material('6061-t6 Bar' as '6061-T6 bar').name).toBe('6061-T6 bar');
+    expect(codeOf(() => material(undefined as unknown as 'FKM'))).toBe('unknown-name');
+    expect(boltClass('Grade 8').name).toBe('grade 8');
+    expect(boltClass('class 10.9').name).toBe('10.9');
+    expect(boltClass(8.8 as unknown as '8.8').name).toBe('8.8');
+    expect(codeOf(() => boltClass('8,8'))).toBe('unknown-name');
+  });
   test('unknown names offer the near ones', () => {
     expect(codeOf(() => material('6061-T4'))).toBe('unknown-name');
     expect(() => material('6061-T4')).toThrow(/6061-T6 drawn tube/);
     expect(codeOf(() => boltClass('13.9'))).toBe('unknown-name');
     expect(codeOf(() => boltClass('9.8', { diameter: '20 mm' }))).toBe('out-of-domain');
+  });
+});
+
+describe('strengths that a certificate leaves out', () => {
+  const certificate: Material = {
+    name: 'tube of heat 4711',
+    form: 'extruded tube',
+    class: 'metal',
+    ultimateStrength: datum('stress', '300 MPa', { basis: 'S', source: 'mill certificate' }),
+    yieldStrength: datum('stress', '250 MPa', { basis: 'S', source: 'mill certificate' }),
+  };
+  test('are no more than the same ratio of any metal that has them', () => {
+    const estimated = withEstimatedStrengths(certificate);
+    const estimate = (property: 'shear ultimate' | 'bearing ultimate' | 'bearing yield', edgeRatio: number) =>
+      allowable({ material: estimated, property, edgeRatio }).value.si /
+      allowable({ material: certificate, property: property === 'bearing yield' ? 'yield' : 'ultimate' })
+        .value.si;
+    let compared = 0;
+    for (const one of all)
+      for (const [property, datumOf, edgeRatio] of [
+        ['shear ultimate', one.shearUltimate, 2],
+        ['bearing ultimate', one.bearingUltimate?.at1_5, 1.5],
+        ['bearing ultimate', one.bearingUltimate?.at2_0, 2],
+        ['bearing yield', one.bearingYield?.at1_5, 1.5],
+        ['bearing yield', one.bearingYield?.at2_0, 2],
+      ] as const) {
+        const tensile = property === 'bearing yield' ? one.yieldStrength : one.ultimateStrength;
+        if (datumOf === undefined || tensile === undefined) continue;
+        compared++;
+        expect(estimate(property, edgeRatio), `${one.name}: ${property}`).toBeLessThanOrEqual(
+          datumOf.value.si / tensile.value.si,
+        );
+      }
+    expect(compared).toBeGreaterThan(50);
+  });
+  test('carry their caution, and leave what is known as it is', () => {
+    const { cautions } = allowable({
+      material: withEstimatedStrengths(certificate),
+      property: 'bearing yield',
+      edgeRatio: 2,
+    });
+    expect(cautions.join()).toContain('common practice');
+    expect(withEstimatedStrengths('6061-T6 bar')).toEqual(material('6061-T6 bar'));
+    expect(codeOf(() => withEstimatedStrengths('FKM'))).toBe('out-of-domain');
+    expect(codeOf(() => withEstimatedStrengths('6061-T6 welded'))).toBe('no-allowable');
+    expect(() => allowable({ material: '6063-T6', property: 'shear ultimate' })).toThrow(
+      /withEstimatedStrengths/,
+    );
   });
 });
 

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import {
   burstPressure,
   collapsePressure,
+  datum,
   faupelBurst,
   hoopYieldPressure,
   reviewShell,
@@ -141,5 +142,27 @@ describe('review of a plain tube', () => {
     expect(String(review)).toContain('yield at the proof test');
     expect(review.margins.map(({ mode }) => mode)).toContain('yield of an oval tube');
     expect(review.margins[0].temperature?.in('degC')).toBeCloseTo(100, 9);
+  });
+  test('pressures are shown as the pressure was given, whatever the radii are in', () => {
+    const { margins } = reviewShell({
+      material: '6061-T6',
+      insideRadius: '35 mm',
+      outsideRadius: '38 mm',
+      meop: '600 psi',
+    });
+    for (const { allowable, applied } of margins.filter(({ mode }) => /burst|proof/.test(mode)))
+      expect([allowable.unit, applied.unit]).toEqual(['psi', 'psi']);
+  });
+  test('what is no metal is said to be none', () => {
+    const plastic = {
+      name: 'PVC pipe',
+      form: 'pipe',
+      class: 'brittle',
+      ultimateStrength: datum('stress', '48 MPa', { basis: 'S', source: 'a pipe maker' }),
+      yieldStrength: datum('stress', '40 MPa', { basis: 'S', source: 'a pipe maker' }),
+    } as const;
+    const tube = { insideRadius: '26 mm', outsideRadius: '30 mm', meop: '2 MPa' } as const;
+    expect(reviewShell({ ...tube, material: plastic }).cautions.join()).toContain('splinters');
+    expect(reviewShell({ ...tube, material: '6061-T6' }).cautions.join()).not.toContain('splinters');
   });
 });

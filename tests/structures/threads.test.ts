@@ -63,6 +63,8 @@ describe('thread sizes', () => {
       '3/4-16 UNF',
       'm8×1',
       '1/4-20 unc',
+      'M5 x 0.8',
+      '1/4"-20',
     ])
       expect(threadGeometry(name).pitch.si).toBeGreaterThan(0);
   });

@@ -42,7 +42,12 @@ export function boltClass(
   name: BoltClassName | (string & Record<never, never>),
   { diameter }: { readonly diameter?: QuantityInput<'length'> } = {},
 ): BoltClass {
-  const rows = boltRows.filter((row) => row.name === name);
+  // However it is written: 'Grade 8', 'class 8.8', 'a4-80'.
+  const asked = String(name)
+    .trim()
+    .toLowerCase()
+    .replace(/^(?:sae|class|astm)\s+/, '');
+  const rows = boltRows.filter((row) => row.name.toLowerCase() === asked);
   const size = diameter === undefined ? undefined : readInput('length', 'diameter', diameter, 'boltClass').si;
   if (rows.length === 0)
     throw new MeopError(

@@ -90,9 +90,9 @@ export function partStrengths(
     if (material.class !== 'metal')
       throw new MeopError(
         'out-of-domain',
-        `reviewJoint: ${material.name} is a ${material.class}: the joint is worked out for metals that yield`,
+        `reviewJoint: ${material.name} is of class ${String(material.class)}: the joint is worked out for ductile metals ('metal'), whose holes stretch; plastic, laminate and graphite crack at them without warning, and no mode here holds for them`,
         material === tube.material ? 'caseMaterial' : 'closureMaterial',
-        { value: material.name, expected: 'a metal' },
+        { value: material.name, expected: "a material of class 'metal'" },
       );
   return {
     caseBearing: strength(tube, 'bearing ultimate'),

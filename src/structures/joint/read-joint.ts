@@ -132,6 +132,9 @@ function hotter({
   caseTemperature,
   closureTemperature,
 }: JointParts): QuantityInput<'temperature'> | undefined {
+  // Read here in any case, so that an error has the name of the field.
+  if (caseTemperature !== undefined) si('temperature', 'caseTemperature', caseTemperature);
+  if (closureTemperature !== undefined) si('temperature', 'closureTemperature', closureTemperature);
   if (caseTemperature === undefined || closureTemperature === undefined)
     return caseTemperature ?? closureTemperature;
   const [tube, closure] = [

@@ -188,7 +188,7 @@ function needed(record: Material, input: AllowableInput, datum: StressDatum | un
     'no-allowable',
     basis === 'typical'
       ? `allowable: ${record.name} has no typical ${property}; add it to the material`
-      : `allowable: ${record.name} has no minimum for ${property}; give a Material with one, or take basis: 'typical' as an estimate only`,
+      : `allowable: ${record.name} has no minimum for ${property}; give a Material with one${/shear|bearing/.test(property) ? ', or withEstimatedStrengths(material), which puts it in from the tensile strength' : ''}; basis: 'typical' is an estimate only`,
     'property',
     { value: property, expected: `a material with a ${basis} ${property}` },
   );

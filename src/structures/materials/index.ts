@@ -14,6 +14,7 @@ export {
   type Provenance,
   type StressDatum,
 } from './datum';
+export { withEstimatedStrengths } from './estimated-strengths';
 export { type GraphiteRanges, graphiteRanges } from './graphite';
 export { type MaterialName, material, materialNames, materialOf } from './library';
 export type * from './material';

@@ -104,7 +104,16 @@ export type MaterialName = keyof typeof shelf;
  */
 export function material(name: MaterialName | (string & Record<never, never>)): Material {
   if (isMaterialName(name)) return shelf[name]();
-  const start = name.toLowerCase().split(/[\s-]/)[0];
+  // Of any case and spelling; whatever plain JavaScript gives is named in the error.
+  const plain = (text: string): string =>
+    text
+      .trim()
+      .toLowerCase()
+      .replace(/normalized/g, 'normalised');
+  const asked = plain(String(name));
+  const same = materialNames().find((known) => plain(known) === asked);
+  if (same !== undefined) return shelf[same]();
+  const start = asked.split(/[\s-]/)[0];
   const near = materialNames().filter((known) => known.toLowerCase().startsWith(start));
   const offered = (near.length > 0 ? near : materialNames()).map((known) => `'${known}'`).join(', ');
   throw new MeopError(

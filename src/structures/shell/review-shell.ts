@@ -1,7 +1,7 @@
 import { fromSiValue, type Quantity, type QuantityInput, readInput, unitFor } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { designPressures, proofCheck } from '../design-pressures';
-import { type DesignFactors, designFactors, type FactorSet, type FactorSetName } from '../factor-sets';
+import { designFactors, type FactorSet, type FactorSetName } from '../factor-sets';
 import { governing, type Margin, margin, marginTable } from '../margin';
 import { type Allowable, allowable } from '../materials/allowable';
 import { type MaterialName, materialOf } from '../materials/library';
@@ -80,6 +80,10 @@ export function reviewShell(input: ShellInput): ShellReview {
   });
   const pressures = designPressures({ meop, factors });
   const cold = yieldStart({ material, insideRadius, outsideRadius });
+  // A wall in millimetres and a pressure in psi are shown as the pressure was given.
+  const like = readInput('gauge pressure', 'meop', meop, 'reviewShell').unit;
+  const shown = ({ si }: Quantity<'gauge pressure'>): Quantity<'gauge pressure'> =>
+    fromSiValue(si, 'gauge pressure', like);
   const stressMargin = (mode: string, applied: Quantity<'stress'>, source: string): Margin =>
     margin({
       mode,
@@ -105,15 +109,19 @@ export function reviewShell(input: ShellInput): ShellReview {
     margin({
       mode: `burst, ${burst.method}`,
       applied: pressures.meop,
-      allowable: burst.pressure,
+      allowable: shown(burst.pressure),
       factor: factors.ultimateFactor,
       temperature: hot,
       source: burst.estimates.find(({ method }) => method === burst.method)?.source ?? '',
       cautions: ultimate.cautions,
     }),
-    proofCheck({ proofPressure: pressures.proof, yieldPressure: cold.firstYield, cautions: cold.cautions }),
+    proofCheck({
+      proofPressure: pressures.proof,
+      yieldPressure: shown(cold.firstYield),
+      cautions: cold.cautions,
+    }),
   ];
-  return assembled(margins, bore, burst, factors);
+  return assembled(margins, bore, burst, [...factors.cautions, ...unlike(material)]);
 }
 
 function ovalStress(
@@ -138,15 +146,22 @@ function ovalStress(
   return fromSiValue(hoop.si + bending.si, 'stress', unitFor('stress', hoop.unit));
 }
 
+const unlike = (material: Material): readonly string[] =>
+  material.class === 'metal'
+    ? []
+    : [
+        `${material.name} is of class ${String(material.class)}: these formulas are those of ductile metal; plastic creeps and weakens with warmth, and what is brittle bursts into splinters without yielding`,
+      ];
+
 const always = 'buckling, joints, holes, threads and welds are not in this review of a plain tube';
 
 function assembled(
   margins: readonly Margin[],
   stress: ThickWallStress,
   burst: BurstPressure,
-  factors: DesignFactors,
+  cautionsOfParts: readonly string[],
 ): ShellReview {
-  const cautions = [...factors.cautions, ...burst.cautions, always];
+  const cautions = [...cautionsOfParts, ...burst.cautions, always];
   const text = (): string =>
     [marginTable(margins), ...cautions.map((caution) => `caution: ${caution}`)].join('\n');
   return {

@@ -46,7 +46,12 @@ export interface ThreadSize {
  * @example threadGeometry('M6').tensileStressArea.in('mm^2') // => 20.12337599
  */
 export function threadGeometry(name: string): ThreadGeometry {
-  const key = name.trim().replace(/×/g, 'x').replace(/\s+/g, ' ').toUpperCase();
+  const key = String(name)
+    .trim()
+    .replace(/["″”]/g, '')
+    .replace(/\s*[×xX]\s*/g, 'x')
+    .replace(/\s+/g, ' ')
+    .toUpperCase();
   const all = sizes();
   const size = all.find(({ keys }) => keys.includes(key));
   if (size) return geometryOf(size);
