@@ -1,9 +1,8 @@
 import { parseArgs } from 'node:util';
-import type { ReportFormat } from '../motor';
 import { documentVerbs } from './document-verbs';
 import { logVerbs } from './log-verbs';
 import { motorVerbs } from './motor-verbs';
-import { UsageError, type Verb, type VerbOptions } from './verb';
+import { reportFormats, UsageError, type Verb, type VerbOptions } from './verb';
 
 /** Everything the command does, in the order of its help. */
 export const verbs: readonly Verb[] = [...motorVerbs, ...logVerbs, ...documentVerbs];
@@ -16,7 +15,7 @@ export interface CommandLine {
   readonly help: boolean;
 }
 
-const formats: readonly ReportFormat[] = ['text', 'markdown', 'html', 'csv', 'json'];
+const formatsText = 'text (standard), markdown, html, csv or json';
 
 /** Reads the words after `meop`. @throws UsageError */
 export function readCommandLine([name = '', ...rest]: readonly string[]): CommandLine {
@@ -26,13 +25,17 @@ export function readCommandLine([name = '', ...rest]: readonly string[]): Comman
       `'${name}' is not understood; the verbs are ${verbs.map((one) => one.name).join(', ')}`,
     );
   const { values, positionals } = parsed(verb, rest);
-  const format = formats.find((one) => one === (values.format ?? 'text'));
+  const format = reportFormats.find((one) => one === (values.format ?? 'text'));
   if (format === undefined)
-    throw new UsageError(`${name}: --format ${values.format} is not understood; ${formats.join(', ')} are`);
+    throw new UsageError(
+      `${name}: --format ${values.format} is not understood; ${reportFormats.join(', ')} are`,
+    );
   const foreign = (['motor', 'log', 'ambient'] as const).find(
     (option) => values[option] !== undefined && !verb.options.includes(option),
   );
   if (foreign !== undefined) throw new UsageError(`${name}: takes no --${foreign}`);
+  if (!verb.formats.includes(format))
+    throw new UsageError(`${name}: writes ${verb.formats.join(' or ')}, not ${format}`);
   return {
     verb,
     files: positionals,
@@ -77,7 +80,7 @@ export function helpText(): string {
 
 ${verbs.map(({ name, does }) => `  ${name.padEnd(width)}  ${does}`).join('\n')}
 
-  --format FORMAT   text (standard), markdown, html, csv or json
+  --format FORMAT   ${formatsText}
   --json            one line of JSON for each motor
   --help, -h        prints this; after a verb, what it takes
   --version         prints the version
@@ -92,6 +95,19 @@ understood.
 `;
 }
 
+const optionHelp: Readonly<Record<string, string>> = {
+  motor: '  --motor MOTOR.json  the document of the motor that was fired',
+  log: '  --log LOG.csv       the log of its firing: the report holds that, too',
+  ambient: "  --ambient PRESSURE  the pressure around the motor, such as '101.3 kPa'",
+};
+
 /** The help of one verb. */
-export const verbHelp = ({ name, takes, does }: Verb): string =>
-  `meop ${[name, takes].filter((part) => part !== '').join(' ')}\n\n  ${does}\n\n  --format FORMAT   text, markdown, html, csv or json\n  --json            one line of JSON for each motor\n`;
+export function verbHelp({ name, takes, does, options, formats: writes }: Verb): string {
+  const lines = [
+    ...options.map((option) => optionHelp[option] ?? ''),
+    ...(writes.includes('html') ? [`  --format FORMAT     ${formatsText}`] : []),
+    ...(writes.includes('json') ? ['  --json              one line of JSON for each document'] : []),
+  ];
+  const from = /JSON|CSV/.test(takes) ? '\n  Files that are not named come from standard input.\n' : '';
+  return `meop ${[name, takes].filter((part) => part !== '').join(' ')}\n\n  ${does}\n${from}${lines.length > 0 ? `\n${lines.join('\n')}\n` : ''}`;
+}

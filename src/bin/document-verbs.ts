@@ -1,4 +1,12 @@
-import { demoMotor, motorJsonSchema, motorProblems, parseMotor, strengthProblems } from '../motor';
+import {
+  type DocumentProblem,
+  demoMotor,
+  motorJsonSchema,
+  motorProblems,
+  parseMotor,
+  reviewProblems,
+} from '../motor';
+import { MeopError } from '../units';
 import { documents } from './documents';
 import { UsageError, type Verb } from './verb';
 import { write } from './write-report';
@@ -10,12 +18,12 @@ export const documentVerbs: readonly Verb[] = [
     takes: '[MOTOR.json …]',
     does: 'every problem of motor documents, with its place and the way out',
     options: [],
-    async run(files, { json }) {
+    formats: ['text', 'json'],
+    async run(files, { json: asLine, format }) {
+      const json = asLine || format === 'json';
       let code = 0;
-      for await (const { source, text } of documents(files)) {
-        const found = motorProblems(text);
-        // A sound document may still lack a strength that its review asks for.
-        const problems = found.length > 0 ? found : strengthProblems(parseMotor(text));
+      for await (const { source, read } of documents(files)) {
+        const problems = problemsOf(source, read);
         if (problems.length > 0) code = 1;
         if (json) await write(`${JSON.stringify({ source, problems })}\n`);
         else if (problems.length === 0) await write(`${source}: sound\n`);
@@ -29,12 +37,25 @@ export const documentVerbs: readonly Verb[] = [
   printed('schema', 'the JSON Schema of motor documents, for an editor', motorJsonSchema),
 ];
 
+function problemsOf(source: string, read: () => string): readonly DocumentProblem[] {
+  try {
+    const text = read();
+    const found = motorProblems(text);
+    // A sound document may still lack what its review asks for.
+    return found.length > 0 ? found : reviewProblems(parseMotor(text));
+  } catch (error) {
+    if (!(error instanceof MeopError)) throw error;
+    return [{ path: '', code: error.code, message: error.message.replace(`${source}: `, '') }];
+  }
+}
+
 function printed(name: string, does: string, make: () => unknown): Verb {
   return {
     name,
     takes: '',
     does,
     options: [],
+    formats: ['text', 'json'], // it is JSON either way
     async run(files) {
       if (files.length > 0)
         throw new UsageError(`${name}: '${files[0]}' is not understood: it takes nothing`);

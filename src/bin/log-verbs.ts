@@ -2,7 +2,7 @@ import { type MotorFacts, readLog, reduceFiring } from '../firing';
 import { compare, motorFacts, parseMotor } from '../motor';
 import { quantity } from '../units';
 import { readText } from './documents';
-import { UsageError, type Verb, type VerbOptions } from './verb';
+import { reportFormats, UsageError, type Verb, type VerbOptions } from './verb';
 import { writeReport } from './write-report';
 
 /** The verbs that take the log of a firing. */
@@ -12,6 +12,7 @@ export const logVerbs: readonly Verb[] = [
     takes: '--motor MOTOR.json | --ambient PRESSURE  [LOG.csv]',
     does: 'what the motor did, from the log of its firing',
     options: ['motor', 'ambient'],
+    formats: reportFormats,
     async run(files, options) {
       const [log] = oneLog(files);
       const facts = await factsFrom(options);
@@ -24,6 +25,7 @@ export const logVerbs: readonly Verb[] = [
     takes: '--motor MOTOR.json  [LOG.csv]',
     does: 'the log beside the prediction: what it says of the model and of the hardware',
     options: ['motor'],
+    formats: reportFormats,
     async run(files, options) {
       const [log] = oneLog(files);
       if (options.motor === undefined)

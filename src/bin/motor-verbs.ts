@@ -15,7 +15,7 @@ import {
 import { MeopError } from '../units';
 import { documents, readText } from './documents';
 import { progress } from './progress';
-import type { Verb, VerbOptions } from './verb';
+import { reportFormats, type Verb, type VerbOptions } from './verb';
 import { write, writeReport } from './write-report';
 
 type Work = (motor: Motor, options: VerbOptions) => Promise<readonly [Reportable, ReportMatter?]>;
@@ -24,9 +24,9 @@ type Work = (motor: Motor, options: VerbOptions) => Promise<readonly [Reportable
 async function forEachMotor(files: readonly string[], options: VerbOptions, work: Work): Promise<number> {
   let code = 0;
   const told = progress();
-  for await (const { source, text } of documents(files)) {
+  for await (const { source, read } of documents(files)) {
     try {
-      const [subject, matter] = await work(parseMotor(text), options);
+      const [subject, matter] = await work(parseMotor(read()), options);
       await writeReport(subject, options, matter);
     } catch (error) {
       if (!(error instanceof MeopError)) throw error;
@@ -45,7 +45,7 @@ async function tellFailure(
   { code, message }: MeopError,
   { json }: VerbOptions,
 ): Promise<void> {
-  const plain = message.replace(/^parseMotor: /, '');
+  const plain = message.replace(/^parseMotor: /, '').replace(`${source}: `, '');
   if (json) await write(`${JSON.stringify({ source, error: { code, message: plain } })}\n`);
   else process.stderr.write(`${source}: ${plain}\n`);
 }
@@ -61,6 +61,7 @@ const motorVerb = (
   takes,
   does,
   options,
+  formats: reportFormats,
   run: (files, given) => forEachMotor(files, given, work),
 });
 

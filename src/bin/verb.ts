@@ -10,6 +10,9 @@ export interface VerbOptions {
   readonly ambient: string | undefined;
 }
 
+/** Formats of a verb that reports on something. */
+export const reportFormats: readonly ReportFormat[] = ['text', 'markdown', 'html', 'csv', 'json'];
+
 /** One thing that the command does. */
 export interface Verb {
   readonly name: string;
@@ -19,6 +22,8 @@ export interface Verb {
   readonly does: string;
   /** Options beside those that all have. */
   readonly options: readonly (keyof VerbOptions)[];
+  /** What it can write. */
+  readonly formats: readonly ReportFormat[];
   /** Runs it; the number is the exit code. */
   run(files: readonly string[], options: VerbOptions): Promise<number>;
 }

@@ -27,6 +27,7 @@ export type { FlawChoice } from './motor-grain';
 export * from './output';
 export { predict } from './predict';
 export { review } from './review/review';
+export { reviewProblems } from './review/review-problems';
 export type {
   FailureStep,
   InstrumentReview,

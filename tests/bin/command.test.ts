@@ -115,6 +115,13 @@ describe('the command', () => {
     for (const path of ['case', 'nozzle', 'propellant', 'grain', 'ambient'])
       expect(out).toContain(`standard input, line 1: ${path}: missing`);
     expect(command.run(['check'], 'no json').out).toContain('no JSON');
+    expect(command.run(['check'], '{\n "version": 1,\n}').out).toMatch(/line 3/);
+    // What only the review would refuse.
+    const motor = JSON.parse(JSON.stringify(demoMotor()));
+    motor.closures.head.joint.engagement = '40 mm';
+    expect(command.run(['check'], JSON.stringify(motor)).out).toContain(
+      'closures.head.joint.engagement: 40 mm given',
+    );
   });
 
   test('prints an example that reviews, and the schema', () => {
@@ -133,16 +140,35 @@ describe('the command', () => {
     [['reduce', log]],
     [['reduce', '--motor', tern, log, log]],
     [['example', tern]],
+    [['check', '--format', 'csv', tern]],
+    [['schema', '--format', 'html']],
   ])('does not understand %j: code 2, and says why', (args) => {
     const { code, out, err } = command.run(args);
     expect([code, out]).toEqual([2, '']);
     expect(err).toMatch(/^meop: .+\nmeop --help tells more\n$/);
   });
 
-  test('a file that is not there is code 1 without a stack', () => {
-    const { code, err } = command.run(['predict', join(folder, 'none.json')]);
+  test('a file that is not there is code 1 without a stack, and the other motors are done', () => {
+    const none = join(folder, 'none.json');
+    const { code, out, err } = command.run(['predict', '--json', none, folder, tern]);
     expect(code).toBe(1);
-    expect(err).toMatch(/^meop: ENOENT.*\n$/);
+    const [first, second, third] = out.trim().split('\n');
+    expect(JSON.parse(first)).toMatchObject({ source: none, error: { code: 'no-file' } });
+    expect(JSON.parse(second)).toMatchObject({ source: folder, error: { code: 'no-file' } });
+    expect(reportSchema.parse(JSON.parse(third)).title).toBe('Tern-54');
+    expect(err).toBe('');
+    expect(command.run(['predict', none]).err).toBe(
+      `${none}: there is no such file; the name of a file that can be read is expected\n`,
+    );
+    expect(command.run(['check', none, tern])).toMatchObject({
+      code: 1,
+      out: expect.stringContaining(`${tern}: sound`),
+    });
+    expect(command.run(['compare', '--motor', tern, none])).toMatchObject({ code: 1, out: '' });
+  });
+
+  test('a document behind a byte order mark is read', () => {
+    expect(command.run(['check'], `\uFEFF${JSON.stringify(demoMotor())}`).code).toBe(0);
   });
 
   test('helps: every verb has a line, and help of its own', () => {
@@ -155,6 +181,13 @@ describe('the command', () => {
         code: 0,
         out: expect.stringContaining(`meop ${verb}`),
       });
+    // What a verb takes is explained, and nothing that it does not take.
+    expect(command.run(['review', '--help']).out).toContain('--log LOG.csv');
+    expect(command.run(['reduce', '--help']).out).toMatch(
+      /--motor MOTOR.json {2}\S[\s\S]*--ambient PRESSURE {2}\S/,
+    );
+    expect(command.run(['example', '--help']).out).not.toContain('--format');
+    expect(command.run(['check', '--help']).out).not.toContain('html');
     const { version } = JSON.parse(readFileSync('package.json', 'utf8'));
     expect(command.run(['--version']).out).toBe(`${version}\n`);
   });

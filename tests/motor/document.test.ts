@@ -8,6 +8,8 @@ import {
   motorProblems,
   motorSchema,
   parseMotor,
+  review,
+  reviewProblems,
 } from '../../src/motor';
 import { MeopError, q } from '../../src/units';
 
@@ -173,5 +175,82 @@ describe('version and JSON Schema', () => {
     // @ts-expect-error a length is not a pressure
     const wrong: MotorDocument['nozzle'] = { throatDiameter: '9.6 psi', exitDiameter: '24 mm' };
     expect(literal).not.toEqual(wrong);
+  });
+});
+
+describe('slips that would pass for a motor', () => {
+  // Each would give a pressure that is too low, or a margin that is too good, without a word.
+  test.each([
+    ['ambient.pressure', '101.3 MPaa', 'kPa'],
+    ['ambient.temperature', '20 K', 'degC'],
+    ['temperatureRange.hottest', '40 K', 'degC'],
+    ['propellant.density', '1.75 kg/m^3', 'kg/m^3'],
+    ['propellant.density', '17500 kg/m^3', 'kg/m^3'],
+    ['propellant.burnLaw.rate', '7.2 m/s', 'mm/s'],
+    ['propellant.burnLaw.rate', '7.2 um/s', 'mm/s'],
+    ['propellant.burnLaw.temperatureSensitivity', '0.12 1/K', 'kelvin'],
+    ['propellant.molarMass', '39.9 kg/mol', 'g/mol'],
+    ['propellant.flameTemperature', '160 K', 'K'],
+    ['propellant.gamma', 11.36, 'at most'],
+    ['propellant.idealDensity', '1500 kg/m^3', 'density as cast'],
+    ['closures.aft.opening', '60 mm', 'bore of the case'],
+    ['closures.head.joint.edgeDistance', '100 mm', 'beyond the chamber'],
+  ])('%s of %s', (path, value, says) => {
+    expect(problem(set(path, value), path)?.message).toContain(says);
+  });
+
+  test('fins and slots that reach through the wall', () => {
+    const segment = { outerDiameter: '48 mm', boreDiameter: '16 mm', length: '300 mm' };
+    const fins = { shape: 'finocyl', ...segment, fins: 4, finThickness: '3 mm', finTipDiameter: '50 mm' };
+    const slots = { shape: 'slotted tube', ...segment, slots: 4, slotWidth: '3 mm', slotDiameter: '50 mm' };
+    const both = set('grain', { segments: [fins, slots] });
+    expect(problem(both, 'grain.segments[0].finTipDiameter')?.code).toBe('does-not-fit');
+    expect(problem(both, 'grain.segments[1].slotDiameter')?.code).toBe('does-not-fit');
+  });
+});
+
+describe('what a newcomer is told', () => {
+  test('how a coefficient and an exponent are written', () => {
+    const json = set('propellant.burnLaw', { a: 8.3, n: 0.3, source: 'a test' });
+    expect(problem(json, 'propellant.burnLaw.a')?.message).toContain("rate 'a mm/s' at atPressure '1 MPaa'");
+    expect(problem(json, 'propellant.burnLaw.n')?.message).toContain("'exponent'");
+  });
+
+  test('which fields a missing part needs, and which it may have', () => {
+    const json = at('nozzle', (owner, key) => delete owner[key]);
+    expect(problem(json, 'nozzle')?.message).toMatch(/throatDiameter, exitDiameter and, where known, div/);
+  });
+
+  test('what a number without a unit should look like in this field', () => {
+    expect(problem(set('ambient.temperature', 20), 'ambient.temperature')?.message).toContain('20 degC');
+    expect(problem(set('propellant.density', 1750), 'propellant.density')?.message).toContain('kg/m^3');
+  });
+
+  test('what a material of one’s own looks like in a document', () => {
+    const { message } = problem(set('case.material', '6061-t6 pipe'), 'case.material') ?? {};
+    expect(message).toContain('an object with name, form, class');
+    expect(message).not.toContain('type Material');
+  });
+
+  test('problems in the order of the document, and where a text is no JSON', () => {
+    const json = { version: 1, name: 'x', case: {}, propellant: { burnLaw: {} }, grain: { segments: [{}] } };
+    const order = ['case', 'nozzle', 'propellant', 'grain', 'ambient'];
+    const parts = motorProblems(json).map(({ path }) => order.indexOf(path.split(/[.[]/, 1)[0]));
+    expect(parts).toEqual([...parts].sort((a, b) => a - b));
+    expect(motorProblems('{\n  "version": 1,\n}')[0].message).toContain('line 3');
+    expect(problem(set('version', '1'), 'version')?.message).toContain('"1" given; expected is the number 1');
+  });
+});
+
+describe('reviewProblems', () => {
+  test('finds what only the checks of a part refuse, each at its place', () => {
+    const json = JSON.parse(JSON.stringify(demoMotor()));
+    json.closures.head.joint.engagement = '40 mm';
+    json.case.wallTemperature = '900 degC';
+    expect(motorProblems(json)).toEqual([]);
+    const paths = reviewProblems(json).map(({ path }) => path);
+    expect(paths).toContain('closures.head.joint.engagement');
+    expect(paths).toContain('case.wallTemperature');
+    expect(() => review(json)).toThrow(/closures\.head\.joint\.engagement/);
   });
 });

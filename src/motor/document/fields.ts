@@ -12,21 +12,31 @@ const given = (value: unknown): string =>
     ? 'missing'
     : `${typeof value === 'string' ? `'${value.slice(0, 60)}'` : Array.isArray(value) ? 'a list' : typeof value === 'object' && value !== null ? 'an object' : String(value)} given`;
 
-/** A part of the document: an object with these fields and no others. */
+/** A part of the document: an object with these fields and no others; of `strangers`, names that people try, it says what is meant. */
 export function part<const S extends z.core.$ZodLooseShape>(
   fields: S,
   meaning: string,
+  strangers: Readonly<Record<string, string>> = {},
 ): z.ZodMiniObject<S, z.core.$strict> {
   const names = Object.keys(fields);
+  const optional = names.filter((name) => fields[name] instanceof z.ZodMiniOptional);
+  const needed = names.filter((name) => !optional.includes(name));
   const schema = z.strictObject(fields, {
     error: (issue) => {
       if (issue.code !== 'unrecognized_keys')
-        return `${given(issue.input)}; expected is ${meaning}: an object with ${names.join(', ')}`;
-      return issue.keys.map((key) => unknownField(key, names)).join('\n'); // a line a key
+        return `${given(issue.input)}; expected is ${meaning}: an object with ${shape(needed, optional)}`;
+      return issue.keys
+        .map((key) => (Object.hasOwn(strangers, key) ? strangers[key] : unknownField(key, names)))
+        .join('\n'); // a line a key
     },
   });
   return explained(schema, { description: meaning });
 }
+
+const shape = (needed: readonly string[], optional: readonly string[]): string =>
+  optional.length === 0
+    ? needed.join(', ')
+    : `${needed.length === 0 ? 'any of' : `${needed.join(', ')} and, where known,`} ${optional.join(', ')}`;
 
 /** What to say of a field that does not exist. */
 export function unknownField(key: string, names: readonly string[]): string {

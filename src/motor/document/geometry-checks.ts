@@ -45,11 +45,43 @@ export function geometryProblems(json: unknown): DocumentProblem[] {
     );
   wider(['nozzle', 'exitDiameter']);
   wider(['nozzle', 'insert', 'outsideDiameter']);
+  const [cast, ideal] = (['density', 'idealDensity'] as const).map((field) =>
+    rawSi(json, ['propellant', field], 'density'),
+  );
+  need(
+    both(cast, ideal, (rho, solid) => rho <= solid * 1.005),
+    ['propellant', 'idealDensity'],
+    'given, less than the density as cast; more than that is expected: without voids it is heavier',
+  );
 
   grainProblems(json, inside, chamber, need);
-  for (const end of ['head', 'aft'] as const) closureProblems(json, end, outside, bore, need);
+  const room = positive(both(length('case', 'length'), chamber, (l, c) => l - c));
+  for (const end of ['head', 'aft'] as const) {
+    closureProblems(json, end, outside, bore, need);
+    const edge: Path = ['closures', end, 'joint', 'edgeDistance'];
+    need(
+      both(length(...edge), room, (e, r) => e < r),
+      edge,
+      `${mm(length(...edge))} given; less than ${mm(room)}, what the case has beyond the chamber, is expected: the bolts go through the closure`,
+    );
+    const opening: Path = ['closures', end, 'opening'];
+    need(
+      both(length(...opening), bore, (o, b) => o < b),
+      opening,
+      `${mm(length(...opening))} given; less than the bore of the case, ${mm(bore)}, is expected`,
+    );
+  }
   return problems;
 }
+
+const inner = [
+  'boreDiameter',
+  'tubeBoreDiameter',
+  'headBoreDiameter',
+  'aftBoreDiameter',
+  'finTipDiameter',
+  'slotDiameter',
+] as const;
 
 type Need = (holds: boolean | undefined, path: Path, message: string) => void;
 
@@ -70,7 +102,7 @@ function grainProblems(
       at('outerDiameter'),
       `${mm(outer)} given; at most the bore of case and liner, ${mm(inside)}, is expected`,
     );
-    for (const field of ['boreDiameter', 'tubeBoreDiameter', 'headBoreDiameter', 'aftBoreDiameter'])
+    for (const field of inner)
       need(
         both(read(field), outer, (b, d) => b < d),
         at(field),

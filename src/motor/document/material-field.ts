@@ -3,6 +3,7 @@ import { datum, type Material, type MaterialName, material } from '../../structu
 import { fromSiValue, MeopError, type NamedKind, unitFor } from '../../units';
 import { choice, explained, part, words } from './fields';
 import { type Measured, measure } from './measure';
+import { codeOf } from './problems';
 
 const datumOf = <const K extends NamedKind>(kind: K, meaning: string, example: string) =>
   z.optional(
@@ -57,6 +58,9 @@ type OwnMaterial = z.output<typeof ownMaterial>;
 /** What the document names a material by: one that ships, or a record of one's own. */
 export type MaterialInput = MaterialName | z.input<typeof ownMaterial>;
 
+const ownShape =
+  'a material of your own is an object with name, form, class and its strengths, each with value, basis and source';
+
 /** A material: the name of one that ships, or a record with sources. */
 export function materialField(meaning: string): z.ZodMiniType<Material, MaterialInput> {
   const schema = z.pipe(
@@ -71,7 +75,7 @@ export function materialField(meaning: string): z.ZodMiniType<Material, Material
             message: issue.message,
             input: issue.input,
             path: [...issue.path],
-            params: issue.code === 'custom' ? issue.params : { code: issue.code },
+            params: { code: codeOf(issue) },
           });
         return z.NEVER;
       }
@@ -88,7 +92,10 @@ export function materialField(meaning: string): z.ZodMiniType<Material, Material
         return material(value);
       } catch (error) {
         if (!(error instanceof MeopError)) throw error;
-        return problem(error.code, error.message.replace(/^material: /, ''));
+        return problem(
+          error.code,
+          error.message.replace(/^material: /, '').replace(/a material of your own is a record.*$/, ownShape),
+        );
       }
     }),
   );

@@ -77,7 +77,9 @@ function propellantProblems(json: unknown): DocumentProblem[] {
     ];
   const read = propellantSchema().safeParse(raw);
   if (!read.success || lawProblems(json).length > 0) return [];
-  return tried(json, ['propellant'], () => propellantOf(read.data));
+  return tried(json, ['propellant'], () => propellantOf(read.data)).map((one) =>
+    one.code === 'burn-law-bands' ? { ...one, path: pathText([...law, 'bands']) } : one,
+  );
 }
 
 function grainProblems(json: unknown): DocumentProblem[] {

@@ -13,6 +13,10 @@ import { instrumentSchema, standSchema } from './stand-schema';
 export const motorDocumentVersion = 1;
 
 const atLeastOne = { min: 1, words: '1 or more' };
+// Where people stand beside a motor (common practice, no source): kPa for MPa or kelvin for degrees is a slip that would
+// lower the pressure found without a word.
+const outdoors = { min: 1e3, max: 2e5, words: '1 kPa to 200 kPa (is the unit right?)' };
+const weather = { min: 213.15, max: 373.15, words: '-60 degC to 100 degC (is the unit right?)' };
 const factor = (meaning: string, example: string) =>
   z.optional(measure('dimensionless', meaning, example, atLeastOne));
 
@@ -93,7 +97,7 @@ export const motorSchema = /* @__PURE__ */ (() =>
       version: explained(
         z.literal(motorDocumentVersion, {
           error: ({ input }) =>
-            `${input === undefined ? 'missing' : `${String(input)} given`}; expected is ${motorDocumentVersion}, the version of the document's form`,
+            `${input === undefined ? 'missing' : `${JSON.stringify(input)} given`}; expected is the number ${motorDocumentVersion}, the version of the document's form`,
         }),
         { description: 'the version of the document’s form' },
       ),
@@ -131,16 +135,21 @@ export const motorSchema = /* @__PURE__ */ (() =>
       ignition: z.optional(ignitionSchema()),
       ambient: part(
         {
-          pressure: measure('absolute pressure', 'pressure around the motor', '1 atm'),
-          temperature: measure('temperature', 'temperature of grain and motor when it is fired', '20 degC'),
+          pressure: measure('absolute pressure', 'pressure around the motor', '1 atm', outdoors),
+          temperature: measure(
+            'temperature',
+            'temperature of grain and motor when it is fired',
+            '20 degC',
+            weather,
+          ),
         },
         'the surroundings: pressure and temperature',
       ),
       temperatureRange: z.optional(
         part(
           {
-            coldest: measure('temperature', 'coldest grain that will be fired', '0 degC'),
-            hottest: measure('temperature', 'hottest grain that will be fired', '40 degC'),
+            coldest: measure('temperature', 'coldest grain that will be fired', '0 degC', weather),
+            hottest: measure('temperature', 'hottest grain that will be fired', '40 degC', weather),
           },
           'the temperatures at which the motor may be fired',
         ),

@@ -82,9 +82,16 @@ function readDocument(json: unknown): Read {
   ];
   const seen = new Set<string>();
   // The schema's word on a field comes first; what a check says of the same field would only repeat it.
-  const problems = found.filter(({ path }) => !seen.has(path) && seen.add(path));
+  const problems = inOrder(found.filter(({ path }) => !seen.has(path) && seen.add(path)));
   if (!parsed.success || problems.length > 0) return { problems };
   return { motor: makeMotor(parsed.data, document), problems };
+}
+
+/** As the parts stand in a document, so that what is wrong with one part stands together. */
+function inOrder(problems: readonly DocumentProblem[]): readonly DocumentProblem[] {
+  const order = Object.keys(motorSchema.shape);
+  const rank = ({ path }: DocumentProblem): number => order.indexOf(path.split(/[.[]/, 1)[0] ?? '');
+  return [...problems].sort((a, b) => rank(a) - rank(b));
 }
 
 function makeMotor(parts: MotorParts, document: unknown): Motor {
@@ -115,6 +122,14 @@ function motorText({ name, case: tube, nozzle, propellant, grain }: MotorParts):
   ].join('\n');
 }
 
+/** What the engine says is wrong with a text, with the line: a position in a long document finds nobody. */
+function placed(says: string, text: string): string {
+  const position = /at position (\d+)(?! \(line)/.exec(says);
+  if (position === null) return says;
+  const before = text.slice(0, Number(position[1])).split('\n');
+  return `${says}: line ${before.length}, character ${(before.at(-1)?.length ?? 0) + 1}`;
+}
+
 /** The document as plain data: text is read as JSON, quantities become their texts, what is no JSON is refused. */
 function plainJson(json: unknown): { readonly value: unknown } | { readonly problem: DocumentProblem } {
   const refused = (code: string, message: string): { readonly problem: DocumentProblem } => ({
@@ -124,7 +139,7 @@ function plainJson(json: unknown): { readonly value: unknown } | { readonly prob
     try {
       return { value: JSON.parse(json) };
     } catch (error) {
-      const why = error instanceof SyntaxError ? error.message : String(error);
+      const why = error instanceof SyntaxError ? placed(error.message, json) : String(error);
       return refused('no-json', `the text is no JSON (${why}); expected is a motor document: an object`);
     }
   }

@@ -29,6 +29,13 @@ const codes: Readonly<Record<string, string>> = {
   too_small: 'out-of-domain',
 };
 
+/** The code of one issue. */
+export function codeOf(issue: z.core.$ZodIssue): string {
+  const own: unknown = issue.code === 'custom' ? issue.params?.code : undefined;
+  const missing = issue.message.startsWith('missing');
+  return typeof own === 'string' ? own : missing ? 'missing-field' : (codes[issue.code] ?? 'wrong-kind');
+}
+
 /** The problems that zod found, each with its own path, an unknown field under its own name. */
 export function problemsOfIssues(issues: readonly z.core.$ZodIssue[]): DocumentProblem[] {
   return issues.flatMap((issue): DocumentProblem[] => {
@@ -40,14 +47,10 @@ export function problemsOfIssues(issues: readonly z.core.$ZodIssue[]): DocumentP
         message: messages[i] ?? issue.message,
       }));
     }
-    const own: unknown = issue.code === 'custom' ? issue.params?.code : undefined;
-    const missing = issue.message.startsWith('missing');
-    const code =
-      typeof own === 'string' ? own : missing ? 'missing-field' : (codes[issue.code] ?? 'wrong-kind');
     return [
       {
         path: pathText(issue.path),
-        code,
+        code: codeOf(issue),
         message: issue.message,
         ...(issue.input !== undefined && { value: issue.input }),
       },

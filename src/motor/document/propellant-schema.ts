@@ -7,13 +7,23 @@ const stable = {
   below: 1,
   words: 'a number above -3 and below 1 (from 1 on no chamber pressure is stable)',
 };
+// Wider than any solid propellant (common practice, no source): a slip of the unit falls outside.
+const solid = { min: 500, max: 4000, words: '500 kg/m^3 to 4000 kg/m^3 (is the unit right?)' };
+const regression = { min: 1e-5, max: 0.5, words: '0.01 mm/s to 500 mm/s (is the unit right?)' };
+const flame = { min: 500, max: 5000, words: '500 K to 5000 K (is the unit right?)' };
+const products = { min: 5e-3, max: 0.2, words: '5 g/mol to 200 g/mol (is the unit right?)' };
+const velocity = { min: 200, max: 3000, words: '200 m/s to 3000 m/s (is the unit right?)' };
+const sensitivity = { min: -0.02, max: 0.02, words: '-0.02 to 0.02 per kelvin (is the unit right?)' };
 const exponent = () => measure('dimensionless', 'pressure exponent n', '0.3', stable);
 
 const powerFields = () => ({
-  rate: measure('speed', 'burning rate at the reference pressure', '8 mm/s'),
+  rate: measure('speed', 'burning rate at the reference pressure', '8 mm/s', regression),
   atPressure: measure('absolute pressure', 'reference pressure of that rate', '4 MPaa'),
   exponent: exponent(),
 });
+
+const coefficient =
+  "no field of that name here; write what it says as a rate at a pressure: a in mm/s with p in MPa is rate 'a mm/s' at atPressure '1 MPaa', a in in/s with p in psi is rate 'a in/s' at '1 psia'";
 
 /**
  * A burn law in the document: one power law, or bands of them. A coefficient a with its units is entered as the rate at
@@ -45,14 +55,24 @@ const burnLawSchema = () =>
         measure('absolute pressure', 'greatest pressure that was measured', '7 MPaa'),
       ),
       temperatureSensitivity: z.optional(
-        measure('temperature sensitivity', 'relative change of rate by grain temperature', '0.0015 1/K'),
+        measure(
+          'temperature sensitivity',
+          'relative change of rate by grain temperature',
+          '0.0015 1/K',
+          sensitivity,
+        ),
       ),
       referenceTemperature: z.optional(
         measure('temperature', 'grain temperature of the measurements', '21 degC'),
       ),
       source: words('where the law is from'),
     },
-    'the burn law: rate, atPressure and exponent, or bands',
+    'the burn law: rate, atPressure and exponent, or bands; of r = a·p^n, a in mm/s with p in MPa is the rate at 1 MPaa',
+    {
+      a: coefficient,
+      coefficient,
+      n: "no field of that name here; did you mean 'exponent'?",
+    },
   );
 
 /** The propellant as analysis sees it. */
@@ -60,14 +80,20 @@ export const propellantSchema = () =>
   part(
     {
       name: words('the name of the propellant'),
-      density: measure('density', 'density as cast: weigh a grain', '1780 kg/m^3'),
-      idealDensity: z.optional(measure('density', 'density without voids', '1841 kg/m^3')),
+      density: measure('density', 'density as cast: weigh a grain', '1780 kg/m^3', solid),
+      idealDensity: z.optional(measure('density', 'density without voids', '1841 kg/m^3', solid)),
       burnLaw: burnLawSchema(),
-      gamma: measure('dimensionless', 'ratio of specific heats', '1.14', { above: 1, words: 'more than 1' }),
-      molarMass: z.optional(measure('molar mass', 'molar mass of all products', '40 g/mol')),
-      flameTemperature: z.optional(measure('temperature', 'flame temperature without losses', '1600 K')),
+      gamma: measure('dimensionless', 'ratio of specific heats', '1.14', {
+        above: 1,
+        max: 5 / 3,
+        words: 'more than 1, at most 5/3',
+      }),
+      molarMass: z.optional(measure('molar mass', 'molar mass of all products', '40 g/mol', products)),
+      flameTemperature: z.optional(
+        measure('temperature', 'flame temperature without losses', '1600 K', flame),
+      ),
       idealCharacteristicVelocity: z.optional(
-        measure('speed', 'characteristic velocity without losses', '906 m/s'),
+        measure('speed', 'characteristic velocity without losses', '906 m/s', velocity),
       ),
       characteristicVelocityEfficiency: measure(
         'dimensionless',

@@ -146,7 +146,7 @@ export function comparisonContent(found: MotorComparison): ReportContent {
     title: measured.record.title ?? predicted.title ?? 'Firing',
     kind: 'recorded firing beside its prediction',
     headline: [
-      { says: `${asks}.`, verdict: lesson.length > 0 ? 'close' : 'holds' },
+      { says: `${asks}.`, ...(lesson.length > 0 && { verdict: 'close' as const }) },
       { says: `${capital(reuse.says)}.`, verdict },
     ],
     verdict,

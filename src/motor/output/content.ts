@@ -58,11 +58,14 @@ export interface ReportSection {
 /** A sentence of the headline, with how it judges. */
 export interface HeadLine {
   readonly says: string;
-  readonly verdict: Verdict;
+  /** Where it judges something. */
+  readonly verdict?: Verdict;
 }
 
 /** A headline of one sentence. */
-export const said = (says: string, verdict: Verdict = 'holds'): readonly HeadLine[] => [{ says, verdict }];
+export const said = (says: string, verdict?: Verdict): readonly HeadLine[] => [
+  { says, ...(verdict !== undefined && { verdict }) },
+];
 
 /** The headline as one text. */
 export const headlineText = ({ headline }: ReportContent): string =>
@@ -74,7 +77,8 @@ export interface ReportContent {
   readonly kind: string;
   /** What someone in a hurry reads: the answer, then what a recorded firing adds to it. */
   readonly headline: readonly HeadLine[];
-  readonly verdict: Verdict;
+  /** Where the report judges something; a prediction alone does not. */
+  readonly verdict?: Verdict;
   /** The numbers that the job turns on. */
   readonly keyFigures: readonly (readonly [name: string, shown: Shown])[];
   readonly sections: readonly ReportSection[];

@@ -74,7 +74,7 @@ export function envelopeContent(envelope: FlawEnvelope): ReportContent {
         : said(
             `The first to give way is ${first.part}, ${first.mode}, at ${first.reachedAt}: ${first.limits.map(({ kind, says }) => `${kind}: ${says}`).join('; ')}.`,
           ),
-    verdict: first === undefined ? 'fails' : 'holds',
+    ...(first === undefined && { verdict: 'fails' as const }),
     keyFigures: [['peak without the flaw', shown(envelope.soundPeak)]],
     sections: envelopeSection(envelope),
   };

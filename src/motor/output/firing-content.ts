@@ -19,7 +19,6 @@ export function firingContent(firing: Firing): ReportContent {
         .filter((part) => part !== undefined)
         .join(', ')}.`,
     ),
-    verdict: 'holds',
     keyFigures: [
       ...(summary.peakPressure === undefined
         ? []
@@ -67,7 +66,7 @@ export function reducedContent(reduced: ReducedFiring, beside: Beside = {}): Rep
               .filter((part) => part !== undefined)
               .join(', ')}.`,
           ),
-    verdict: status === 'no result' ? 'fails' : 'holds',
+    ...(status === 'no result' && { verdict: 'fails' as const }),
     keyFigures: [
       ...(motorClass === undefined ? [] : [['class', words(motorClass.letter)] as const]),
       ...(totalImpulse === undefined ? [] : [['total impulse', shown(totalImpulse.value)] as const]),

@@ -23,7 +23,7 @@ export const reportSchema = /* @__PURE__ */ (() =>
     title: z.string(),
     kind: z.string(),
     headline: z.string(),
-    verdict: z.enum(['holds', 'close', 'fails']),
+    verdict: z.optional(z.enum(['holds', 'close', 'fails'])),
     summary: z.record(z.string(), cell()),
     sections: z.array(
       z.strictObject({
@@ -54,7 +54,7 @@ export function reportJson(content: ReportContent): ReportJson {
     title: content.title,
     kind: content.kind,
     headline: headlineText(content),
-    verdict: content.verdict,
+    ...(content.verdict !== undefined && { verdict: content.verdict }),
     summary: Object.fromEntries(content.keyFigures.map(([name, shown]) => [name, plain(shown)])),
     sections: content.sections.map(({ id, title, lead, tables, cautions, remarks }) => ({
       id,

@@ -21,8 +21,8 @@ header { border: 2px solid var(--ink); }
 h1 { margin: 0; font-size: clamp(1.6rem, 5.5vw, 2.4rem); line-height: 1.15; font-weight: 650; letter-spacing: -.01em; overflow-wrap: anywhere; }
 .headline { margin: .5rem 0 0; max-width: 44rem; font-size: 1.0625rem; }
 .headline.fails { color: var(--fails); } .headline.close { color: var(--close); }
-.key { display: grid; grid-template-columns: repeat(3, 1fr); margin: 0; border-top: 2px solid var(--ink); overflow: hidden; }
-.key div { padding: .55rem 1.1rem .65rem; box-shadow: 0 0 0 .5px var(--line); }
+.key { display: flex; flex-wrap: wrap; margin: 0; border-top: 2px solid var(--ink); overflow: hidden; }
+.key div { flex: 1 1 30%; padding: .55rem 1.1rem .65rem; box-shadow: 0 0 0 .5px var(--line); }
 .key dt { color: var(--quiet); font-size: .8125rem; line-height: 1.35; } .key dd { margin: 0; font-size: 1.25rem; font-weight: 600; line-height: 1.35; }
 nav { margin: 1rem 0 0; font-size: .9375rem; } nav ul { display: flex; flex-wrap: wrap; gap: .1rem 1.1rem; list-style: none; margin: 0; padding: 0; } nav a { display: inline-block; padding: .25rem 0; }
 section { margin-top: 2.4rem; } h2 { margin: 0 0 .5rem; font-size: 1.375rem; font-weight: 650; line-height: 1.25; border-bottom: 1px solid var(--ink); padding-bottom: .25rem; }
@@ -33,7 +33,7 @@ th, td { text-align: left; vertical-align: top; padding: .35rem .75rem .35rem 0;
 thead th { color: var(--quiet); font-weight: 500; font-size: .8125rem; border-bottom-color: var(--quiet); vertical-align: bottom; }
 tbody th { font-weight: 500; } .n { text-align: right; padding-right: 0; padding-left: .75rem; } td.n { white-space: nowrap; } .n + td:not(.n), .n + th:not(.n) { padding-left: 1rem; } table.facts { max-width: 32rem; } table:not(.facts, .stack) td { width: 1%; white-space: nowrap; } #sources table:not(.stack) th:first-child { width: 4.5rem; } #sources table:not(.stack) td { width: auto; white-space: normal; } #sources .stack td:last-child { white-space: nowrap; }
 .fails { color: var(--fails); font-weight: 600; } .close { color: var(--close); font-weight: 600; } .holds { color: var(--holds); }
-figure { margin: 1.2rem 0; break-inside: avoid; } figure svg { display: block; width: 100%; height: auto; } .narrow { display: none; }
+#glance td:nth-child(2) { white-space: nowrap; } figure { margin: 1.2rem 0; break-inside: avoid; } figure svg { display: block; width: 100%; height: auto; } .narrow { display: none; }
 figcaption { color: var(--quiet); font-size: .875rem; margin-top: .3rem; max-width: 44rem; }
 ul.cautions { list-style: none; padding: 0; margin: 1rem 0; } ul.cautions li { border-left: 4px solid var(--close); background: var(--raised); padding: .45rem .8rem; margin: .35rem 0; font-size: .9375rem; }
 ul.remarks { padding-left: 1.1rem; color: var(--quiet); font-size: .875rem; } li { overflow-wrap: break-word; }
@@ -41,7 +41,7 @@ ul.remarks { padding-left: 1.1rem; color: var(--quiet); font-size: .875rem; } li
 footer { margin-top: 1.5rem; color: var(--quiet); font-size: .8125rem; }
 @media screen and (max-width: 40rem) {
   .sheet { padding: 1rem 1rem 2rem; } .wide { display: none; } .narrow { display: block; }
-  .key { grid-template-columns: repeat(2, 1fr); } .key div { padding: .4rem .8rem .45rem; } .key dd { font-size: 1.125rem; } .key div:last-child:nth-child(odd) { grid-column: 1 / -1; }
+  .key div { flex-basis: 45%; padding: .4rem .8rem .45rem; } .key dd { font-size: 1.125rem; }
   table.stack, .stack caption, .stack tbody, .stack tr, .stack th, .stack td { display: block; } .stack thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
   .stack tbody tr { display: flex; flex-wrap: wrap; column-gap: 1.5rem; border-bottom: 1px solid var(--line); padding: .45rem 0; } .stack th, .stack td { border: 0; padding: .05rem 0; }
   .stack tr .n + td:not(.n) { padding-left: 0; } .stack tbody th { flex: 1 1 100%; font-weight: 600; padding-bottom: .1rem; }

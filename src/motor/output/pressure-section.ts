@@ -81,7 +81,6 @@ export function pressureContent(meop: Meop): ReportContent {
     headline: said(
       `MEOP is ${pressure}, by the ${basis}${strongest === undefined ? '' : `; ${strongest.input} drives the scatter most`}.`,
     ),
-    verdict: 'holds',
     keyFigures: [
       ['MEOP', shown(pressure)],
       ['nominal peak', shown(nominal.pressure)],

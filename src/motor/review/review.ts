@@ -1,7 +1,7 @@
 import type { JointReview } from '../../structures';
 import { governing } from '../../structures';
 import type { Quantity } from '../../units';
-import { type Motor, type MotorInput, motorOf, strengthProblems } from '../document';
+import { type Motor, type MotorInput, motorOf } from '../document';
 import { documentError } from '../document/problems';
 import { meopOf } from '../meop/meop';
 import type { Meop } from '../meop/meop-result';
@@ -14,6 +14,7 @@ import { closureMargins } from './closure-margins';
 import { flowChecks } from './flow-checks';
 import { insertMargins } from './insert-margin';
 import { instrumentReviews } from './instrument-review';
+import { reviewProblems } from './review-problems';
 import type { FailureStep, Review, ReviewMargin } from './review-result';
 import { reviewText } from './review-text';
 import { sealReviews } from './seal-review';
@@ -24,8 +25,7 @@ import { standMargins } from './stand-margins';
  * the order in which things give way; seals, port flow, instruments, stand and restraint. What the document leaves out is
  * said in `assumptions` and `cautions`. It is an analysis, never a permission.
  *
- * @throws MeopError `motor-document` for a document with problems, or whose materials lack a strength that is judged, and
- * what the floors below refuse
+ * @throws MeopError `motor-document` for a document with problems, those of {@link reviewProblems} included
  * @example review(demoMotor()).holds // => true
  */
 export function review(input: MotorInput): Review {
@@ -34,7 +34,7 @@ export function review(input: MotorInput): Review {
 
 /** {@link review} with regressions shared. */
 export function reviewOf(motor: Motor, cache: RegressionCache): Review {
-  needStrengths(motor);
+  needSound(motor);
   const settings = settingsOf(motor);
   const meop = meopOf(motor, cache);
   const worst = atWorseEnds(motor);
@@ -70,9 +70,9 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
   };
 }
 
-/** Refuses a motor whose materials lack a strength, with the list. */
-function needStrengths(motor: Motor): void {
-  const problems = strengthProblems(motor);
+/** Refuses a motor that cannot be judged, with the list of what stands in the way. */
+function needSound(motor: Motor): void {
+  const problems = reviewProblems(motor);
   if (problems.length > 0) throw documentError(problems, 'review');
 }
 

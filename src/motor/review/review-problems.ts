@@ -1,0 +1,63 @@
+import { fromSiValue, MeopError, type Quantity, unitOf } from '../../units';
+import { type DocumentProblem, type MotorInput, motorOf, strengthProblems } from '../document';
+import { pathText } from '../document/problems';
+import { rawAt } from '../document/raw-value';
+import { settingsOf } from '../settings';
+import { atWorseEnds } from '../worst-ends';
+import { caseMargins } from './case-margins';
+import { closureMargins } from './closure-margins';
+import { insertMargins } from './insert-margin';
+import { sealReviews } from './seal-review';
+import { standMargins } from './stand-margins';
+
+type Path = readonly (string | number)[];
+
+/**
+ * What keeps a sound document from being reviewed: strengths that its materials lack, sizes that the checks of a part
+ * refuse at the worst end of their tolerances. A prediction does without them.
+ *
+ * @throws MeopError `motor-document` for a document with problems of its own
+ * @example reviewProblems(demoMotor()).length // => 0
+ */
+export function reviewProblems(input: MotorInput): readonly DocumentProblem[] {
+  const motor = motorOf(input);
+  const lacking = strengthProblems(motor);
+  if (lacking.length > 0) return lacking;
+  const json: unknown = JSON.parse(JSON.stringify(motor));
+  const worst = atWorseEnds(motor);
+  const settings = settingsOf(motor);
+  const { closures } = worst;
+  // What is refused does not depend on how much is asked for.
+  const pressure: Quantity<'gauge pressure'> = fromSiValue(1e6, 'gauge pressure', unitOf('MPa'));
+  const thrust: Quantity<'force'> = fromSiValue(100, 'force', unitOf('N'));
+  return [
+    ...refused(json, [['case']], () => caseMargins(worst, pressure, settings)),
+    ...(['head', 'aft'] as const).flatMap((end) => {
+      const closure = closures?.[end];
+      const at = [['closures', end, 'joint'], ['closures', end], ['case']];
+      return closure === undefined
+        ? []
+        : refused(json, at, () => closureMargins(worst, end, closure, pressure, settings));
+    }),
+    ...refused(json, [['closures']], () => sealReviews(motor, worst, pressure)),
+    ...refused(json, [['nozzle', 'insert'], ['nozzle']], () => insertMargins(worst, pressure, settings)),
+    ...refused(json, [['stand', 'restraint'], ['stand']], () => standMargins(worst, thrust)),
+  ];
+}
+
+/** What the checks of a part refuse, at the first of the places that has the field they name. */
+function refused(json: unknown, places: readonly Path[], check: () => unknown): readonly DocumentProblem[] {
+  try {
+    check();
+    return [];
+  } catch (error) {
+    if (!(error instanceof MeopError)) throw error;
+    const fields = error.path === 'temperature' ? ['temperature', 'wallTemperature'] : [error.path ?? ''];
+    const found = places
+      .flatMap((place) => fields.map((field): Path => [...place, field]))
+      .find((path) => rawAt(json, path) !== undefined);
+    const path = found ?? places[0] ?? [];
+    const message = error.message.replace(/^\w+: (?:\w+: )?/, '');
+    return [{ path: pathText(path), code: error.code, message, value: rawAt(json, path) }];
+  }
+}
