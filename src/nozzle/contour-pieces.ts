@@ -1,4 +1,5 @@
 import { MeopError, readInput } from '../units';
+import { requireFields } from '../units/known-fields';
 import type { ContourPiece, ContourPoint } from './contour-path';
 import type { NozzleContourOptions } from './nozzle-contour';
 
@@ -62,6 +63,15 @@ export function divergentPieces(
   if (exit === throat) return [];
   const shape: unknown = Reflect.get(Object(divergent), 'shape');
   if (shape !== 'cone' && shape !== 'bell') throw contourError('divergent.shape', shape, "'cone' or 'bell'");
+  if (divergent.shape === 'cone')
+    requireFields('nozzleContour: divergent', divergent, { shape: 'required', halfAngle: 'required' });
+  else
+    requireFields('nozzleContour: divergent', divergent, {
+      shape: 'required',
+      initialAngle: 'required',
+      exitAngle: 'required',
+      lengthShare: 'optional',
+    });
   const turn =
     divergent.shape === 'cone'
       ? contourAngle('divergent.halfAngle', divergent.halfAngle)

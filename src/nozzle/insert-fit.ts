@@ -81,6 +81,13 @@ export interface InsertFit {
   readonly cautions: readonly string[];
 }
 
+const fitPartFields: FieldsOf<FitPart> = {
+  diameter: 'required',
+  plusMinus: 'optional',
+  expansion: 'required',
+  temperature: 'required',
+};
+
 const insertFitFields: FieldsOf<InsertFitOptions> = {
   insert: 'required',
   housing: 'required',
@@ -152,9 +159,11 @@ function clearance(
 
 function readPart(
   part: 'insert' | 'housing',
-  { diameter, plusMinus, expansion, temperature }: FitPart,
+  given: FitPart,
   room: number,
 ): { readonly diameter: number; readonly tolerance: number; readonly growth: number } {
+  requireFields(`insertFit: ${part}`, given, fitPartFields);
+  const { diameter, plusMinus, expansion, temperature } = given;
   const size = readInput('length', `${part}.diameter`, diameter, 'insertFit').si;
   const tolerance =
     plusMinus === undefined ? 0 : readInput('length', `${part}.plusMinus`, plusMinus, 'insertFit').si;

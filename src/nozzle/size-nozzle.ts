@@ -227,8 +227,24 @@ function throatArea(
     readonly discharge: number;
   },
 ): number {
-  if ('thrust' in target)
+  if ('thrust' in target) {
+    requireFields('sizeNozzle: target', target, { thrust: 'required' });
     return read('force', 'target.thrust', target.thrust, 0) / (state.delivered * state.chamber);
+  }
+  if (!('burningArea' in target))
+    throw outside('target', 'neither', 'a thrust, or a burning area with its burn rate or law,');
+  if ('burnLaw' in target)
+    requireFields('sizeNozzle: target', target, {
+      burningArea: 'required',
+      burnLaw: 'required',
+      propellantDensity: 'required',
+    });
+  else
+    requireFields('sizeNozzle: target', target, {
+      burningArea: 'required',
+      burnRate: 'required',
+      propellantDensity: 'required',
+    });
   const burning = read('area', 'target.burningArea', target.burningArea, 0);
   const rate =
     'burnLaw' in target
@@ -242,6 +258,11 @@ function rateByLaw(
   law: Extract<SizingTarget, { readonly burnLaw: unknown }>['burnLaw'],
   chamber: number,
 ): number {
+  requireFields('sizeNozzle: target.burnLaw', law, {
+    referenceRate: 'required',
+    referencePressure: 'required',
+    exponent: 'required',
+  });
   const reference = read('absolute pressure', 'target.burnLaw.referencePressure', law.referencePressure, 0);
   const { si: exponent } = readInput('dimensionless', 'target.burnLaw.exponent', law.exponent, 'sizeNozzle');
   if (!(exponent < 1))

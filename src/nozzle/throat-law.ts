@@ -35,8 +35,10 @@ export interface ThroatLawSi {
  * @example throatLawSi({ law: 'constant', rate: '0.1 mm/s' }).rate // => 1e-4
  */
 export function throatLawSi(law: ThroatLaw): ThroatLawSi {
-  switch (law.law) {
+  const given: unknown = Reflect.get(Object(law), 'law');
+  switch (law?.law) {
     case 'constant':
+      requireFields('throatLaw', law, { law: 'required', rate: 'required' });
       return {
         rate: readInput('speed', 'rate', law.rate, 'throatLaw').si,
         pressure: 1,
@@ -44,6 +46,13 @@ export function throatLawSi(law: ThroatLaw): ThroatLawSi {
         heatingTime: 0,
       };
     case 'pressure power': {
+      requireFields('throatLaw', law, {
+        law: 'required',
+        referenceRate: 'required',
+        referencePressure: 'required',
+        exponent: 'required',
+        heatingTime: 'optional',
+      });
       const pressure = readInput(
         'absolute pressure',
         'referencePressure',
@@ -59,21 +68,20 @@ export function throatLawSi(law: ThroatLaw): ThroatLawSi {
       };
     }
     case 'after heating':
+      requireFields('throatLaw', law, { law: 'required', rate: 'required', heatingTime: 'required' });
       return {
         rate: readInput('speed', 'rate', law.rate, 'throatLaw').si,
         pressure: 1,
         exponent: 0,
         heatingTime: heatingTimeOf(law.heatingTime),
       };
-    default: {
-      const given: unknown = Reflect.get(Object(law), 'law');
+    default:
       throw new MeopError(
         'unknown-name',
         `throatLaw: law: ${String(given)} given; 'constant', 'pressure power' or 'after heating' is expected`,
         'law',
         { value: given },
       );
-    }
   }
 }
 

@@ -37,6 +37,13 @@ export interface GasMixture {
   readonly massFractions: readonly number[];
 }
 
+const gasSpeciesFields: FieldsOf<GasSpecies> = {
+  name: 'optional',
+  molarMass: 'required',
+  specificHeat: 'required',
+  parts: 'required',
+};
+
 const gasMixtureFields: FieldsOf<GasMixtureOptions> = { species: 'required', by: 'required' };
 
 /**
@@ -57,8 +64,10 @@ export function gasMixture(options: GasMixtureOptions): GasMixture {
       'gasMixture: species: none given; at least one is expected',
       'species',
     );
-  const rows = species.map(({ molarMass, specificHeat, parts }, i) => {
+  const rows = species.map((one: GasSpecies, i) => {
     const path = `species[${i}]`;
+    requireFields(`gasMixture: ${path}`, one, gasSpeciesFields);
+    const { molarMass, specificHeat, parts } = one;
     const m = readInput('molar mass', `${path}.molarMass`, molarMass, 'gasMixture').si;
     const cp = readInput('specific heat', `${path}.specificHeat`, specificHeat, 'gasMixture').si;
     const share = readInput('dimensionless', `${path}.parts`, parts, 'gasMixture').si;

@@ -183,3 +183,68 @@ describe('bad input', () => {
     expect(text.join()).toMatch(/separate/);
   });
 });
+
+describe('a misspelt field inside a part is refused: its default would be taken unheard', () => {
+  // Held in variables, for the compiler refuses them where they are written out.
+  const bell = { shape: 'bell', initialAngle: '24 deg', exitAngle: '9 deg', lengthShar: 0.6 } as const;
+  const part = {
+    diameter: '40 mm',
+    plusminus: '0.05 mm',
+    expansion: '5e-6 1/K',
+    temperature: '900 K',
+  } as const;
+  const law = {
+    law: 'pressure power',
+    referenceRate: '0.1 mm/s',
+    referencePressure: '5 MPa',
+    exponent: 0.8,
+    heatTime: '1 s',
+  } as const;
+  const thrust = { thrust: '300 N', margin: 2 } as const;
+  const contact = { contact: '1e-4 m^2*K/W', thicknes: '1 mm' } as const;
+  const plate = { thickness: '3 mm', conductivity: '167 W/(m*K)' } as const;
+  const chamber = {
+    chamberPressure: '4 MPa',
+    ambientPressure: '1 atm',
+    gamma: 1.13,
+    characteristicVelocity: '900 m/s',
+  } as const;
+  const wall = {
+    gasTemperature: '1500 K',
+    gasCoefficient: '900 W/(m^2*K)',
+    outsideTemperature: '300 K',
+    outsideCoefficient: '15 W/(m^2*K)',
+  } as const;
+  const gas = { molarMass: '28 g/mol', specificHeat: '1040 J/(kg*K)', parts: 1, nam: 'nitrogen' } as const;
+  const none: object = {};
+
+  test.each([
+    [
+      () =>
+        nozzle.nozzleContour({
+          throatDiameter: '10 mm',
+          exitDiameter: '20 mm',
+          inletDiameter: '30 mm',
+          divergent: bell,
+        }),
+      /divergent: there is no field 'lengthShar'/,
+    ],
+    [
+      () => nozzle.insertFit({ insert: part, housing: part, roomTemperature: '300 K' }),
+      /insert: there is no field 'plusminus'/,
+    ],
+    [() => nozzle.throatLawSi(law), /there is no field 'heatTime'/],
+    [() => nozzle.sizeNozzle({ target: thrust, ...chamber }), /target: there is no field 'margin'/],
+    [
+      () => nozzle.sizeNozzle({ target: none as nozzle.SizingTarget, ...chamber }),
+      /target: neither given; a thrust, or a burning area/,
+    ],
+    [
+      () => thermo.layeredWallHeat({ ...wall, steps: [plate, contact, plate] }),
+      /steps\[1\]: there is no field 'thicknes'/,
+    ],
+    [() => thermo.gasMixture({ by: 'mole', species: [gas] }), /species\[0\]: there is no field 'nam'/],
+  ] as const)('%#', (call, message) => {
+    expect(call).toThrowError(message);
+  });
+});

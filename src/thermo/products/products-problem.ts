@@ -1,4 +1,5 @@
 import { MeopError, readInput } from '../../units';
+import { requireFields } from '../../units/known-fields';
 import type { ProductsProblem } from './gibbs-minimum';
 import { knownSpecies, refused } from './species-properties';
 import { atomicWeights, molarMassOf, type Species, speciesTable } from './species-table';
@@ -34,6 +35,12 @@ export function reactantTotals(reactants: readonly Reactant[], by: 'mole' | 'mas
   let enthalpy: number | undefined = 0;
   reactants.forEach((reactant: Reactant, i) => {
     const path = `reactants[${i}]`;
+    requireFields(`${procedure}: ${path}`, reactant, {
+      name: 'optional',
+      elements: 'required',
+      parts: 'required',
+      enthalpyOfFormation: 'optional',
+    });
     if (typeof reactant.elements !== 'object' || reactant.elements === null)
       throw refused(
         procedure,
