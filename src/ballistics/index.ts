@@ -64,5 +64,5 @@ export type {
 } from './simulate-input';
 export { type Batch, type SimulateManyOptions, simulateMany } from './simulate-many';
 export type { RunEnd } from './simulation/motor-model';
-export { type SimulationPool, simulationPool } from './thread-pool';
+export { type SimulationPool, type SimulationPoolOptions, simulationPool } from './thread-pool';
 export type { Scatter, Variation } from './variations';

@@ -1,6 +1,7 @@
 // Worker threads where the host has them. Nothing is imported: the host is asked for its own module at run time, so
 // the same file is fit for browsers.
 import { MeopError } from '../units';
+import { type FieldsOf, requireFields } from '../units/known-fields';
 import type { MotorModel } from './simulation/motor-model';
 
 /** A thread as its host gives it. */
@@ -23,6 +24,15 @@ export interface SimulationPool {
   run(models: readonly MotorModel[], rows: Float64Array): Promise<Float64Array>;
 }
 
+/** What {@link simulationPool} needs to know. */
+export interface SimulationPoolOptions {
+  /** Default: as many as the host has processors. 0: none, batches run in a plain loop. */
+  readonly threads?: number;
+}
+
+const fields: FieldsOf<SimulationPoolOptions> = { threads: 'optional' };
+const mostThreads = 256;
+
 interface Job {
   readonly message: { readonly models: readonly MotorModel[]; readonly rows: Float64Array };
   readonly resolve: (out: Float64Array) => void;
@@ -34,16 +44,21 @@ interface Job {
  * keep the program alive. Where there are no threads (browsers, Node before 20.16, a bundle without the worker's
  * file) the pool has none and batches run in a plain loop, with the same results.
  *
+ * @throws MeopError `out-of-domain`, `unknown-field`
  * @example typeof simulationPool // => 'function'
  */
-export async function simulationPool({
-  threads,
-}: {
-  readonly threads?: number;
-} = {}): Promise<SimulationPool> {
+export async function simulationPool(options: SimulationPoolOptions = {}): Promise<SimulationPool> {
+  requireFields('simulationPool', options, fields);
+  const { threads = processors() } = options;
+  if (!Number.isInteger(threads) || threads < 0 || threads > mostThreads)
+    throw new MeopError(
+      'out-of-domain',
+      `simulationPool: threads: ${String(threads)} given; a whole number from 0 to ${mostThreads} is expected`,
+      'threads',
+      { value: threads, expected: `0 to ${mostThreads}` },
+    );
   const Maker = threadMaker();
-  const wanted = threads ?? processors();
-  const url = Maker === undefined || wanted < 1 ? undefined : await workerUrl(Maker);
+  const url = Maker === undefined || threads === 0 ? undefined : await workerUrl(Maker);
   if (Maker === undefined || url === undefined) return noThreads;
   const free: Thread[] = [];
   const all = new Map<Thread, Job | undefined>();
@@ -70,7 +85,7 @@ export async function simulationPool({
     job?.reject(error);
     if (all.size === 0) for (const waiting of queue.splice(0)) waiting.reject(error);
   };
-  for (let i = 0; i < Math.floor(wanted); i++) {
+  for (let i = 0; i < threads; i++) {
     const thread = new Maker(url, { name: `simulation ${i + 1}` });
     all.set(thread, undefined);
     free.push(thread);
@@ -147,13 +162,22 @@ function processors(): number {
 
 /** The worker's file: beside the file this code was built into, or a folder above. */
 async function workerUrl(Maker: ThreadMaker): Promise<URL | undefined> {
-  const here: string | undefined = import.meta.url;
+  const here = ownAddress();
   if (here === undefined || !here.startsWith('file:')) return undefined;
   for (const place of ['./simulate-worker.js', '../simulate-worker.js']) {
     const url = new URL(place, here);
     if (await starts(Maker, url)) return url;
   }
   return undefined;
+}
+
+/** Address of the file this code was built into; a CommonJS module has none, but knows its path. */
+function ownAddress(): string | undefined {
+  const address: string | undefined = import.meta.url;
+  if (address !== undefined || typeof __filename !== 'string') return address;
+  const module = hostModule('node:url');
+  if (typeof module !== 'object' || module === null || !('pathToFileURL' in module)) return undefined;
+  return typeof module.pathToFileURL === 'function' ? String(module.pathToFileURL(__filename)) : undefined;
 }
 
 /** Whether a worker can be started from a file: it says so in its first message. */

@@ -228,6 +228,33 @@ describe('many firings on threads', () => {
     expect(seen.closed).toBe('pool-closed');
   });
 
+  it('a CommonJS program has threads, too', async () => {
+    const outfile = join(folder, 'batch.cjs');
+    await build({
+      stdin: {
+        contents: `
+          import { simulationPool } from './src/ballistics';
+          simulationPool({ threads: 1 }).then((pool) => { console.log(pool.threads); return pool.close(); });
+        `,
+        resolveDir: process.cwd(),
+        loader: 'ts',
+      },
+      bundle: true,
+      format: 'cjs',
+      platform: 'node',
+      define: { 'import.meta.url': 'undefined' }, // as in the package
+      outfile,
+    });
+    const { stdout } = await promisify(execFile)(process.execPath, [outfile], { timeout: 50_000 });
+    expect(stdout.trim()).toBe('1');
+  });
+
+  it.each([-1, 1.5, Number.NaN, Number.POSITIVE_INFINITY])('refuses %s threads', async (threads) => {
+    await expect(simulationPool({ threads })).rejects.toThrow(
+      expect.objectContaining({ code: 'out-of-domain', path: 'threads' }),
+    );
+  });
+
   it('without the worker file there is no thread and the loop runs', async () => {
     const pool = await simulationPool({ threads: 2 });
     expect(pool.threads).toBe(0);
