@@ -18,6 +18,7 @@ export interface HandJoint {
 export interface HandStrengths {
   readonly su: number;
   readonly sy: number;
+  readonly by: number;
   readonly bru: number;
   readonly bry: number;
   readonly cbru: number;
@@ -28,7 +29,7 @@ export interface HandStrengths {
   readonly cfsu: number;
 }
 
-/** The least margin over thirteen modes. */
+/** The least margin over fifteen modes. */
 export function handWritten(j: HandJoint, s: HandStrengths): number {
   const force = (j.p * Math.PI * j.seal * j.seal) / 4;
   const bolt = force / j.n;
@@ -39,6 +40,7 @@ export function handWritten(j: HandJoint, s: HandStrengths): number {
   const lug = bolt / (2 * j.t * (j.e - (j.d / 2) * Math.cos((40 * Math.PI) / 180)));
   const net = force / (Math.PI * j.t * (j.od - j.t) - j.n * j.d * j.t);
   const strip = bolt / (Math.PI * j.L * j.Ds * (0.5 + (j.Ds - j.En) / (Math.sqrt(3) * j.P)));
+  const closureTear = bolt / (2 * j.L * (2 * j.d - j.d / 2));
   const ro = j.od / 2;
   const ri = ro - j.t;
   const hoop = (j.p * (ro * ro + ri * ri)) / (ro * ro - ri * ri);
@@ -54,6 +56,8 @@ export function handWritten(j: HandJoint, s: HandStrengths): number {
     s.ftu / (2 * net) - 1,
     s.fty / (1.5 * net) - 1,
     s.cfsu / (2 * strip) - 1,
+    s.cfsu / (2 * closureTear) - 1,
+    s.by / (1.5 * bearing) - 1,
     s.ftu / (2 * hoop) - 1,
     s.fty / (1.5 * hoop) - 1,
   );

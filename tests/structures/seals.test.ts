@@ -16,6 +16,7 @@ import {
   rubberModulus,
   sealPair,
   sealPassesHole,
+  standardGroove,
   stretchedCrossSection,
   stretchThinning,
 } from '../../src/structures/seals';
@@ -347,6 +348,38 @@ describe('what a careless gland would pass', () => {
     expect(code(() => oRingGland({ ...gland, ...change }))).toBe(expected);
     const { pressure: _pressure, ...still } = gland;
     expect(code(() => oRingGland({ ...still, ...change }))).toBe(expected);
+  });
+});
+
+describe('published grooves', () => {
+  // Inches: Apple Rubber, Seal Design Guide, static gland table (width ± 0.005); Parker O-Ring Handbook ORD 5700, design chart 4-3,
+  // read in two transcriptions (width for liquids).
+  test.each([
+    ['radial', 0.07, 0.05, 0.055, 0.1, 0.11, 18, 32],
+    ['radial', 0.103, 0.08, 0.086, 0.141, 0.151, 14, 25],
+    ['radial', 0.139, 0.11, 0.116, 0.19, 0.2, 14, 23],
+    ['radial', 0.21, 0.17, 0.176, 0.275, 0.285, 14, 21],
+    ['radial', 0.275, 0.225, 0.235, 0.345, 0.355, 13, 20],
+    ['face', 0.07, 0.05, 0.054, 0.101, 0.107, 19, 32],
+    ['face', 0.103, 0.074, 0.08, 0.136, 0.142, 20, 30],
+    ['face', 0.139, 0.101, 0.107, 0.177, 0.187, 20, 30],
+    ['face', 0.21, 0.152, 0.162, 0.27, 0.29, 21, 30],
+    ['face', 0.275, 0.201, 0.211, 0.342, 0.362, 21, 29],
+  ] as const)('%s, %d in', (place, section, shallow, deep, narrow, wide, least, most) => {
+    const { depth, width, squeeze } = standardGroove({ crossSection: `${section} in`, place });
+    expect([depth.min, depth.max, width.min, width.max].map((one) => one.in('in'))).toEqual(
+      [shallow, deep, narrow, wide].map((inches) => expect.closeTo(inches, 9)),
+    );
+    expect([squeeze.min, squeeze.max]).toEqual([least / 100, most / 100]);
+  });
+  test('for gas a face groove is narrower; millimetres stay millimetres; what is in no table is refused', () => {
+    const { width, gasWidth } = standardGroove({ crossSection: '3.53 mm', place: 'face' });
+    expect(gasWidth?.max.si).toBeLessThan(width.min.si);
+    expect(width.min.unit).toBe('mm');
+    expect(code(() => standardGroove({ crossSection: '0.2 in' }))).toBe('unknown-name crossSection');
+    expect(code(() => standardGroove({ crossSection: '0.139 in', place: 'side' as 'face' }))).toBe(
+      'unknown-name place',
+    );
   });
 });
 

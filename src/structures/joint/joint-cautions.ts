@@ -88,7 +88,7 @@ function coldPart(part: string, own: unknown, other: string, given: unknown): re
 const shareCaution = (share: number, asGiven: boolean): string =>
   asGiven
     ? `the worst bolt is taken to carry ${share.toFixed(2)} times the equal share, as given, in bearing too`
-    : `the worst bolt carries ${share.toFixed(2)} times its share until its hole yields; bearing is judged on the equal share, since it is what yields`;
+    : `the worst bolt carries ${share.toFixed(2)} times its share until its hole yields; bearing is judged on the equal share, since it is what yields; holes drilled through both parts together have no such bolt`;
 
 function preloadCaution({ parts, bolts, strengths }: JudgedJoint): readonly string[] {
   const yielding = strengths.boltYield.si * bolts.thread.tensileStressArea.si;

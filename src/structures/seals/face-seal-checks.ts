@@ -1,4 +1,5 @@
 import type { SealCheck } from './gland-limits';
+import { grooveRow } from './standard-groove';
 import { stretchThinning } from './stretch-thinning';
 import type { BandSi } from './tolerance';
 
@@ -18,16 +19,6 @@ export interface FaceSealBands {
   readonly faceGap: number;
 }
 
-// Squeeze of face seals in per cent by cross section in inches.
-// Source: Parker O-Ring Handbook ORD 5700, design chart 4-3, read in two transcriptions.
-const usualSqueeze: readonly (readonly [section: number, min: number, max: number])[] = [
-  [0.07, 19, 32],
-  [0.103, 20, 30],
-  [0.139, 20, 30],
-  [0.21, 21, 30],
-  [0.275, 21, 29],
-];
-const chart = 'Parker O-Ring Handbook ORD 5700, design chart 4-3, read in two transcriptions';
 const guide = 'gland design guide of a seal maker: 3 % of the outside diameter, 5 % of the inside diameter';
 
 const percent = (value: number): string => `${(value * 100).toFixed(1)} %`;
@@ -51,9 +42,9 @@ export function faceSealChecks(
   },
 ): readonly SealCheck[] {
   const { squeeze, seat } = bands;
-  const row = usualSqueeze.find(([inches]) => Math.abs(bands.section / 0.0254 - inches) < 0.004);
-  const [, low, high] = row ?? [0, 20, 30];
-  const source = row ? chart : 'usual range of face seals (common practice, no source)';
+  const row = grooveRow(bands.section, 'face');
+  const [low, high] = row?.squeeze ?? [20, 30];
+  const source = row?.source ?? 'usual range of face seals (common practice, no source)';
   // The chart is rounded to whole per cent; half of one is allowed for that.
   const slack = 0.005;
   const most = inside ? 0.03 : 0.05;
@@ -82,7 +73,7 @@ export function faceSealChecks(
       check: 'seat',
       holds: seat.nominal >= -1e-9 && seat.nominal <= most,
       says: `${percent(seat.nominal)} of interference on the ${inside ? 'outer' : 'inner'} wall of the groove, ${percent(seat.min)} to ${percent(seat.max)} over the tolerances; nominally 0 to ${percent(most)} wanted, so that pressure does not move the ring`,
-      source: `${chart}; ${guide}`,
+      source: guide,
     },
     {
       check: 'fill',

@@ -1,4 +1,5 @@
 import type { GlandBands } from './gland-band';
+import { grooveRow } from './standard-groove';
 import { stretchThinning } from './stretch-thinning';
 
 /** One thing a seal must do, and whether it does. */
@@ -23,15 +24,6 @@ interface Limits {
   readonly temperatures: readonly SealCheck[];
 }
 
-// Squeeze of static radial glands in per cent by cross section in inches.
-// Source: Apple Rubber, Seal Design Guide, static gland table.
-const usualSqueeze: readonly (readonly [section: number, min: number, max: number])[] = [
-  [0.07, 18, 32],
-  [0.103, 14, 25],
-  [0.139, 14, 23],
-  [0.21, 14, 21],
-  [0.275, 13, 20],
-];
 const least = 0.007 * 0.0254; // of interference, whatever the section: seal makers' handbooks (from memory)
 
 /** The least and greatest usual squeeze of a static radial seal of this section. */
@@ -40,9 +32,9 @@ function usualSqueezeFor(section: number): {
   readonly max: number;
   readonly source: string;
 } {
-  const row = usualSqueeze.find(([inches]) => Math.abs(section / 0.0254 - inches) < 0.004);
+  const row = grooveRow(section, 'radial');
   return row
-    ? { min: row[1] / 100, max: row[2] / 100, source: 'Apple Rubber, Seal Design Guide, static gland table' }
+    ? { min: row.squeeze[0] / 100, max: row.squeeze[1] / 100, source: row.source }
     : { min: 0.15, max: 0.3, source: 'usual range of static seals (common practice, no source)' };
 }
 

@@ -13,5 +13,11 @@ export * from './o-ring';
 export * from './o-ring-gland';
 export * from './seal-pair';
 export * from './seal-passes-hole';
+export {
+  type GroovePlace,
+  type LengthRange,
+  type StandardGroove,
+  standardGroove,
+} from './standard-groove';
 export * from './stretch-thinning';
 export type { Band, TolerancedLength } from './tolerance';
