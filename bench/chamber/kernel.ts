@@ -132,17 +132,25 @@ export function pass(models: readonly MotorModel[], rows: Float64Array) {
   return { nanoseconds, sums: [sum(0), sum(3), sum(5)] as const };
 }
 
-/** Seconds for batches on threads, pool started before, and memory after each. */
+/** Seconds for batches on threads, pool started before, processor time of all threads together, and memory after each. */
 export async function batches(counts: readonly number[], tolerance: number) {
   const input = motor(4, tolerance);
   const pool = await simulationPool({ threads: 2 });
-  const found: { count: number; seconds: number; threads: number; megabytes: number }[] = [];
+  const found: {
+    count: number;
+    seconds: number;
+    processor: number;
+    threads: number;
+    megabytes: number;
+  }[] = [];
   for (const count of counts) {
     const start = performance.now();
+    const used = process.cpuUsage();
     const batch = await simulateMany({ motor: input, variations: scatter(count), pool });
     found.push({
       count,
       seconds: (performance.now() - start) / 1000,
+      processor: nanosecondsSince(used) / 1e9,
       threads: batch.threads,
       megabytes: process.memoryUsage().rss / 2 ** 20,
     });

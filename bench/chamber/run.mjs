@@ -94,14 +94,18 @@ for (const { flags, nanoseconds, sums } of programs) {
 
 // 3. Batches.
 out('\nbatches of a 4-segment motor on threads, tolerance 1e-6');
-out('firings  threads  seconds  µs a firing  resident MB');
-for (const { count, seconds, threads, megabytes } of await batches([100, 1000, 10_000, 100_000], 1e-6))
+out('firings  threads  seconds  processor s  µs of it a firing  resident MB');
+for (const { count, seconds, processor, threads, megabytes } of await batches(
+  [100, 1000, 10_000, 100_000],
+  1e-6,
+))
   out(
     [
       String(count).padStart(7),
       String(threads).padStart(7),
       seconds.toFixed(3).padStart(8),
-      ((seconds / count) * 1e6).toFixed(0).padStart(11),
+      processor.toFixed(3).padStart(11),
+      ((processor / count) * 1e6).toFixed(0).padStart(17),
       megabytes.toFixed(0).padStart(11),
     ].join('  '),
   );
