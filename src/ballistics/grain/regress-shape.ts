@@ -145,7 +145,7 @@ export function regressShape(shape: GrainShape, options: ShapeOptions): ShapeReg
   };
   let spacing =
     options.spacing ??
-    radius / (surfaces ? firstDivision(options.accuracy, 6) : 6 * firstDivision(options.accuracy, 2));
+    radius / (surfaces ? firstDivision(options.accuracy, 6) : 6 * firstDivision(options.accuracy, 3));
   let coarse = sample(how(2 * spacing), 0, 0.1);
   let fine = sample(how(spacing), 0.1, 0.3);
   let result = tabulate(fine, coarse, 2);
@@ -186,7 +186,7 @@ export function regressShape(shape: GrainShape, options: ShapeOptions): ShapeReg
 
 /**
  * Cells on a radius to begin with, or a sixth of the stretches of a curve: the error falls with their square, eight usually give 1e-3;
- * below six cells, or twelve stretches, what is half hidden is missed.
+ * below six cells, or eighteen stretches, what is half hidden is missed.
  */
 const firstDivision = (accuracy: number, least: number): number =>
   Math.min(8, Math.max(least, 8.5 * Math.sqrt(1e-3 / accuracy)));
