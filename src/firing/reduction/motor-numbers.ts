@@ -32,8 +32,18 @@ export interface MotorNumbers {
   readonly cautions: readonly string[];
 }
 
+/** What clipping leaves unknown of the integral of a channel, SI. */
+export interface ClippedIntegral {
+  /** Half of the recovered band's area. */
+  readonly either: number;
+  /** What may be missing above the limit, where nothing recovered it. */
+  readonly above: number;
+}
+
 /** Standard deviations as shares: of thrust and pressure integrals by their zero, and of their calibrations. */
 export interface NumberErrors {
+  readonly thrustClipped: ClippedIntegral;
+  readonly pressureClipped: ClippedIntegral;
   readonly thrustZero: number;
   readonly pressureZero: number;
   readonly calibration: number;
@@ -61,6 +71,14 @@ export function motorNumbers(
       'the record begins or ends within the burn: impulse and times are those of the part recorded',
     );
   const impulse = thrust?.integral;
+  if (errors.thrustClipped.above > 0)
+    cautions.push(
+      'thrust is clipped and could not be recovered: impulse, class and averages are at least what is given',
+    );
+  if (errors.pressureClipped.above > 0)
+    cautions.push(
+      'pressure is clipped and could not be recovered: its integral and c* are at least what is given, the thrust coefficient at most',
+    );
   // c* counts pressure from vacuum.
   const overPressure = pressure && pressure.integral + ambient * (pressure.to - pressure.from);
   const edges = thrust ?? pressure;
@@ -96,7 +114,9 @@ export function motorNumbers(
     si === undefined ? undefined : fromSiValue(si, 'time', unitOf('s'));
   return {
     totalImpulse:
-      impulse === undefined ? undefined : within('impulse', impulse, errors.thrustZero, errors.calibration),
+      impulse === undefined
+        ? undefined
+        : within('impulse', impulse, errors.thrustZero, errors.calibration, errors.thrustClipped),
     motorClass:
       impulse === undefined
         ? undefined
@@ -112,7 +132,13 @@ export function motorNumbers(
     pressureIntegral:
       overPressure === undefined
         ? undefined
-        : within('pressure integral', overPressure, errors.pressureZero, errors.calibration),
+        : within(
+            'pressure integral',
+            overPressure,
+            errors.pressureZero,
+            errors.calibration,
+            errors.pressureClipped,
+          ),
     characteristicVelocity:
       velocity === undefined ? undefined : fromSiValue(velocity, 'speed', unitOf('m/s')),
     thrustCoefficient: coefficient,
@@ -144,9 +170,10 @@ function within<K extends 'impulse' | 'pressure integral'>(
   value: number,
   zero: number,
   calibration: number,
+  { either, above }: ClippedIntegral,
 ): Estimate<K> {
-  const half = 1.96 * Math.abs(value) * Math.hypot(zero, calibration);
-  return estimate(kind, value, value - half, value + half);
+  const half = Math.hypot(1.96 * value * zero, 1.96 * value * calibration, either);
+  return estimate(kind, value, value - half, value + half + above);
 }
 
 interface Action {

@@ -2,17 +2,23 @@ import { burnEdges } from '../cleaning/burn-edges';
 import type { CleanedChannel } from '../cleaning/step';
 import type { Firing } from '../firing';
 import type { Clipping } from '../saturation/clipping';
+import { mostBeyond } from '../saturation/recover-alone';
 import { type Estimate, estimate, type Recovery } from '../saturation/recovery';
 import { smoothPeak } from './channel-health';
 import type { MotorFactsSi } from './motor-facts';
+import type { ClippedIntegral } from './motor-numbers';
 
-/** Kernel: a channel's peak with its interval: the recovered one, or the highest sample with noise and calibration. */
+/**
+ * Kernel: a channel's peak with its interval: the recovered one, or the highest sample with noise and calibration. Where a
+ * channel may have been limited, `doubted` is what it was in that case, and the interval reaches up to it.
+ */
 export function peakOf<K extends 'absolute pressure' | 'force'>(
   record: Firing,
   kind: K,
   facts: MotorFactsSi,
   clipping: Clipping | undefined,
   recovery: Recovery<'absolute pressure'> | Recovery<'force'> | undefined,
+  doubted?: Recovery<'absolute pressure'> | Recovery<'force'>,
 ): Estimate<K> | undefined {
   const channel: CleanedChannel = kind === 'force' ? 'thrust' : 'pressure';
   const values = record[channel]?.si;
@@ -38,10 +44,26 @@ export function peakOf<K extends 'absolute pressure' | 'force'>(
   const top = rest + edges.peak;
   const half = 1.96 * Math.hypot(smooth.deviation, facts.calibrationUncertainty * (smooth.value - rest));
   // The highest sample carries noise; the smoothed one may lack a true spike: the interval holds both.
+  const high = clipping?.certain ? rest + mostBeyond * edges.peak : top + half;
   return estimate(
     kind,
     top,
     Math.min(smooth.value, top) - half,
-    clipping?.certain ? Math.max(top, 1.5 * top) : top + half,
+    doubted?.channel === channel ? Math.max(high, doubted.peak.high.si) : high,
   );
+}
+
+/** Kernel: how much of a channel's integral is not known for its clipping. */
+export function clippedIntegral(
+  channel: CleanedChannel,
+  clipping: Clipping | undefined,
+  peak: { readonly high: { readonly si: number } } | undefined,
+  recovery: Recovery<'absolute pressure'> | Recovery<'force'> | undefined,
+): ClippedIntegral {
+  if (clipping === undefined || !clipping.certain || peak === undefined) return { either: 0, above: 0 };
+  const length = clipping.spans.reduce((sum, { from, to }) => sum + to - from, 0);
+  if (recovery?.channel !== channel) return { either: 0, above: length * (peak.high.si - clipping.level) };
+  const { low, high } = recovery.band;
+  const width = high.si.reduce((sum, value, i) => sum + value - low.si[i], 0) / Math.max(1, high.length);
+  return { either: (width / 2) * length, above: 0 };
 }

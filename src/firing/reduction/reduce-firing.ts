@@ -17,7 +17,7 @@ import { channelHealth } from './channel-health';
 import { firingFromLog } from './firing-from-log';
 import { type MotorFacts, readMotorFacts } from './motor-facts';
 import { motorNumbers } from './motor-numbers';
-import { peakOf } from './peak-of';
+import { clippedIntegral, peakOf } from './peak-of';
 import type { ReducedFiring } from './reduced-firing';
 import { reducedText } from './reduced-text';
 import { suddenEnds } from './sudden-end';
@@ -78,21 +78,24 @@ export function reduceFiring(log: Log | Firing, facts: MotorFacts): ReducedFirin
   if (resonance) record = step(record, { cautions: [resonance.note] }, `spectrum: ${resonance.note}`);
   record = lagNoted(record);
   const recovery = recovered(record, levelled, facts);
+  const inDoubt = recovery ? undefined : recovered(record, softOnly(levelled), facts);
+  const doubted = inDoubt && 'record' in inDoubt ? inDoubt : undefined;
   if (recovery && 'record' in recovery) record = recovery.record;
   else if (recovery) record = step(record, { cautions: [recovery.why] }, recovery.why);
-  for (const doubt of doubts(levelled)) record = step(record, { cautions: [doubt] }, doubt);
+  for (const doubt of doubts(levelled, doubted)) record = step(record, { cautions: [doubt] }, doubt);
   if (facts.lowPass !== undefined) record = lowPass(record, { cutoff: facts.lowPass });
   record = detectBurn(record);
   const made = recovery && 'record' in recovery ? recovery : undefined;
-  const numbers = motorNumbers(
-    record,
-    si,
-    { thrustZero: zero.thrust, pressureZero: zero.pressure, calibration: si.calibrationUncertainty },
-    {
-      peakPressure: peakOf(record, 'absolute pressure', si, levelled.pressure, made),
-      peakThrust: peakOf(record, 'force', si, levelled.thrust, made),
-    },
-  );
+  const peakPressure = peakOf(record, 'absolute pressure', si, levelled.pressure, made, doubted);
+  const peakThrust = peakOf(record, 'force', si, levelled.thrust, made, doubted);
+  const errors = {
+    thrustZero: zero.thrust,
+    pressureZero: zero.pressure,
+    calibration: si.calibrationUncertainty,
+    thrustClipped: clippedIntegral('thrust', levelled.thrust, peakThrust, made),
+    pressureClipped: clippedIntegral('pressure', levelled.pressure, peakPressure, made),
+  };
+  const numbers = motorNumbers(record, si, errors, { peakPressure, peakThrust });
   const reduced: ReducedFiring = {
     ...numbers,
     status: 'reduced',
@@ -229,7 +232,10 @@ function lagNoted(record: Firing): Firing {
 }
 
 /** Tops that clipping or the motor itself may have made: they are told, and left as they are. */
-function doubts(clipping: { readonly pressure?: Clipping; readonly thrust?: Clipping }): readonly string[] {
+function doubts(
+  clipping: { readonly pressure?: Clipping; readonly thrust?: Clipping },
+  doubted: Recovery<'absolute pressure'> | Recovery<'force'> | undefined,
+): readonly string[] {
   return (['pressure', 'thrust'] as const).flatMap((channel) => {
     const found = clipping[channel];
     if (found === undefined || found.certain) return [];
@@ -238,10 +244,24 @@ function doubts(clipping: { readonly pressure?: Clipping; readonly thrust?: Clip
       found.evidence === 'soft limit'
         ? 'falls short of its line with the other channel, as an amplifier near its end or a throat that changes makes it'
         : 'has a flat top, as clipping or a true plateau makes it';
+    const then = doubted?.channel === channel ? `; its peak would then be ${doubted.peak.value}` : '';
     return [
-      `${channel} ${looks} (${when}): not recovered; if the channel was at its end, say so: { ranges: { ${channel}: … } }`,
+      `${channel} ${looks} (${when})${then}: not recovered; if the channel was at its end, say so: { ranges: { ${channel}: … } }`,
     ];
   });
+}
+
+/** A limit in doubt, taken for certain: what the peak would be then. */
+function softOnly(clipping: { readonly pressure?: Clipping; readonly thrust?: Clipping }): {
+  readonly pressure?: Clipping;
+  readonly thrust?: Clipping;
+} {
+  const { pressure, thrust } = clipping;
+  const soft = (found: Clipping | undefined): boolean => found?.evidence === 'soft limit' && !found.certain;
+  return {
+    ...(pressure && soft(pressure) && { pressure: { ...pressure, certain: true } }),
+    ...(thrust && soft(thrust) && { thrust: { ...thrust, certain: true } }),
+  };
 }
 
 type Recovered = Recovery<'absolute pressure'> | Recovery<'force'> | { readonly why: string } | undefined;

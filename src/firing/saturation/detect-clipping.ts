@@ -4,7 +4,7 @@ import type { CleanedChannel } from '../cleaning/step';
 import type { Firing } from '../firing';
 import { type Clipping, findClipping } from './clipping';
 import { cutByTheOther } from './plateau';
-import { findSoftLimit } from './soft-limit';
+import { findSoftLimit, type SoftLimit } from './soft-limit';
 
 /** What is known of the ranges of the channels, and of the air around the motor. */
 export interface DetectClippingOptions {
@@ -60,8 +60,8 @@ export function detectClipping(record: Firing, options: DetectClippingOptions = 
   let thrust = find('thrust');
   if (record.pressure && record.thrust && !(pressure && thrust)) {
     const soft = findSoftLimit(time, record.pressure.si, record.thrust.si, rest.pressure);
-    if (soft?.channel === 'pressure' && !pressure) pressure = soft.clipping;
-    if (soft?.channel === 'thrust' && !thrust) thrust = soft.clipping;
+    if (soft?.channel === 'pressure') pressure = softened(pressure, soft);
+    if (soft?.channel === 'thrust') thrust = softened(thrust, soft);
   }
   const trace = (channel: CleanedChannel) => ({
     values: record[channel]?.si ?? new Float64Array(0),
@@ -74,6 +74,13 @@ export function detectClipping(record: Firing, options: DetectClippingOptions = 
     thrust = confirmed(thrust, trace('thrust'), trace('pressure'));
   const found = { ...(pressure && { pressure }), ...(thrust && { thrust }) };
   return { ...found, toString: () => clippingText(found) };
+}
+
+/** A flat top whose shoulders bend over is soft: what was read while it bent is no measurement either. */
+function softened(flat: Clipping | undefined, { clipping: soft, gradual }: SoftLimit): Clipping {
+  if (flat === undefined) return soft;
+  if (!soft.certain) return flat;
+  return { ...flat, certain: true, spans: gradual ? soft.spans : flat.spans };
 }
 
 const confirmed = (clipping: Clipping, ...traces: [Trace, Trace]): Clipping =>

@@ -6,6 +6,12 @@ import type { RecoveredBand, RecoverFacts } from './recovery';
 import { peakFromShape } from './shape-match';
 import { peakFromShoulders } from './shoulders';
 
+/**
+ * Nothing bounds a clipped peak that nothing recovers; channels are seldom clipped below 40 % of it (our own judgement).
+ * So many times the limit is its upper end.
+ */
+export const mostBeyond = 2.5;
+
 type Peak = { readonly value: number; readonly low: number; readonly high: number };
 
 /** Bounds of a clipped peak that need no other channel, the best founded first. */
@@ -85,7 +91,15 @@ export function alone(
   if (parabola !== undefined)
     add(
       'parabola through the shoulders',
-      { value: parabola, low: clipping.level, high: clipping.level + 2.5 * (parabola - clipping.level) },
+      {
+        value: parabola,
+        low: clipping.level,
+        // Shoulders bound nothing: the interval is that of a peak of which only the limit is known.
+        high: Math.max(
+          clipping.level + 2.5 * (parabola - clipping.level),
+          rest + mostBeyond * (clipping.level - rest),
+        ),
+      },
       'drawn through the samples beside the clipped stretch',
       ['a parabola through the shoulders is a guess at the top, not a measurement'],
     );

@@ -31,10 +31,10 @@ export function throughThrustLine(
   const lost = channelGood.reduce((sum, good) => sum + 1 - good, 0);
   const bothLost = channelGood.reduce((sum, good, i) => sum + (1 - good) * (1 - driverGood[i]), 0);
   if (lost === 0 || bothLost > 0.2 * lost) return undefined;
-  const line = fitGood(samples, facts);
-  if (line === undefined) return undefined;
-
-  const { time, share } = samples;
+  const all = fitGood(samples, facts);
+  if (all === undefined) return undefined;
+  const lower = fitGood(belowShoulders(samples, channel, clipping, facts.ambient), facts);
+  const { time } = samples;
   const raw = driver === 'thrust' ? samples.thrust : samples.pressure;
   const length = time[time.length - 1] - time[0];
   const spacing = length / Math.max(1, time.length - 1);
@@ -44,30 +44,23 @@ export function throughThrustLine(
     widest: Math.max(4.5 * spacing, Math.min(0.1 * length, 0.4 * spanOf(clipping))),
     noise,
   });
-  const value = new Float64Array(time.length);
-  const deviation = new Float64Array(time.length);
-  const t95 = 1.96 + 2.4 / line.degreesOfFreedom;
-  const goodUpTo = channel === 'pressure' ? line.pressureUpTo : line.thrustUpTo;
-  let best = -1;
-  for (let i = 0; i < time.length; i++) {
-    const on =
-      channel === 'pressure'
-        ? pressureOnLine(line, smooth.values[i], share[i])
-        : thrustOnLine(line, smooth.values[i], share[i]);
-    const perDriver = channel === 'pressure' ? 1 / line.slope : line.slope;
-    // The line is an idealisation, and zeros drift: a fifth of a per cent of the value, half a per cent of what is
-    // drawn out (our own judgement; tests/firing holds the interval to its word on invented firings).
-    const beyond = Math.hypot(0.005 * Math.max(0, on.value - goodUpTo), 0.002 * on.value);
-    value[i] = on.value;
-    deviation[i] = t95 * Math.hypot(on.deviation, smooth.deviation[i] * perDriver, beyond);
-    if (channelGood[i] === 0 && (best < 0 || value[i] > value[best])) best = i;
-  }
+  const drawn = (line: ThrustLine): Drawn => drawOut(line, channel, samples, channelGood, smooth);
+  const first = drawn(all);
+  const second = lower && drawn(lower);
+  // A channel that bends over before it stops makes its own shoulders pull the line down.
+  const bends =
+    second !== undefined &&
+    second.peak - first.peak > Math.max(0.03 * first.peak, second.deviation[second.best]);
+  const { line, value, deviation, best, goodUpTo } = bends ? second : first;
   const extrapolation = value[best] / goodUpTo;
   const cautions = [
     ...(extrapolation > farOut
       ? [
           `the ${channel} is drawn out to ${extrapolation.toFixed(2)} times the largest good value: the interval rests on the nozzle behaving the same there`,
         ]
+      : []),
+    ...(bends
+      ? [`the ${channel} bends over before it stops: only what lies well below its limit was fitted`]
       : []),
     ...(line.relativeScatter > 0.03
       ? [
@@ -103,6 +96,60 @@ export function throughThrustLine(
     note: `line of thrust on pressure, ${line.residuals.length} means where both channels are good`,
     cautions,
   };
+}
+
+interface Drawn {
+  readonly line: ThrustLine;
+  readonly value: Float64Array;
+  /** Half of the 95 % interval. */
+  readonly deviation: Float64Array;
+  /** Sample of the highest value where the channel is not good. */
+  readonly best: number;
+  readonly peak: number;
+  readonly goodUpTo: number;
+}
+
+/** The clipped channel by a line, at all samples, from the smoothed other one. */
+function drawOut(
+  line: ThrustLine,
+  channel: 'pressure' | 'thrust',
+  { time, share }: BurnSamples,
+  channelGood: Uint8Array,
+  smooth: ReturnType<typeof adaptiveParabola>,
+): Drawn {
+  const value = new Float64Array(time.length);
+  const deviation = new Float64Array(time.length);
+  const t95 = 1.96 + 2.4 / line.degreesOfFreedom;
+  const goodUpTo = channel === 'pressure' ? line.pressureUpTo : line.thrustUpTo;
+  const perDriver = channel === 'pressure' ? 1 / line.slope : line.slope;
+  let best = -1;
+  for (let i = 0; i < time.length; i++) {
+    const on =
+      channel === 'pressure'
+        ? pressureOnLine(line, smooth.values[i], share[i])
+        : thrustOnLine(line, smooth.values[i], share[i]);
+    // The line is an idealisation, and zeros drift: a fifth of a per cent of the value, half a per cent of what is
+    // drawn out (our own judgement; tests/firing holds the interval to its word on invented firings).
+    const beyond = Math.hypot(0.005 * Math.max(0, on.value - goodUpTo), 0.002 * on.value);
+    value[i] = on.value;
+    deviation[i] = t95 * Math.hypot(on.deviation, smooth.deviation[i] * perDriver, beyond);
+    if (channelGood[i] === 0 && (best < 0 || value[i] > value[best])) best = i;
+  }
+  return { line, value, deviation, best, peak: value[best], goodUpTo };
+}
+
+/** The samples without those of the upper fifth below the limit, where a soft one bends over. */
+function belowShoulders(
+  samples: BurnSamples,
+  channel: 'pressure' | 'thrust',
+  { level }: Clipping,
+  ambient: number,
+): BurnSamples {
+  const values = channel === 'pressure' ? samples.pressure : samples.thrust;
+  const rest = channel === 'pressure' ? ambient : 0;
+  const good = channel === 'pressure' ? samples.pressureGood : samples.thrustGood;
+  const lower = good.map((each, i) => (values[i] < rest + 0.8 * (level - rest) ? each : 0));
+  return channel === 'pressure' ? { ...samples, pressureGood: lower } : { ...samples, thrustGood: lower };
 }
 
 const spanOf = (clipping: Clipping): number =>

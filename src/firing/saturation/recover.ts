@@ -97,7 +97,7 @@ function recover<K extends 'absolute pressure' | 'force'>(
   if (best === undefined)
     throw new MeopError(
       'no-recovery',
-      `${caller}: nothing to recover the ${channel} from: it needs the other channel unclipped, or propellantMass, characteristicVelocity and throatDiameter, or a prediction`,
+      `${caller}: nothing to recover the ${channel} from: it needs the other channel unclipped${channel === 'pressure' ? ', or propellantMass, characteristicVelocity and throatDiameter' : ''}, or a prediction`,
       channel,
     );
   const time = record.time.si;

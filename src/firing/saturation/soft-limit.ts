@@ -1,17 +1,22 @@
 import { linearFit } from '../../numerics';
 import { burnEdges } from '../cleaning/burn-edges';
+import { movingMean } from '../cleaning/moving-average';
 import type { Clipping } from './clipping';
 
 export interface SoftLimit {
   readonly channel: 'pressure' | 'thrust';
+  /** It bends over below its limit; otherwise it is cut at once. */
+  readonly gradual: boolean;
   readonly clipping: Clipping;
 }
 
-const bins = 24;
+const mostBins = 24;
+const fewestBins = 10;
+const samplesInBin = 4;
 
 /**
  * Kernel: finds the channel that stops following the other towards its top, as an amplifier near its rail does. Thrust
- * goes with pressure along a straight line; where the upper part bends away from the line of the middle part by
+ * goes with pressure along a straight line; where the upper part bends away from the line of the part below by
  * more than its scatter and by over 3 %, the channel that falls short is the one that is limited.
  */
 export function findSoftLimit(
@@ -23,8 +28,8 @@ export function findSoftLimit(
   const thrustLimited = bend(time, pressure, thrust, ambient, 0);
   const pressureLimited = bend(time, thrust, pressure, 0, ambient);
   if (thrustLimited && (!pressureLimited || thrustLimited.short > pressureLimited.short))
-    return { channel: 'thrust', clipping: thrustLimited.clipping };
-  if (pressureLimited) return { channel: 'pressure', clipping: pressureLimited.clipping };
+    return { channel: 'thrust', ...thrustLimited };
+  if (pressureLimited) return { channel: 'pressure', ...pressureLimited };
   return undefined;
 }
 
@@ -35,50 +40,111 @@ function bend(
   limited: Float64Array,
   driverRest: number,
   limitedRest: number,
-): { readonly short: number; readonly clipping: Clipping } | undefined {
-  const edges = burnEdges(time, driver, { threshold: 0.1, rest: driverRest });
-  if (edges.last - edges.first < 4 * bins) return undefined;
-  const xSum = new Float64Array(bins);
-  const ySum = new Float64Array(bins);
-  const count = new Float64Array(bins);
-  for (let i = edges.first; i <= edges.last; i++) {
-    const k = Math.min(bins - 1, Math.floor((bins * (driver[i] - driverRest)) / edges.peak));
-    xSum[k] += driver[i] - driverRest;
-    ySum[k] += limited[i] - limitedRest;
-    count[k]++;
-  }
-  const x: number[] = [];
-  const y: number[] = [];
-  for (let k = Math.floor(0.2 * bins); k < bins; k++)
-    if (count[k] >= 3) {
-      x.push(xSum[k] / count[k]);
-      y.push(ySum[k] / count[k]);
-    }
-  // The line is that of the middle of the range; the top is what is asked about.
-  const split = x.findIndex((value) => value > 0.62 * edges.peak);
-  if (split < 4 || x.length - split < 4) return undefined;
-  const fit = linearFit({
-    columns: [x.slice(0, split).map(() => 1), x.slice(0, split)],
-    observations: y.slice(0, split),
-  });
-  const [constant, slope] = fit.coefficients;
-  if (!(slope > 0)) return undefined;
-  const short = x.slice(split).map((value, i) => 1 - y[split + i] / (constant + slope * value));
+): (Omit<SoftLimit, 'channel'> & { readonly short: number }) | undefined {
+  const rough = burnEdges(time, driver, { threshold: 0.1, rest: driverRest });
+  // Sorted by a noisy driver, the highest means are its luck and the other channel seems to fall short of them.
+  const width = Math.max(1, Math.floor((rough.last - rough.first + 1) / smoothed));
+  const quiet = { driver: movingMean(driver, width), limited: movingMean(limited, width) };
+  const edges = burnEdges(time, quiet.driver, { threshold: 0.1, rest: driverRest });
+  const { x, y, error } = meansByDriver(quiet.driver, quiet.limited, { ...edges, driverRest, limitedRest });
+  const knee = straightUpTo(x, y, error);
+  if (knee === undefined) return undefined;
+  const { to, constant, slope, deviation } = knee;
+  const short = x.slice(to).map((value, i) => 1 - y[to + i] / (constant + slope * value));
   const worst = short[short.length - 1];
-  const growing = short.every((value, i) => i === 0 || value >= short[i - 1] - 0.005);
-  const scatter = fit.scale / (constant + slope * edges.peak);
-  if (!growing || worst < 0.03 || worst < 6 * scatter) return undefined;
-  const from = short.findIndex((value) => value > Math.max(0.01, 3 * scatter));
-  const level = y[split + Math.max(0, from)] + limitedRest;
+  const top = x.length - 1;
+  const growing = short.every((value, i) => i === 0 || value >= short[i - 1] - 0.01);
+  if (!growing || worst < 0.03 || worst < (6 * deviation) / (constant + slope * x[top])) return undefined;
+  const driverLevel = x[to - 1] + driverRest;
   let first = -1;
   let last = -1;
-  const driverLevel = x[split + Math.max(0, from)] + driverRest;
   for (let i = edges.first; i <= edges.last; i++)
-    if (driver[i] >= driverLevel) {
+    if (quiet.driver[i] >= driverLevel) {
       if (first < 0) first = i;
       last = i;
     }
   if (first < 0) return undefined;
   const span = { from: time[first], to: time[last], first, last, samples: last - first + 1 };
-  return { short: worst, clipping: { evidence: 'soft limit', level, spans: [span], certain: false } };
+  // What still comes through of a rise of the other channel, over the last third of what is short.
+  const third = Math.min(top - 1, Math.floor(to + (2 * (top - to)) / 3));
+  const passed = (y[top] - y[third]) / (slope * (x[top] - x[third]));
+  // A throat that grows moves thrust against pressure by some per cent, and does not hold either at a level.
+  const certain = worst > 0.1 && passed < 0.5;
+  const most = y.reduce((a, b) => Math.max(a, b));
+  const level = certain ? most : y[to - 1];
+  // Cut at once, a mean across the corner lacks an eighth of a step.
+  const spacing = slope * ((x[top] - x[0]) / top);
+  const gradual = y.some(
+    (value, k) => Math.min(constant + slope * x[k], most) - value > 0.25 * spacing + 3 * error[k],
+  );
+  return {
+    short: worst,
+    gradual,
+    clipping: { evidence: 'soft limit', level: level + limitedRest, spans: [span], certain },
+  };
 }
+
+const smoothed = 100; // means over the burn
+
+interface Means {
+  readonly x: readonly number[];
+  readonly y: readonly number[];
+  /** Standard error of each mean of y. */
+  readonly error: readonly number[];
+}
+
+/** Means of both channels by the height of the driver, above rest. */
+function meansByDriver(
+  driver: Float64Array,
+  limited: Float64Array,
+  of: {
+    readonly first: number;
+    readonly last: number;
+    readonly peak: number;
+    readonly driverRest: number;
+    readonly limitedRest: number;
+  },
+): Means {
+  const { first, last, peak, driverRest, limitedRest } = of;
+  const bins = Math.min(mostBins, Math.floor((last - first + 1) / samplesInBin));
+  if (bins < fewestBins) return { x: [], y: [], error: [] };
+  const members: number[][] = Array.from({ length: bins }, () => []);
+  for (let i = first; i <= last; i++)
+    members[Math.min(bins - 1, Math.max(0, Math.floor((bins * (driver[i] - driverRest)) / peak)))].push(i);
+  const full = members.filter((each, k) => k >= Math.floor(0.12 * bins) && each.length >= 2);
+  const mean = (values: Float64Array, rest: number) => (each: readonly number[]) =>
+    each.reduce((sum, i) => sum + values[i] - rest, 0) / each.length;
+  const x = full.map(mean(driver, driverRest));
+  const y = full.map(mean(limited, limitedRest));
+  const spread = (each: readonly number[], k: number): number =>
+    Math.sqrt(
+      each.reduce((sum, i) => sum + (limited[i] - limitedRest - y[k]) ** 2, 0) /
+        (each.length * (each.length - 1)),
+    );
+  return { x, y, error: full.map(spread) };
+}
+
+/** The longest run of means from below that keep to one straight line, with two or more above it. */
+function straightUpTo(
+  x: readonly number[],
+  y: readonly number[],
+  error: readonly number[],
+):
+  | { readonly to: number; readonly constant: number; readonly slope: number; readonly deviation: number }
+  | undefined {
+  for (let to = x.length - 2; to >= fewestOnLine; to--) {
+    const { coefficients, covariance, residuals } = linearFit({
+      columns: [x.slice(0, to).map(() => 1), x.slice(0, to)],
+      observations: y.slice(0, to),
+    });
+    const [constant, slope] = coefficients;
+    if (!(slope > 0)) continue;
+    const height = constant + slope * x[to - 1];
+    if (!residuals.every((r, i) => Math.abs(r) <= Math.max(0.006 * height, 2.5 * error[i]))) continue;
+    const top = x[x.length - 1];
+    const variance = covariance[0] + 2 * top * covariance[1] + top * top * covariance[3];
+    return { to, constant, slope, deviation: Math.sqrt(Math.max(0, variance)) };
+  }
+  return undefined;
+}
+const fewestOnLine = 4;
