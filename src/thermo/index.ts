@@ -1,5 +1,6 @@
 /**
- * Perfect-gas and isentropic flow, shocks, choked flow, characteristic velocity, gas mixtures, the atmosphere, heat to a wall.
+ * Perfect-gas and isentropic flow, shocks, choked flow, characteristic velocity, gas mixtures, species and products at chemical
+ * equilibrium, the atmosphere, heat to a wall and in it.
  * Imports units and numerics only.
  *
  * @example idealCharacteristicVelocity({ gamma: 1.2, gasConstant: '350 J/(kg*K)', temperature: '3000 K' }).in('m/s') // => 1580.024404
