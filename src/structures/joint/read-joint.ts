@@ -227,10 +227,11 @@ export function partStrengthsOf(
 }
 
 /** Every strength of a joint. */
-export const strengthsOf = (parts: PartsSi, bolts: BoltsSi): JointStrengths => ({
-  ...boltStrengthsOf(parts, bolts.thread),
-  ...partStrengthsOf(parts, edgeRatios(parts, bolts)),
-});
+export function strengthsOf(parts: PartsSi, bolts: BoltsSi): JointStrengths {
+  const { boltShear, boltShearYield, boltUltimate, boltYield } = boltStrengthsOf(parts, bolts.thread);
+  const ofParts = partStrengthsOf(parts, edgeRatios(parts, bolts));
+  return { ...ofParts, boltShear, boltShearYield, boltUltimate, boltYield };
+}
 
 const steelModulus = 200e9; // of bolts, of any class
 

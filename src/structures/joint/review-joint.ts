@@ -105,6 +105,8 @@ export function reviewJoint(joint: RadialBoltJoint): JointReview {
   const gentle = rules.flatMap((rule, i) => (rule.gentle ? [modes[i]] : []));
   const least = (among: readonly JointMode[]): number =>
     Math.min(...among.map(({ reachedAt }) => reachedAt.si));
+  const pressure = fromSiValue<'gauge pressure'>(parts.pressure, 'gauge pressure', like);
+  const text = (): string => reviewText(review, pressure);
   const review = {
     endForce: force(stresses.endForce),
     boltLoad: force(stresses.boltLoad),
@@ -116,10 +118,10 @@ export function reviewJoint(joint: RadialBoltJoint): JointReview {
     bearingFirst: least(gentle) < least(violent),
     pattern,
     cautions: jointCautions({ parts, bolts, strengths, stresses, modes, pattern, length }),
+    toString: text,
+    [Symbol.for('nodejs.util.inspect.custom')]: text,
   };
-  const pressure = fromSiValue<'gauge pressure'>(parts.pressure, 'gauge pressure', like);
-  const text = (): string => reviewText(review, pressure);
-  return { ...review, toString: text, ...{ [Symbol.for('nodejs.util.inspect.custom')]: text } };
+  return review;
 }
 
 /** The holes of a joint; refuses more than fit. */
@@ -165,22 +167,31 @@ function modeOf({ rule, parts, numbers, stresses, strengths }: ModeParts): Joint
       ? parts.boltTemperature
       : given.caseTemperature;
   const peak = peakOf(rule, stresses, unit);
-  return {
-    ...margin({
-      mode: rule.mode,
-      applied: fromSiValue(applied, 'stress', unit),
-      allowable: fromSiValue(strength.si, 'stress', unit),
-      factor,
-      ...(degrees !== undefined && { temperature: temperatureOf(degrees) }),
-      source: `${rule.source}; strength: ${strength.source}`,
-      cautions: strength.cautions,
-    }),
+  const judged = margin({
+    mode: rule.mode,
+    applied: fromSiValue(applied, 'stress', unit),
+    allowable: fromSiValue(strength.si, 'stress', unit),
+    factor,
+    ...(degrees !== undefined && { temperature: temperatureOf(degrees) }),
+    source: `${rule.source}; strength: ${strength.source}`,
+    cautions: strength.cautions,
+  });
+  // Written out, and added to only where there is something: a spread costs more than all the rest.
+  const mode: { -readonly [F in keyof JointMode]: JointMode[F] } = {
     mode: rule.mode,
     limit: rule.limit,
+    applied: judged.applied,
+    allowable: judged.allowable,
+    factor,
+    marginOfSafety: judged.marginOfSafety,
+    source: judged.source,
+    cautions: judged.cautions,
     reachedAt: fromSiValue((parts.pressure * strength.si) / applied, 'gauge pressure', like),
-    ...(peak !== undefined && { peak }),
     explain: () => explainMode({ rule, joint: numbers, stresses, allowable: strength.si, factor, like }),
   };
+  if (judged.temperature !== undefined) mode.temperature = judged.temperature;
+  if (peak !== undefined) mode.peak = peak;
+  return mode;
 }
 
 function temperatureOf(given: unknown): Quantity<'temperature'> {

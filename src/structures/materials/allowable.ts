@@ -75,16 +75,20 @@ export function allowable(input: AllowableInput): Allowable {
         });
   const credit = edgeRatio !== undefined && property.startsWith('bearing') ? edgeCaution(edgeRatio) : [];
   const own = datumCaution(`${property} of ${record.name}`, cold);
-  const { value } = cold;
-  return {
-    ...cold,
+  const { value, basis, provenance, note } = cold;
+  // Written out, and added to only where there is something: a spread costs more than all the rest.
+  const found: { -readonly [F in keyof Allowable]: Allowable[F] } = {
     property,
     value: fromSiValue(value.si * hot.fraction, 'stress', unitFor('stress', value.unit)),
+    basis,
+    provenance,
     source: hot.fraction === 1 ? cold.source : `${cold.source}; at temperature: ${hot.source}`,
     retention: hot.fraction,
-    ...(temperature !== undefined && { temperature: temperatureOf(temperature) }),
     cautions: [...(record.cautions ?? []), ...(own === undefined ? [] : [own]), ...hot.cautions, ...credit],
   };
+  if (note !== undefined) found.note = note;
+  if (temperature !== undefined) found.temperature = temperatureOf(temperature);
+  return found;
 }
 
 function temperatureOf(given: QuantityInput<'temperature'>): Quantity<'temperature'> {
