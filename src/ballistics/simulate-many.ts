@@ -1,6 +1,7 @@
 import { fromSiArray, MeopError, readInput, type Series } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
 import { batchCautions } from './batch-cautions';
+import { sensitivityUnknown } from './rate-by-law';
 import { readMotor } from './read-motor';
 import type { SimulateInput } from './simulate-input';
 import {
@@ -13,7 +14,7 @@ import {
 } from './simulation/batch-kernel';
 import type { MotorModel, RunEnd } from './simulation/motor-model';
 import { type SimulationPool, simulationPool } from './thread-pool';
-import { type Scatter, type Variation, variationTable } from './variations';
+import { type Scatter, type Variation, variationTable, variesTemperature } from './variations';
 
 /** What {@link simulateMany} needs to know. */
 export interface SimulateManyOptions {
@@ -45,7 +46,7 @@ export interface Batch {
   readonly factors: Readonly<Record<string, Float64Array>>;
   /** Threads that ran it; 0 for a plain loop. */
   readonly threads: number;
-  /** How many motors did not burn out, and how many left the range of the burn law. */
+  /** How many motors did not burn out, how many left the range of the burn law, and temperatures that change nothing. */
   readonly cautions: readonly string[];
 }
 
@@ -93,7 +94,13 @@ export async function simulateMany(options: SimulateManyOptions): Promise<Batch>
     else await inLoop(work);
     return {
       ...batchOf(work, pool?.threads ?? 0),
-      cautions: batchCautions(motor.propellant.law, work.outcomes),
+      cautions: [
+        ...batchCautions(motor.propellant.law, work.outcomes),
+        ...(motor.propellant.law.temperatureSensitivity === undefined &&
+        (motor.grainTemperature !== undefined || variesTemperature(variations))
+          ? [sensitivityUnknown]
+          : []),
+      ],
     };
   } finally {
     if (options.pool === undefined) await pool?.close();

@@ -91,6 +91,12 @@ export function variationTable(
   return table;
 }
 
+/** Whether any motor has a grain temperature of its own. */
+export const variesTemperature = (given: readonly Variation[] | Scatter): boolean =>
+  isList(given)
+    ? given.some(({ grainTemperature }) => grainTemperature !== undefined)
+    : given.grainTemperature !== undefined;
+
 const isList = (given: readonly Variation[] | Scatter): given is readonly Variation[] => Array.isArray(given);
 
 const scatterFields: FieldsOf<Scatter> = {

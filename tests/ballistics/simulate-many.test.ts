@@ -120,6 +120,19 @@ describe('many firings in a plain loop', () => {
     expect((await simulateMany({ motor, variations: [{}] })).cautions).toEqual([]);
   });
 
+  it('says that a grain temperature changes nothing where the law does not know its effect', async () => {
+    const list = await simulateMany({ motor, variations: [{}, { grainTemperature: '40 degC' }] });
+    expect(list.peakPressure.si[1]).toBe(list.peakPressure.si[0]);
+    expect(list.cautions.join()).toMatch(/no temperature sensitivity/);
+    const drawn = {
+      count: 1,
+      seed: 1,
+      standardDeviations: {},
+      grainTemperature: ['0 degC', '40 degC'],
+    } as const;
+    expect((await simulateMany({ motor, variations: drawn })).cautions.join()).toMatch(/no temperature/);
+  });
+
   it('refuses a misspelt factor instead of leaving it out', async () => {
     const misspelt: object = { burnrate: 1.1 };
     await expect(simulateMany({ motor, variations: [misspelt] })).rejects.toThrow(
