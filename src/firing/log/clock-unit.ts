@@ -47,7 +47,7 @@ function guessed(stamps: Float64Array): ClockUnit {
   const fits = (unit: Unit): boolean => {
     const seconds = length * units[unit];
     const rate = steps / seconds;
-    return rate >= slowest && rate <= fastest && seconds <= longest;
+    return rate >= slowest && rate <= fastest && seconds >= shortest && seconds <= longest;
   };
   const likely: readonly Unit[] = whole ? ['ms', 'µs', 's'] : ['s', 'ms', 'µs'];
   const unit = likely.find(fits) ?? likely[0];
@@ -61,4 +61,5 @@ function guessed(stamps: Float64Array): ClockUnit {
 // Loggers of test stands, widely taken.
 const slowest = 1.5; // Hz
 const fastest = 5e4; // Hz
+const shortest = 1; // s
 const longest = 5400; // s
