@@ -9,7 +9,7 @@ import { wallRadius } from './wall-exposure';
 
 /** What to draw. */
 export interface DrawGrainOptions {
-  /** Where the cross-section is taken [length from the head end]. Default through the first flaw that lies aside, else the middle. */
+  /** Where the cross-section is taken [length from the head end]. Default through the first flaw, else the middle of fins or of another core that runs part of the way, else the middle. */
   readonly position?: QuantityInput<'length'>;
   /** Direction of the plane of the longitudinal section [angle]. Default through the first flaw, else 0. */
   readonly angle?: QuantityInput<'angle'>;
@@ -25,7 +25,7 @@ const STYLE = `
   .paper { fill: var(--paper); } .title { font-size: 17px; font-weight: 600; fill: var(--ink); } .note { font-size: 13px; fill: var(--quiet); }
   .front { fill: color-mix(in oklab, var(--near), var(--far) calc(var(--t) * 100%)); stroke: var(--paper); stroke-width: .8; fill-rule: evenodd; }
   .cast { fill: var(--far); } .port { fill: var(--paper); stroke: var(--ink); stroke-width: 1.4; fill-rule: evenodd; }
-  .flaw { fill: var(--flaw); stroke: var(--flaw); stroke-width: .6; fill-rule: evenodd; } .wall { fill: none; stroke: var(--ink); stroke-width: 3; }
+  .flaw { fill: var(--flaw); stroke: var(--flaw); stroke-width: .6; fill-rule: evenodd; } .wall { fill: none; stroke: var(--ink); stroke-width: 3; } .bare { fill: none; stroke: var(--ink); stroke-width: 1.4; }
   .axis { stroke: var(--quiet); stroke-width: .8; stroke-dasharray: 14 4 3 4; } .ruler { stroke: var(--ink); stroke-width: 1.2; fill: none; }
   .cut { stroke: var(--flaw); stroke-width: 1; stroke-dasharray: 5 4; }`;
 
@@ -51,7 +51,7 @@ export function drawGrain(grain: Grain, options: DrawGrainOptions = {}): string 
   const aside = seen.find(([x, y]) => Math.hypot(x, y) > 1e-3 * radius);
   const z =
     options.position === undefined
-      ? (seen[0]?.[2] ?? length / 2)
+      ? (seen[0]?.[2] ?? middleOfPartial(grain))
       : readLength('drawGrain', 'position', options.position, 'zero');
   requireFit(z >= 0 && z <= length, 'drawGrain', 'position', options.position, 'a station within the grain');
   const angle =
@@ -87,12 +87,14 @@ export function drawGrain(grain: Grain, options: DrawGrainOptions = {}): string 
     height: 2 * radius,
     point: (x, y) => [(y - radius) * c, (y - radius) * s, x],
     scale,
-    left: 40 + 2 * radius * scale + 64,
+    left: 40 + Math.max(2 * radius * scale + 64, 270),
     top,
   };
-  const width = Math.max(640, along.left + length * scale + 40);
+  const width = Math.max(640, along.left + Math.max(length * scale, 180) + 40);
   const bottom = top + 2 * radius * scale;
   const height = bottom + 78;
+  // A free rod burns on its outside: there is no wall to draw.
+  const wall = grain.shape.ports.some((port) => port.name === 'outside') ? 'bare' : 'wall';
   const [cx, cy] = [40 + radius * scale, top + radius * scale];
   const box = `x="${along.left}" y="${top}" width="${length * scale}" height="${2 * radius * scale}"`;
   const form =
@@ -115,12 +117,12 @@ ${names.map((line, k) => `<text class="note" x="40" y="${80 + 20 * k}">${escaped
 <clipPath id="along">${form}</clipPath>
 <g clip-path="url(#across)"><circle class="cast" cx="${cx}" cy="${cy}" r="${local * scale}"/>
 ${frontBands(across, field, fronts)}</g>
-<circle class="wall" cx="${cx}" cy="${cy}" r="${local * scale}"/>
+<circle class="${wall}" cx="${cx}" cy="${cy}" r="${local * scale}"/>
 <g clip-path="url(#across)">${flaws.map((f) => flawMark(across, f, radius)).join('\n')}</g>
 <line class="cut" x1="${cx - radius * scale * c}" y1="${cy + radius * scale * s}" x2="${cx + radius * scale * c}" y2="${cy - radius * scale * s}"/>
 <g clip-path="url(#along)"><rect class="cast" ${box}/>
 ${frontBands(along, field, fronts)}</g>
-${outlineOf(grain, along, cy, bottom)}
+${outlineOf(grain, along, cy, bottom, wall, field.opensAt)}
 <g clip-path="url(#along)">${flaws.map((f) => flawMark(along, f, radius)).join('\n')}</g>
 <line class="axis" x1="${along.left - 14}" y1="${cy}" x2="${along.left + length * scale + 14}" y2="${cy}"/>
 <line class="cut" x1="${cutX}" y1="${top - 6}" x2="${cutX}" y2="${bottom + 6}"/>
@@ -141,16 +143,47 @@ function wrapped(names: readonly string[], most: number): string[] {
   return lines;
 }
 
-/** The wall, and the ends that are inhibited. */
-function outlineOf(grain: Grain, along: SectionView, cy: number, bottom: number): string {
+/** The middle of the last core that runs part of the way: of its fins, say; else that of the grain. */
+function middleOfPartial(grain: Grain): number {
+  const { length } = grain.shape.envelope;
+  const spans = grain.shape.ports.map(({ span: [from, to] = [0, length] }) => [
+    Math.max(from, 0),
+    Math.min(to, length),
+  ]);
+  const [from, to] = spans.findLast(([low, high]) => high - low < length) ?? [0, length];
+  return (from + to) / 2;
+}
+
+/** The wall, and the propellant of the ends that are inhibited. */
+function outlineOf(
+  grain: Grain,
+  along: SectionView,
+  cy: number,
+  bottom: number,
+  wall: 'wall' | 'bare',
+  opensAt: (x: number, y: number, z: number) => number,
+): string {
   const right = along.left + along.width * along.scale;
   if (grain.shape.envelope.form === 'ball')
     return `<circle class="wall" cx="${(along.left + right) / 2}" cy="${cy}" r="${(along.height * along.scale) / 2}"/>`;
   const line = (d: string): string => `<path class="wall" d="${d}"/>`;
+  // Runs of the end face that hold propellant: the port goes through.
+  const inhibited = (x: number, page: number): string => {
+    const cells = 400;
+    const y = (j: number): number => (along.height * j) / cells;
+    const solid = (j: number): boolean => j < cells && opensAt(...along.point(x, (y(j) + y(j + 1)) / 2)) > 0;
+    let d = '';
+    for (let j = 0, open = true; j <= cells; j++)
+      if (solid(j) === open) {
+        d += `${open ? `M${page} ` : 'V'}${(along.top + along.scale * (along.height - y(j))).toFixed(2)}`;
+        open = !open;
+      }
+    return d;
+  };
   return [
-    line(`M${along.left} ${along.top}H${right}M${along.left} ${bottom}H${right}`),
-    grain.shape.headBurns ? '' : line(`M${along.left} ${along.top}V${bottom}`),
-    grain.shape.aftBurns ? '' : line(`M${right} ${along.top}V${bottom}`),
+    `<path class="${wall}" d="M${along.left} ${along.top}H${right}M${along.left} ${bottom}H${right}"/>`,
+    grain.shape.headBurns ? '' : line(inhibited(0, along.left)),
+    grain.shape.aftBurns ? '' : line(inhibited(along.width, right)),
   ].join('');
 }
 

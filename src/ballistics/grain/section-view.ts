@@ -28,15 +28,36 @@ function sampled(view: SectionView, value: (x: number, y: number, z: number) => 
   return { columns, rows, values };
 }
 
+/** Points that the line through those kept does not miss by more than a twentieth of a page unit. */
+function thinned(points: readonly (readonly [number, number])[]): (readonly [number, number])[] {
+  const kept = points.slice(0, 1);
+  let anchor = 0;
+  for (let end = 2; end < points.length; end++) {
+    const [ax, ay] = points[anchor];
+    const [dx, dy] = [points[end][0] - ax, points[end][1] - ay];
+    const size = Math.hypot(dx, dy);
+    const missed = points
+      .slice(anchor + 1, end)
+      .some(([x, y]) => Math.abs((x - ax) * dy - (y - ay) * dx) > 0.05 * size);
+    if (!missed && end - anchor < 200) continue;
+    anchor = end - 1;
+    kept.push(points[anchor]);
+  }
+  if (points.length > 1) kept.push(points[points.length - 1]);
+  return kept;
+}
+
 const path = (view: SectionView, grid: FieldGrid, level: number): string =>
   regionLoops(grid, level)
     .map((loop) => {
       const points = loop.map(([i, j]) => {
         const x = view.left + (view.scale * view.width * i) / (grid.columns - 1);
         const y = view.top + view.scale * view.height * (1 - j / (grid.rows - 1));
-        return `${x.toFixed(2)} ${y.toFixed(2)}`;
+        return [x, y] as const;
       });
-      return `M${points.join('L')}Z`;
+      return `M${thinned(points)
+        .map(([x, y]) => `${x.toFixed(2)} ${y.toFixed(2)}`)
+        .join('L')}Z`;
     })
     .join('');
 

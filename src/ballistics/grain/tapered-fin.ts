@@ -124,6 +124,10 @@ export function taperedFin(fin: TaperedFinShape): Source {
     name: fin.name,
     symmetry: { order: fin.count, mirror: fin.phase },
     sheet: false,
+    span: [
+      faces[0].mouth ? Number.NEGATIVE_INFINITY : fin.from,
+      faces[1].mouth ? Number.POSITIVE_INFINITY : fin.to,
+    ],
     nearest: (x, y, z, foot) => {
       const angle = fin.phase + step * Math.round((Math.atan2(y, x) - fin.phase) / step);
       const [c, s] = [Math.cos(angle), Math.sin(angle)];
