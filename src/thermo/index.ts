@@ -41,6 +41,7 @@ export type { PolynomialForm } from './products/species-table';
 export * from './semi-infinite-solid';
 export * from './standard-atmosphere';
 export * from './station-pressure';
+export * from './thermocouple-errors';
 export * from './transient-conduction';
 export * from './two-phase-mixture';
 export * from './wall-heat';

@@ -353,6 +353,28 @@ describe('steady walls, ducts and radiation', () => {
     near(thermo.gasRadiationFlux({ emissivity: 1, temperature: '1600 K' }).si, 371613.66, 1e-8));
 });
 
+describe('what a thermocouple tells wrongly', () => {
+  test('24 K behind a ramp of 60 K/s at 0.4 s [first-order lag, computed with scipy 1.10.1 / Python 3.11]', () =>
+    near(thermo.rampLag({ timeConstant: '0.4 s', rate: '60 K/s' }).si, 24, 1e-12));
+  test('a step of 200 K reads 203.583 °C after 1 s at 0.4 s [first-order lag, computed with scipy 1.10.1 / Python 3.11]', () => {
+    const reading = thermo.lumpedTemperature({
+      initialTemperature: '20 degC',
+      gasTemperature: '220 degC',
+      time: '1 s',
+      timeConstant: '0.4 s',
+    });
+    near(reading.in('degC'), 203.583, 1e-5);
+  });
+  test('a radiating junction: what it radiates is what the gas gives it, and black walls as hot as it leave it right', () => {
+    const bare = { reading: '1000 K', emissivity: 0.3, coefficient: '400 W/(m^2*K)' } as const;
+    const gas = thermo.radiationCorrectedTemperature({ ...bare, wallTemperature: '500 K' }).si;
+    const away = thermo.gasRadiationFlux.si({ emissivity: 0.3, temperature: 1000 });
+    const back = thermo.gasRadiationFlux.si({ emissivity: 0.3, temperature: 500 });
+    near(400 * (gas - 1000), away - back, 1e-12);
+    near(thermo.radiationCorrectedTemperature({ ...bare, wallTemperature: '1000 K' }).si, 1000, 1e-15);
+  });
+});
+
 describe('a layered wall through a firing and after it', () => {
   const liner = {
     name: 'liner',

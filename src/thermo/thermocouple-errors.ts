@@ -1,0 +1,67 @@
+import {
+  constants,
+  formula,
+  heatFlux,
+  heatTransferCoefficient,
+  optional,
+  ratio,
+  temperature,
+  temperatureDifference,
+  temperatureRate,
+  time,
+} from '../units';
+
+const black = constants.stefanBoltzmann.value * 1e12;
+
+/**
+ * How far a thermocouple lags behind a temperature that climbs steadily, once a few time constants have gone by. The time constant
+ * is that of {@link lumpedTimeConstant}.
+ *
+ * @example rampLag({ timeConstant: '0.4 s', rate: '60 K/s' }).in('delta_K') // => 24
+ */
+export const rampLag = /* @__PURE__ */ formula({
+  name: 'rampLag',
+  title: 'Lag of a thermocouple on a ramp',
+  equation: 'ΔT = τ·r',
+  source: 'first-order lag τ·y′ + y = T with T = r·t, after the start has died away',
+  inputs: {
+    timeConstant: time('τ', 'time constant'),
+    rate: temperatureRate('r', 'rate at which the temperature climbs'),
+  },
+  output: temperatureDifference('ΔT', 'true temperature less the reading'),
+  example: { timeConstant: '0.4 s', rate: '60 K/s' },
+  si: ({ timeConstant, rate }) => timeConstant * rate,
+  solve: {
+    timeConstant: (lag, { rate }) => lag / rate,
+    rate: (lag, { timeConstant }) => lag / timeConstant,
+  },
+});
+
+/**
+ * Gas temperature from a junction that loses heat by radiation to cooler walls: a bare junction in hot gas reads low.
+ *
+ * @throws MeopError `out-of-domain` for an emissivity not from 0 to 1
+ * @example radiationCorrectedTemperature({ reading: '1000 K', wallTemperature: '500 K', emissivity: 0.3, coefficient: '400 W/(m^2*K)' }).in('K') // => 1039.8698
+ */
+export const radiationCorrectedTemperature = /* @__PURE__ */ formula({
+  name: 'radiationCorrectedTemperature',
+  title: 'Gas temperature from a radiating junction',
+  equation: 'T_g = T + ε·q_K / h·((T / T_K)⁴ − (T_w / T_K)⁴)',
+  source:
+    'Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, 6th ed. (2007), chapter 13: h·(T_g − T) = ε·σ·(T⁴ − T_w⁴) for a small body in a large enclosure; constant of the SI Brochure, 9th ed. (2019)',
+  inputs: {
+    reading: temperature('T', 'temperature of the junction'),
+    wallTemperature: temperature('T_w', 'temperature of the walls that it sees'),
+    emissivity: ratio('ε', 'emissivity of the junction', { min: 0, max: 1 }),
+    coefficient: heatTransferCoefficient('h', 'heat-transfer coefficient from gas to junction', { above: 0 }),
+    blackFlux: optional(heatFlux('q_K', 'black-body flux at T_K'), black),
+    blackTemperature: optional(temperature('T_K', 'temperature of that flux, 1000 K'), 1000),
+  },
+  output: temperature('T_g', 'gas temperature'),
+  example: { reading: '1000 K', wallTemperature: '500 K', emissivity: 0.3, coefficient: '400 W/(m^2*K)' },
+  si: ({ reading, wallTemperature, emissivity, coefficient, blackFlux = black, blackTemperature = 1000 }) => {
+    const hot = (reading / blackTemperature) ** 2;
+    const cold = (wallTemperature / blackTemperature) ** 2;
+    return reading + ((emissivity * blackFlux) / coefficient) * (hot - cold) * (hot + cold);
+  },
+});
