@@ -29,7 +29,8 @@ const extentFields: FieldsOf<CoreExtent> = { from: 'optional', to: 'optional' };
 function extentOf(name: string, options: CoreExtent, length: number): readonly [number, number] {
   const from = options.from === undefined ? 0 : readLength(name, 'from', options.from, 'zero');
   const to = options.to === undefined ? length : readLength(name, 'to', options.to);
-  requireFit(to > from && from < length, name, 'to', options.to, 'more than from, within the grain');
+  requireFit(from < length, name, 'from', options.from, 'less than the length of the grain');
+  requireFit(to > from, name, 'to', options.to, 'more than from');
   return [from, Math.min(to, length)];
 }
 

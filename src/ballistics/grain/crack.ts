@@ -6,7 +6,7 @@ import { readAngle, readChoice, readLength, requireFit } from './measure';
 import { line, type Outline, outline } from './outline';
 import { annulusOutline, circleOutline } from './outline-shapes';
 import { prism } from './prism';
-import type { Source } from './source';
+import { type Envelope, outsideBy, type Source } from './source';
 
 /** A crack in a plane that holds the grain's axis: a rectangle reaching outwards. */
 export interface RadialCrack {
@@ -198,9 +198,25 @@ export function crack(
     options.along,
     'a direction in the crack, not its normal,',
   );
-  return flaw('crack', () => {
+  return flaw('crack', (envelope) => {
     const frame = frameAt([centre[0], centre[1], centre[2]], normal, along);
     const o = width === undefined ? circleOutline(size / 2) : rectangle(size / 2, width / 2);
-    return { source: sheet(o, { frame }), open: options.open };
+    const source = sheet(o, { frame });
+    requireFit(
+      reaches(envelope, source),
+      name,
+      'centre',
+      options.centre,
+      'a crack that reaches into the grain',
+    );
+    return { source, open: options.open };
   });
+}
+
+/** True where part of the surface lies in the grain. */
+function reaches(envelope: Envelope, source: Source): boolean {
+  const points = source.samples();
+  for (let i = 0; i + 2 < points.length; i += 3)
+    if (outsideBy(envelope, points[i], points[i + 1], points[i + 2]) < 0) return true;
+  return false;
 }

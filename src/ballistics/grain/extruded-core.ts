@@ -49,7 +49,8 @@ export function extrudedCore(
   const length = readLength(context, 'length', options.length);
   const from = options.from === undefined ? 0 : readLength(context, 'from', options.from, 'zero');
   const to = options.to === undefined ? length : readLength(context, 'to', options.to);
-  requireFit(to > from && from < length, context, 'to', options.to, 'more than from, within the grain');
+  requireFit(from < length, context, 'from', options.from, 'less than the length of the grain');
+  requireFit(to > from, context, 'to', options.to, 'more than from');
   const unit = options.unit === undefined ? 1e-3 : readLength(context, 'unit', options.unit);
   const raw =
     typeof options.outline === 'string'

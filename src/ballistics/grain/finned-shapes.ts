@@ -101,13 +101,8 @@ export function slottedTube(
     const from =
       options.slotFrom === undefined ? 0 : readLength(context, 'slotFrom', options.slotFrom, 'zero');
     const to = options.slotTo === undefined ? length : readLength(context, 'slotTo', options.slotTo);
-    requireFit(
-      to > from && from < length,
-      context,
-      'slotTo',
-      options.slotTo,
-      'more than slotFrom, within the grain',
-    );
+    requireFit(from < length, context, 'slotFrom', options.slotFrom, 'less than the length of the grain');
+    requireFit(to > from, context, 'slotTo', options.slotTo, 'more than slotFrom');
     const count = readCount(context, 'slots', options.slots, 1);
     const halfWidth = readLength(context, 'slotWidth', options.slotWidth) / 2;
     const end = readChoice(context, 'slotEnd', options.slotEnd ?? 'square', ['square', 'round']);
@@ -169,13 +164,8 @@ export function finocyl(
       length,
       options.finTo === undefined ? length : readLength(context, 'finTo', options.finTo),
     );
-    requireFit(
-      to > from && from < length,
-      context,
-      'finTo',
-      options.finTo,
-      'more than finFrom, within the grain',
-    );
+    requireFit(from < length, context, 'finFrom', options.finFrom, 'less than the length of the grain');
+    requireFit(to > from, context, 'finTo', options.finTo, 'more than finFrom');
     const { aft } = options;
     requireFit(
       tip > bore || aft !== undefined,

@@ -9,6 +9,7 @@ import { portsOf } from './ports';
 import { regressShape, type ShapeRegression } from './regress-shape';
 import type { Regression, RegressOptions } from './regression';
 import { regressionKernel } from './regression-kernel';
+import { outsideBy } from './source';
 import { firstWallContact, wallExposure } from './wall-exposure';
 
 const regressFields: FieldsOf<RegressOptions> = {
@@ -95,6 +96,7 @@ export function regress(grain: Grain, options: RegressOptions = {}): Regression 
     },
     cautions: [
       ...grain.cautions,
+      ...idleFlaws(grain),
       ...(missed
         ? [`the accuracy asked for was not reached: ${achieved.toExponential(1)} instead of ${accuracy}`]
         : []),
@@ -110,6 +112,24 @@ export function regress(grain: Grain, options: RegressOptions = {}): Regression 
     toString: () =>
       `${String(grain)}: ${q(cast, 'm^3').to('cm^3')}, burns ${q(found.burnout, 'm').to('mm')} deep, area ${q(area[0], 'm^2').to('mm^2')} at first, ${q(worst, 'm^2').to('mm^2')} at most`,
   };
+}
+
+/** Flaws that lie where there is no propellant: a slip of the pen in their place would make them look harmless. */
+function idleFlaws(grain: Grain): string[] {
+  const { ports, envelope } = grain.shape;
+  if (ports.length === 0) return [];
+  const open = depthField(ports.map((source) => ({ source, litAt: 0 })));
+  const slack = 1e-9 * envelope.radius;
+  return grain.flaws.flatMap(({ label }, i) => {
+    const points = grain.shape.flaws[i].source.samples();
+    for (let k = 0; k + 2 < points.length; k += 3) {
+      const [x, y, z] = [points[k], points[k + 1], points[k + 2]];
+      if (outsideBy(envelope, x, y, z) <= slack && open.depth(x, y, z) > slack) return [];
+    }
+    return [
+      `${label}: it lies in the port, where there is no propellant, and changes nothing: check its place`,
+    ];
+  });
 }
 
 /** Replace the sampled table by the closed form, where there is one. */

@@ -116,11 +116,28 @@ describe('a word that is none of those known, or a thing of the wrong kind, is r
     ['segments[0]', () => grainColumn({ segments: [outer as never] })],
     ['grain', () => regress(grainColumn({ segments: [internalTube(bore)] }) as never)],
     ['column', () => regressColumn(internalTube(bore) as never)],
+    // One that passed for the end of the slots, and one that changed nothing.
+    ['slotFrom', () => slottedTube({ ...slots, slotFrom: '200 mm' })],
+    ['centre', () => withFlaws(internalTube(bore), crack({ ...free, centre: ['90 mm', '0 mm', '40 mm'] }))],
     // These two gave a frame of NaN.
     ['along', () => crack({ ...free, width: '3 mm', along: [0, 0, 2] })],
     ['normal', () => crack({ ...free, normal: [0, Number.NaN, 1] })],
   ];
   test.each(refused)('%s', (path, act) => {
     expect(thrown(act)).toMatchObject({ code: 'grain-measure', path });
+  });
+});
+
+describe('a flaw that misses the propellant', () => {
+  const tube = internalTube(bore);
+  const said = (flaw: Parameters<typeof withFlaws>[1]): string =>
+    regress(withFlaws(tube, flaw), { accuracy: 1e-2 }).cautions.join('; ');
+  test('is said to change nothing; one that only begins in the port is not', () => {
+    const inPort = { diameter: '4 mm', distanceFromAxis: '3 mm', position: '30 mm' } as const;
+    expect(said(voidBubble(inPort))).toContain('changes nothing');
+    expect(said(crack({ ...radial, innerRadius: '0 mm', outerRadius: '9 mm' }))).toContain('changes nothing');
+    expect(said(voidBubble({ ...inPort, distanceFromAxis: '11 mm' }))).not.toContain('changes nothing');
+    expect(said(crack({ ...radial, innerRadius: '0 mm' }))).not.toContain('changes nothing');
+    expect(said(debond({ from: '60 mm', to: '90 mm' }))).not.toContain('changes nothing');
   });
 });
