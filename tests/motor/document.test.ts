@@ -254,3 +254,11 @@ describe('reviewProblems', () => {
     expect(() => review(json)).toThrow(/closures\.head\.joint\.engagement/);
   });
 });
+
+test('the document of the how-to is sound, and its review says what nobody described', () => {
+  const page = readFileSync('docs/how-to/review.md', 'utf8');
+  const [, json = ''] = /```json\n([\s\S]+?)```/.exec(page) ?? [];
+  expect(motorProblems(json)).toEqual([]);
+  expect(reviewProblems(JSON.parse(json))).toEqual([]);
+  expect(String(review(JSON.parse(json)))).toContain('no head closure');
+});

@@ -267,3 +267,24 @@ describe('what a page of a review says first', () => {
     }
   });
 });
+
+describe('a document that leaves parts out', () => {
+  const { closures, temperatureRange: _, ...rest } = demoMotor();
+  const bare = JSON.parse(JSON.stringify({ ...rest, closures: { head: closures?.head } }));
+  const exact = JSON.parse(JSON.stringify(bare), (_key, value) =>
+    typeof value === 'object' && value !== null && 'plusMinus' in value ? value.value : value,
+  );
+  const json = JSON.parse(report(review(exact), { format: 'json' }));
+
+  test('is not said to hold: the end that nobody described comes first', () => {
+    expect(json.headline).toContain('Every margin that was judged holds');
+    expect(json.headline).toContain('Not judged, since the document does not describe it: the aft closure');
+    expect(json.verdict).toBe('close');
+  });
+
+  test('without a tolerance it says that the worst case is the nominal motor', () => {
+    expect(meop(exact).cautions.join()).toContain('the worst case is the nominal motor');
+    expect(JSON.stringify(json)).toContain('every motor drawn is the nominal one');
+    expect(meop(demoMotor()).cautions.join()).not.toContain('is the nominal motor');
+  });
+});

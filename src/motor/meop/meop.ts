@@ -72,6 +72,11 @@ export function meopOf(motor: Motor, cache: RegressionCache): Meop {
         ...response.cautions,
         ...cautions,
         ...worstCase.firing.cautions,
+        ...(response.inputs.length === 0
+          ? [
+              'no value that bears on the pressure has a tolerance: the worst case is the nominal motor, and a real one scatters about that',
+            ]
+          : []),
         ...doubts(motor, percentile, worstCase),
       ]),
     ],

@@ -29,7 +29,9 @@ export function pressureSection({ meop }: Pick<Review, 'meop'>): readonly Report
     title: 'Maximum expected operating pressure',
     lead: [
       `MEOP is ${meop.pressure}, by ${basis === 'percentile' ? 'the percentile of motors drawn' : `the ${basis === 'nominal' ? 'nominal values' : 'worst case'}`}${allowance === 1 ? '' : `, times an allowance of ${formatNumber(allowance)}`}.`,
-      `Of ${percentile.samples} motors drawn within their tolerances and temperatures (${percentile.distribution}, seed ${percentile.seed}), ${share} % stay below ${percentile.pressure}, give or take the number drawn: ${percentile.band[0]} to ${percentile.band[1]}.`,
+      sensitivity.length === 0
+        ? 'No value that bears on it has a tolerance and no temperature range is given: every motor drawn is the nominal one.'
+        : `Of ${percentile.samples} motors drawn within their tolerances and temperatures (${percentile.distribution}, seed ${percentile.seed}), ${share} % stay below ${percentile.pressure}, give or take the number drawn: ${percentile.band[0]} to ${percentile.band[1]}.`,
     ],
     tables: [
       {

@@ -106,16 +106,28 @@ function headline(review: Review): string {
       : ['an instrument does not cover what it will see']),
   ];
   const also = others.length === 0 ? '' : `. Besides, ${others.join(', and ')}`;
+  const missing = missingClosures(review);
+  const unjudged =
+    missing.length === 0
+      ? ''
+      : `. Not judged, since the document does not describe it: ${missing.join(' and ')}, with joint and seals`;
   const verdict = review.holds
-    ? `Every margin holds at ${meop.pressure}`
+    ? `Every margin ${missing.length === 0 ? '' : 'that was judged '}holds at ${meop.pressure}`
     : `Not every margin holds at ${meop.pressure}`;
-  return `${verdict}; ${least}${order}${also}.`;
+  return `${verdict}; ${least}${order}${unjudged}${also}.`;
 }
+
+/** Ends of the pressure vessel that nobody has described: what was judged is not the whole of it. */
+const missingClosures = ({ motor }: Review): readonly string[] =>
+  (['head', 'aft'] as const)
+    .filter((end) => motor.closures?.[end] === undefined)
+    .map((end) => `the ${end} closure`);
 
 function overall(review: Review): Verdict {
   const { governing, holds, sealsHold, flow, instruments } = review;
   if (!holds || governing === undefined) return 'fails';
-  const sound = sealsHold && [...flow, ...instruments].every((one) => one.holds);
+  const sound =
+    missingClosures(review).length === 0 && sealsHold && [...flow, ...instruments].every((one) => one.holds);
   return sound ? verdictOf(governing.marginOfSafety) : 'close';
 }
 
