@@ -24,11 +24,11 @@ export function openPrompt(version: string): void {
   server.on('exit', () => process.exit());
 }
 
-/** Runs JavaScript that came on standard input and prints the value of its last expression. */
-export function runScript(source: string): number {
+/** Runs JavaScript that came on standard input and prints the value of its last expression, waited for where it is a promise. */
+export async function runScript(source: string): Promise<number> {
   const context = vm.createContext({ ...library, console });
   try {
-    const value: unknown = vm.runInContext(source, context, { filename: 'stdin' });
+    const value: unknown = await vm.runInContext(source, context, { filename: 'stdin' });
     if (value !== undefined) process.stdout.write(`${shown(value)}\n`);
     return 0;
   } catch (error) {

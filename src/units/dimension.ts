@@ -31,7 +31,7 @@ export function dimension(exponents: Exponents): Dimension {
     if (!Number.isInteger(twice) || Math.abs(exponents[i]) > largest)
       throw new MeopError(
         'dimension-range',
-        `${symbols[i]}^${exponents[i]}: a quantity has whole or half exponents up to ${largest}; work with plain SI numbers`,
+        `${symbols[i]}^${exponents[i]}: exponents are whole or half, at most ${largest}; use plain SI numbers`,
       );
     key += twice * 64 ** i;
   }

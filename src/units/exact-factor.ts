@@ -16,7 +16,7 @@ let exact: typeof Decimal | undefined; // made at first use: a call at module le
 const worked = new Map<string, ExactUnit>();
 
 function decimals(): typeof Decimal {
-  exact ??= Decimal.clone({ precision: 100, toExpNeg: -200, toExpPos: 200 });
+  exact ??= Decimal.clone({ precision: 100 });
   return exact;
 }
 

@@ -1,8 +1,9 @@
-import { coherentText, type Dimension } from './dimension';
+import { coherentText } from './dimension';
 import { MeopError } from './errors';
 import { exactAtom } from './exact-factor';
-import type { Kind } from './kinds';
-import { fromSi, toSi, type Unit, unitFor, unitOf } from './unit';
+import { dimensionOfKind, type Kind } from './kinds';
+import { shownIn } from './shown-unit';
+import { fromSi, toSi, type Unit, unitOf } from './unit';
 import { superscripts } from './unit-table';
 
 /** How a quantity is printed. */
@@ -49,27 +50,20 @@ const counted = /^(?:gauge|absolute)/; // from ambient, from vacuum: psig, psia
 
 /** The text people read: `6.895 MPa gauge`. */
 export function formatSi(si: number, kind: Kind, unit: Unit, options: FormatOptions = {}): string {
-  const shown = options.unit === undefined ? unit : unitFor(kind, options.unit);
-  const text = formatNumber(fromSi(si, shown), options.figures, options.groups);
-  const symbol = prettyUnit(shown.text);
+  const text = formatNumber(fromSi(si, unit), options.figures, options.groups);
+  const symbol = prettyUnit(unit.text);
   const space = symbol === '' || symbol === '°' ? '' : ' ';
-  const [reference] = counted.exec(shown.kind === kind ? '' : kind) ?? []; // psig says it already
+  const [reference] = counted.exec(unit.kind === kind ? '' : kind) ?? []; // psig says it already
   return `${text}${space}${symbol}${reference ? ` ${reference}` : ''}`;
 }
 
-// Coherent units that say a kind which base units do not.
-const coherent: Partial<Record<Kind, string>> = {
-  angle: 'rad',
-  'temperature difference': 'delta_K',
-  'pressure difference': 'Pad',
-};
-
-// Coherent units that people write shorter than in base units.
-const named = 'Pa N J W N*s Pa*s N/m J/kg J/(kg*K) W/m^2 W/(m*K) W/(m^2*K) J/mol J/(mol*K)'.split(' ');
-
-/** The coherent SI unit of a dimension, by its name where it has one. */
-export const coherentUnit = (dimension: Dimension): string =>
-  named.find((unit) => unitOf(unit).dimension === dimension) ?? coherentText(dimension);
+/** The coherent SI unit of a kind: the one it is shown in, where that is coherent but for a mega, else base units. */
+export function coherentUnit(kind: Kind): string {
+  if (kind === 'angle') return 'rad';
+  const { text, factor, divisor } = shownIn(kind, false);
+  if (factor === divisor) return text;
+  return text.startsWith('MPa') ? text.slice(1) : coherentText(dimensionOfKind(kind));
+}
 
 /**
  * The shortest text in this unit that parses back to the same SI bits, or the text in SI where there is none. A gauge or
@@ -84,7 +78,7 @@ export function machineText(si: number, given: Unit, kind: Kind): string {
     const short = Number(value.toPrecision(digits));
     if (toSi(short, unit) === si) return `${short} ${unit.machineText}`.replace(/ 1$/, '');
   }
-  return `${si} ${pascal ?? coherent[unit.kind] ?? coherentUnit(unit.dimension)}`;
+  return `${si} ${pascal ?? (unit.kind === 'pressure difference' ? 'Pad' : coherentUnit(unit.kind))}`;
 }
 
 /** Text that HTML shows as it is. */

@@ -1,9 +1,10 @@
 import { MeopError } from './errors';
 import { accepts } from './kind-rules';
-import { kindFacts, type NamedKind } from './kinds';
+import type { NamedKind } from './kinds';
 import { parse, type SiInput } from './parse';
 import { wrongKind } from './quantity-error';
 import { isQuantity } from './quantity-mark';
+import { shownUnits } from './shown-unit';
 import { unitFor, unitOf } from './unit';
 
 /**
@@ -20,44 +21,31 @@ export function readInput(kind: NamedKind, field: string, value: unknown, contex
     try {
       return parse(value, kind);
     } catch (error) {
-      throw located(error, field, context);
+      if (!(error instanceof MeopError)) throw error;
+      throw new MeopError(error.code, `${context}: ${field}: ${error.message}`, field, error);
     }
   }
-  if (isQuantity(value)) {
-    if (!accepts(kind, value.kind)) throw wrongKind(field, value, kind, `${context}: ${field}`);
-    if (!Number.isFinite(value.si)) throw notFinite(field, value.si, value, context);
+  const number = isQuantity(value) ? value.si : value;
+  if (typeof number === 'number' && !Number.isFinite(number))
+    throw new MeopError(
+      'not-finite',
+      `${context}: ${field}: ${number} given; a finite number is expected`,
+      field,
+      { value },
+    );
+  if (isQuantity(value) && accepts(kind, value.kind))
     return { si: value.si, unit: unitFor(value.kind, value.unit) };
-  }
-  if (typeof value === 'number' && kind === 'dimensionless') {
-    if (!Number.isFinite(value)) throw notFinite(field, value, value, context);
-    return { si: value, unit: unitOf('1') };
-  }
-  if (typeof value === 'number') throw bareNumber(kind, field, value, context);
-  throw wrongKind(field, value, kind, `${context}: ${field}`);
-}
-
-function notFinite(field: string, si: number, value: unknown, context: string): MeopError {
-  const message = `${context}: ${field}: ${si} given; a finite number is expected`;
-  return new MeopError('not-finite', message, field, { value });
+  if (typeof value !== 'number') throw wrongKind(field, value, kind, `${context}: ${field}`);
+  if (kind !== 'dimensionless') throw bareNumber(kind, field, value, context);
+  return { si: value, unit: unitOf('1') };
 }
 
 function bareNumber(kind: NamedKind, field: string, value: number, context: string): MeopError {
-  const facts = kindFacts(kind);
-  const units = facts
-    ? `'${value} ${facts.metric}'${facts.us === facts.metric ? '' : ` or '${value} ${facts.us}'`}`
-    : 'a unit';
+  const examples = shownUnits(kind).map(({ text }) => `'${value} ${text}'`);
   return new MeopError(
     'bare-number',
-    `${context}: ${field}: ${value} has no unit; ${kind} is expected: write ${units}`,
+    `${context}: ${field}: ${value} has no unit; ${kind} is expected: write ${examples.join(' or ')}`,
     field,
-    {
-      value,
-      expected: kind,
-    },
+    { value, expected: kind },
   );
-}
-
-function located(error: unknown, field: string, context: string): unknown {
-  if (!(error instanceof MeopError)) return error;
-  return new MeopError(error.code, `${context}: ${field}: ${error.message}`, field, error);
 }

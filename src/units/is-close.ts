@@ -1,29 +1,35 @@
-import { accepts } from './kind-rules';
-import { dimensionOfKind } from './kinds';
+import { alike, differenceOf } from './kind-rules';
+import type { Kind } from './kinds';
+import { finiteSi } from './parse';
 import type { Quantity } from './quantity';
 import { wrongKind } from './quantity-error';
+import { isQuantity } from './quantity-mark';
+import { unitOf } from './unit';
 
 /** How near two quantities must be to count as close. */
 export interface Closeness {
   /** Relative to the larger of the two; 1e-9 where neither is given. */
   readonly rel?: number;
-  /** Absolute, of the same kind. */
+  /** Absolute: a difference of that kind, so `delta_degC` for temperatures. */
   readonly abs?: Quantity;
 }
 
 /**
  * Whether two quantities of one kind agree within a tolerance. There is no exact equality: doubles do not have it.
  *
- * @throws MeopError `wrong-kind` where their kinds differ
+ * @throws MeopError `wrong-kind` where their kinds differ, `not-finite` where `rel` is no number
  * @example isClose(q('1 in'), q('25.4 mm')) // => true
  */
 export function isClose(a: Quantity, b: Quantity, { rel, abs }: Closeness = {}): boolean {
-  if (!accepts(a.kind, b.kind) && !accepts(b.kind, a.kind)) throw wrongKind('b', b, a.kind, 'isClose');
-  if (abs !== undefined && dimensionOfKind(abs.kind) !== dimensionOfKind(a.kind))
-    throw wrongKind('abs', abs, a.kind, 'isClose');
-  const tolerance = Math.max(
-    (rel ?? (abs ? 0 : 1e-9)) * Math.max(Math.abs(a.si), Math.abs(b.si)),
-    abs?.si ?? 0,
-  );
+  requireKind('a', a, a.kind ?? b.kind ?? 'dimensionless');
+  requireKind('b', b, a.kind);
+  if (abs) requireKind('abs', abs, differenceOf(a.kind));
+  const relative = finiteSi(rel ?? (abs ? 0 : 1e-9), unitOf('1'), rel);
+  const tolerance = Math.max(relative * Math.max(Math.abs(a.si), Math.abs(b.si)), abs?.si ?? 0);
   return Math.abs(a.si - b.si) <= tolerance;
+}
+
+function requireKind(field: string, given: Quantity, kind: Kind): void {
+  if (!isQuantity(given) || !alike(kind, given.kind))
+    throw wrongKind(field, given, kind, `isClose: ${field}`);
 }

@@ -1,5 +1,6 @@
-import type { DimensionText, GeneralOf, Kind, KindOfDimension, NamedKind } from './kinds';
-import { generalKind } from './kinds';
+import type { Dimension } from './dimension';
+import type { DimensionText, GeneralOf, Kind, KindOfDimension } from './kinds';
+import { generalKind, kindOfDimension } from './kinds';
 
 // What may be added, subtracted and divided, once for the compiler and once for run time.
 // A point (gauge reading, temperature) has an origin: points cannot be added, and their difference is no point.
@@ -28,8 +29,11 @@ export type KindOfMinus<K extends Kind, O extends Kind> = K extends O ? Differen
 
 /** What a kind can be divided by: a gauge reading has no true zero, so it forms no ratio with a pressure. */
 export type DivisorOf<K extends Kind> = K extends 'gauge pressure'
-  ? Exclude<NamedKind, 'pressure' | 'gauge pressure' | 'absolute pressure'> | `dimension ${string}`
-  : Kind;
+  ? Exclude<Kind, Reading>
+  : K extends Reading
+    ? Exclude<Kind, 'gauge pressure'>
+    : Kind;
+type Reading = 'pressure' | 'gauge pressure' | 'absolute pressure';
 
 /** What a parameter of a kind accepts: that kind, or its general kind taken as the parameter declares. */
 export type Accepts<K extends Kind> = K extends 'temperature difference' ? K : K | GeneralOf<K>;
@@ -77,15 +81,22 @@ type Named<D extends string> = [D] extends [never]
     ? KindOfDimension[D]
     : `dimension ${D}`;
 
+/** Angles in a time are an angular speed; without an angle they are a frequency. */
+type Turning<K extends Kind, Factors extends Kind> = K extends 'frequency'
+  ? 'angle' extends Factors
+    ? 'angular speed'
+    : K
+  : K;
+
 /** The kind of a product; a number leaves the kind as it is. */
 export type KindOfTimes<A extends Kind, B extends Kind> = Kind extends A | B
   ? Kind
-  : Named<SumText<DimensionText<A>, DimensionText<B>>>;
+  : Turning<Named<SumText<DimensionText<A>, DimensionText<B>>>, A | B>;
 
 /** The kind of a quotient. */
 export type KindOfPer<A extends Kind, B extends Kind> = Kind extends A | B
   ? Kind
-  : Named<SumText<DimensionText<A>, NegatedText<DimensionText<B>>>>;
+  : Turning<Named<SumText<DimensionText<A>, NegatedText<DimensionText<B>>>>, A | B>;
 
 /** The kind of a square or a cube; other powers are worked out at run time. */
 export type KindOfPow<A extends Kind, N extends number> = N extends 1
@@ -124,8 +135,21 @@ export function kindOfSum(a: Kind, b: Kind, minus: boolean): Kind | undefined {
   return generalKind(a) === b && a !== 'gauge pressure' ? a : undefined;
 }
 
+/** The kind of a product or quotient at run time, from its dimension and whether an angle went into it. */
+export function kindOfProduct(dimension: Dimension, turning: boolean): Kind {
+  const kind = kindOfDimension(dimension);
+  return turning && kind === 'frequency' ? 'angular speed' : kind;
+}
+
+/** Whether a quotient would set a gauge reading against another reading; a stress and a difference are loads. */
+export const isGaugeRatio = (a: Kind, b: Kind): boolean =>
+  (a === 'gauge pressure' || b === 'gauge pressure') && /pressure$/.test(a) && /pressure$/.test(b);
+
 /** Whether a parameter of kind `wanted` takes a quantity of kind `given`. */
 export function accepts(wanted: Kind, given: Kind): boolean {
   if (wanted === given) return true;
   return wanted !== 'temperature difference' && generalKind(wanted) === given;
 }
+
+/** Whether one kind is a meaning of the other. */
+export const alike = (a: Kind, b: Kind): boolean => accepts(a, b) || accepts(b, a);

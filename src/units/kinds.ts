@@ -1,4 +1,5 @@
 import { type Dimension, dimension } from './dimension';
+import { MeopError } from './errors';
 import { exactProduct } from './exact-factor';
 import { parseUnitText } from './unit-grammar';
 
@@ -73,7 +74,7 @@ const rows = {
   mass: 'kg|lb',
   time: 's',
   frequency: 'Hz',
-  'angular speed': 'rad/s|rpm|frequency',
+  'angular speed': 'rad/s|rpm',
   speed: 'm/s|ft/s',
   'specific impulse': 's|s|speed',
   acceleration: 'm/s^2|ft/s^2',
@@ -144,7 +145,11 @@ export type DimensionText<K extends Kind> = K extends NamedKind
 
 /** The general kind for each dimension that has one. */
 export type KindOfDimension = {
-  [K in NamedKind as GeneralOf<K> extends K ? (K extends 'angle' ? never : DimensionText<K>) : never]: K;
+  [K in NamedKind as GeneralOf<K> extends K
+    ? K extends 'angle' | 'angular speed'
+      ? never
+      : DimensionText<K>
+    : never]: K;
 };
 
 /** What the library knows of a kind at run time. */
@@ -173,7 +178,7 @@ function kindIndex(): KindIndex {
     // A second of specific impulse is no second: a kind of its own has the dimension of its general kind.
     const dim = facts.get(of)?.dimension ?? exactProduct(parseUnitText(metric, 0)).dimension;
     facts.set(kind, { dimension: dim, general: isNamedKind(of) ? of : kind, metric, us });
-    if (of === kind && kind !== 'angle') general.set(dim.key, kind);
+    if (!general.has(dim.key)) general.set(dim.key, kind); // the first of a dimension: angles come later
   }
   index = { facts, general };
   return index;
@@ -209,6 +214,8 @@ export function generalKind(kind: Kind): Kind {
 export function dimensionOfKind(kind: Kind): Dimension {
   const facts = kindFacts(kind);
   if (facts) return facts.dimension;
+  if (!kind.startsWith('dimension '))
+    throw new MeopError('unknown-kind', `no kind '${kind}': namedKinds() lists them`);
   const [l, m, t, k, n] = kind.slice('dimension '.length).split(',').map(Number);
   return dimension([l, m, t, k, n]);
 }

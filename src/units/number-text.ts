@@ -9,7 +9,7 @@ export interface LeadingNumber {
 
 // A minus is written as a hyphen or as the sign itself.
 const decimal = /[+−-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+−-]?\d+)?/y;
-const fraction = /([+−-]?)(?:(\d*) ?([¼-¾⅐-⅞])(?!\d)|(?:(\d+) +)?(\d+)\/(\d+))/y; // `12e-6 1/K` is a number and the unit 1/K
+const fraction = /([+−-]?)(?:(\d*) ?([¼-¾⅐-⅞])(?!\d)|(?:(\d+) +)?(\d+)[/⁄](\d+))/y; // `12e-6 1/K` is a number and the unit 1/K
 
 /** Reads the number at the front of a text, `at` being its first character that is no space. */
 export function leadingNumber(text: string, at: number): LeadingNumber {

@@ -37,8 +37,8 @@ export function parse(text: string, kind: NamedKind | undefined): SiInput {
   const slip = slips.find(([found]) => found.test(text.slice(start)));
   if (slip) throw unitSyntax(text, start, slip[1]);
   const name = text.slice(start).trim();
-  // Only s and K mean something else where a kind is expected; every other unit is read where it stands.
-  const unit = kind && (name === 's' || name === 'K') ? unitFor(kind, name) : unitAt(text, start);
+  // Only seconds and K mean something else where a kind is expected; every other unit is read where it stands.
+  const unit = kind && /^(?:K|s(?:ec.*)?)$/.test(name) ? unitFor(kind, name) : unitAt(text, start);
   const si = finiteSi(value, unit, text);
   if (kind !== undefined && !accepts(kind, unit.kind))
     throw wrongKind('value', fromSiValue(si, unit.kind, unit), kind, '');

@@ -12,7 +12,7 @@ export function absolute(
   pressure: QuantityInput<'gauge pressure'>,
   ambient: QuantityInput<'absolute pressure'>,
 ): Quantity<'absolute pressure'> {
-  return shifted('absolute', pressure, ambient, 1);
+  return shifted('gauge', 'absolute', pressure, ambient);
 }
 
 /**
@@ -24,32 +24,28 @@ export function gauge(
   pressure: QuantityInput<'absolute pressure'>,
   ambient: QuantityInput<'absolute pressure'>,
 ): Quantity<'gauge pressure'> {
-  return shifted('gauge', pressure, ambient, -1);
+  return shifted('absolute', 'gauge', pressure, ambient);
 }
 
-function shifted<K extends 'absolute pressure' | 'gauge pressure'>(
-  name: 'absolute' | 'gauge',
+type Reference = 'absolute' | 'gauge';
+
+function shifted<To extends Reference>(
+  from: Reference,
+  to: To,
   pressure: unknown,
   ambient: unknown,
-  sign: 1 | -1,
-): Quantity<K> {
-  const given = readInput(
-    name === 'absolute' ? 'gauge pressure' : 'absolute pressure',
-    'pressure',
-    pressure,
-    name,
-  );
-  const around = readInput('absolute pressure', 'ambient', ambient, name);
-  const kind = name === 'absolute' ? 'absolute pressure' : 'gauge pressure';
-  const { text, kind: own } = given.unit;
-  const unit = unitOf(own === 'pressure' ? text : text.slice(0, -1)); // psig and psia without their last letter
-  const si = given.si + sign * around.si;
-  if (Math.min(around.si, name === 'absolute' ? si : given.si) < 0)
+): Quantity<`${To} pressure`> {
+  const given = readInput(`${from} pressure`, 'pressure', pressure, to);
+  const around = readInput('absolute pressure', 'ambient', ambient, to).si;
+  const { text, kind } = given.unit;
+  const unit = unitOf(kind === 'pressure' ? text : text.slice(0, -1)); // psig and psia without their last letter
+  const si = to === 'gauge' ? given.si - around : given.si + around;
+  if (Math.min(around, to === 'gauge' ? given.si : si) < 0)
     throw new MeopError(
       'out-of-domain',
-      `${name}: the absolute pressure would be below vacuum: check pressure and ambient`,
+      `${to}: the absolute pressure would be below vacuum: check pressure and ambient`,
       'pressure',
       { value: pressure },
     );
-  return fromSiValue(si, kind, unit);
+  return fromSiValue(si, `${to} pressure`, unit);
 }

@@ -1,10 +1,11 @@
-import { accepts } from './kind-rules';
+import { MeopError } from './errors';
+import { readInput } from './input';
 import type { Kind, NamedKind } from './kinds';
 import { finiteSi, noNumber, parse } from './parse';
 import { fromSiValue, type Quantity } from './quantity';
-import { wrongKind } from './quantity-error';
+import { quoted } from './quantity-error';
 import { isQuantity } from './quantity-mark';
-import { unitFor, unitOf } from './unit';
+import { unitOf } from './unit';
 import type { KindOfUnit } from './unit-names';
 
 type LastWord<S extends string> = S extends `${string} ${infer Rest}` ? LastWord<Rest> : S;
@@ -20,7 +21,7 @@ type KindOfCall<V, U> = V extends string ? KindOfText<V> : U extends string ? Ki
  * Makes a quantity from a text (`q('3/8 in')`) or from a number and a unit (`q(1000, 'psi')`).
  * `psi` alone is a pressure that each parameter takes as it declares; `psig` and `psia` say which they are.
  *
- * @throws MeopError `no-number`, `not-finite`, `unknown-unit`, `ambiguous-unit`, `unit-syntax`
+ * @throws MeopError `no-number`, `not-finite`, `unknown-unit`, `ambiguous-unit`, `unit-syntax`, `two-units`
  * @example q('1 in').in('mm') // => 25.4
  */
 export function q<const V extends string | number, const U extends string = never>(
@@ -28,6 +29,8 @@ export function q<const V extends string | number, const U extends string = neve
   unit?: V extends string ? never : U,
 ): Quantity<NoInfer<KindOfCall<V, U>>> {
   if (typeof value === 'string') {
+    if (unit !== undefined)
+      throw new MeopError('two-units', `${quoted(value)} has a unit of its own: convert with .to('${unit}')`);
     const { si, unit: parsed } = parse(value, undefined);
     return fromSiValue(si, parsed.kind, parsed);
   }
@@ -40,18 +43,11 @@ export function q<const V extends string | number, const U extends string = neve
  * Makes a quantity of a named kind from a text, a quantity or, where there is no dimension, a number. For texts the
  * compiler cannot see, and where a kind gives a unit its meaning: seconds of specific impulse, a difference in K.
  *
- * @throws MeopError `wrong-kind` and all that {@link q} throws
+ * @throws MeopError `wrong-kind`, `bare-number`, `unknown-kind` and all that {@link q} throws
  * @example quantity('specific impulse', '230 s').in('m/s') // => 2255.5295
  */
 export function quantity<const K extends NamedKind>(kind: K, value: string | number | Quantity): Quantity<K> {
-  if (isQuantity(value)) {
-    if (!accepts(kind, value.kind)) throw wrongKind('value', value, kind, kind);
-    return fromSiValue(value.si, kind, unitFor(value.kind, value.unit), value.cautions);
-  }
-  if (typeof value === 'number') {
-    if (kind !== 'dimensionless') throw wrongKind('value', value, kind, kind);
-    return fromSiValue(finiteSi(value, unitOf('1'), value), kind, unitOf('1'));
-  }
-  const { si, unit } = parse(value, kind);
-  return fromSiValue(si, kind, unit);
+  const { si, unit } =
+    typeof value === 'string' ? parse(value, kind) : readInput(kind, 'value', value, 'quantity');
+  return fromSiValue(si, kind, unit, isQuantity(value) ? value.cautions : undefined);
 }

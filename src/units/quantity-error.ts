@@ -1,9 +1,10 @@
 import { coherentText } from './dimension';
 import { MeopError } from './errors';
-import { dimensionOfKind, type Kind, kindFacts } from './kinds';
+import { dimensionOfKind, type Kind } from './kinds';
 import { isQuantity } from './quantity-mark';
+import { shownUnits } from './shown-unit';
 
-const article = (kind: Kind): string =>
+export const article = (kind: Kind): string =>
   kind === 'dimensionless'
     ? 'a plain number'
     : kind.startsWith('dimension ')
@@ -11,25 +12,29 @@ const article = (kind: Kind): string =>
       : `${/^[aeiou]/.test(kind) ? 'an' : 'a'} ${kind}`;
 
 // What to write instead, for the mix-ups of the trade: wanted < given.
-const waysOut: Readonly<Record<string, string>> = {
-  'force<mass': 'write lbf, kgf or N for a force',
-  'mass<force': 'write kg, lb or oz for a mass',
+export const waysOut: Readonly<Record<string, string>> = {
+  'force<mass': 'write lbf, kgf or N',
+  'mass<force': 'write kg, lb or oz',
   'absolute pressure<gauge pressure': 'convert with absolute(p, ambient)',
   'gauge pressure<absolute pressure': 'convert with gauge(p, ambient)',
   'temperature difference<temperature': 'write delta_degC, delta_degF or delta_K',
   'temperature<temperature difference': 'write degC, degF or K',
   'specific impulse<time': "write quantity('specific impulse', '230 s')",
-  'volume<mass': 'write US_fl_oz for a fluid ounce',
+  'time<speed': "write .as('specific impulse') before s",
+  'volume<mass': 'write US_fl_oz',
 };
 
-function wayOut(given: Kind, wanted: Kind): string {
+/** What to write where a kind was given and another is wanted. */
+export function wayOut(given: Kind, wanted: Kind): string {
   const known = waysOut[`${wanted}<${given}`];
   if (known) return known;
   const beyond = dimensionOfKind(wanted).key - dimensionOfKind(given).key;
-  if (beyond === dimensionOfKind('acceleration').key) return 'write lbf or kgf, since lb and kg are masses';
-  const facts = kindFacts(wanted);
-  if (!facts || wanted === 'dimensionless') return 'write a plain number';
-  return `write it in ${facts.metric}${facts.us === facts.metric ? '' : ` or ${facts.us}`}, for example`;
+  if (beyond === dimensionOfKind('acceleration').key && dimensionOfKind(given).exponents[1])
+    return 'write lbf or kgf, since lb and kg are masses';
+  if (wanted === 'dimensionless') return 'write a plain number';
+  return `write it in ${shownUnits(wanted)
+    .map((unit) => unit.text)
+    .join(' or ')}, for example`;
 }
 
 /** How a value is quoted in a message: as it was given, cut to a readable length. */
@@ -43,7 +48,7 @@ export function wrongKind(field: string, given: unknown, wanted: Kind, context =
   const quantity = isQuantity(given) ? given : undefined;
   const text = quantity ? quantity.toJSON() : quoted(given);
   const what = quantity ? `'${text}' is ${article(quantity.kind)}` : `${text} is not a quantity`;
-  const out = wayOut(quantity?.kind ?? wanted, wanted);
+  const out = typeof given === 'string' ? `write q(${text})` : wayOut(quantity?.kind ?? wanted, wanted);
   return new MeopError(
     'wrong-kind',
     `${context === '' ? '' : `${context}: `}${what}; ${article(wanted)} is expected: ${out}`,
@@ -52,15 +57,5 @@ export function wrongKind(field: string, given: unknown, wanted: Kind, context =
       value: given,
       expected: wanted,
     },
-  );
-}
-
-/** A conversion to a unit of another kind. */
-export function wrongUnit(subject: string, kind: Kind, unit: string, unitKind: Kind): MeopError {
-  return new MeopError(
-    'wrong-unit',
-    `${subject} is ${article(kind)} and cannot be shown in '${unit}', ${article(unitKind)}: ${wayOut(unitKind, kind)}`,
-    'unit',
-    { value: unit, expected: kind },
   );
 }

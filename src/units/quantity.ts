@@ -12,13 +12,14 @@ import type {
   KindOfTimes,
   SubtractableFrom,
 } from './kind-rules';
-import { accepts, differenceOf, kindOfSum } from './kind-rules';
+import { accepts, alike, differenceOf, isGaugeRatio, kindOfProduct, kindOfSum } from './kind-rules';
 import { type Kind, kindOfDimension, type NamedKind } from './kinds';
-import { wrongKind, wrongUnit } from './quantity-error';
+import { wrongKind } from './quantity-error';
 import { isQuantity, mark } from './quantity-mark';
 import { shownIn } from './shown-unit';
-import { fromSi, type Unit, unitFor } from './unit';
+import { fromSi, type Unit, unitFor, unitOf } from './unit';
 import type { UnitOf } from './unit-names';
+import { unitToShow } from './unit-to-show';
 
 declare const kindOf: unique symbol;
 
@@ -52,7 +53,7 @@ export interface Quantity<K extends Kind = Kind> {
     other: Quantity<O> | number,
   ): Quantity<NoInfer<[O] extends ['dimensionless'] ? K : KindOfTimes<K, O>>>;
   /** The quotient by a quantity or a number. @throws MeopError `divided-by-zero`, `gauge-ratio` */
-  per<O extends DivisorOf<K> = 'dimensionless'>(
+  per<O extends DivisorOf<K> | 'dimensionless' = 'dimensionless'>(
     other: Quantity<O> | number,
   ): Quantity<NoInfer<[O] extends ['dimensionless'] ? K : KindOfPer<K, O>>>;
   /** A whole power. */
@@ -127,10 +128,13 @@ class SiQuantity<K extends Kind> implements Quantity<K> {
     return true;
   }
   in(unit: string): number {
-    return fromSi(this.#si, convertible(this, this.#unit, unit));
+    return fromSi(this.#si, this.#shown(unit));
   }
   to(unit: string): Quantity<K> {
-    return new SiQuantity(this.#si, this.#kind, convertible(this, this.#unit, unit), this.#cautions);
+    return new SiQuantity(this.#si, this.#kind, this.#shown(unit), this.#cautions);
+  }
+  #shown(unit: string): Unit {
+    return unit === this.#unit.text ? this.#unit : unitToShow(this.#kind, unit, this);
   }
   plus(other: Quantity): Quantity<K> {
     return this.#sum(other, false);
@@ -146,29 +150,26 @@ class SiQuantity<K extends Kind> implements Quantity<K> {
     return finite(minus ? this.#si - other.si : this.#si + other.si, kind, unit, this);
   }
   times<P extends Kind>(other: Quantity | number): Quantity<P> {
-    if (typeof other === 'number') return finite(this.#si * other, this.#kind, this.#unit, this);
     const right = read(other, 'times');
     return this.#product(right, 1, this.#si * right.si);
   }
   per<P extends Kind>(other: Quantity | number): Quantity<P> {
-    const right = typeof other === 'number' ? undefined : read(other, 'per');
-    const divisor = typeof other === 'number' ? other : other.si;
-    if (divisor === 0)
+    const right = read(other, 'per');
+    if (right.si === 0)
       throw new MeopError('divided-by-zero', `${this.toJSON()} cannot be divided by zero`, undefined, {
         value: other,
       });
-    if (!right) return finite(this.#si / divisor, this.#kind, this.#unit, this);
-    if (this.#kind === 'gauge pressure' && right[shownUnit].dimension === this.#unit.dimension)
+    if (isGaugeRatio(this.#kind, right.kind))
       throw new MeopError(
         'gauge-ratio',
-        `a gauge pressure has no true zero, so ${this.toJSON()} forms no ratio: use absolute(p, ambient)`,
+        `a gauge pressure has no true zero, so ${this.toJSON()} forms no ratio: use absolute(p, ambient), or .si for loads`,
       );
-    return this.#product(right, -1, this.#si / divisor);
+    return this.#product(right, -1, this.#si / right.si);
   }
   #product<P extends Kind>(right: Readable, n: 1 | -1, si: number): Quantity<P> {
     if (right.kind === 'dimensionless') return finite(si, this.#kind, this.#unit, this);
     const dim = combine(this.#unit.dimension, right[shownUnit].dimension, n);
-    const kind = kindOfDimension(dim);
+    const kind = kindOfProduct(dim, this.#kind === 'angle' || right.kind === 'angle');
     return finite(si, kind, shownIn(kind, this.#unit.us), this);
   }
   pow<P extends Kind>(n: number): Quantity<P> {
@@ -179,10 +180,13 @@ class SiQuantity<K extends Kind> implements Quantity<K> {
     return this.#power(n, this.#si ** n);
   }
   root<P extends Kind>(n: number): Quantity<P> {
-    if (!Number.isInteger(n) || n < 2)
-      throw new MeopError('power', `root: ${n} given; a whole number from 2 is expected`, 'n', { value: n });
-    if (this.#si < 0 && n % 2 === 0)
-      throw new MeopError('power', `root: ${this.toJSON()} is negative and has no real root of degree ${n}`);
+    if (!Number.isInteger(n) || n < 2 || (this.#si < 0 && n % 2 === 0))
+      throw new MeopError(
+        'power',
+        `root: ${n} given; a whole number from 2 is expected, odd below zero`,
+        'n',
+        { value: n },
+      );
     const size = Math.abs(this.#si);
     const root = n === 2 ? Math.sqrt(size) : n === 3 ? Math.cbrt(size) : size ** (1 / n);
     return this.#power(1 / n, Math.sign(this.#si) * root);
@@ -194,14 +198,13 @@ class SiQuantity<K extends Kind> implements Quantity<K> {
     return finite(si, kind, shownIn(kind, this.#unit.us), this);
   }
   as<T extends NamedKind>(kind: T): Quantity<T> {
-    if (!accepts(kind, this.#kind) && !accepts(this.#kind, kind))
-      throw wrongKind('as', this, kind, `.as('${kind}')`);
+    if (!alike(kind, this.#kind)) throw wrongKind('as', this, kind, `.as('${kind}')`);
     const unit = accepts(kind, this.#unit.kind) ? this.#unit : shownIn(kind, this.#unit.us);
     return new SiQuantity(this.#si, kind, unit, this.#cautions);
   }
   format(options?: FormatOptions): string {
-    if (options?.unit !== undefined) convertible(this, this.#unit, options.unit);
-    return formatSi(this.#si, this.#kind, this.#unit, options);
+    const unit = options?.unit === undefined ? this.#unit : this.#shown(options.unit);
+    return formatSi(this.#si, this.#kind, unit, options);
   }
   toString(): string {
     return this.format();
@@ -209,11 +212,14 @@ class SiQuantity<K extends Kind> implements Quantity<K> {
   toJSON(): string {
     return machineText(this.#si, this.#unit, this.#kind);
   }
-  [Symbol.toPrimitive](hint: string): string {
-    if (hint !== 'number') return this.format();
+  // A plus sign must not join texts: only a ratio is its number, and only a text asks for text.
+  [Symbol.toPrimitive](hint: string): string | number {
+    if (hint === 'string') return this.format();
+    if (this.#kind === 'dimensionless') return this.#si;
+    const unit = this.#kind === 'angle' ? 'rad' : this.#unit.text;
     throw new MeopError(
       'quantity-as-number',
-      `${this.toJSON()} is a quantity, not a number: use .in('${this.#unit.text}'), or .plus, .minus, .times, .per`,
+      `${this.toJSON()} is a quantity, not a number: use .in('${unit}'), or .plus, .minus, .times, .per`,
     );
   }
   [Symbol.for('nodejs.util.inspect.custom')](): string {
@@ -238,6 +244,7 @@ export function fromSiValue<K extends Kind>(
 
 function read(other: unknown, operation: string): Readable {
   if (other instanceof SiQuantity) return other;
+  if (typeof other === 'number') return { si: other, kind: 'dimensionless', [shownUnit]: unitOf('1') };
   if (isQuantity(other))
     return { si: other.si, kind: other.kind, [shownUnit]: unitFor(other.kind, other.unit) };
   throw wrongKind(operation, other, 'dimensionless');
@@ -250,10 +257,3 @@ function finite<K extends Kind>(si: number, kind: Kind, unit: Unit, given: Quant
 
 const withCautions = (text: string, cautions: readonly string[]): string =>
   cautions.length === 0 ? text : `${text}\n${cautions.map((caution) => `  caution: ${caution}`).join('\n')}`;
-
-function convertible(quantity: Quantity, own: Unit, text: string): Unit {
-  if (own.text === text) return own;
-  const unit = unitFor(quantity.kind, text);
-  if (unit.kind === quantity.kind || accepts(quantity.kind, unit.kind)) return unit;
-  throw wrongUnit(`'${quantity.toJSON()}'`, quantity.kind, text, unit.kind);
-}

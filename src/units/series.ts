@@ -1,12 +1,12 @@
 import { MeopError } from './errors';
 import { formatNumber, prettyUnit } from './format';
-import { accepts } from './kind-rules';
 import type { Kind, NamedKind } from './kinds';
 import { fromSiValue, type Quantity } from './quantity';
-import { quoted, wrongUnit } from './quantity-error';
+import { quoted } from './quantity-error';
 import { shownIn } from './shown-unit';
 import { fromSi, toSi, type Unit, unitFor, unitOf } from './unit';
 import type { KindOfUnit, UnitOf } from './unit-names';
+import { unitToShow } from './unit-to-show';
 
 declare const kindOfSeries: unique symbol;
 
@@ -55,11 +55,11 @@ class SiSeries<K extends Kind> implements Series<K> {
     return this.si.length;
   }
   in(unit: string): Float64Array {
-    const shown = showable(this.kind, unit);
+    const shown = unitToShow(this.kind, unit, this);
     return this.si.map((value) => fromSi(value, shown));
   }
   to(unit: string): Series<K> {
-    return new SiSeries<K>(this.si, this.kind, showable(this.kind, unit));
+    return new SiSeries<K>(this.si, this.kind, unitToShow(this.kind, unit, this));
   }
   at(index: number): Quantity<K> {
     const value = this.si.at(index);
@@ -72,35 +72,33 @@ class SiSeries<K extends Kind> implements Series<K> {
     return fromSiValue<K>(value, this.kind, this.#unit);
   }
   min(): Quantity<K> {
-    return fromSiValue<K>(this.#fold(Math.min), this.kind, this.#unit);
+    return this.#extreme(Math.min);
   }
   max(): Quantity<K> {
-    return fromSiValue<K>(this.#fold(Math.max), this.kind, this.#unit);
+    return this.#extreme(Math.max);
   }
-  #fold(pick: (a: number, b: number) => number): number {
+  #extreme(pick: (a: number, b: number) => number): Quantity<K> {
     if (this.length === 0)
       throw new MeopError('empty-series', 'an empty series has no least or greatest value');
-    return this.si.reduce((a, b) => pick(a, b));
+    return fromSiValue<K>(
+      this.si.reduce((a, b) => pick(a, b)),
+      this.kind,
+      this.#unit,
+    );
   }
   toJSON(): { readonly unit: string; readonly values: readonly number[] } {
     return { unit: this.#unit.machineText, values: [...this.in(this.#unit.text)] };
   }
   toString(): string {
-    const { length } = this;
-    const ends = length > 5 ? [0, 1, 2, 3, length - 1] : [...this.si.keys()];
-    const shown = ends.map((i) => formatNumber(fromSi(this.si[i], this.#unit)));
+    const { si, length } = this;
+    const few = length > 5 ? [...si.slice(0, 4), si[length - 1]] : [...si];
+    const shown = few.map((value) => formatNumber(fromSi(value, this.#unit)));
     if (length > 5) shown.splice(4, 0, '…');
     return `[${shown.join(', ')}] ${prettyUnit(this.#unit.text)} (${this.length} values of ${this.kind})`;
   }
   [Symbol.for('nodejs.util.inspect.custom')](): string {
     return this.toString();
   }
-}
-
-function showable(kind: Kind, text: string): Unit {
-  const unit = unitFor(kind, text);
-  if (unit.kind === kind || accepts(kind, unit.kind)) return unit;
-  throw wrongUnit('a series', kind, text, unit.kind);
 }
 
 /**
@@ -128,7 +126,7 @@ export function seriesOf<const K extends NamedKind>(
   values: ArrayLike<number>,
   unit: UnitOf<K>,
 ): Series<K> {
-  const shown = showable(kind, unit);
+  const shown = unitToShow(kind, unit, 'this series');
   return new SiSeries<K>(siValues(values, shown), kind, shown);
 }
 

@@ -15,3 +15,8 @@ export function shownIn(kind: Kind, us: boolean): Unit {
   }
   return units[us ? 1 : 0];
 }
+
+/** The units a kind is shown in, one or, where the US one differs, two. */
+export const shownUnits = (kind: Kind): readonly Unit[] => [
+  ...new Set([shownIn(kind, false), shownIn(kind, true)]),
+];

@@ -12,7 +12,7 @@ export function unitSyntax(whole: string, at: number, what: string, code = 'unit
 
 /** The reply that an ambiguous spelling deserves; `undefined` where a name is not ambiguous. */
 export function refusalOf(name: string, divides: boolean): string | undefined {
-  const [, first, second] = /^(k?N|Pa|in|ft)(mm?|s|lb)f?$/.exec(name) ?? []; // Nm, Ns, ftlb
+  const [, first, second] = /^(k?N|Pa(?=s)|(?:in|ft)(?=l))(mm?|s|lb)f?s?$/.exec(name) ?? []; // Nm, Ns, ftlb
   const [, per] = (divides && /^(kg|k?mol|[gm])K$/.exec(name)) || []; // W/mK
   const [, base = '', digit] = /^(\p{L}+)([2-4])$/u.exec(name) ?? []; // mm2
   const milli = `m${name.slice(1)}`;
@@ -36,13 +36,12 @@ export function unknownUnit(whole: string, at: number, name: string): MeopError 
 // In another case, or one letter away. The first letter must be right: a lost prefix is a factor of a thousand.
 function nearest(name: string): string | undefined {
   const lower = name.toLowerCase();
-  const known = Object.entries(atoms).flatMap(([unit, [, prefixes = '']]) => [
-    unit,
-    ...prefixes.split(' ').map((prefix) => prefix + unit),
-  ]);
+  const known = Object.entries(atoms).flatMap(([unit, [, prefixes = '']]) =>
+    `${prefixes} `.split(' ').map((prefix) => prefix + unit),
+  );
   const names = [...Object.keys(spellings), ...known].reverse();
   return (
-    names.find((one) => one.toLowerCase() === lower) ??
+    names.find((one) => one.toLowerCase() === lower || `${one}s` === name) ??
     names.find((one) => name.length > 2 && one[0] === name[0] && oneApart(name, one))
   );
 }
@@ -51,5 +50,7 @@ function oneApart(a: string, b: string): boolean {
   let i = 0;
   while (i < a.length && a[i] === b[i]) i++;
   const [left, right] = [a.slice(i), b.slice(i)];
-  return left.slice(1) === right.slice(1) || left.slice(1) === right || left === right.slice(1);
+  // Of three letters, another one is another unit: lpm is no lbm.
+  const swapped = a.length > 3 && left.slice(1) === right.slice(1);
+  return swapped || left.slice(1) === right || left === right.slice(1);
 }

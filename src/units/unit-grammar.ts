@@ -46,9 +46,10 @@ function factor(whole: string, start: number, given: string, divides: boolean): 
   const name = asciiName(given);
   if (name === '')
     throw unitSyntax(whole, start, whole[start] === '√' ? 'write a root as m^0.5' : 'a unit is missing here');
-  const atom = Object.hasOwn(spellings, name) ? spellings[name] : name;
+  const word = name.replace(/(?<=inch)es$|(?<=\w{4})s$/, ''); // inches, hours
+  const atom = Object.hasOwn(spellings, word) ? spellings[word] : name;
   const unit = exactAtom(atom);
-  const reply = unit && !divides ? undefined : refusalOf(name, divides);
+  const reply = unit && !divides ? undefined : refusalOf(word, divides);
   if (reply) throw unitSyntax(whole, start, reply, 'ambiguous-unit');
   if (!unit) throw unknownUnit(whole, start, name);
   return { atom, unit };
@@ -68,6 +69,8 @@ const digits = (raised: string): string =>
 function leftOver(whole: string, from: number, at: number): MeopError {
   const before = whole.slice(from, at).trim();
   const rest = whole.slice(at).trim();
+  const joined = refusalOf(before + rest.replace(/^-/, ''), false); // ft-lb as ftlb
+  if (joined) return unitSyntax(whole, at, joined, 'ambiguous-unit');
   if (products.test(rest[0])) {
     const [top, bottom] = before.split('/');
     const next = rest.slice(1).trim();
@@ -78,16 +81,14 @@ function leftOver(whole: string, from: number, at: number): MeopError {
     return unitSyntax(whole, at, `write ${before}g (gauge) or ${before}a (absolute)`, 'ambiguous-unit');
   const what = !rest
     ? "the bracket after '/' is not closed"
-    : /(?:deg|°)$/.test(before) && /^[CFR]/.test(rest)
-      ? `write deg${rest[0]}`
-      : /^(?:Hg|H2O)/.test(rest)
-        ? `write ${before}${rest}`
-        : /^\d/.test(rest)
-          ? 'a quantity is one number and one unit: 5.5 ft, not 5 ft 6 in'
-          : rest[0] === '/'
-            ? 'put the whole divisor in brackets'
-            : /^[\p{L}%°"″'_#]|^[-.]./u.test(rest)
-              ? "put '*' or '·' between two units"
-              : `'${rest[0]}' cannot follow '${before}'`;
+    : (/(?:deg|°)$/.test(before) && /^[CFR]/.test(rest)) || /^H(?:g|2O)/.test(rest)
+      ? `write ${before}${rest}`
+      : /^\d/.test(rest)
+        ? 'a quantity is one number and one unit: 5.5 ft, not 5 ft 6 in'
+        : rest[0] === '/'
+          ? 'put the whole divisor in brackets'
+          : /^[\p{L}%°"″'_#√]|^[-.]./u.test(rest)
+            ? "put '*' or '·' between two units"
+            : `'${rest[0]}' cannot follow '${before}'`;
   return unitSyntax(whole, at, what);
 }

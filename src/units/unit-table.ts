@@ -15,9 +15,11 @@ export const atoms: Readonly<Record<string, Row>> = {
   s: ['', 'n u m'],
   K: ['', 'm k'],
   mol: ['', 'm k'],
+  lbmol: ['lb/g*mol'],
   rad: ['1', 'm', 'angle'],
   '1': ['1'],
   '%': ['0.01'],
+  ppm: ['0.000001'],
   // length
   in: ['0.0254*m'],
   ft: ['12*in'],
@@ -114,12 +116,11 @@ export const atoms: Readonly<Record<string, Row>> = {
 export const icePoints: Readonly<Record<string, number | undefined>> = { degC: 0, degF: 32 };
 export const icePointKelvin = 273.15;
 
-/** Other spellings of an atom, each meaning exactly one thing. */
+/** Other spellings of an atom, each meaning exactly one thing; the grammar takes the plural of a word, too. */
 export const spellings: Readonly<Record<string, string>> = {
   '℃': 'degC',
   '℉': 'degF',
   inch: 'in',
-  inches: 'in',
   '"': 'in',
   '″': 'in',
   feet: 'ft',
@@ -128,15 +129,16 @@ export const spellings: Readonly<Record<string, string>> = {
   micron: 'um',
   l: 'L',
   ml: 'mL',
+  gram: 'g',
+  grain: 'gr',
+  tonne: 't',
   lbm: 'lb',
   sec: 's',
   second: 's',
-  seconds: 's',
   minute: 'min',
   hour: 'h',
   hr: 'h',
   degree: 'deg',
-  degrees: 'deg',
   torr: 'Torr',
   BTU: 'Btu',
   g0: 'gn',
@@ -152,12 +154,14 @@ export const refusals: Readonly<Record<string, string>> = {
   degK: 'K',
   M: 'm or min',
   mPa: 'MPa (m is milli), or Pa',
-  cal: 'cal_th (4.184 J) or cal_IT (4.1868 J)',
+  cal: 'cal_th or cal_IT',
   kcal: 'kcal_th or kcal_IT',
   ton: tons,
   tons,
   gal: 'US_gal or UK_gal',
+  G: 'gn',
   lbs: pound,
+  pound,
   '#': pound,
 };
 

@@ -1,7 +1,8 @@
 import type { Dimension } from './dimension';
 import { MeopError } from './errors';
 import { doubles, exactProduct } from './exact-factor';
-import { type Kind, kindOfDimension } from './kinds';
+import { kindOfProduct } from './kind-rules';
+import type { Kind } from './kinds';
 import { parseUnitText } from './unit-grammar';
 import { icePointKelvin, icePoints } from './unit-table';
 
@@ -29,7 +30,7 @@ const mostParsed = 4096; // texts remembered; a program that feeds endless new o
  * @throws MeopError `unknown-unit`, `ambiguous-unit` or `unit-syntax`, pointing at the character.
  */
 export function unitOf(text: string): Unit {
-  return parsed.get(text) ?? remember(text, makeUnit(text, 0));
+  return parsed.get(text) ?? remember(text, makeUnit(`${text}`, 0)); // as text: plain JavaScript may pass anything
 }
 
 /** As {@link unitOf}, for a unit that begins at character `at` of a longer text, so that errors point there. */
@@ -49,15 +50,16 @@ function makeUnit(whole: string, at: number): Unit {
   const [one] = factors;
   const single = factors.length === 1 && one.power === 1 ? one : undefined; // an atom by itself keeps its kind
   const exact = single?.unit ?? exactProduct(factors);
+  const turns = factors.some(({ unit }) => unit.kind === 'angle');
   const text = whole.slice(at).trim() || '1';
   const origin = icePoints[single?.atom ?? ''];
   const { factor, divisor } = doubles(exact);
-  if (!(factor > 0) || !Number.isFinite(factor))
+  if (!(factor > 0 && factor < Infinity))
     throw new MeopError('not-finite', `'${text}' is beyond a double`, undefined, { value: text });
   return {
     text,
     machineText: text,
-    kind: exact.kind ?? kindOfDimension(exact.dimension),
+    kind: exact.kind ?? kindOfProduct(exact.dimension, turns),
     dimension: exact.dimension,
     factor,
     divisor,
@@ -75,7 +77,7 @@ const impulseSecond = (): Unit => {
 
 /** The unit a text names where a kind is expected: a second of specific impulse is not a second. */
 export function unitFor(kind: Kind, text: string): Unit {
-  if (kind === 'specific impulse' && text === 's')
+  if (kind === 'specific impulse' && /^s(ec(onds?)?)?$/.test(text))
     return parsed.get(' Isp') ?? remember(' Isp', impulseSecond());
   if (kind === 'temperature difference' && text === 'K') return unitOf('delta_K');
   return unitOf(text);

@@ -91,9 +91,14 @@ describe('points', () => {
     expect(q('50 psig').plus(q('10 psid')).kind).toBe('gauge pressure');
     expect(q('50 psig').minus(q('10 psid')).in('psig')).toBe(40);
   });
-  it('a gauge pressure forms no ratio with a pressure', () => {
-    for (const divisor of ['1 psig', '1 psia', '1 psi', '1 psid'])
-      expect(code(() => loose(q('50 psig'), 'per', q(divisor)))).toBe('gauge-ratio');
+  it('a gauge pressure forms no ratio with a pressure, either way round; with a load it does', () => {
+    for (const other of ['1 psig', '1 psia', '1 psi']) {
+      expect(code(() => loose(q('50 psig'), 'per', q(other)))).toBe('gauge-ratio');
+      expect(code(() => loose(q(other), 'per', q('50 psig')))).toBe('gauge-ratio');
+    }
+    expect(q('50 psig').per(q('1 psid')).si).toBeCloseTo(50, 12);
+    expect(q('50 psig').per(quantity('stress', '1 ksi')).si).toBeCloseTo(0.05, 12);
+    expect(quantity('stress', '1 ksi').per(q('50 psig')).si).toBeCloseTo(20, 12);
     expect(q('50 psig').per(q('2 mm')).si).toBe(q('50 psig').si / 0.002);
     expect(q('50 psig').per(2).in('psig')).toBe(25);
   });
@@ -230,5 +235,23 @@ describe('the meaning of a value', () => {
     expect(code(() => loose(q('50 mm'), 'to', 'mmm'))).toBe('unknown-unit');
     expect(code(() => loose(q('50 mm'), 'format', { unit: 's' }))).toBe('wrong-unit');
     expect(q('50 psig').in('psi')).toBe(50);
+  });
+});
+
+describe('turning', () => {
+  it('keeps turns apart from cycles: no rpm is read as Hz', () => {
+    expect(q('3000 rpm').kind).toBe('angular speed');
+    for (const text of ['10 rad/s', '10 deg/s', '10 rev/min']) expect(q(text).kind).toBe('angular speed');
+    expect(q('50 Hz').kind).toBe('frequency');
+    expect(code(() => loose(q('3000 rpm'), 'in', 'Hz'))).toBe('wrong-unit');
+    expect(code(() => loose(q('3000 rpm'), 'as', 'frequency'))).toBe('wrong-kind');
+    expect(code(() => quantity('angular speed', '50 Hz'))).toBe('wrong-kind');
+    expect(code(() => loose(q('3000 rpm'), 'plus', q('1 Hz')))).toBe('wrong-kind');
+  });
+  it('comes of an angle and a time or a frequency', () => {
+    expect(q('360 deg').per(q('1 s')).in('rpm')).toBeCloseTo(60, 12);
+    expect(q('50 Hz').times(q('1 rev')).in('rpm')).toBeCloseTo(3000, 10);
+    expect(q('1 m').per(q('1 s')).per(q('1 m')).kind).toBe('frequency');
+    expect(q('3000 rpm').times(q('1 m')).kind).toBe('speed');
   });
 });

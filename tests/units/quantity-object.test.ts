@@ -69,6 +69,40 @@ describe('a quantity', () => {
     expect(code(() => Math.sqrt(Number(size)))).toBe('quantity-as-number');
     expect(() => Reflect.apply(Math.max, undefined, [size, 1])).toThrow(MeopError);
     expect(`${size}`).toBe('0.375 in');
+    expect(() => Number(q('30 deg'))).toThrow(/\.in\('rad'\)/); // what sines take
+  });
+  it('is not joined as text by a plus sign, which would make 21 of 2 and 1; a ratio is its number', () => {
+    // As plain JavaScript adds, past the compiler.
+    const sum = (a: unknown, b: unknown): unknown => new Function('a', 'b', 'return a + b')(a, b);
+    expect(code(() => sum(size, 1))).toBe('quantity-as-number');
+    expect(code(() => sum(size, size))).toBe('quantity-as-number');
+    expect(code(() => sum(size, ' wide'))).toBe('quantity-as-number');
+    expect(sum(q('2 in').per(q('1 in')), 1)).toBe(3);
+    expect(sum(q('5 %'), 1)).toBe(1.05);
+    expect([size, size].join(' and ')).toBe('0.375 in and 0.375 in');
+  });
+  it('says what is wrong with a call, whatever it is given', () => {
+    const call = (work: (...given: unknown[]) => unknown, ...given: unknown[]): string =>
+      code(() => work(...given));
+    const [make, named] = [q, quantity].map(
+      (work) =>
+        (...given: unknown[]): unknown =>
+          Reflect.apply(work, undefined, given),
+    );
+    expect(call(make, '100', 'psi')).toBe('two-units');
+    expect(call(make, '100 mm', 'in')).toBe('two-units');
+    expect(call(named, 'impuls', '230 s')).toBe('unknown-kind');
+    expect(call(named, 'length')).toBe('missing-field');
+    expect(call(named, 'length', 5)).toBe('bare-number');
+    expect(call(() => loose(size, 'as', 'lenght'))).toBe('unknown-kind');
+    expect(call(() => loose(size, 'in'))).toBe('unknown-unit');
+    expect(call(() => loose(size, 'to', 5))).toBe('unknown-unit');
+  });
+  it('shown in a unit of another reference or kind, the error tells the way there', () => {
+    expect(() => loose(q('50 psig'), 'to', 'psia')).toThrow('convert with absolute(p, ambient)');
+    expect(() => loose(q('50 psia'), 'to', 'psig')).toThrow('convert with gauge(p, ambient)');
+    expect(() => loose(q('200 N*s').per(q('0.1 kg')), 'to', 's')).toThrow(".as('specific impulse')");
+    expect(() => loose(size, 'plus', '1 mm')).toThrow("write q('1 mm')");
   });
   it('prints as itself in Node and as text and HTML in a notebook', () => {
     expect(inspect(size)).toBe('0.375 in');
@@ -117,6 +151,21 @@ describe('isClose', () => {
     expect(code(() => isClose(q('1 m'), q('1 s')))).toBe('wrong-kind');
     expect(code(() => isClose(q('1 m'), q('1 m'), { abs: q('1 s') }))).toBe('wrong-kind');
     expect(code(() => isClose(q('1 psig'), q('1 psia')))).toBe('wrong-kind');
+  });
+  it('takes the tolerance as a difference: a degree is no 274 K', () => {
+    const [room, warm] = [q('21 degC'), q('30 degC')];
+    expect(code(() => isClose(room, warm, { abs: q('1 degC') }))).toBe('wrong-kind');
+    expect(isClose(room, warm, { abs: q('1 delta_degC') })).toBe(false);
+    expect(isClose(room, warm, { abs: q('10 delta_degC') })).toBe(true);
+    expect(isClose(q('1 psia'), q('1.1 psia'), { abs: q('0.2 psi') })).toBe(true);
+  });
+  it('refuses what is no quantity and no number', () => {
+    const call = (...given: unknown[]): string => code(() => Reflect.apply(isClose, undefined, given));
+    expect(call('1 in', q('25.4 mm'))).toBe('wrong-kind');
+    expect(call(q('1 in'), '25.4 mm')).toBe('wrong-kind');
+    expect(call(1, 1)).toBe('wrong-kind');
+    expect(call(q('1 in'), q('1 in'), { abs: '1 mm' })).toBe('wrong-kind');
+    expect(call(q('1 in'), q('1 in'), { rel: '1%' })).toBe('not-finite');
   });
 });
 

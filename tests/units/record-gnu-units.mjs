@@ -20,5 +20,7 @@ const recorded = rows.map(({ unit, gnu }, i) => {
   if (!match) throw new Error(`${unit} (${gnu}): ${answers[i]}`);
   return { unit, gnu, value: Number(match[1]), base: match[2].trim() };
 });
-const lines = recorded.map((row) => `  ${JSON.stringify(row)}`).join(',\n');
-writeFileSync(path, `{\n "source": "${version}, Debian's package units",\n "rows": [\n${lines}\n ]\n}\n`);
+const lines = recorded
+  .map((row) => `    ${JSON.stringify(row, undefined, 1).replace(/\n */g, ' ')}`)
+  .join(',\n');
+writeFileSync(path, `{\n  "source": "${version}, Debian's package units",\n  "rows": [\n${lines}\n  ]\n}\n`);

@@ -28,6 +28,7 @@ const snippets = {
   'gauge plus gauge': 'gaugeReading.plus(gaugeReading);',
   'temperature plus temperature': 'hot.plus(hot);',
   'gauge pressure as a ratio': 'gaugeReading.per(absoluteReading);',
+  'a ratio to a gauge pressure': 'absoluteReading.per(gaugeReading);',
   'a length shown in psi': `length.in('psi');`,
   'an object for a quantity': `hoopStress({ pressure: { si: 5 }, radius: '38 mm', wall: '3.2 mm' });`,
   'a force for a pressure': `const f: Quantity<'pressure'> = p.times(area); export { f };`,
@@ -119,6 +120,7 @@ describe('what the compiler says', () => {
         Type '"force"' is not assignable to type '"pressure"'."
     `);
     expect(printed.get('gauge pressure as a ratio')).toHaveLength(1);
+    expect(printed.get('a ratio to a gauge pressure')).toHaveLength(1);
     expect(printed.get('an object for a quantity')).toHaveLength(1);
   });
   it('nothing to what is right', () => expect(printed.get('what compiles')).toEqual([]));
@@ -207,6 +209,9 @@ describe('the types of arithmetic', () => {
     expectTypeOf(q('2 N').per(q('3 mm^2'))).toEqualTypeOf<Quantity<'pressure'>>();
     expectTypeOf(q('2 N').times(q('3 s'))).toEqualTypeOf<Quantity<'impulse'>>();
     expectTypeOf(q('2 N').per(q('2 N'))).toEqualTypeOf<Quantity<'dimensionless'>>();
+    expectTypeOf(q('1 rev').per(q('2 s'))).toEqualTypeOf<Quantity<'angular speed'>>();
+    expectTypeOf(q('1 rev').times(q('2 Hz'))).toEqualTypeOf<Quantity<'angular speed'>>();
+    expectTypeOf(q('50 psig').per(q('1 ksi').as('stress'))).toEqualTypeOf<Quantity<'dimensionless'>>();
     expectTypeOf(q('2 m').times(q('3 s'))).toEqualTypeOf<Quantity<'dimension 1,0,1,0,0'>>();
     expectTypeOf(q('2 mm').pow(2)).toEqualTypeOf<Quantity<'area'>>();
     expectTypeOf(q('2 mm').pow(3)).toEqualTypeOf<Quantity<'volume'>>();

@@ -2,18 +2,15 @@ import { MeopError } from '../errors';
 import { formatSi } from '../format';
 import type { SiInput } from '../parse';
 import { shownIn } from '../shown-unit';
-import { unitFor } from '../unit';
+import type { Unit } from '../unit';
 import type { Domain, Given } from './declaration';
 
 /** Whether an SI value lies in a domain. */
-export function inDomain(si: number, { above, below, min, max, whole }: Domain): boolean {
-  return (
-    (above === undefined || si > above) &&
-    (below === undefined || si < below) &&
-    (min === undefined || si >= min) &&
-    (max === undefined || si <= max) &&
-    (!whole || Number.isInteger(si))
-  );
+export function inDomain(
+  si: number,
+  { above = -Infinity, below = Infinity, min = above, max = below, whole }: Domain,
+): boolean {
+  return si > above && si < below && si >= min && si <= max && (!whole || Number.isInteger(si));
 }
 
 const bounds = [
@@ -24,8 +21,7 @@ const bounds = [
 ] as const;
 
 /** A domain in words: `above 0 mm and below 1 m`. */
-export function domainText({ kind, domain }: Given, unitText?: string): string {
-  const unit = unitText === undefined ? shownIn(kind, false) : unitFor(kind, unitText);
+export function domainText({ kind, domain }: Given, unit: Unit = shownIn(kind, false)): string {
   const shown = (si: number): string =>
     si === 0 && unit.originSi === 0 ? '0' : formatSi(si, unit.kind, unit, { figures: 6 });
   const parts = [
@@ -48,7 +44,7 @@ export function outOfDomain(
 ): MeopError {
   const text =
     typeof value === 'object' ? formatSi(read.si, given.kind, read.unit, { figures: 12 }) : String(value);
-  const expected = domainText(given, read.unit.dimension.key === 0 ? undefined : read.unit.text);
+  const expected = domainText(given, read.unit.dimension.key === 0 ? undefined : read.unit);
   return new MeopError(
     'out-of-domain',
     `${context}: ${field}: ${text} given; the ${given.meaning} must be ${expected}`,

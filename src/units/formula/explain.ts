@@ -1,7 +1,6 @@
 import { coherentUnit, escaped, formatNumber, formatSi, prettyUnit } from '../format';
-import { dimensionOfKind } from '../kinds';
 import { isQuantity } from '../quantity-mark';
-import { shownIn } from '../shown-unit';
+import { shownUnits } from '../shown-unit';
 import { aligned } from '../table';
 import { fromSi, type Unit } from '../unit';
 import type { Given } from './declaration';
@@ -47,15 +46,14 @@ const figures = 7;
 /** Writes a calculation out. */
 export function explanation({ facts, given, si, shown, value, cautions }: Calculation): Explanation {
   const { title, equation, source, inputs, output } = facts;
-  const givens = Object.entries(inputs).map(([field, parameter]) => ({
+  const fields = Object.entries(inputs);
+  const givens = fields.map(([field, parameter]) => ({
     symbol: parameter.symbol,
     meaning: parameter.meaning,
     given: given[field] === undefined ? 'standard' : asGiven(given[field]),
     si: inSi(si[field], parameter),
   }));
-  const numbers = new Map(
-    Object.entries(inputs).map(([field, { symbol }]) => [symbol, formatNumber(si[field], figures)]),
-  );
+  const numbers = new Map(fields.map(([field, { symbol }]) => [symbol, formatNumber(si[field], figures)]));
   const parts = {
     title,
     equation,
@@ -66,28 +64,27 @@ export function explanation({ facts, given, si, shown, value, cautions }: Calcul
     cautions,
     source,
   };
-  const text = (): string => asText(parts, output.meaning);
-  const html = (): string => asHtml(parts);
+  const end = [...cautions.map((caution) => `caution: ${caution}`), `source: ${source}`];
+  const text = (): string => asText(parts, output.meaning, end);
+  const html = (): string => asHtml(parts, end);
   return {
     ...parts,
     toString: text,
     toHtml: html,
-    ...{ [Symbol.for('nodejs.util.inspect.custom')]: text },
-    ...{ [Symbol.for('Jupyter.display')]: () => ({ 'text/plain': text(), 'text/html': html() }) },
+    ...{
+      [Symbol.for('nodejs.util.inspect.custom')]: text,
+      [Symbol.for('Jupyter.display')]: () => ({ 'text/plain': text(), 'text/html': html() }),
+    },
   };
 }
 
 const asGiven = (value: unknown): string => (isQuantity(value) ? value.format({ figures }) : String(value));
 
-function inSi(value: number, { kind }: Given): string {
-  const text = kind === 'angle' ? 'rad' : coherentUnit(dimensionOfKind(kind));
-  return `${formatNumber(value, figures)} ${prettyUnit(text)}`.trimEnd();
-}
+const inSi = (value: number, { kind }: Given): string =>
+  `${formatNumber(value, figures)} ${prettyUnit(coherentUnit(kind))}`.trimEnd();
 
 function resultText(value: number, output: Given, shown: Unit): string {
-  if (output.kind === 'dimensionless') return `${output.symbol} = ${formatNumber(value, figures)}`;
-  const others = [...new Set([shownIn(output.kind, false), shownIn(output.kind, true)])];
-  const rest = others
+  const rest = shownUnits(output.kind)
     .filter(({ text }) => text !== shown.text)
     .map((unit) => `${formatNumber(fromSi(value, unit), figures)} ${prettyUnit(unit.text)}`);
   const main = formatSi(value, output.kind, shown, { figures });
@@ -100,7 +97,6 @@ function substituted(equation: string, numbers: ReadonlyMap<string, string>): st
   const symbols = [...numbers.keys()]
     .sort((a, b) => b.length - a.length)
     .map((s) => s.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
-  if (symbols.length === 0) return equation;
   const symbol = new RegExp(`(?<![\\p{L}_])(?:${symbols.join('|')})(?![\\p{L}_\\p{M}₀-₉])`, 'gu');
   const right = equation.slice(at + 1).replace(symbol, (found) => wrapped(numbers.get(found) ?? found));
   return `${equation.slice(0, at + 1)}${right}`;
@@ -112,16 +108,16 @@ const wrapped = (number: string): string =>
 type Parts = Omit<Explanation, 'toString' | 'toHtml'>;
 
 function asText(
-  { title, equation, givens, substitution, result, cautions, source }: Parts,
+  { title, equation, givens, substitution, result }: Parts,
   meaning: string,
+  end: readonly string[],
 ): string {
   const lines = [
     equation,
     ...aligned(givens.map((g) => [g.symbol, `= ${g.given}`, `= ${g.si}`, g.meaning])),
     substitution,
     `${result}  ${meaning}`,
-    ...cautions.map((caution) => `caution: ${caution}`),
-    `source: ${source}`,
+    ...end,
   ];
   return [title, ...lines.map((line) => `  ${line}`)].join('\n');
 }
@@ -129,16 +125,9 @@ function asText(
 const cells = (tag: string, texts: readonly string[]): string =>
   `<tr>${texts.map((text) => `<${tag}>${escaped(text)}</${tag}>`).join('')}</tr>`;
 
-function asHtml({ title, equation, givens, substitution, result, cautions, source }: Parts): string {
+function asHtml({ title, equation, givens, substitution, result }: Parts, end: readonly string[]): string {
   const head = cells('th', ['symbol', 'meaning', 'given', 'SI']);
   const rows = givens.map(({ symbol, meaning, given, si }) => cells('td', [symbol, meaning, given, si]));
-  const lines = [
-    equation,
-    substitution,
-    result,
-    ...cautions.map((caution) => `caution: ${caution}`),
-    `source: ${source}`,
-  ];
-  const [first, ...rest] = lines.map((line) => `<p>${escaped(line)}</p>`);
+  const [first, ...rest] = [equation, substitution, result, ...end].map((line) => `<p>${escaped(line)}</p>`);
   return `<figure><b>${escaped(title)}</b>${first}<table>${head}${rows.join('')}</table>${rest.join('')}</figure>`;
 }

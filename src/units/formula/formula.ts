@@ -67,27 +67,21 @@ export interface Formula<I extends Givens, K extends NamedKind> extends FormulaF
 export function formula<const I extends Givens, const K extends NamedKind>(
   declaration: Declaration<I, K>,
 ): Formula<I, K> {
-  const { name, title, equation, source, inputs, output, example, si, solve } = declaration;
-  const valid = declaration.valid ?? [];
-  const requires = declaration.requires ?? [];
+  const { name, title, equation, source, inputs, output, example, si } = declaration;
+  const { valid = [], requires = [], solve } = declaration;
   const read = argumentReader(name, inputs);
+
+  const refusal = (code: string, what: string, value: unknown, path?: string): MeopError =>
+    new MeopError(code, `${name}: ${what}`, path, { value });
 
   const checked = (values: SiValues<I>): number => {
     for (const holds of requires) {
       const verdict = holds(values);
-      if (verdict !== true)
-        throw new MeopError('out-of-domain', `${name}: ${verdict}`, undefined, { value: values });
+      if (verdict !== true) throw refusal('out-of-domain', verdict, values);
     }
     const value = si(values);
     if (Number.isFinite(value)) return value;
-    throw new MeopError(
-      'not-finite',
-      `${name}: these values give ${value}, not a finite number: check their size`,
-      undefined,
-      {
-        value: values,
-      },
-    );
+    throw refusal('not-finite', `these values give ${value}, not a finite number: check their size`, values);
   };
   const cautionsAt = (values: SiValues<I>): readonly string[] => {
     let found = none;
@@ -104,22 +98,23 @@ export function formula<const I extends Givens, const K extends NamedKind>(
   };
   const solveFor = <F extends keyof I & string>(
     field: F,
-    { result, ...values }: { readonly result: unknown },
+    { result, ...values }: { readonly result?: unknown } = {},
   ): Result<I[F]['kind']> => {
     const solver = solve?.[field];
-    if (!solver) throw notSolvable(name, field, Object.keys(solve ?? {}));
+    if (!solver) {
+      const fields = facts.solvable.join(', ') || 'its result only';
+      throw refusal('not-solvable', `it is solved for ${fields}, not for '${field}'`, field, 'field');
+    }
     const target = inputs[field];
     const wanted = readInput(output.kind, 'result', result, name).si;
     const given = read(values, target, field);
     const solved = solver(wanted, given.si);
     if (!Number.isFinite(solved) || !inDomain(solved, target.domain))
-      throw new MeopError(
+      throw refusal(
         'no-solution',
-        `${name}: no ${field} gives a ${output.meaning} of ${quoted(result)} here`,
+        `no ${field} gives a ${output.meaning} of ${quoted(result)} here`,
+        result,
         field,
-        {
-          value: result,
-        },
       );
     return present<I[F]['kind']>(target.kind, solved, given.shown, none);
   };
@@ -163,12 +158,4 @@ function present<K extends NamedKind>(
 ): Result<K> {
   // True by the definition of Result: a number where there is no dimension, else a quantity.
   return (kind === 'dimensionless' ? si : fromSiValue<K>(si, kind, unit, cautions)) as Result<K>;
-}
-
-function notSolvable(name: string, field: string, solvable: readonly string[]): MeopError {
-  const out =
-    solvable.length > 0 ? `it can be solved for ${solvable.join(', ')}` : 'it is solved for its result only';
-  return new MeopError('not-solvable', `${name}: it is not solved for '${field}'; ${out}`, 'field', {
-    value: field,
-  });
 }

@@ -13,23 +13,27 @@ export interface ReadArguments<I extends Givens> {
   readonly shown: Unit;
 }
 
-type Fields = readonly (readonly [string, Given])[];
-
 /** How a formula reads its arguments; `skipped` is a field that is being solved for. */
 export function argumentReader<I extends Givens>(
   name: string,
   inputs: I,
 ): (values: object, output: Given, skipped?: string) => ReadArguments<I> {
-  const fields: Fields = Object.entries(inputs);
+  const fields: readonly (readonly [string, Given])[] = Object.entries(inputs);
+
+  const refusal = (code: string, what: string, skipped?: string, path?: string): MeopError => {
+    const names = fields.map(([field, { standard }]) => (standard === undefined ? field : `${field}?`));
+    const expected = `{ ${names.filter((field) => field !== skipped).join(', ')} }`;
+    return new MeopError(code, `${name}: ${what}; ${expected} is expected`, path, { expected });
+  };
+  const missing = (field: string, meaning: string, given: object, skipped?: string): MeopError => {
+    const misspelt = Object.keys(given).find((key) => !Object.hasOwn(inputs, key));
+    const said = misspelt === undefined ? '' : ` ('${misspelt}' is not one of its fields)`;
+    return refusal('missing-field', `${field} (${meaning}) is missing${said}`, skipped, field);
+  };
 
   return (values, output, skipped) => {
     if (typeof values !== 'object' || values === null)
-      throw new MeopError(
-        'missing-field',
-        `${name}: ${quoted(values)} given; ${shape(fields)} is expected`,
-        undefined,
-        { value: values },
-      );
+      throw refusal('missing-field', `${quoted(values)} given`, skipped);
     const given: Readonly<Record<string, unknown>> = { ...values };
     const si: Record<string, number> = {};
     let used = 0;
@@ -44,7 +48,7 @@ export function argumentReader<I extends Givens>(
       }
       if (value === undefined) {
         if (field in given) used++;
-        if (facts.standard === undefined) throw missing(name, field, facts, fields, given);
+        if (facts.standard === undefined) throw missing(field, facts.meaning, given, skipped);
         si[field] = facts.standard;
         continue;
       }
@@ -56,43 +60,11 @@ export function argumentReader<I extends Givens>(
       if (own === undefined && accepts(output.kind, read.unit.kind)) own = read.unit;
     }
     for (const field in given)
-      if (used-- <= 0 || !Object.hasOwn(inputs, field)) throw unknown(name, field, fields);
+      if (used-- <= 0 || !Object.hasOwn(inputs, field))
+        throw refusal('unknown-field', `there is no field '${field}'`, skipped, field);
     return {
       si: si as SiValues<I>, // true: the loop has set every field of the declaration
       shown: own ?? shownIn(output.kind, first?.us ?? false),
     };
   };
-}
-
-function shape(fields: Fields): string {
-  return `{ ${fields.map(([field, { standard }]) => (standard === undefined ? field : `${field}?`)).join(', ')} }`;
-}
-
-function missing(
-  name: string,
-  field: string,
-  facts: Given,
-  fields: Fields,
-  given: Readonly<Record<string, unknown>>,
-): MeopError {
-  const known = new Set(fields.map(([known]) => known));
-  const misspelt = Object.keys(given).find((key) => !known.has(key));
-  const said = misspelt === undefined ? '' : ` ('${misspelt}' is not one of its fields)`;
-  return new MeopError(
-    'missing-field',
-    `${name}: ${field} (${facts.meaning}) is missing${said}; ${shape(fields)} is expected`,
-    field,
-    { expected: facts.kind },
-  );
-}
-
-function unknown(name: string, field: string, fields: Fields): MeopError {
-  return new MeopError(
-    'unknown-field',
-    `${name}: there is no field '${field}'; ${shape(fields)} is expected`,
-    field,
-    {
-      expected: shape(fields),
-    },
-  );
 }
