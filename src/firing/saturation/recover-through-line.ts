@@ -44,7 +44,8 @@ export function throughThrustLine(
     widest: Math.max(4.5 * spacing, Math.min(0.1 * length, 0.4 * spanOf(clipping))),
     noise,
   });
-  const drawn = (line: ThrustLine): Drawn => drawOut(line, channel, samples, channelGood, smooth);
+  const untimed = timingError(samples, facts.ambient, spacing);
+  const drawn = (line: ThrustLine): Drawn => drawOut(line, channel, samples, channelGood, smooth, untimed);
   const first = drawn(all);
   const second = lower && drawn(lower);
   // A channel that bends over before it stops makes its own shoulders pull the line down.
@@ -116,6 +117,7 @@ function drawOut(
   { time, share }: BurnSamples,
   channelGood: Uint8Array,
   smooth: ReturnType<typeof adaptiveParabola>,
+  untimed: number,
 ): Drawn {
   const value = new Float64Array(time.length);
   const deviation = new Float64Array(time.length);
@@ -132,11 +134,35 @@ function drawOut(
     // drawn out (our own judgement; tests/firing holds the interval to its word on invented firings).
     const beyond = Math.hypot(0.005 * Math.max(0, on.value - goodUpTo), 0.002 * on.value);
     value[i] = on.value;
-    deviation[i] = t95 * Math.hypot(on.deviation, smooth.deviation[i] * perDriver, beyond);
+    const late = channel === 'pressure' ? untimed / line.slope : untimed;
+    deviation[i] = t95 * Math.hypot(on.deviation, smooth.deviation[i] * perDriver, beyond, late);
     if (channelGood[i] === 0 && (best < 0 || value[i] > value[best])) best = i;
   }
   return { line, value, deviation, best, peak: value[best], goodUpTo };
 }
+
+/**
+ * Standard deviation of thrust for not knowing how late one channel is against the other, N: loggers read them in turn, and
+ * lines and amplifiers lag. Where good samples both rise and fall it shows as scatter and cancels; where they only rise, or
+ * only fall, it shifts the whole line and nothing shows it.
+ */
+function timingError(samples: BurnSamples, ambient: number, spacing: number): number {
+  const { time, pressure, thrust, pressureGood, thrustGood } = samples;
+  let change = 0;
+  let count = 0;
+  const top = (values: Float64Array, good: Uint8Array): number =>
+    values.reduce((most, value, i) => (good[i] === 1 && value > most ? value : most), 0);
+  const leastThrust = 0.08 * top(thrust, thrustGood);
+  const leastPressure = ambient + 0.125 * (top(pressure, pressureGood) - ambient);
+  for (let i = 1; i < time.length - 1; i++) {
+    if (pressureGood[i] === 0 || thrustGood[i] === 0) continue;
+    if (thrust[i] < leastThrust || pressure[i] < leastPressure) continue;
+    change += (thrust[i + 1] - thrust[i - 1]) / (time[i + 1] - time[i - 1]);
+    count++;
+  }
+  return count === 0 ? 0 : Math.abs(change / count) * Math.hypot(usualLag, spacing / Math.sqrt(3));
+}
+const usualLag = 0.001; // s, common practice, no source
 
 /** The samples without those of the upper fifth below the limit, where a soft one bends over. */
 function belowShoulders(

@@ -49,12 +49,15 @@ function bend(
   const { x, y, error } = meansByDriver(quiet.driver, quiet.limited, { ...edges, driverRest, limitedRest });
   const knee = straightUpTo(x, y, error);
   if (knee === undefined) return undefined;
-  const { to, constant, slope, deviation } = knee;
+  const { to, constant, slope, deviation, believed } = knee;
   const short = x.slice(to).map((value, i) => 1 - y[to + i] / (constant + slope * value));
   const worst = short[short.length - 1];
   const top = x.length - 1;
-  const growing = short.every((value, i) => i === 0 || value >= short[i - 1] - 0.01);
-  if (!growing || worst < 0.03 || worst < (6 * deviation) / (constant + slope * x[top])) return undefined;
+  const growing = short.every(
+    (value, i) => i === 0 || value >= short[i - 1] - 0.01 - (2 * error[to + i]) / y[to + i],
+  );
+  const doubt = Math.max(6 * deviation, 2.5 * believed) / (constant + slope * x[top]);
+  if (!growing || worst < 0.03 || worst < doubt) return undefined;
   const driverLevel = x[to - 1] + driverRest;
   let first = -1;
   let last = -1;
@@ -111,17 +114,31 @@ function meansByDriver(
   const members: number[][] = Array.from({ length: bins }, () => []);
   for (let i = first; i <= last; i++)
     members[Math.min(bins - 1, Math.max(0, Math.floor((bins * (driver[i] - driverRest)) / peak)))].push(i);
-  const full = members.filter((each, k) => k >= Math.floor(0.12 * bins) && each.length >= 2);
+  const full = members.filter((each, k) => k >= Math.floor(0.12 * bins) && each.length >= 1);
   const mean = (values: Float64Array, rest: number) => (each: readonly number[]) =>
     each.reduce((sum, i) => sum + values[i] - rest, 0) / each.length;
   const x = full.map(mean(driver, driverRest));
   const y = full.map(mean(limited, limitedRest));
+  const squares = (each: readonly number[], k: number): number =>
+    each.reduce((sum, i) => sum + (limited[i] - limitedRest - y[k]) ** 2, 0);
+  // Few samples do not tell their own scatter: that of all of them is taken.
+  const freedom = full.reduce((sum, each) => sum + each.length - 1, 0);
+  const common = Math.sqrt(full.reduce((sum, each, k) => sum + squares(each, k), 0) / Math.max(1, freedom));
   const spread = (each: readonly number[], k: number): number =>
-    Math.sqrt(
-      each.reduce((sum, i) => sum + (limited[i] - limitedRest - y[k]) ** 2, 0) /
-        (each.length * (each.length - 1)),
-    );
+    each.length < 4
+      ? common / Math.sqrt(each.length)
+      : Math.sqrt(squares(each, k) / (each.length * (each.length - 1)));
   return { x, y, error: full.map(spread) };
+}
+
+interface Straight {
+  /** Means on the line, counted from below. */
+  readonly to: number;
+  readonly constant: number;
+  readonly slope: number;
+  /** Standard deviation of the line at the top, by its own scatter and by the errors of the means. */
+  readonly deviation: number;
+  readonly believed: number;
 }
 
 /** The longest run of means from below that keep to one straight line, with two or more above it. */
@@ -129,11 +146,9 @@ function straightUpTo(
   x: readonly number[],
   y: readonly number[],
   error: readonly number[],
-):
-  | { readonly to: number; readonly constant: number; readonly slope: number; readonly deviation: number }
-  | undefined {
+): Straight | undefined {
   for (let to = x.length - 2; to >= fewestOnLine; to--) {
-    const { coefficients, covariance, residuals } = linearFit({
+    const { coefficients, covariance, residuals, scale } = linearFit({
       columns: [x.slice(0, to).map(() => 1), x.slice(0, to)],
       observations: y.slice(0, to),
     });
@@ -143,7 +158,11 @@ function straightUpTo(
     if (!residuals.every((r, i) => Math.abs(r) <= Math.max(0.006 * height, 2.5 * error[i]))) continue;
     const top = x[x.length - 1];
     const variance = covariance[0] + 2 * top * covariance[1] + top * top * covariance[3];
-    return { to, constant, slope, deviation: Math.sqrt(Math.max(0, variance)) };
+    // Few means may lie on a line by luck: no less than their own errors is believed.
+    const least = Math.sqrt(error.slice(0, to).reduce((sum, e) => sum + e * e, 0) / to);
+    const deviation = Math.sqrt(Math.max(0, variance));
+    const believed = deviation * Math.max(1, least / Math.max(scale, 1e-12 * height));
+    return { to, constant, slope, deviation, believed };
   }
   return undefined;
 }
