@@ -89,7 +89,7 @@ export function margin({
   return {
     mode,
     applied,
-    allowable,
+    allowable: allowable.kind === applied.kind ? allowable.to(applied.unit) : allowable, // side by side in one unit
     factor,
     marginOfSafety: marginOfSafety.si({ applied: applied.si, allowable: allowable.si, factor }),
     ...(temperature !== undefined && { temperature }),

@@ -203,3 +203,15 @@ describe('low-cycle life', () => {
     expect(codeOf(() => lowCycleLife({ ...part, stress: '1 MPa', elongation: 4 }))).toBe('out-of-domain'); // per cent
   });
 });
+
+test('the allowable of a margin is shown in the unit of the stress beside it', () => {
+  const shown = margin({
+    mode: 'plate',
+    applied: q('43 MPa'),
+    allowable: q('38 ksi'),
+    factor: 2,
+    source: 'a test',
+  });
+  expect(String(shown.allowable)).toBe('262 MPa');
+  expect(shown.allowable.si).toBe(q('38 ksi').si);
+});
