@@ -1,5 +1,8 @@
 import { machFromAreaRatioSi } from '../thermo';
-import { formula, length, MeopError, massFlow, massFlux, ratio, readInput } from '../units';
+import { formula, length, massFlow, massFlux, ratio, readInput } from '../units';
+import { refusal } from '../units/refusal';
+
+const procedure = 'portEnd';
 
 const source =
   'momentum balance of a constant-area port with gas entering at right angles, no friction; Shapiro (1953) ch. 8 and Price, J. Appl. Phys. (1955), from memory';
@@ -90,10 +93,10 @@ export function portEnd({
   readonly portToThroat: number;
   readonly gamma: number;
 }): PortEnd {
-  const J = readInput('dimensionless', 'portToThroat', portToThroat, 'portEnd').si;
-  const k = readInput('dimensionless', 'gamma', g, 'portEnd').si;
-  if (!(J > 0)) throw refused('portToThroat', portToThroat, 'above 0');
-  if (!(k > 1)) throw refused('gamma', g, 'above 1');
+  const J = readInput('dimensionless', 'portToThroat', portToThroat, procedure).si;
+  const k = readInput('dimensionless', 'gamma', g, procedure).si;
+  if (!(J > 0)) throw refusal(procedure, 'portToThroat', portToThroat, 'a value above 0');
+  if (!(k > 1)) throw refusal(procedure, 'gamma', g, 'a value above 1');
   const M = portEndMachSi(J, k);
   return {
     mach: M,
@@ -128,14 +131,3 @@ export function portMachSi(massFluxSi: number, headPressure: number, gasEnergy: 
   if (!(discriminant > 0) || b >= 0) return 1;
   return Math.min(1, Math.sqrt((2 * ss) / (-b + Math.sqrt(discriminant))));
 }
-
-const refused = (field: string, value: unknown, expected: string): MeopError =>
-  new MeopError(
-    'out-of-domain',
-    `portEnd: ${field}: ${String(value)} given; a value ${expected} is expected`,
-    field,
-    {
-      value,
-      expected,
-    },
-  );

@@ -9,6 +9,7 @@ import {
   unitOf,
 } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { refusal } from '../units/refusal';
 import { type BurnLaw, type SaintRobertInput, saintRobert } from './burn-law';
 
 /** A propellant as analysis sees it: how dense, how fast it burns, and what gas it makes. */
@@ -225,22 +226,13 @@ function maybe(kind: NamedKind, field: string, value: unknown): number | undefin
 function positive(kind: NamedKind, field: string, value: unknown): number {
   const { si } = readInput(kind, field, value, context);
   if (si > 0) return si;
-  throw outside(field, value, 'above 0');
+  throw refusal(context, field, value, 'a value above 0');
 }
 
 function within(field: string, value: number, above: number, below: number, words: string): number {
   const { si } = readInput('dimensionless', field, value, context);
   if (si > above && si < below) return si;
-  throw outside(field, value, words);
-}
-
-function outside(field: string, value: unknown, expected: string): MeopError {
-  return new MeopError(
-    'out-of-domain',
-    `${context}: ${field}: ${String(value)} given; a value ${expected} is expected`,
-    field,
-    { value, expected },
-  );
+  throw refusal(context, field, value, words);
 }
 
 function propellantText(made: Propellant): string {

@@ -1,6 +1,7 @@
 import { randomStream } from '../numerics';
 import { MeopError, type QuantityInput, readInput } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { refusal } from '../units/refusal';
 import { temperatureFactorSi } from './burn-law';
 import type { Propellant } from './propellant';
 import { variationColumns } from './simulation/batch-kernel';
@@ -55,7 +56,12 @@ export function variationTable(
   const { law } = propellant;
   const ownFactor = temperatureFactorSi(law, ownTemperature);
   if (typeof variations !== 'object' || variations === null)
-    throw refused('variations', variations, 'a list of variations, or { count, seed, standardDeviations }');
+    throw refusal(
+      context,
+      'variations',
+      variations,
+      'a list of variations, or { count, seed, standardDeviations }',
+    );
   if (!isList(variations)) requireFields(`${context}: variations`, variations, scatterFields);
   const count = isList(variations) ? variations.length : wholeNumber('count', variations.count, 1);
   // Drawn one by one: a list of a hundred thousand would be most of the memory of the batch.
@@ -65,13 +71,13 @@ export function variationTable(
   for (let i = 0; i < count; i++) {
     const variation = at(i);
     if (typeof variation !== 'object' || variation === null)
-      throw refused(`variations[${i}]`, variation, 'an object of factors');
+      throw refusal(context, `variations[${i}]`, variation, 'an object of factors');
     for (const name of Object.keys(variation))
       if (!variationFields.includes(name)) throw unknown(`variations[${i}].${name}`, variationFields);
     factors.forEach((name, j) => {
       const value = variation[name] ?? 1;
       if (!(value > 0) || !Number.isFinite(value))
-        throw refused(`variations[${i}].${name}`, value, 'a factor above zero');
+        throw refusal(context, `variations[${i}].${name}`, value, 'a factor above zero');
       table[j][i] = value;
     });
     if (variation.grainTemperature !== undefined) {
@@ -85,7 +91,7 @@ export function variationTable(
     }
     const grain = variation.grain ?? 0;
     if (!Number.isInteger(grain) || grain < 0 || grain >= grains)
-      throw refused(`variations[${i}].grain`, grain, `a whole number from 0 to ${grains - 1}`);
+      throw refusal(context, `variations[${i}].grain`, grain, `a whole number from 0 to ${grains - 1}`);
     table[factors.length][i] = grain;
   }
   return table;
@@ -109,7 +115,7 @@ const variationFields: readonly string[] = [...factors, 'grainTemperature', 'gra
 
 function wholeNumber(field: string, value: number, least: number): number {
   if (Number.isInteger(value) && value >= least) return value;
-  throw refused(field, value, `a whole number of at least ${least}`);
+  throw refusal(context, field, value, `a whole number of at least ${least}`);
 }
 
 /** Gives the random motor of a number. */
@@ -120,7 +126,7 @@ function draws({ seed, standardDeviations, grainTemperature }: Scatter): (i: num
   const spreads = factors.map((name) => {
     const value = standardDeviations[name] ?? 0;
     if (!(value >= 0 && value < 0.33))
-      throw refused(`standardDeviations.${name}`, value, 'at least 0 and below 0.33');
+      throw refusal(context, `standardDeviations.${name}`, value, 'at least 0 and below 0.33');
     return [name, value] as const;
   });
   const range = grainTemperature?.map(
@@ -145,15 +151,4 @@ const unknown = (field: string, known: readonly string[]): MeopError =>
     `${context}: there is no field '${field}'; ${known.join(', ')} are the fields`,
     field,
     { expected: known.join(', ') },
-  );
-
-const refused = (field: string, value: unknown, expected: string): MeopError =>
-  new MeopError(
-    'out-of-domain',
-    `${context}: ${field}: ${String(value)} given; ${expected} is expected`,
-    field,
-    {
-      value,
-      expected,
-    },
   );

@@ -2,7 +2,6 @@ import {
   formula,
   fromSiValue,
   length,
-  MeopError,
   type Quantity,
   type QuantityInput,
   readInput,
@@ -11,6 +10,9 @@ import {
   unitOf,
 } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { refusal } from '../units/refusal';
+
+const procedure = 'insertFit';
 
 /**
  * A dimension after free thermal growth.
@@ -105,9 +107,9 @@ const insertFitFields: FieldsOf<InsertFitOptions> = {
  * @example insertFit({ insert: { diameter: '40 mm', expansion: '4.5e-6 1/K', temperature: '1300 K' }, housing: { diameter: '40.2 mm', expansion: '23.6e-6 1/K', temperature: '400 K' }, roomTemperature: '300 K' }).service.nominal.in('mm') // => 0.114872
  */
 export function insertFit(options: InsertFitOptions): InsertFit {
-  requireFields('insertFit', options, insertFitFields);
-  const room = readInput('temperature', 'roomTemperature', options.roomTemperature, 'insertFit').si;
-  if (!(room > 0)) throw outside('roomTemperature', options.roomTemperature, 'above 0 K');
+  requireFields(procedure, options, insertFitFields);
+  const room = readInput('temperature', 'roomTemperature', options.roomTemperature, procedure).si;
+  if (!(room > 0)) throw refusal(procedure, 'roomTemperature', options.roomTemperature, 'above 0 K');
   const insert = readPart('insert', options.insert, room);
   const housing = readPart('housing', options.housing, room);
   const cold = clearance(housing.diameter, housing.tolerance, 1, insert.diameter, insert.tolerance, 1);
@@ -164,27 +166,18 @@ function readPart(
 ): { readonly diameter: number; readonly tolerance: number; readonly growth: number } {
   requireFields(`insertFit: ${part}`, given, fitPartFields);
   const { diameter, plusMinus, expansion, temperature } = given;
-  const size = readInput('length', `${part}.diameter`, diameter, 'insertFit').si;
+  const size = readInput('length', `${part}.diameter`, diameter, procedure).si;
   const tolerance =
-    plusMinus === undefined ? 0 : readInput('length', `${part}.plusMinus`, plusMinus, 'insertFit').si;
-  const alpha = readInput('thermal expansion', `${part}.expansion`, expansion, 'insertFit').si;
-  const warm = readInput('temperature', `${part}.temperature`, temperature, 'insertFit').si;
-  if (!(size > 0)) throw outside(`${part}.diameter`, diameter, 'above 0 mm');
+    plusMinus === undefined ? 0 : readInput('length', `${part}.plusMinus`, plusMinus, procedure).si;
+  const alpha = readInput('thermal expansion', `${part}.expansion`, expansion, procedure).si;
+  const warm = readInput('temperature', `${part}.temperature`, temperature, procedure).si;
+  if (!(size > 0)) throw refusal(procedure, `${part}.diameter`, diameter, 'above 0 mm');
   if (!(tolerance >= 0 && tolerance < size))
-    throw outside(`${part}.plusMinus`, plusMinus, 'at least 0 and below the diameter');
-  if (!(warm > 0)) throw outside(`${part}.temperature`, temperature, 'above 0 K');
+    throw refusal(procedure, `${part}.plusMinus`, plusMinus, 'at least 0 and below the diameter');
+  if (!(warm > 0)) throw refusal(procedure, `${part}.temperature`, temperature, 'above 0 K');
   if (!(Math.abs(alpha) < 1e-3))
-    throw outside(`${part}.expansion`, expansion, 'of the order of 1e-6 to 3e-5 per kelvin');
+    throw refusal(procedure, `${part}.expansion`, expansion, 'of the order of 1e-6 to 3e-5 per kelvin');
   return { diameter: size, tolerance, growth: 1 + alpha * (warm - room) };
 }
 
 const millimetres = (si: number): Quantity<'length'> => fromSiValue(si, 'length', unitOf('mm'));
-
-function outside(field: string, value: unknown, expected: string): MeopError {
-  return new MeopError(
-    'out-of-domain',
-    `insertFit: ${field}: ${String(value)} given; ${expected} is expected`,
-    field,
-    { value, expected },
-  );
-}

@@ -1,6 +1,9 @@
-import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, unitOf } from '../units';
+import { fromSiValue, type Quantity, type QuantityInput, readInput, unitOf } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { refusal } from '../units/refusal';
 import type { NozzleContour } from './nozzle-contour';
+
+const procedure = 'insertSolid';
 
 /** What {@link insertSolid} needs. */
 export interface InsertSolidOptions {
@@ -45,19 +48,19 @@ const insertSolidFields: FieldsOf<InsertSolidOptions> = {
  * @example insertSolid({ contour: nozzleContour({ throatDiameter: '12 mm', exitDiameter: '12 mm', inletDiameter: '12 mm', throatLength: '20 mm', divergent: { shape: 'cone', halfAngle: '12 deg' } }), outerDiameter: '40 mm', density: '1800 kg/m^3' }).mass.in('g') // => 41.168
  */
 export function insertSolid(options: InsertSolidOptions): InsertSolid {
-  requireFields('insertSolid', options, insertSolidFields);
+  requireFields(procedure, options, insertSolidFields);
   const { contour } = options;
-  const outer = readInput('length', 'outerDiameter', options.outerDiameter, 'insertSolid').si / 2;
-  const density = readInput('density', 'density', options.density, 'insertSolid').si;
+  const outer = readInput('length', 'outerDiameter', options.outerDiameter, procedure).si / 2;
+  const density = readInput('density', 'density', options.density, procedure).si;
   const x = contour.x.si;
   const r = contour.radius.si;
   const last = x.length - 1;
-  const from =
-    options.from === undefined ? x[0] : readInput('length', 'from', options.from, 'insertSolid').si;
-  const to = options.to === undefined ? x[last] : readInput('length', 'to', options.to, 'insertSolid').si;
-  if (!(density > 0)) throw outside('density', options.density, 'above 0 kg/m^3');
+  const from = options.from === undefined ? x[0] : readInput('length', 'from', options.from, procedure).si;
+  const to = options.to === undefined ? x[last] : readInput('length', 'to', options.to, procedure).si;
+  if (!(density > 0)) throw refusal(procedure, 'density', options.density, 'above 0 kg/m^3');
   if (!(from >= x[0] && to <= x[last] && from < to))
-    throw outside(
+    throw refusal(
+      procedure,
       'from',
       `${String(options.from)} to ${String(options.to)}`,
       `a stretch within ${contour.x.at(0)} to ${contour.x.at(-1)}`,
@@ -77,7 +80,8 @@ export function insertSolid(options: InsertSolidOptions): InsertSolid {
     widest = Math.max(widest, ra, rb);
   }
   if (!(outer > widest))
-    throw outside(
+    throw refusal(
+      procedure,
       'outerDiameter',
       options.outerDiameter,
       `above ${(2000 * widest).toPrecision(5)} mm, the widest bore,`,
@@ -90,13 +94,4 @@ export function insertSolid(options: InsertSolidOptions): InsertSolid {
     mass: fromSiValue(volume * density, 'mass', unitOf('g')),
     leastWall: fromSiValue(outer - widest, 'length', unitOf('mm')),
   };
-}
-
-function outside(field: string, value: unknown, expected: string): MeopError {
-  return new MeopError(
-    'out-of-domain',
-    `insertSolid: ${field}: ${String(value)} given; ${expected} is expected`,
-    field,
-    { value, expected },
-  );
 }

@@ -1,16 +1,11 @@
-import {
-  fromSiValue,
-  MeopError,
-  type NamedKind,
-  type Quantity,
-  type QuantityInput,
-  readInput,
-  unitOf,
-} from '../units';
+import { fromSiValue, type NamedKind, type Quantity, type QuantityInput, readInput, unitOf } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { refusal } from '../units/refusal';
 import { idealNozzle } from './ideal-nozzle';
 import { type DivergentBehaviour, type NozzleRegime, nozzleFlowSi } from './nozzle-flow';
 import { type SeparationCriterion, separationCriteria } from './separation';
+
+const procedure = 'nozzleRegime';
 
 /** What {@link nozzleRegime} needs. */
 export interface NozzleRegimeOptions {
@@ -70,26 +65,26 @@ const nozzleRegimeFields: FieldsOf<NozzleRegimeOptions> = {
  * @example nozzleRegime({ gamma: 1.2, expansionRatio: 6, chamberPressure: '5 MPa', ambientPressure: '1 atm' }).regime // => 'under-expanded'
  */
 export function nozzleRegime(options: NozzleRegimeOptions): NozzleRegimeResult {
-  requireFields('nozzleRegime', options, nozzleRegimeFields);
+  requireFields(procedure, options, nozzleRegimeFields);
   const { criterion = 'summerfield', divergent = 'recovers' } = options;
   const read = (
     kind: NamedKind,
     field: 'gamma' | 'expansionRatio' | 'chamberPressure' | 'ambientPressure',
-  ): number => readInput(kind, field, options[field], 'nozzleRegime').si;
+  ): number => readInput(kind, field, options[field], procedure).si;
   const gamma = read('dimensionless', 'gamma');
   const expansionRatio = read('dimensionless', 'expansionRatio');
   const chamber = read('absolute pressure', 'chamberPressure');
   const ambient = read('absolute pressure', 'ambientPressure');
-  if (!(gamma > 1)) throw outside('gamma', options.gamma, 'above 1');
+  if (!(gamma > 1)) throw refusal(procedure, 'gamma', options.gamma, 'above 1');
   if (!(expansionRatio >= 1))
-    throw outside('expansionRatio', options.expansionRatio, 'at least 1, exit over throat area,');
-  if (!(chamber > 0)) throw outside('chamberPressure', options.chamberPressure, 'above 0 MPa');
-  if (!(ambient >= 0)) throw outside('ambientPressure', options.ambientPressure, 'at least 0 MPa');
+    throw refusal(procedure, 'expansionRatio', options.expansionRatio, 'at least 1, exit over throat area,');
+  if (!(chamber > 0)) throw refusal(procedure, 'chamberPressure', options.chamberPressure, 'above 0 MPa');
+  if (!(ambient >= 0)) throw refusal(procedure, 'ambientPressure', options.ambientPressure, 'at least 0 MPa');
 
   if (!separationCriteria.includes(criterion))
-    throw outside('criterion', criterion, `one of ${separationCriteria.join(', ')}`);
+    throw refusal(procedure, 'criterion', criterion, `one of ${separationCriteria.join(', ')}`);
   if (divergent !== 'recovers' && divergent !== 'stalled')
-    throw outside('divergent', divergent, "'recovers' or 'stalled'");
+    throw refusal(procedure, 'divergent', divergent, "'recovers' or 'stalled'");
 
   const nozzle = idealNozzle(gamma, expansionRatio);
   const out = new Float64Array(5);
@@ -127,13 +122,4 @@ function cautionsFor(regime: NozzleRegime, divergent: DivergentBehaviour): reado
   if (regime === 'unchoked' && textbook)
     return ["the divergent part is taken as a perfect diffuser; for a cone use divergent: 'stalled'"];
   return [];
-}
-
-function outside(field: string, value: unknown, expected: string): MeopError {
-  return new MeopError(
-    'out-of-domain',
-    `nozzleRegime: ${field}: ${String(value)} given; ${expected} is expected`,
-    field,
-    { value, expected },
-  );
 }

@@ -1,7 +1,6 @@
 import { areaRatioSi, isentropicPressureRatioSi, machFromAreaRatioSi, vandenkerckhoveSi } from '../thermo';
 import {
   fromSiValue,
-  MeopError,
   type NamedKind,
   type Quantity,
   type QuantityInput,
@@ -10,8 +9,11 @@ import {
   unitOf,
 } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { refusal } from '../units/refusal';
 import { vacuumThrustCoefficientAt } from './ideal-nozzle';
 import { type SeparationCriterion, separationCriteria, separationMachSi } from './separation';
+
+const procedure = 'separationPressure';
 
 /** What {@link separationPressure} needs. */
 export interface SeparationPressureOptions {
@@ -66,30 +68,26 @@ const separationPressureFields: FieldsOf<SeparationPressureOptions> = {
  * @example separationPressure({ gamma: 1.2, chamberPressure: '300 psi', ambientPressure: '14.7 psi' }).predictions[0].pressure.in('psi') // => 5.88
  */
 export function separationPressure(options: SeparationPressureOptions): SeparationBand {
-  requireFields('separationPressure', options, separationPressureFields);
+  requireFields(procedure, options, separationPressureFields);
   const read = (kind: NamedKind, field: keyof SeparationPressureOptions): number =>
-    readInput(kind, field, options[field], 'separationPressure').si;
+    readInput(kind, field, options[field], procedure).si;
   const gamma = read('dimensionless', 'gamma');
   const chamber = read('absolute pressure', 'chamberPressure');
   const ambient = read('absolute pressure', 'ambientPressure');
   const exit = options.expansionRatio === undefined ? undefined : read('dimensionless', 'expansionRatio');
-  if (!(gamma > 1)) throw outside('gamma', options.gamma, 'above 1');
-  if (!(chamber > 0)) throw outside('chamberPressure', options.chamberPressure, 'above 0 MPa');
+  if (!(gamma > 1)) throw refusal(procedure, 'gamma', options.gamma, 'above 1');
+  if (!(chamber > 0)) throw refusal(procedure, 'chamberPressure', options.chamberPressure, 'above 0 MPa');
   if (!(ambient > 0 && ambient < 0.5 * chamber))
-    throw outside(
+    throw refusal(
+      procedure,
       'ambientPressure',
       options.ambientPressure,
       'above 0 and below half of the chamber pressure',
     );
-  if (exit !== undefined && !(exit >= 1)) throw outside('expansionRatio', exit, 'at least 1');
+  if (exit !== undefined && !(exit >= 1)) throw refusal(procedure, 'expansionRatio', exit, 'at least 1');
   const exitMach = exit === undefined ? undefined : machFromAreaRatioSi(exit, gamma, true);
 
-  const { unit } = readInput(
-    'absolute pressure',
-    'ambientPressure',
-    options.ambientPressure,
-    'separationPressure',
-  );
+  const { unit } = readInput('absolute pressure', 'ambientPressure', options.ambientPressure, procedure);
   const show = unitOf(unit.text);
   const predictions = separationCriteria.map((criterion): SeparationPrediction => {
     const mach = separationMachSi(gamma, ambient / chamber, criterion);
@@ -145,13 +143,4 @@ export function separationPressure(options: SeparationPressureOptions): Separati
     toString: text,
     ...{ [Symbol.for('nodejs.util.inspect.custom')]: text },
   };
-}
-
-function outside(field: string, value: unknown, expected: string): MeopError {
-  return new MeopError(
-    'out-of-domain',
-    `separationPressure: ${field}: ${String(value)} given; ${expected} is expected`,
-    field,
-    { value, expected },
-  );
 }

@@ -1,7 +1,6 @@
 import { vandenkerckhoveSi } from '../thermo';
 import {
   fromSiValue,
-  MeopError,
   type NamedKind,
   type Quantity,
   type QuantityInput,
@@ -10,12 +9,15 @@ import {
   unitOf,
 } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { refusal } from '../units/refusal';
 import { coneLength } from './cone-geometry';
 import { optimumExpansionRatio } from './expansion';
 import { idealNozzle } from './ideal-nozzle';
 import { conicalDivergenceFactor } from './losses';
 import { deliveredThrustCoefficient } from './nozzle-efficiency';
 import { thrustCoefficientPartsSi } from './thrust-coefficient';
+
+const procedure = 'sizeNozzle';
 
 /** A target of thrust, or what the burning surface gives. */
 export type SizingTarget =
@@ -106,24 +108,24 @@ const sizeNozzleFields: FieldsOf<SizeNozzleOptions> = {
  * @example sizeNozzle({ target: { thrust: '750 N' }, chamberPressure: '5 MPa', ambientPressure: '101325 Pa', gamma: 1.13, characteristicVelocity: '900 m/s' }).throatDiameter.in('mm') // => 11.01778
  */
 export function sizeNozzle(options: SizeNozzleOptions): SizedNozzle {
-  requireFields('sizeNozzle', options, sizeNozzleFields);
+  requireFields(procedure, options, sizeNozzleFields);
   const { target } = options;
   if (typeof target !== 'object' || target === null)
-    throw outside('target', target, 'a thrust, or a burning area with its burn rate or law,');
+    throw refusal(procedure, 'target', target, 'a thrust, or a burning area with its burn rate or law,');
   const chamber = read('absolute pressure', 'chamberPressure', options.chamberPressure, 0);
-  const ambient = readInput('absolute pressure', 'ambientPressure', options.ambientPressure, 'sizeNozzle').si;
+  const ambient = readInput('absolute pressure', 'ambientPressure', options.ambientPressure, procedure).si;
   const gamma = read('dimensionless', 'gamma', options.gamma, 1);
   const velocity = read('speed', 'characteristicVelocity', options.characteristicVelocity, 0);
   const efficiency = read('dimensionless', 'efficiency', options.efficiency ?? 1, 0);
   const discharge = read('dimensionless', 'dischargeCoefficient', options.dischargeCoefficient ?? 1, 0);
   const half = read('angle', 'halfAngle', options.halfAngle ?? '12 deg', 0);
   const convergent = read('angle', 'convergentHalfAngle', options.convergentHalfAngle ?? '45 deg', 0);
-  if (!(half < Math.PI / 2)) throw outside('halfAngle', options.halfAngle, 'below 90 deg');
+  if (!(half < Math.PI / 2)) throw refusal(procedure, 'halfAngle', options.halfAngle, 'below 90 deg');
   if (!(convergent < Math.PI / 2))
-    throw outside('convergentHalfAngle', options.convergentHalfAngle, 'below 90 deg');
-  if (!(ambient >= 0)) throw outside('ambientPressure', options.ambientPressure, 'at least 0 MPa');
+    throw refusal(procedure, 'convergentHalfAngle', options.convergentHalfAngle, 'below 90 deg');
+  if (!(ambient >= 0)) throw refusal(procedure, 'ambientPressure', options.ambientPressure, 'at least 0 MPa');
   if (options.expansionRatio === undefined && ambient === 0)
-    throw outside('expansionRatio', undefined, 'a number, since the optimum in a vacuum is infinite,');
+    throw refusal(procedure, 'expansionRatio', undefined, 'a number', 'the optimum in a vacuum is infinite');
   const expansion =
     options.expansionRatio === undefined
       ? optimumExpansionRatio({
@@ -131,9 +133,10 @@ export function sizeNozzle(options: SizeNozzleOptions): SizedNozzle {
           chamberPressure: options.chamberPressure,
           ambientPressure: options.ambientPressure,
         })
-      : readInput('dimensionless', 'expansionRatio', options.expansionRatio, 'sizeNozzle').si;
+      : readInput('dimensionless', 'expansionRatio', options.expansionRatio, procedure).si;
   if (!(expansion >= 1))
-    throw outside(
+    throw refusal(
+      procedure,
       'expansionRatio',
       options.expansionRatio,
       'at least 1: an exit is no smaller than the throat:',
@@ -141,7 +144,8 @@ export function sizeNozzle(options: SizeNozzleOptions): SizedNozzle {
 
   const ideal = idealNozzle(gamma, expansion);
   if (ambient / chamber >= ideal.unchokedAbove)
-    throw outside(
+    throw refusal(
+      procedure,
       'chamberPressure',
       options.chamberPressure,
       `above ${(ambient / ideal.unchokedAbove).toPrecision(6)} Pa, where the throat chokes,`,
@@ -154,7 +158,8 @@ export function sizeNozzle(options: SizeNozzleOptions): SizedNozzle {
     efficiency: efficiency * discharge,
   });
   if (!(delivered > 0))
-    throw outside(
+    throw refusal(
+      procedure,
       'expansionRatio',
       expansion,
       `less, for this ambient pressure: the full-flowing thrust coefficient would be ${delivered.toPrecision(3)}, a nozzle that pulls backwards; nozzleRegime treats the separated stream. A smaller one, near the optimum,`,
@@ -232,7 +237,7 @@ function throatArea(
     return read('force', 'target.thrust', target.thrust, 0) / (state.delivered * state.chamber);
   }
   if (!('burningArea' in target))
-    throw outside('target', 'neither', 'a thrust, or a burning area with its burn rate or law,');
+    throw refusal(procedure, 'target', 'neither', 'a thrust, or a burning area with its burn rate or law,');
   if ('burnLaw' in target)
     requireFields('sizeNozzle: target', target, {
       burningArea: 'required',
@@ -264,24 +269,26 @@ function rateByLaw(
     exponent: 'required',
   });
   const reference = read('absolute pressure', 'target.burnLaw.referencePressure', law.referencePressure, 0);
-  const { si: exponent } = readInput('dimensionless', 'target.burnLaw.exponent', law.exponent, 'sizeNozzle');
+  const { si: exponent } = readInput('dimensionless', 'target.burnLaw.exponent', law.exponent, procedure);
   if (!(exponent < 1))
-    throw outside('target.burnLaw.exponent', law.exponent, 'below 1, else no chamber pressure is stable,');
+    throw refusal(
+      procedure,
+      'target.burnLaw.exponent',
+      law.exponent,
+      'below 1',
+      'from 1 on no chamber pressure is stable',
+    );
   const rate = read('speed', 'target.burnLaw.referenceRate', law.referenceRate, 0);
   return rate * (chamber / reference) ** exponent;
 }
 
 function read(kind: NamedKind, field: string, value: unknown, above: number): number {
-  const { si } = readInput(kind, field, value, 'sizeNozzle');
+  const { si } = readInput(kind, field, value, procedure);
   if (si > above) return si;
-  throw outside(field, value, field === 'inletDiameter' ? 'above the throat diameter' : `above ${above}`);
-}
-
-function outside(field: string, value: unknown, expected: string): MeopError {
-  return new MeopError(
-    'out-of-domain',
-    `sizeNozzle: ${field}: ${value === undefined ? 'nothing' : String(value)} given; ${expected} is expected`,
+  throw refusal(
+    procedure,
     field,
-    { value, expected },
+    value,
+    field === 'inletDiameter' ? 'above the throat diameter' : `above ${above}`,
   );
 }

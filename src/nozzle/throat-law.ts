@@ -1,5 +1,8 @@
 import { fromSiArray, MeopError, type QuantityInput, readInput, type Series } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { refusal } from '../units/refusal';
+
+const procedure = 'throatLaw';
 
 /** How the throat wall recedes: each law gives a radial rate; a negative rate is slag building up. */
 export type ThroatLaw =
@@ -38,15 +41,15 @@ export function throatLawSi(law: ThroatLaw): ThroatLawSi {
   const given: unknown = Reflect.get(Object(law), 'law');
   switch (law?.law) {
     case 'constant':
-      requireFields('throatLaw', law, { law: 'required', rate: 'required' });
+      requireFields(procedure, law, { law: 'required', rate: 'required' });
       return {
-        rate: readInput('speed', 'rate', law.rate, 'throatLaw').si,
+        rate: readInput('speed', 'rate', law.rate, procedure).si,
         pressure: 1,
         exponent: 0,
         heatingTime: 0,
       };
     case 'pressure power': {
-      requireFields('throatLaw', law, {
+      requireFields(procedure, law, {
         law: 'required',
         referenceRate: 'required',
         referencePressure: 'required',
@@ -57,20 +60,21 @@ export function throatLawSi(law: ThroatLaw): ThroatLawSi {
         'absolute pressure',
         'referencePressure',
         law.referencePressure,
-        'throatLaw',
+        procedure,
       ).si;
-      if (!(pressure > 0)) throw outside('referencePressure', law.referencePressure, 'above 0 MPa');
+      if (!(pressure > 0))
+        throw refusal(procedure, 'referencePressure', law.referencePressure, 'above 0 MPa');
       return {
-        rate: readInput('speed', 'referenceRate', law.referenceRate, 'throatLaw').si,
+        rate: readInput('speed', 'referenceRate', law.referenceRate, procedure).si,
         pressure,
-        exponent: readInput('dimensionless', 'exponent', law.exponent, 'throatLaw').si,
+        exponent: readInput('dimensionless', 'exponent', law.exponent, procedure).si,
         heatingTime: law.heatingTime === undefined ? 0 : heatingTimeOf(law.heatingTime),
       };
     }
     case 'after heating':
-      requireFields('throatLaw', law, { law: 'required', rate: 'required', heatingTime: 'required' });
+      requireFields(procedure, law, { law: 'required', rate: 'required', heatingTime: 'required' });
       return {
-        rate: readInput('speed', 'rate', law.rate, 'throatLaw').si,
+        rate: readInput('speed', 'rate', law.rate, procedure).si,
         pressure: 1,
         exponent: 0,
         heatingTime: heatingTimeOf(law.heatingTime),
@@ -86,9 +90,9 @@ export function throatLawSi(law: ThroatLaw): ThroatLawSi {
 }
 
 function heatingTimeOf(given: QuantityInput<'time'>): number {
-  const { si } = readInput('time', 'heatingTime', given, 'throatLaw');
+  const { si } = readInput('time', 'heatingTime', given, procedure);
   if (si >= 0) return si;
-  throw outside('heatingTime', given, 'at least 0 s');
+  throw refusal(procedure, 'heatingTime', given, 'at least 0 s');
 }
 
 /**
@@ -145,7 +149,7 @@ export function throatHistory(options: ThroatHistoryOptions): ThroatHistory {
       'chamberPressure',
     );
   const start = readInput('length', 'throatDiameter', options.throatDiameter, 'throatHistory').si;
-  if (!(start > 0)) throw outside('throatDiameter', options.throatDiameter, 'above 0 mm');
+  if (!(start > 0)) throw refusal('throatHistory', 'throatDiameter', options.throatDiameter, 'above 0 mm');
   const law = throatLawSi(options.law);
   const t = time.si;
   const p = chamberPressure.si;
@@ -189,13 +193,4 @@ export function throatHistory(options: ThroatHistoryOptions): ThroatHistory {
     area: fromSiArray('area', area, 'mm^2'),
     areaGrowth: area[count - 1] / area[0] - 1,
   };
-}
-
-function outside(field: string, value: unknown, expected: string): MeopError {
-  return new MeopError(
-    'out-of-domain',
-    `throatLaw: ${field}: ${String(value)} given; ${expected} is expected`,
-    field,
-    { value, expected },
-  );
 }

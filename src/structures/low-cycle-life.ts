@@ -1,6 +1,9 @@
 import { findRoot } from '../numerics';
-import { formula, MeopError, type QuantityInput, ratio, readInput, stress } from '../units';
+import { formula, type QuantityInput, ratio, readInput, stress } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { refusal } from '../units/refusal';
+
+const procedure = 'lowCycleLife';
 
 /**
  * Strain range that a metal survives for a number of cycles, from a tensile test alone.
@@ -70,16 +73,16 @@ const lowCycleLifeFields: FieldsOf<LowCycleInput> = {
  * @example lowCycleLife({ stress: '60 MPa', concentration: 2.5, yieldStrength: '241 MPa', ultimateStrength: '290 MPa', elasticModulus: '68.9 GPa', elongation: 0.1 }).label // => 'first-order estimate'
  */
 export function lowCycleLife(input: LowCycleInput): LowCycleLife {
-  requireFields('lowCycleLife', input, lowCycleLifeFields);
+  requireFields(procedure, input, lowCycleLifeFields);
   const peak = positive('stress', input.stress);
   const yieldStrength = positive('yieldStrength', input.yieldStrength);
   const ultimateStrength = positive('ultimateStrength', input.ultimateStrength);
   const elasticModulus = positive('elasticModulus', input.elasticModulus);
   const { concentration = 1, elongation } = input;
   if (!(concentration >= 1 && Number.isFinite(concentration)))
-    throw bad('concentration', concentration, '1 or more');
+    throw refusal(procedure, 'concentration', concentration, '1 or more');
   if (!(elongation > 0 && elongation <= 1))
-    throw bad('elongation', elongation, 'a fraction above 0 and up to 1: write 10 % as 0.1');
+    throw refusal(procedure, 'elongation', elongation, 'a fraction above 0 and up to 1', 'write 10 % as 0.1');
   const elastic = concentration * peak;
   // Neuber: stress range times strain range is kept; a range beyond twice the yield strength flows both ways.
   const reversed = Math.min(elastic, 2 * yieldStrength);
@@ -107,13 +110,7 @@ export function lowCycleLife(input: LowCycleInput): LowCycleLife {
 }
 
 function positive(field: string, value: unknown): number {
-  const { si } = readInput('stress', field, value, 'lowCycleLife');
+  const { si } = readInput('stress', field, value, procedure);
   if (si > 0) return si;
-  throw bad(field, value, 'above zero');
+  throw refusal(procedure, field, value, 'above zero');
 }
-
-const bad = (field: string, value: unknown, expected: string): MeopError =>
-  new MeopError('out-of-domain', `lowCycleLife: ${field}: ${value} given; it must be ${expected}`, field, {
-    value,
-    expected,
-  });

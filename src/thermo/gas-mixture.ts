@@ -8,6 +8,9 @@ import {
   unitOf,
 } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { refusal } from '../units/refusal';
+
+const procedure = 'gasMixture';
 
 /** One species of a gas mixture. */
 export interface GasSpecies {
@@ -55,9 +58,9 @@ const gasMixtureFields: FieldsOf<GasMixtureOptions> = { species: 'required', by:
  * @example gasMixture({ by: 'mole', species: [{ molarMass: '28.014 g/mol', specificHeat: '1040 J/(kg*K)', parts: 0.79 }, { molarMass: '31.998 g/mol', specificHeat: '918 J/(kg*K)', parts: 0.21 }] }).molarMass.in('g/mol') // => 28.85064
  */
 export function gasMixture(options: GasMixtureOptions): GasMixture {
-  requireFields('gasMixture', options, gasMixtureFields);
+  requireFields(procedure, options, gasMixtureFields);
   const { species, by } = options;
-  if (by !== 'mole' && by !== 'mass') throw outside('by', by, "'mole' or 'mass'");
+  if (by !== 'mole' && by !== 'mass') throw refusal(procedure, 'by', by, "'mole' or 'mass'");
   if (!Array.isArray(species) || species.length === 0)
     throw new MeopError(
       'missing-field',
@@ -68,17 +71,17 @@ export function gasMixture(options: GasMixtureOptions): GasMixture {
     const path = `species[${i}]`;
     requireFields(`gasMixture: ${path}`, one, gasSpeciesFields);
     const { molarMass, specificHeat, parts } = one;
-    const m = readInput('molar mass', `${path}.molarMass`, molarMass, 'gasMixture').si;
-    const cp = readInput('specific heat', `${path}.specificHeat`, specificHeat, 'gasMixture').si;
-    const share = readInput('dimensionless', `${path}.parts`, parts, 'gasMixture').si;
-    if (!(m > 0)) throw outside(`${path}.molarMass`, molarMass, 'above 0 g/mol');
+    const m = readInput('molar mass', `${path}.molarMass`, molarMass, procedure).si;
+    const cp = readInput('specific heat', `${path}.specificHeat`, specificHeat, procedure).si;
+    const share = readInput('dimensionless', `${path}.parts`, parts, procedure).si;
+    if (!(m > 0)) throw refusal(procedure, `${path}.molarMass`, molarMass, 'above 0 g/mol');
     if (!(cp > constants.molarGasConstant.value / m))
-      throw outside(`${path}.specificHeat`, specificHeat, 'above the gas constant of the species');
-    if (!(share >= 0)) throw outside(`${path}.parts`, parts, 'at least 0');
+      throw refusal(procedure, `${path}.specificHeat`, specificHeat, 'above the gas constant of the species');
+    if (!(share >= 0)) throw refusal(procedure, `${path}.parts`, parts, 'at least 0');
     return { m, cp, mole: by === 'mole' ? share : share / m };
   });
   const moles = rows.reduce((sum, { mole }) => sum + mole, 0);
-  if (!(moles > 0)) throw outside('species', 'parts that are all 0', 'at least one part above 0');
+  if (!(moles > 0)) throw refusal(procedure, 'species', 'parts that are all 0', 'at least one part above 0');
   const mass = rows.reduce((sum, { mole, m }) => sum + mole * m, 0);
   const cp = rows.reduce((sum, row) => sum + row.mole * row.m * row.cp, 0) / mass;
   const r = (constants.molarGasConstant.value * moles) / mass;
@@ -90,13 +93,4 @@ export function gasMixture(options: GasMixtureOptions): GasMixture {
     moleFractions: rows.map(({ mole }) => mole / moles),
     massFractions: rows.map(({ mole, m }) => (mole * m) / mass),
   };
-}
-
-function outside(field: string, value: unknown, expected: string): MeopError {
-  return new MeopError(
-    'out-of-domain',
-    `gasMixture: ${field}: ${String(value)} given; ${expected} is expected`,
-    field,
-    { value, expected },
-  );
 }

@@ -2,7 +2,6 @@ import {
   constants,
   formula,
   fromSiValue,
-  MeopError,
   molarHeatCapacity,
   molarMass,
   optional,
@@ -16,7 +15,10 @@ import {
   unitOf,
 } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { refusal } from '../units/refusal';
 import { vandenkerckhoveSi } from './isentropic-kernels';
+
+const procedure = 'gas';
 
 /**
  * Specific gas constant from the molar mass.
@@ -99,14 +101,14 @@ const gasFields: FieldsOf<GasOptions> = { gamma: 'required', molarMass: 'require
  * @example gas({ gamma: 1.13, molarMass: '42.4 g/mol', temperature: '1700 K' }).characteristicVelocity.in('m/s') // => 909.8631
  */
 export function gas(options: GasOptions): Gas {
-  requireFields('gas', options, gasFields);
+  requireFields(procedure, options, gasFields);
   const { gamma, molarMass, temperature } = options;
-  const g = readInput('dimensionless', 'gamma', gamma, 'gas').si;
-  const m = readInput('molar mass', 'molarMass', molarMass, 'gas').si;
-  const t = readInput('temperature', 'temperature', temperature, 'gas').si;
-  if (!(g > 1)) throw outside('gamma', gamma, 'above 1');
-  if (!(m > 0)) throw outside('molarMass', molarMass, 'above 0 g/mol');
-  if (!(t > 0)) throw outside('temperature', temperature, 'above 0 K');
+  const g = readInput('dimensionless', 'gamma', gamma, procedure).si;
+  const m = readInput('molar mass', 'molarMass', molarMass, procedure).si;
+  const t = readInput('temperature', 'temperature', temperature, procedure).si;
+  if (!(g > 1)) throw refusal(procedure, 'gamma', gamma, 'above 1');
+  if (!(m > 0)) throw refusal(procedure, 'molarMass', molarMass, 'above 0 g/mol');
+  if (!(t > 0)) throw refusal(procedure, 'temperature', temperature, 'above 0 K');
   const r = constants.molarGasConstant.value / m;
   const facts = {
     gamma: g,
@@ -120,16 +122,4 @@ export function gas(options: GasOptions): Gas {
   const text = (): string =>
     table(Object.entries(facts).map(([property, value]) => ({ property, value: String(value) })));
   return { ...facts, toString: text, ...{ [Symbol.for('nodejs.util.inspect.custom')]: text } };
-}
-
-function outside(field: string, value: unknown, expected: string): MeopError {
-  return new MeopError(
-    'out-of-domain',
-    `gas: ${field}: ${String(value)} given; ${expected} is expected`,
-    field,
-    {
-      value,
-      expected,
-    },
-  );
 }

@@ -11,6 +11,7 @@ import {
   unitOf,
 } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { refusal } from '../units/refusal';
 import { marchWall, type WallHistorySi, type WallLayerSi } from './wall-march';
 
 /** One step of the way through a wall that heats up: a layer, or the contact between two. */
@@ -99,14 +100,20 @@ export function layeredWallHeating(options: LayeredWallHeatingOptions): LayeredW
   const heating = above('time', 'heatingTime', options.heatingTime);
   const duration = above('time', 'duration', options.duration);
   if (duration < heating)
-    throw outside('duration', options.duration, 'at least the heating time: it counts from ignition');
+    throw refusal(
+      procedure,
+      'duration',
+      options.duration,
+      'at least the heating time',
+      'it counts from ignition',
+    );
   const outsideCoefficient =
     options.outsideCoefficient === undefined
       ? 0
       : readInput('heat-transfer coefficient', 'outsideCoefficient', options.outsideCoefficient, procedure)
           .si;
   if (!(outsideCoefficient >= 0))
-    throw outside('outsideCoefficient', options.outsideCoefficient, 'at least 0 W/(m^2*K)');
+    throw refusal(procedure, 'outsideCoefficient', options.outsideCoefficient, 'at least 0 W/(m^2*K)');
   const gas = {
     temperature: above('temperature', 'gasTemperature', options.gasTemperature),
     coefficient: above('heat-transfer coefficient', 'gasCoefficient', options.gasCoefficient),
@@ -221,7 +228,7 @@ function readSteps(steps: readonly HeatedWallStep[]): {
       const contact = above('thermal insulance', `${path}.contact`, step.contact);
       const before = layers.pop();
       if (before === undefined || i === steps.length - 1)
-        throw outside(`${path}.contact`, step.contact, 'a layer on either side of a contact');
+        throw refusal(procedure, `${path}.contact`, step.contact, 'a layer on either side of a contact');
       layers.push({ ...before, contactBehind: before.contactBehind + contact });
       return;
     }
@@ -254,14 +261,5 @@ function readSteps(steps: readonly HeatedWallStep[]): {
 function above(kind: NamedKind, field: string, value: unknown): number {
   const { si } = readInput(kind, field, value, procedure);
   if (si > 0) return si;
-  throw outside(field, value, 'above 0');
-}
-
-function outside(field: string, value: unknown, expected: string): MeopError {
-  return new MeopError(
-    'out-of-domain',
-    `${procedure}: ${field}: ${String(value)} given; ${expected} is expected`,
-    field,
-    { value, expected },
-  );
+  throw refusal(procedure, field, value, 'above 0');
 }

@@ -1,7 +1,10 @@
-import { MeopError, readInput } from '../units';
+import { readInput } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { refusal } from '../units/refusal';
 import { vandenkerckhoveSi } from './isentropic-kernels';
 import { type MachBranch, machFromAreaRatioSi } from './mach-from-area-ratio';
+
+const procedure = 'machFromMassFlowParameter';
 
 /** What {@link machFromMassFlowParameter} needs. */
 export interface MachFromMassFlowParameterOptions {
@@ -28,29 +31,21 @@ const machFromMassFlowParameterFields: FieldsOf<MachFromMassFlowParameterOptions
  * @example machFromMassFlowParameter({ massFlowParameter: 0.5110694, gamma: 1.4, branch: 'subsonic' }) // => 0.5
  */
 export function machFromMassFlowParameter(options: MachFromMassFlowParameterOptions): number {
-  requireFields('machFromMassFlowParameter', options, machFromMassFlowParameterFields);
+  requireFields(procedure, options, machFromMassFlowParameterFields);
   const read = (field: 'massFlowParameter' | 'gamma'): number =>
-    readInput('dimensionless', field, options[field], 'machFromMassFlowParameter').si;
+    readInput('dimensionless', field, options[field], procedure).si;
   const parameter = read('massFlowParameter');
   const gamma = read('gamma');
-  if (!(gamma > 1)) throw outside('gamma', options.gamma, 'above 1');
+  if (!(gamma > 1)) throw refusal(procedure, 'gamma', options.gamma, 'above 1');
   if (options.branch !== 'subsonic' && options.branch !== 'supersonic')
-    throw outside('branch', options.branch, "'subsonic' or 'supersonic'");
+    throw refusal(procedure, 'branch', options.branch, "'subsonic' or 'supersonic'");
   const choked = vandenkerckhoveSi(gamma);
   if (!(parameter > 0 && parameter <= choked))
-    throw outside(
+    throw refusal(
+      procedure,
       'massFlowParameter',
       options.massFlowParameter,
       `above 0 and at most ${choked.toPrecision(7)}, where the stream is choked,`,
     );
   return machFromAreaRatioSi(choked / parameter, gamma, options.branch === 'supersonic');
-}
-
-function outside(field: string, value: unknown, expected: string): MeopError {
-  return new MeopError(
-    'out-of-domain',
-    `machFromMassFlowParameter: ${field}: ${String(value)} given; ${expected} is expected`,
-    field,
-    { value, expected },
-  );
 }

@@ -1,5 +1,6 @@
 import { formula, MeopError, ratio, readInput } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { refusal } from '../units/refusal';
 import {
   machBehindShockSi,
   machFromShockStagnationPressureRatioSi,
@@ -8,6 +9,8 @@ import {
   shockStagnationPressureRatioSi,
 } from './normal-shock-kernels';
 import { pitotPressureRatioSi } from './pitot-pressure';
+
+const procedure = 'normalShock';
 
 const report1135 = 'NACA Report 1135 (1953), normal shock in a perfect gas';
 const inputs = {
@@ -179,7 +182,7 @@ const normalShockFields: FieldsOf<NormalShockOptions> = {
  * @example normalShock({ mach: 2, gamma: 1.4 }).pressureRatio // => 4.5
  */
 export function normalShock(options: NormalShockOptions): NormalShock {
-  requireFields('normalShock', options, normalShockFields);
+  requireFields(procedure, options, normalShockFields);
   const given = (['mach', 'pressureRatio', 'stagnationPressureRatio'] as const).filter(
     (field) => options[field] !== undefined,
   );
@@ -190,11 +193,16 @@ export function normalShock(options: NormalShockOptions): NormalShock {
       `normalShock: ${given.length} of mach, pressureRatio, stagnationPressureRatio given; exactly one is expected`,
       'mach',
     );
-  const gamma = readInput('dimensionless', 'gamma', options.gamma, 'normalShock').si;
-  if (!(gamma > 1)) throw outside('gamma', options.gamma, 'above 1');
-  const value = readInput('dimensionless', field, options[field], 'normalShock').si;
+  const gamma = readInput('dimensionless', 'gamma', options.gamma, procedure).si;
+  if (!(gamma > 1)) throw refusal(procedure, 'gamma', options.gamma, 'above 1');
+  const value = readInput('dimensionless', field, options[field], procedure).si;
   if (field === 'stagnationPressureRatio' ? !(value > 0 && value <= 1) : value < 1)
-    throw outside(field, value, field === 'stagnationPressureRatio' ? 'above 0 and at most 1' : 'at least 1');
+    throw refusal(
+      procedure,
+      field,
+      value,
+      field === 'stagnationPressureRatio' ? 'above 0 and at most 1' : 'at least 1',
+    );
   const mach =
     field === 'mach'
       ? value
@@ -202,7 +210,8 @@ export function normalShock(options: NormalShockOptions): NormalShock {
         ? machFromNormalShockPressureRatio.si({ pressureRatio: value, gamma })
         : machFromShockStagnationPressureRatioSi(value, gamma);
   const pressureRatio = shockPressureRatioSi(mach, gamma);
-  if (!Number.isFinite(pressureRatio)) throw outside(field, value, 'small enough for finite ratios');
+  if (!Number.isFinite(pressureRatio))
+    throw refusal(procedure, field, value, 'small enough for finite ratios');
   const machBehind = machBehindShockSi(mach, gamma);
   return {
     mach,
@@ -247,13 +256,4 @@ function coefficient(n: number, a: number, b: number): number {
     choose = next;
   }
   return (a * sum) / 2;
-}
-
-function outside(field: string, value: unknown, expected: string): MeopError {
-  return new MeopError(
-    'out-of-domain',
-    `normalShock: ${field}: ${String(value)} given; ${expected} is expected`,
-    field,
-    { value, expected },
-  );
 }

@@ -11,12 +11,15 @@ import {
   unitOf,
 } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { refusal } from '../units/refusal';
 import {
   machBehindShockSi,
   shockDensityRatioSi,
   shockPressureRatioSi,
   shockStagnationPressureRatioSi,
 } from './normal-shock-kernels';
+
+const procedure = 'obliqueShock';
 
 const report1135 = 'NACA Report 1135 (1953), oblique shock in a perfect gas';
 
@@ -121,15 +124,16 @@ const obliqueShockFields: FieldsOf<ObliqueShockOptions> = {
  * @example obliqueShock({ mach: 2, gamma: 1.4, deflection: '10 deg' }).shockAngle.in('deg') // => 39.31393
  */
 export function obliqueShock(options: ObliqueShockOptions): ObliqueShock {
-  requireFields('obliqueShock', options, obliqueShockFields);
+  requireFields(procedure, options, obliqueShockFields);
   const { branch = 'weak' } = options;
-  const mach = readInput('dimensionless', 'mach', options.mach, 'obliqueShock').si;
-  const gamma = readInput('dimensionless', 'gamma', options.gamma, 'obliqueShock').si;
-  const wanted = readInput('angle', 'deflection', options.deflection, 'obliqueShock').si;
-  if (!(mach > 1)) throw outside('mach', options.mach, 'above 1');
-  if (!(gamma > 1)) throw outside('gamma', options.gamma, 'above 1');
-  if (branch !== 'weak' && branch !== 'strong') throw outside('branch', branch, "'weak' or 'strong'");
-  if (!(wanted >= 0)) throw outside('deflection', options.deflection, 'at least 0 deg');
+  const mach = readInput('dimensionless', 'mach', options.mach, procedure).si;
+  const gamma = readInput('dimensionless', 'gamma', options.gamma, procedure).si;
+  const wanted = readInput('angle', 'deflection', options.deflection, procedure).si;
+  if (!(mach > 1)) throw refusal(procedure, 'mach', options.mach, 'above 1');
+  if (!(gamma > 1)) throw refusal(procedure, 'gamma', options.gamma, 'above 1');
+  if (branch !== 'weak' && branch !== 'strong')
+    throw refusal(procedure, 'branch', branch, "'weak' or 'strong'");
+  if (!(wanted >= 0)) throw refusal(procedure, 'deflection', options.deflection, 'at least 0 deg');
   const detached = detachmentShockAngle.si({ mach, gamma });
   const greatest = deflectionSi(mach, detached, gamma);
   const degrees = (si: number): Quantity<'angle'> => fromSiValue(si, 'angle', unitOf('deg'));
@@ -164,13 +168,4 @@ export function obliqueShock(options: ObliqueShockOptions): ObliqueShock {
     stagnationPressureRatio: shockStagnationPressureRatioSi(normal, gamma),
     greatestDeflection: degrees(greatest),
   };
-}
-
-function outside(field: string, value: unknown, expected: string): MeopError {
-  return new MeopError(
-    'out-of-domain',
-    `obliqueShock: ${field}: ${String(value)} given; ${expected} is expected`,
-    field,
-    { value, expected },
-  );
 }

@@ -1,11 +1,14 @@
-import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, unitOf } from '../units';
+import { fromSiValue, type Quantity, type QuantityInput, readInput, unitOf } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { refusal } from '../units/refusal';
 import {
   isentropicPressureRatioSi,
   isentropicTemperatureRatioSi,
   machFromPressureRatioSi,
   massFlowParameterSi,
 } from './isentropic-kernels';
+
+const procedure = 'orificeFlow';
 
 /** Flow through an orifice or a convergent nozzle. */
 export interface OrificeFlow {
@@ -53,16 +56,16 @@ const orificeFlowFields: FieldsOf<OrificeFlowOptions> = {
  * @example orificeFlow({ stagnationPressure: '1 MPa', stagnationTemperature: '333 K', backPressure: '591 kPa', area: '10 cm^2', gamma: 1.4, gasConstant: '287 J/(kg*K)' }).choked // => false
  */
 export function orificeFlow(options: OrificeFlowOptions): OrificeFlow {
-  requireFields('orificeFlow', options, orificeFlowFields);
+  requireFields(procedure, options, orificeFlowFields);
   const read = (
     kind: Parameters<typeof readInput>[0],
     field: keyof OrificeFlowOptions,
     value: unknown,
     zero = false,
   ): number => {
-    const { si } = readInput(kind, field, value, 'orificeFlow');
+    const { si } = readInput(kind, field, value, procedure);
     if (zero ? si >= 0 : si > 0) return si;
-    throw outside(field, value, zero ? 'at least 0' : 'above 0');
+    throw refusal(procedure, field, value, zero ? 'at least 0' : 'above 0');
   };
   const stagnation = read('absolute pressure', 'stagnationPressure', options.stagnationPressure);
   const back = read('absolute pressure', 'backPressure', options.backPressure, true);
@@ -71,9 +74,10 @@ export function orificeFlow(options: OrificeFlowOptions): OrificeFlow {
   const gasConstant = read('specific gas constant', 'gasConstant', options.gasConstant);
   const gamma = read('dimensionless', 'gamma', options.gamma);
   const discharge = read('dimensionless', 'dischargeCoefficient', options.dischargeCoefficient ?? 1);
-  if (!(gamma > 1)) throw outside('gamma', options.gamma, 'above 1');
+  if (!(gamma > 1)) throw refusal(procedure, 'gamma', options.gamma, 'above 1');
   if (back > stagnation)
-    throw outside(
+    throw refusal(
+      procedure,
       'backPressure',
       options.backPressure,
       'at most the stagnation pressure: else the flow runs backwards',
@@ -91,13 +95,4 @@ export function orificeFlow(options: OrificeFlowOptions): OrificeFlow {
     temperature: fromSiValue(hot * isentropicTemperatureRatioSi(mach, gamma), 'temperature', unitOf('K')),
     chokedBelow: fromSiValue(critical * stagnation, 'absolute pressure', unitOf('kPa')),
   };
-}
-
-function outside(field: string, value: unknown, expected: string): MeopError {
-  return new MeopError(
-    'out-of-domain',
-    `orificeFlow: ${field}: ${String(value)} given; ${expected} is expected`,
-    field,
-    { value, expected },
-  );
 }

@@ -1,6 +1,9 @@
 import { besselJ0, besselJ1, findRoot } from '../numerics';
-import { MeopError, readInput } from '../units';
+import { readInput } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { refusal } from '../units/refusal';
+
+const procedure = 'transientConduction';
 
 /** A body that is heated on its surface: a wall of half thickness L (or one of thickness L, insulated behind), a long cylinder, a sphere. */
 export type HeatedShape = 'wall' | 'cylinder' | 'sphere';
@@ -93,23 +96,32 @@ const transientConductionFields: FieldsOf<TransientConductionOptions> = {
  * @example transientConduction({ shape: 'wall', biot: 1, fourier: 0.5 }).theta // => 0.77252638
  */
 export function transientConduction(options: TransientConductionOptions): TransientConduction {
-  requireFields('transientConduction', options, transientConductionFields);
+  requireFields(procedure, options, transientConductionFields);
   const read = (field: 'biot' | 'fourier' | 'position', value: number): number =>
-    readInput('dimensionless', field, value, 'transientConduction').si;
+    readInput('dimensionless', field, value, procedure).si;
   const biot = read('biot', options.biot);
   const fourier = read('fourier', options.fourier);
   const position = read('position', options.position ?? 0);
   if (!Object.keys(shapes).includes(options.shape))
-    throw outside('shape', options.shape, "'wall', 'cylinder' or 'sphere'");
+    throw refusal(procedure, 'shape', options.shape, "'wall', 'cylinder' or 'sphere'");
   if (!(biot >= 1e-6))
-    throw outside(
+    throw refusal(
+      procedure,
       'biot',
       options.biot,
-      'at least 1e-6; below it the body is of one temperature: lumpedTemperature',
+      'at least 1e-6',
+      'below it the body is of one temperature: lumpedTemperature',
     );
   if (!(fourier >= 1e-4))
-    throw outside('fourier', options.fourier, 'at least 1e-4; convectionStepTemperature serves below it');
-  if (!(position >= 0 && position <= 1)) throw outside('position', options.position, 'from 0 to 1');
+    throw refusal(
+      procedure,
+      'fourier',
+      options.fourier,
+      'at least 1e-4',
+      'convectionStepTemperature serves below it',
+    );
+  if (!(position >= 0 && position <= 1))
+    throw refusal(procedure, 'position', options.position, 'from 0 to 1');
 
   const shape = shapes[options.shape];
   let theta = 0;
@@ -131,13 +143,4 @@ export function transientConduction(options: TransientConductionOptions): Transi
     averageTheta += coefficient * decay * shape.average(zeta);
   }
   return { theta, averageTheta, firstRoot, firstCoefficient, terms };
-}
-
-function outside(field: string, value: unknown, expected: string): MeopError {
-  return new MeopError(
-    'out-of-domain',
-    `transientConduction: ${field}: ${String(value)} given; ${expected} is expected`,
-    field,
-    { value, expected },
-  );
 }

@@ -2,7 +2,6 @@ import {
   constants,
   formula,
   fromSiValue,
-  MeopError,
   type Quantity,
   type QuantityInput,
   ratio,
@@ -12,7 +11,10 @@ import {
   unitOf,
 } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { refusal } from '../units/refusal';
 import { vandenkerckhoveSi } from './isentropic-kernels';
+
+const procedure = 'twoPhaseMixture';
 
 const noLag =
   'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), section 3.5, two-phase flow: droplets at the velocity and temperature of the gas (from memory)';
@@ -96,28 +98,25 @@ const twoPhaseMixtureFields: FieldsOf<TwoPhaseMixtureOptions> = {
  * @example twoPhaseMixture({ condensedMassFraction: 0.43, gasSpecificHeat: '1960 J/(kg*K)', condensedSpecificHeat: '1550 J/(kg*K)', gasMolarMass: '36 g/mol' }).gamma // => 1.079686
  */
 export function twoPhaseMixture(options: TwoPhaseMixtureOptions): TwoPhaseMixture {
-  requireFields('twoPhaseMixture', options, twoPhaseMixtureFields);
-  const x = readInput(
-    'dimensionless',
-    'condensedMassFraction',
-    options.condensedMassFraction,
-    'twoPhaseMixture',
-  ).si;
-  const gasCp = readInput('specific heat', 'gasSpecificHeat', options.gasSpecificHeat, 'twoPhaseMixture').si;
+  requireFields(procedure, options, twoPhaseMixtureFields);
+  const x = readInput('dimensionless', 'condensedMassFraction', options.condensedMassFraction, procedure).si;
+  const gasCp = readInput('specific heat', 'gasSpecificHeat', options.gasSpecificHeat, procedure).si;
   const solid = readInput(
     'specific heat',
     'condensedSpecificHeat',
     options.condensedSpecificHeat,
-    'twoPhaseMixture',
+    procedure,
   ).si;
-  const molar = readInput('molar mass', 'gasMolarMass', options.gasMolarMass, 'twoPhaseMixture').si;
+  const molar = readInput('molar mass', 'gasMolarMass', options.gasMolarMass, procedure).si;
   if (!(x >= 0 && x < 1))
-    throw outside('condensedMassFraction', options.condensedMassFraction, 'from 0 to below 1');
-  if (!(molar > 0)) throw outside('gasMolarMass', options.gasMolarMass, 'above 0 g/mol');
-  if (!(solid > 0)) throw outside('condensedSpecificHeat', options.condensedSpecificHeat, 'above 0 J/(kg*K)');
+    throw refusal(procedure, 'condensedMassFraction', options.condensedMassFraction, 'from 0 to below 1');
+  if (!(molar > 0)) throw refusal(procedure, 'gasMolarMass', options.gasMolarMass, 'above 0 g/mol');
+  if (!(solid > 0))
+    throw refusal(procedure, 'condensedSpecificHeat', options.condensedSpecificHeat, 'above 0 J/(kg*K)');
   const gasR = constants.molarGasConstant.value / molar;
   if (!(gasCp > gasR))
-    throw outside(
+    throw refusal(
+      procedure,
       'gasSpecificHeat',
       options.gasSpecificHeat,
       `above the gas constant, ${gasR.toPrecision(6)} J/(kg*K)`,
@@ -138,17 +137,8 @@ export function twoPhaseMixture(options: TwoPhaseMixtureOptions): TwoPhaseMixtur
     cautions,
   } satisfies TwoPhaseMixture;
   if (options.temperature === undefined) return mixture;
-  const t = readInput('temperature', 'temperature', options.temperature, 'twoPhaseMixture').si;
-  if (!(t > 0)) throw outside('temperature', options.temperature, 'above 0 K');
+  const t = readInput('temperature', 'temperature', options.temperature, procedure).si;
+  if (!(t > 0)) throw refusal(procedure, 'temperature', options.temperature, 'above 0 K');
   const velocity = Math.sqrt(r * t) / vandenkerckhoveSi(gamma);
   return { ...mixture, characteristicVelocity: fromSiValue(velocity, 'speed', unitOf('m/s')) };
-}
-
-function outside(field: string, value: unknown, expected: string): MeopError {
-  return new MeopError(
-    'out-of-domain',
-    `twoPhaseMixture: ${field}: ${String(value)} given; ${expected} is expected`,
-    field,
-    { value, expected },
-  );
 }

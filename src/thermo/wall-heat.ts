@@ -3,7 +3,6 @@ import {
   formula,
   fromSiValue,
   heatFlux,
-  MeopError,
   type NamedKind,
   optional,
   type Quantity,
@@ -14,6 +13,9 @@ import {
   unitOf,
 } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { refusal } from '../units/refusal';
+
+const procedure = 'steadyWallHeat';
 
 /**
  * Heat that a gas of a given emissivity radiates to a wall; what the wall sends back is neglected.
@@ -85,25 +87,20 @@ const steadyWallHeatFields: FieldsOf<SteadyWallHeatOptions> = {
  * @example steadyWallHeat({ gasTemperature: '2750 K', gasCoefficient: '657 W/(m^2*K)', coolantTemperature: '300 K', coolantCoefficient: '26000 W/(m^2*K)', wallThickness: '2 mm', wallConductivity: '43 W/(m*K)', gasEmissivity: 0.05 }).gasSideWall.in('K') // => 442.59
  */
 export function steadyWallHeat(options: SteadyWallHeatOptions): SteadyWallHeat {
-  requireFields('steadyWallHeat', options, steadyWallHeatFields);
+  requireFields(procedure, options, steadyWallHeatFields);
   const read = (kind: NamedKind, field: keyof SteadyWallHeatOptions): number => {
-    const { si } = readInput(kind, field, options[field], 'steadyWallHeat');
+    const { si } = readInput(kind, field, options[field], procedure);
     if (si > 0) return si;
-    throw outside(field, options[field], 'above 0');
+    throw refusal(procedure, field, options[field], 'above 0');
   };
   const gas = read('temperature', 'gasTemperature');
   const hot = read('heat-transfer coefficient', 'gasCoefficient');
   const coolant = read('temperature', 'coolantTemperature');
   const cold = read('heat-transfer coefficient', 'coolantCoefficient');
   const wall = read('length', 'wallThickness') / read('thermal conductivity', 'wallConductivity');
-  const emissivity = readInput(
-    'dimensionless',
-    'gasEmissivity',
-    options.gasEmissivity ?? 0,
-    'steadyWallHeat',
-  ).si;
+  const emissivity = readInput('dimensionless', 'gasEmissivity', options.gasEmissivity ?? 0, procedure).si;
   if (!(emissivity >= 0 && emissivity <= 1))
-    throw outside('gasEmissivity', options.gasEmissivity, 'from 0 to 1');
+    throw refusal(procedure, 'gasEmissivity', options.gasEmissivity, 'from 0 to 1');
   const radiation = gasRadiationFlux.si({ emissivity, temperature: gas });
   const total = (gas + radiation / hot - coolant) / (1 / hot + wall + 1 / cold);
   const flux = (si: number): Quantity<'heat flux'> => fromSiValue(si, 'heat flux', unitOf('kW/m^2'));
@@ -116,13 +113,4 @@ export function steadyWallHeat(options: SteadyWallHeatOptions): SteadyWallHeat {
     coolantSideWall: kelvin(coolant + total / cold),
     cautions: emissivity > 0 ? ['what the wall radiates back to the gas is neglected'] : [],
   };
-}
-
-function outside(field: string, value: unknown, expected: string): MeopError {
-  return new MeopError(
-    'out-of-domain',
-    `steadyWallHeat: ${field}: ${String(value)} given; ${expected} is expected`,
-    field,
-    { value, expected },
-  );
 }

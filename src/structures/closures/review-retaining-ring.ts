@@ -1,6 +1,5 @@
 import {
   fromSiValue,
-  MeopError,
   type NamedKind,
   type Quantity,
   type QuantityInput,
@@ -8,6 +7,7 @@ import {
   unitFor,
 } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
+import { refusal } from '../../units/refusal';
 import { closureForce } from '../closure-force';
 import type { JointFactors } from '../joint';
 import { governing, type Margin, margin, marginTable } from '../margin';
@@ -78,7 +78,7 @@ export function reviewRetainingRing(joint: RetainingRingJoint): RetainingRingRev
   const read = (kind: NamedKind, field: keyof RetainingRingJoint): number => {
     const { si } = readInput(kind, field, joint[field], name);
     if (si > 0) return si;
-    throw refused(field, joint[field], `a ${kind} above zero is expected`);
+    throw refusal(name, field, joint[field], `a ${kind} above zero`);
   };
   const pressure = read('gauge pressure', 'pressure');
   const boreDiameter = read('length', 'boreDiameter');
@@ -89,7 +89,7 @@ export function reviewRetainingRing(joint: RetainingRingJoint): RetainingRingRev
   const ringThickness = read('length', 'ringThickness');
   const ringStrength = read('stress', 'ringShearStrength');
   if (grooveDepth >= wall)
-    throw refused('grooveDepth', joint.grooveDepth, 'less than the wall of the case is expected');
+    throw refusal(name, 'grooveDepth', joint.grooveDepth, 'less than the wall of the case');
   const onYield = factorOf('factors.yieldFactor', joint.factors?.yieldFactor ?? 1.5);
   const onUltimate = factorOf('factors.ultimateFactor', joint.factors?.ultimateFactor ?? 2);
 
@@ -208,12 +208,5 @@ export function reviewRetainingRing(joint: RetainingRingJoint): RetainingRingRev
 
 function factorOf(field: string, value: number): number {
   if (value >= 1 && Number.isFinite(value)) return value;
-  throw refused(field, value, 'a factor of safety of 1 or more is expected');
-}
-
-function refused(field: string, value: unknown, expected: string): MeopError {
-  return new MeopError('out-of-domain', `${name}: ${field}: ${String(value)} given; ${expected}`, field, {
-    value,
-    expected,
-  });
+  throw refusal(name, field, value, 'a factor of safety of 1 or more');
 }

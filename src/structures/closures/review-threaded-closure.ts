@@ -1,6 +1,5 @@
 import {
   fromSiValue,
-  MeopError,
   type NamedKind,
   type Quantity,
   type QuantityInput,
@@ -8,6 +7,7 @@ import {
   unitFor,
 } from '../../units';
 import { requireFields } from '../../units/known-fields';
+import { refusal } from '../../units/refusal';
 import { closureForce } from '../closure-force';
 import { governing, type Margin, margin, marginTable } from '../margin';
 import { allowable, type Material, type StrengthProperty } from '../materials';
@@ -47,7 +47,7 @@ export function reviewThreadedClosure(joint: ThreadedClosure): ThreadedClosureRe
   const read = (kind: NamedKind, field: keyof ThreadedClosure): number => {
     const { si } = readInput(kind, field, joint[field], name);
     if (si > 0) return si;
-    throw refused(field, joint[field], `a ${kind} above zero is expected`);
+    throw refusal(name, field, joint[field], `a ${kind} above zero`);
   };
   const thread = typeof joint.thread === 'string' ? threadGeometry(joint.thread) : joint.thread;
   const pressure = read('gauge pressure', 'pressure');
@@ -61,10 +61,11 @@ export function reviewThreadedClosure(joint: ThreadedClosure): ThreadedClosureRe
   const relief =
     joint.reliefDiameter === undefined ? roots : Math.max(roots, read('length', 'reliefDiameter'));
   if (outside <= relief)
-    throw refused(
+    throw refusal(
+      name,
       'caseOutsideDiameter',
       joint.caseOutsideDiameter,
-      `more than the roots of the thread (${mm(relief)}) is expected`,
+      `more than the roots of the thread (${mm(relief)})`,
     );
   const onYield = factorOf('factors.yieldFactor', joint.factors?.yieldFactor ?? 1.5);
   const onUltimate = factorOf('factors.ultimateFactor', joint.factors?.ultimateFactor ?? 2);
@@ -98,10 +99,12 @@ export function reviewThreadedClosure(joint: ThreadedClosure): ThreadedClosureRe
       limits.internalMinorMax.si + opened.si < limits.externalMajorMin.si
     )
   )
-    throw refused(
+    throw refusal(
+      name,
       'thread',
       thread.name,
-      `the case opens by ${mm(opened.si)} and the threads no longer meet: a coarser thread or a thicker wall is expected`,
+      'a coarser thread or a thicker wall',
+      `the case opens by ${mm(opened.si)} and the threads no longer meet`,
     );
 
   const like = readInput('gauge pressure', 'pressure', joint.pressure, name).unit;
@@ -265,12 +268,5 @@ const mm = (si: number): string => `${Number((si * 1000).toPrecision(4))} mm`;
 
 function factorOf(field: string, value: number): number {
   if (value >= 1 && Number.isFinite(value)) return value;
-  throw refused(field, value, 'a factor of safety of 1 or more is expected');
-}
-
-function refused(field: string, value: unknown, expected: string): MeopError {
-  return new MeopError('out-of-domain', `${name}: ${field}: ${String(value)} given; ${expected}`, field, {
-    value,
-    expected,
-  });
+  throw refusal(name, field, value, 'a factor of safety of 1 or more');
 }

@@ -1,5 +1,6 @@
-import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, unitOf } from '../../units';
+import { fromSiValue, type Quantity, type QuantityInput, readInput, unitOf } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
+import { refusal } from '../../units/refusal';
 
 /** A bore that a printed drill guide is to have. */
 export interface DrillGuideInput {
@@ -58,18 +59,18 @@ export function drillGuideBore(input: DrillGuideInput): DrillGuideBore {
       ? Math.PI / 4
       : readInput('angle', 'flankAngle', input.flankAngle, name).si;
   const radius = (drill + allowance) / 2;
-  if (!(drill > 0 && radius > 0))
-    throw refused('diameter', input.diameter, 'a length above zero is expected');
+  if (!(drill > 0 && radius > 0)) throw refusal(name, 'diameter', input.diameter, 'a length above zero');
   if (!(flank > 0 && flank < Math.PI / 2))
-    throw refused('flankAngle', input.flankAngle, 'an angle between 0 and 90 deg is expected');
+    throw refusal(name, 'flankAngle', input.flankAngle, 'an angle between 0 and 90 deg');
   const peak = radius / Math.sin(flank);
   const [x, y] = [radius * Math.cos(flank), radius * Math.sin(flank)];
   const top = input.flatTop === undefined ? peak : readInput('length', 'flatTop', input.flatTop, name).si;
   if (top < radius || top > peak)
-    throw refused(
+    throw refusal(
+      name,
       'flatTop',
       input.flatTop,
-      `a height from the radius to the peak is expected: ${mm(radius)} to ${mm(peak)} mm`,
+      `a height from the radius to the peak (${mm(radius)} to ${mm(peak)} mm)`,
     );
   const half = (peak - top) * Math.tan(flank); // the flanks open by the tangent of their angle below the peak
 
@@ -93,10 +94,3 @@ export function drillGuideBore(input: DrillGuideInput): DrillGuideBore {
 }
 
 const mm = (si: number): string => String(Number((si * 1000).toFixed(4)));
-
-function refused(field: string, value: unknown, expected: string): MeopError {
-  return new MeopError('out-of-domain', `${name}: ${field}: ${String(value)} given; ${expected}`, field, {
-    value,
-    expected,
-  });
-}

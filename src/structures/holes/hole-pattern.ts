@@ -8,6 +8,7 @@ import {
   unitOf,
 } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
+import { refusal } from '../../units/refusal';
 
 /** Where the holes for the radial bolts are to be. */
 export interface HolePatternInput {
@@ -86,7 +87,7 @@ export function holePattern(input: HolePatternInput): HolePattern {
   const length = (field: string, value: unknown): number => {
     const { si } = readInput('length', field, value, name);
     if (si > 0) return si;
-    throw refused(field, value, 'a length above zero is expected');
+    throw refusal(name, field, value, 'a length above zero');
   };
   const outside = length('outsideDiameter', input.outsideDiameter);
   const hole = length('holeDiameter', input.holeDiameter);
@@ -106,16 +107,13 @@ export function holePattern(input: HolePatternInput): HolePattern {
   const spacing = rows > 1 ? length('rowSpacing', input.rowSpacing) : 0;
   const staggered = input.staggered ?? true;
   if (2 * wall >= outside)
-    throw refused(
-      'wall',
-      input.wall,
-      `less than half of the outside diameter (${mm(outside / 2)}) is expected`,
-    );
+    throw refusal(name, 'wall', input.wall, `less than half of the outside diameter (${mm(outside / 2)})`);
   if (edge <= hole / 2)
-    throw refused(
+    throw refusal(
+      name,
       'edgeDistance',
       input.edgeDistance,
-      `more than the radius of a hole (${mm(hole / 2)}) is expected`,
+      `more than the radius of a hole (${mm(hole / 2)})`,
     );
 
   const shown = unitOf(readInput('length', 'outsideDiameter', input.outsideDiameter, name).unit.text);
@@ -129,22 +127,27 @@ export function holePattern(input: HolePatternInput): HolePattern {
   const betweenRows =
     rows > 1 ? Math.min(Math.hypot(offset, spacing), inLine) - hole : Number.POSITIVE_INFINITY;
   if (hole >= 2 * inside)
-    throw refused(
+    throw refusal(
+      name,
       'holeDiameter',
       input.holeDiameter,
-      `less than the ${wall > 0 ? 'bore' : 'diameter'} of the case (${mm(2 * inside)}) is expected`,
+      `less than the ${wall > 0 ? 'bore' : 'diameter'} of the case (${mm(2 * inside)})`,
     );
   if (n > 1 && between <= 0)
-    throw refused(
+    throw refusal(
+      name,
       'count',
       input.count,
-      `at most ${Math.floor((2 * Math.PI * inside) / hole)} holes of ${mm(hole)} touch on this circle: take fewer or smaller bolts, or a second row`,
+      'a smaller number of bolts, or smaller ones, or a second row',
+      `${Math.floor((2 * Math.PI * inside) / hole)} holes of ${mm(hole)} at most touch on this circle`,
     );
   if (betweenRows <= 0)
-    throw refused(
+    throw refusal(
+      name,
       'rowSpacing',
       input.rowSpacing,
-      `the rows clash: more than ${mm(hole)} between centres is expected${inLine < hole ? ', also of rows one and three, which stand in line' : ''}`,
+      `more than ${mm(hole)} between centres`,
+      `the rows clash${inLine < hole ? ', also rows one and three, which stand in line' : ''}`,
     );
 
   const holes = Array.from({ length: rows * n }, (_, i): Hole => {
@@ -207,12 +210,5 @@ function cautionsFor(p: {
 
 function wholeNumber(field: string, value: number): number {
   if (Number.isInteger(value) && value >= 1) return value;
-  throw refused(field, value, 'a whole number from 1 is expected');
-}
-
-function refused(field: string, value: unknown, expected: string): MeopError {
-  return new MeopError('out-of-domain', `${name}: ${field}: ${String(value)} given; ${expected}`, field, {
-    value,
-    expected,
-  });
+  throw refusal(name, field, value, 'a whole number from 1');
 }

@@ -1,13 +1,6 @@
-import {
-  fromSiValue,
-  MeopError,
-  type Quantity,
-  type QuantityInput,
-  readInput,
-  table,
-  unitOf,
-} from '../../units';
+import { fromSiValue, type Quantity, type QuantityInput, readInput, table, unitOf } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
+import { refusal } from '../../units/refusal';
 import { governing, type Margin, margin, marginTable } from '../margin';
 import { type AnchorBolts, anchorMargins } from './anchor-bolts';
 import { requiredBreakingForce, ropeStiffness, snatchLoad } from './snatch-load';
@@ -93,19 +86,18 @@ export function ropeRestraint(input: RopeRestraintInput): RopeRestraint {
   requireFields(name, input, fields);
   const thrust = positive('force', 'thrust', input.thrust);
   const slack = readInput('length', 'slack', input.slack, name).si;
-  if (!(slack >= 0)) throw refused('slack', input.slack, 'a length of zero or more is expected');
+  if (!(slack >= 0)) throw refusal(name, 'slack', input.slack, 'a length of zero or more');
   const length = positive('length', 'ropeLength', input.ropeLength);
   const legs = input.legs ?? 1;
-  if (!(Number.isInteger(legs) && legs >= 1))
-    throw refused('legs', legs, 'a whole number from 1 is expected');
+  if (!(Number.isInteger(legs) && legs >= 1)) throw refusal(name, 'legs', legs, 'a whole number from 1');
   const angle = input.legAngle === undefined ? 0 : readInput('angle', 'legAngle', input.legAngle, name).si;
   if (!(angle >= 0 && angle < Math.PI / 2))
-    throw refused('legAngle', input.legAngle, 'an angle from 0 to below 90 deg is expected');
+    throw refusal(name, 'legAngle', input.legAngle, 'an angle from 0 to below 90 deg');
   const designFactor = input.designFactor ?? 5;
   if (!(designFactor >= 1 && Number.isFinite(designFactor)))
-    throw refused('designFactor', designFactor, 'a design factor of 1 or more is expected');
+    throw refusal(name, 'designFactor', designFactor, 'a design factor of 1 or more');
   if (slack > 2 * length)
-    throw refused('slack', input.slack, 'no more than twice the length of the rope is expected');
+    throw refusal(name, 'slack', input.slack, 'no more than twice the length of the rope');
 
   const rope = 'breakingForce' in input.rope ? input.rope : wireRope(input.rope);
   const end = terminationEfficiency(input.termination, { fibreCore: rope.construction.includes('FC') });
@@ -209,12 +201,5 @@ function positive(
 ): number {
   const { si } = readInput(kind, field, value, name);
   if (si > 0) return si;
-  throw refused(field, value, 'a value above zero is expected');
-}
-
-function refused(field: string, value: unknown, expected: string): MeopError {
-  return new MeopError('out-of-domain', `${name}: ${field}: ${String(value)} given; ${expected}`, field, {
-    value,
-    expected,
-  });
+  throw refusal(name, field, value, 'a value above zero');
 }

@@ -1,5 +1,8 @@
-import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, unitOf } from '../../units';
+import { fromSiValue, type Quantity, type QuantityInput, readInput, unitOf } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
+import { refusal } from '../../units/refusal';
+
+const procedure = 'extrusionGapLimit';
 
 /** What decides how wide a gap a seal bridges. */
 export interface ExtrusionGapInput {
@@ -42,13 +45,11 @@ const extrusionGapLimitFields: FieldsOf<ExtrusionGapInput> = {
  * @example extrusionGapLimit({ pressure: '900 psi', hardness: 70 }).clearance.in('in') // => 0.01
  */
 export function extrusionGapLimit(options: ExtrusionGapInput): ExtrusionGapLimit {
-  requireFields('extrusionGapLimit', options, extrusionGapLimitFields);
+  requireFields(procedure, options, extrusionGapLimitFields);
   const { pressure, hardness, silicone = false } = options;
-  const psi =
-    readInput('gauge pressure', 'pressure', pressure, 'extrusionGapLimit').si / unitOf('psi').factor;
-  if (!(psi >= 0)) throw refused('pressure', pressure, 'a pressure of zero or more is expected');
-  if (!(hardness >= 70 && hardness <= 90))
-    throw refused('hardness', hardness, 'the table holds for 70 to 90 Shore A');
+  const psi = readInput('gauge pressure', 'pressure', pressure, procedure).si / unitOf('psi').factor;
+  if (!(psi >= 0)) throw refusal(procedure, 'pressure', pressure, 'a pressure of zero or more');
+  if (!(hardness >= 70 && hardness <= 90)) throw refusal(procedure, 'hardness', hardness, '70 to 90 Shore A');
   const row = bands.find(([upTo]) => psi <= upTo * (1 + 1e-12));
   const cautions: string[] = [];
   if (psi > 1500) cautions.push('above 1500 psi consider a backup ring (Parker O-Ring Handbook)');
@@ -63,13 +64,4 @@ export function extrusionGapLimit(options: ExtrusionGapInput): ExtrusionGapLimit
     source: 'Seal & Design Inc., limits of diametral clearance against fluid pressure (room temperature)',
     cautions,
   };
-}
-
-function refused(field: string, value: unknown, expected: string): MeopError {
-  return new MeopError(
-    'out-of-domain',
-    `extrusionGapLimit: ${field}: ${String(value)} given; ${expected}`,
-    field,
-    { value, expected },
-  );
 }

@@ -1,13 +1,6 @@
-import {
-  fromSiValue,
-  MeopError,
-  type Quantity,
-  type QuantityInput,
-  readInput,
-  table,
-  unitOf,
-} from '../../units';
+import { fromSiValue, type Quantity, type QuantityInput, readInput, table, unitOf } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
+import { refusal } from '../../units/refusal';
 import type { Material, MaterialName } from '../materials';
 import { extrusionGapLimit } from './extrusion-gap';
 import { type FaceSealBands, faceSealChecks } from './face-seal-checks';
@@ -94,7 +87,7 @@ export function faceSeal(input: FaceSealInput): FaceSeal {
   const ring = typeof input.ring === 'object' ? input.ring : oRing(input.ring);
   const { pressureSide = 'inside' } = input;
   if (pressureSide !== 'inside' && pressureSide !== 'outside')
-    throw refused('pressureSide', pressureSide, "'inside' or 'outside' is expected");
+    throw refusal(name, 'pressureSide', pressureSide, "'inside' or 'outside'");
   const inside = pressureSide === 'inside';
   const outer = readBand('grooveOutsideDiameter', input.grooveOutsideDiameter, name);
   const inner = readBand('grooveInsideDiameter', input.grooveInsideDiameter, name);
@@ -107,16 +100,17 @@ export function faceSeal(input: FaceSealInput): FaceSeal {
   const id = around(ring.insideDiameter.si, ring.insideDiameterTolerance.si);
   const cs = around(ring.crossSection.si, ring.crossSectionTolerance.si);
   if (width.min < cs.nominal * 0.9)
-    throw refused(
+    throw refusal(
+      name,
       'grooveInsideDiameter',
       input.grooveInsideDiameter,
-      `a groove wide enough for the ring (${mm(cs.nominal)}) is expected, inside its outside diameter`,
+      `less than the outside diameter, by a groove wide enough for the ring (${mm(cs.nominal)}),`,
     );
   const faceGap = input.faceGap === undefined ? 0 : readInput('length', 'faceGap', input.faceGap, name).si;
-  if (!(faceGap >= 0)) throw refused('faceGap', input.faceGap, 'zero or more is expected');
+  if (!(faceGap >= 0)) throw refusal(name, 'faceGap', input.faceGap, 'zero or more');
   const hardness = input.hardness ?? 70;
   if (!(hardness >= 70 && hardness <= 90))
-    throw refused('hardness', input.hardness, '70 to 90 Shore A is expected');
+    throw refusal(name, 'hardness', input.hardness, '70 to 90 Shore A');
 
   const bands = bandsOf({ inside, outer, inner, depth, width, id, cs, faceGap });
   const thermal = sealTemperatures(input);
@@ -260,11 +254,3 @@ const around = (nominal: number, tolerance: number): BandSi => ({
 });
 
 const mm = (si: number): string => `${Number((si * 1000).toPrecision(4))} mm`;
-
-function refused(field: string, value: unknown, expected: string): MeopError {
-  const given = typeof value === 'object' && value !== null ? JSON.stringify(value) : String(value);
-  return new MeopError('out-of-domain', `${name}: ${field}: ${given} given; ${expected}`, field, {
-    value,
-    expected,
-  });
-}

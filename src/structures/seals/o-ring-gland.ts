@@ -1,13 +1,6 @@
-import {
-  fromSiValue,
-  MeopError,
-  type Quantity,
-  type QuantityInput,
-  readInput,
-  table,
-  unitOf,
-} from '../../units';
+import { fromSiValue, type Quantity, type QuantityInput, readInput, table, unitOf } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
+import { refusal } from '../../units/refusal';
 import type { Material, MaterialName } from '../materials';
 import { boreGrowth } from './bore-growth';
 import { extrusionGapLimit } from './extrusion-gap';
@@ -110,15 +103,15 @@ export function oRingGland(input: ORingGlandInput): ORingGland {
   const ring = typeof input.ring === 'object' ? input.ring : oRing(input.ring);
   const bore = readBand('bore', input.bore, name);
   const rings = input.backupRings ?? 0;
-  if (!(rings === 0 || rings === 1 || rings === 2))
-    throw refused('backupRings', rings, '0, 1 or 2 is expected');
+  if (!(rings === 0 || rings === 1 || rings === 2)) throw refusal(name, 'backupRings', rings, '0, 1 or 2');
   const backup = rings === 0 ? 0 : rings * length('backupThickness', input.backupThickness);
   const groove = readBand('grooveWidth', input.grooveWidth, name);
   if (backup >= groove.min)
-    throw refused(
+    throw refusal(
+      name,
       'backupThickness',
       input.backupThickness,
-      'backup rings that leave room for the O-ring are expected',
+      'a thickness that leaves room for the O-ring',
     );
   const sizes: GlandSizes = {
     insideDiameter: around(ring.insideDiameter.si, ring.insideDiameterTolerance.si),
@@ -130,9 +123,9 @@ export function oRingGland(input: ORingGlandInput): ORingGland {
     growth: 0,
   };
   if (sizes.closureDiameter.nominal >= bore.nominal)
-    throw refused('closureDiameter', input.closureDiameter, 'less than the bore is expected');
+    throw refusal(name, 'closureDiameter', input.closureDiameter, 'less than the bore');
   if (sizes.grooveDiameter.nominal >= sizes.closureDiameter.nominal)
-    throw refused('grooveDiameter', input.grooveDiameter, 'less than the closure diameter is expected');
+    throw refusal(name, 'grooveDiameter', input.grooveDiameter, 'less than the closure diameter');
 
   const pressure =
     input.pressure === undefined ? undefined : readInput('gauge pressure', 'pressure', input.pressure, name);
@@ -141,7 +134,7 @@ export function oRingGland(input: ORingGlandInput): ORingGland {
   const pressed = glandBands({ ...sizes, growth: growth.si });
   const hardness = input.hardness ?? 70;
   if (!(hardness >= 70 && hardness <= 90))
-    throw refused('hardness', input.hardness, '70 to 90 Shore A is expected');
+    throw refusal(name, 'hardness', input.hardness, '70 to 90 Shore A');
   const modulus = rubberModulus.si({ hardness: Math.min(hardness, 80) }); // the relation ends at 80
   const thermal = sealTemperatures(input);
   const limit =
@@ -235,13 +228,5 @@ const around = (nominal: number, tolerance: number): BandSi => ({
 function length(field: string, value: QuantityInput<'length'> | undefined): number {
   const { si } = readInput('length', field, value, name);
   if (si > 0) return si;
-  throw refused(field, value, 'a length above zero is expected');
-}
-
-function refused(field: string, value: unknown, expected: string): MeopError {
-  const given = typeof value === 'object' && value !== null ? JSON.stringify(value) : String(value);
-  return new MeopError('out-of-domain', `${name}: ${field}: ${given} given; ${expected}`, field, {
-    value,
-    expected,
-  });
+  throw refusal(name, field, value, 'a length above zero');
 }

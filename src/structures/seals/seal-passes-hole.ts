@@ -1,5 +1,6 @@
-import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, table } from '../../units';
+import { fromSiValue, type Quantity, type QuantityInput, readInput, table } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
+import { refusal } from '../../units/refusal';
 import type { ORingGland } from './o-ring-gland';
 
 /** A seal that slides past drilled holes when the closure goes in. */
@@ -54,7 +55,7 @@ export function sealPassesHole(input: SealPassesHoleInput): SealPassesHole {
   const length = (field: 'holeDiameter' | 'edgeBreak' | 'holeToGroove', least: number): number => {
     const { si } = readInput('length', field, input[field], name);
     if (si > least || (si === 0 && field === 'edgeBreak')) return si;
-    throw refused(field, input[field], 'a length above zero is expected');
+    throw refusal(name, field, input[field], 'a length above zero');
   };
   const { gland } = input;
   const hole = length('holeDiameter', 0);
@@ -65,7 +66,7 @@ export function sealPassesHole(input: SealPassesHoleInput): SealPassesHole {
       ? Math.PI / 2
       : readInput('angle', 'countersinkAngle', input.countersinkAngle, name).si;
   if (!(angle > 0 && angle < Math.PI))
-    throw refused('countersinkAngle', input.countersinkAngle, 'an angle between 0 and 180 deg is expected');
+    throw refusal(name, 'countersinkAngle', input.countersinkAngle, 'an angle between 0 and 180 deg');
 
   const unit = readInput('length', 'holeDiameter', input.holeDiameter, name).unit;
   const show = (si: number): Quantity<'length'> => fromSiValue(si, 'length', unit);
@@ -108,11 +109,4 @@ export function sealPassesHole(input: SealPassesHoleInput): SealPassesHole {
       ...cautions.map((caution) => `caution: ${caution}`),
     ].join('\n');
   return { ...result, toString: text, ...{ [Symbol.for('nodejs.util.inspect.custom')]: text } };
-}
-
-function refused(field: string, value: unknown, expected: string): MeopError {
-  return new MeopError('out-of-domain', `${name}: ${field}: ${String(value)} given; ${expected}`, field, {
-    value,
-    expected,
-  });
 }
