@@ -1,5 +1,6 @@
-import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput } from '../units';
+import { fromSiValue, type Quantity, type QuantityInput } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { readPositive } from '../units/refusal';
 import type { DesignFactors } from './factor-sets';
 import { type Margin, margin } from './margin';
 
@@ -110,13 +111,5 @@ export function enginePartPressures(options: {
   };
 }
 
-function positive(context: string, field: string, value: QuantityInput<'gauge pressure'>) {
-  const read = readInput('gauge pressure', field, value, context);
-  if (read.si > 0) return read;
-  throw new MeopError(
-    'out-of-domain',
-    `${context}: ${field}: ${value} given; it must be above zero gauge`,
-    field,
-    { value, expected: 'above zero gauge' },
-  );
-}
+const positive = (context: string, field: string, value: QuantityInput<'gauge pressure'>) =>
+  readPositive('gauge pressure', field, value, context);

@@ -1,4 +1,5 @@
 import { MeopError } from '../units';
+import { refusal } from '../units/refusal';
 import type { Provenance } from './materials';
 
 /** Factors on the maximum expected operating pressure (MEOP), with who asks for them. */
@@ -169,12 +170,7 @@ export function designFactors(
         { expected: 'a number of 1 or more' },
       );
     if (!(value >= 1 && Number.isFinite(value)))
-      throw new MeopError(
-        'out-of-domain',
-        `designFactors: ${field}: ${value} given; a factor of safety must be 1 or more`,
-        field,
-        { value, expected: '1 or more' },
-      );
+      throw refusal('designFactors', field, value, 'a factor of safety of 1 or more');
     return value;
   };
   const doubt =

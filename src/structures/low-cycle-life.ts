@@ -1,7 +1,7 @@
 import { findRoot } from '../numerics';
-import { formula, type QuantityInput, ratio, readInput, stress } from '../units';
+import { formula, type QuantityInput, ratio, stress } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
-import { refusal } from '../units/refusal';
+import { readPositive, refusal } from '../units/refusal';
 
 const procedure = 'lowCycleLife';
 
@@ -109,8 +109,5 @@ export function lowCycleLife(input: LowCycleInput): LowCycleLife {
   };
 }
 
-function positive(field: string, value: unknown): number {
-  const { si } = readInput('stress', field, value, procedure);
-  if (si > 0) return si;
-  throw refusal(procedure, field, value, 'above zero');
-}
+const positive = (field: string, value: unknown): number =>
+  readPositive('stress', field, value, procedure).si;

@@ -1,4 +1,5 @@
 import { formula, MeopError, type Quantity, ratio, stress, table } from '../units';
+import { refusal } from '../units/refusal';
 
 /** One failure mode with what it must carry, what it can carry and what is left. */
 export interface Margin {
@@ -85,7 +86,7 @@ export function margin({
     );
   above(0, 'applied', applied.si, applied, mode);
   above(0, 'factor', factor, factor, mode);
-  if (!(allowable.si >= 0)) throw outside('allowable', allowable, mode, 'zero or more');
+  if (!(allowable.si >= 0)) throw refusal(`margin of '${mode}'`, 'allowable', allowable, 'zero or more');
   return {
     mode,
     applied,
@@ -143,16 +144,6 @@ const pressures: ReadonlySet<string> = /* @__PURE__ */ new Set([
 ]);
 
 function above(limit: number, field: string, si: number, value: unknown, mode: string): void {
-  if (!(si > limit && Number.isFinite(si))) throw outside(field, value, mode, 'above zero and finite');
+  if (!(si > limit && Number.isFinite(si)))
+    throw refusal(`margin of '${mode}'`, field, value, 'a value above zero and finite');
 }
-
-const outside = (field: string, value: unknown, mode: string, expected: string): MeopError =>
-  new MeopError(
-    'out-of-domain',
-    `margin of '${mode}': ${field}: ${value} given; it must be ${expected}`,
-    field,
-    {
-      value,
-      expected,
-    },
-  );

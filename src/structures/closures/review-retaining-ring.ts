@@ -7,9 +7,10 @@ import {
   unitFor,
 } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
-import { refusal } from '../../units/refusal';
+import { readPositive, refusal } from '../../units/refusal';
 import { closureForce } from '../closure-force';
 import type { JointFactors } from '../joint';
+import { readFactors } from '../joint/joint-factors';
 import { governing, type Margin, margin, marginTable } from '../margin';
 import { allowable, type Material, type MaterialName, type StrengthProperty } from '../materials';
 import { materialOf } from '../materials/library';
@@ -75,11 +76,8 @@ const reviewRetainingRingFields: FieldsOf<RetainingRingJoint> = {
  */
 export function reviewRetainingRing(joint: RetainingRingJoint): RetainingRingReview {
   requireFields('reviewRetainingRing', joint, reviewRetainingRingFields);
-  const read = (kind: NamedKind, field: keyof RetainingRingJoint): number => {
-    const { si } = readInput(kind, field, joint[field], name);
-    if (si > 0) return si;
-    throw refusal(name, field, joint[field], `a ${kind} above zero`);
-  };
+  const read = (kind: NamedKind, field: keyof RetainingRingJoint): number =>
+    readPositive(kind, field, joint[field], name).si;
   const pressure = read('gauge pressure', 'pressure');
   const boreDiameter = read('length', 'boreDiameter');
   const sealDiameter = joint.sealDiameter === undefined ? boreDiameter : read('length', 'sealDiameter');
@@ -90,8 +88,7 @@ export function reviewRetainingRing(joint: RetainingRingJoint): RetainingRingRev
   const ringStrength = read('stress', 'ringShearStrength');
   if (grooveDepth >= wall)
     throw refusal(name, 'grooveDepth', joint.grooveDepth, 'less than the wall of the case');
-  const onYield = factorOf('factors.yieldFactor', joint.factors?.yieldFactor ?? 1.5);
-  const onUltimate = factorOf('factors.ultimateFactor', joint.factors?.ultimateFactor ?? 2);
+  const { yield: onYield, ultimate: onUltimate } = readFactors(name, joint.factors);
 
   const load = closureForce.si({ pressure, sealDiameter });
   const grooveDiameter = boreDiameter + 2 * grooveDepth;
@@ -204,9 +201,4 @@ export function reviewRetainingRing(joint: RetainingRingJoint): RetainingRingRev
     toString: text,
     ...{ [Symbol.for('nodejs.util.inspect.custom')]: text },
   };
-}
-
-function factorOf(field: string, value: number): number {
-  if (value >= 1 && Number.isFinite(value)) return value;
-  throw refusal(name, field, value, 'a factor of safety of 1 or more');
 }

@@ -7,8 +7,9 @@ import {
   unitFor,
 } from '../../units';
 import { requireFields } from '../../units/known-fields';
-import { refusal } from '../../units/refusal';
+import { readPositive, refusal } from '../../units/refusal';
 import { closureForce } from '../closure-force';
+import { readFactors } from '../joint/joint-factors';
 import { governing, type Margin, margin, marginTable } from '../margin';
 import { allowable, type Material, type StrengthProperty } from '../materials';
 import { materialOf } from '../materials/library';
@@ -44,11 +45,8 @@ const room = 293.15;
  */
 export function reviewThreadedClosure(joint: ThreadedClosure): ThreadedClosureReview {
   requireFields(name, joint, threadedClosureFields);
-  const read = (kind: NamedKind, field: keyof ThreadedClosure): number => {
-    const { si } = readInput(kind, field, joint[field], name);
-    if (si > 0) return si;
-    throw refusal(name, field, joint[field], `a ${kind} above zero`);
-  };
+  const read = (kind: NamedKind, field: keyof ThreadedClosure): number =>
+    readPositive(kind, field, joint[field], name).si;
   const thread = typeof joint.thread === 'string' ? threadGeometry(joint.thread) : joint.thread;
   const pressure = read('gauge pressure', 'pressure');
   const engagement = read('length', 'engagement');
@@ -67,8 +65,7 @@ export function reviewThreadedClosure(joint: ThreadedClosure): ThreadedClosureRe
       joint.caseOutsideDiameter,
       `more than the roots of the thread (${mm(relief)})`,
     );
-  const onYield = factorOf('factors.yieldFactor', joint.factors?.yieldFactor ?? 1.5);
-  const onUltimate = factorOf('factors.ultimateFactor', joint.factors?.ultimateFactor ?? 2);
+  const { yield: onYield, ultimate: onUltimate } = readFactors(name, joint.factors);
   const tube = materialOf(joint.caseMaterial);
   const closure = materialOf(joint.closureMaterial);
 
@@ -265,8 +262,3 @@ function growthOf({ tube, closure, joint, hoop, inside, radius }: Opening): {
 }
 
 const mm = (si: number): string => `${Number((si * 1000).toPrecision(4))} mm`;
-
-function factorOf(field: string, value: number): number {
-  if (value >= 1 && Number.isFinite(value)) return value;
-  throw refusal(name, field, value, 'a factor of safety of 1 or more');
-}

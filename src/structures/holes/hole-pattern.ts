@@ -8,7 +8,7 @@ import {
   unitOf,
 } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
-import { refusal } from '../../units/refusal';
+import { readPositive, refusal } from '../../units/refusal';
 
 /** Where the holes for the radial bolts are to be. */
 export interface HolePatternInput {
@@ -84,11 +84,7 @@ const holePatternFields: FieldsOf<HolePatternInput> = {
  */
 export function holePattern(input: HolePatternInput): HolePattern {
   requireFields('holePattern', input, holePatternFields);
-  const length = (field: string, value: unknown): number => {
-    const { si } = readInput('length', field, value, name);
-    if (si > 0) return si;
-    throw refusal(name, field, value, 'a length above zero');
-  };
+  const length = (field: string, value: unknown): number => readPositive('length', field, value, name).si;
   const outside = length('outsideDiameter', input.outsideDiameter);
   const hole = length('holeDiameter', input.holeDiameter);
   const edge = length('edgeDistance', input.edgeDistance);

@@ -1,5 +1,6 @@
-import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, unitOf } from '../../units';
+import { fromSiValue, type Quantity, type QuantityInput, readInput, unitOf } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
+import { refusal } from '../../units/refusal';
 import { type HolePattern, type HolePatternInput, holePattern } from './hole-pattern';
 import { type Sheet, type Strip, sheetSvg, stripSvg } from './template-drawing';
 
@@ -61,12 +62,7 @@ export function wrapTemplate(input: WrapTemplateInput): WrapTemplate {
   const length = (field: string, value: unknown, standard: number, least = 0): number => {
     const si = value === undefined ? standard : readInput('length', field, value, name).si;
     if (si >= least) return si;
-    throw new MeopError(
-      'out-of-domain',
-      `${name}: ${field}: ${String(value)} given; at least ${least * 1000} mm is expected`,
-      field,
-      { value },
-    );
+    throw refusal(name, field, value, `at least ${least * 1000} mm`);
   };
   const { title, paperThickness, overlap: tab, sheetWidth: across, ...holes } = input;
   const pattern = holePattern(holes);

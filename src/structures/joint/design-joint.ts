@@ -1,5 +1,6 @@
-import { fromSiValue, MeopError, type Quantity, table, unitFor } from '../../units';
+import { fromSiValue, type Quantity, table, unitFor } from '../../units';
 import { requireFields } from '../../units/known-fields';
+import { readPositive, refusal } from '../../units/refusal';
 import { type ThreadGeometry, threadGeometry } from '../threads';
 import { fewBolts, partsCautions } from './joint-cautions';
 import { searchFields } from './joint-fields';
@@ -16,7 +17,6 @@ import {
   type PartsSi,
   partStrengthsOf,
   readParts,
-  refused,
 } from './read-joint';
 
 /** Case and closure, and the bolts to try on them. */
@@ -58,6 +58,7 @@ export interface JointDesign {
   toString(): string;
 }
 
+const name = 'designJoint';
 const metricThreads = ['M3', 'M4', 'M5', 'M6', 'M8', 'M10'];
 const inchThreads = ['#8-32', '#10-32', '1/4-20', '1/4-28', '5/16-18', '3/8-16'];
 const steelDensity = 7850; // kg/m³, of bolts
@@ -71,20 +72,25 @@ const steelDensity = 7850; // kg/m³, of bolts
  * @example designJoint({ pressure: '5 MPa', caseOutsideDiameter: '76 mm', caseWall: '3 mm', caseMaterial: '6061-T6 drawn tube', closureMaterial: '6061-T6 bar', boltClass: '8.8' }).combinations.length > 0 // => true
  */
 export function designJoint(search: JointSearch): JointDesign {
-  requireFields('designJoint', search, searchFields);
+  requireFields(name, search, searchFields);
   const parts = readParts(search);
   const [fewest, most] = search.counts ?? [4, 24];
   if (!(Number.isInteger(fewest) && Number.isInteger(most) && fewest >= 1 && most >= fewest))
-    throw refused('counts', search.counts, 'two whole numbers from 1 that rise are expected');
+    throw refusal(name, 'counts', search.counts, 'a rising pair of whole numbers from 1');
   const ratios = search.edgeRatios ?? [1.5, 2, 2.5];
   for (const ratio of ratios)
     if (!(ratio > 0.5 && Number.isFinite(ratio)))
-      throw refused('edgeRatios', ratio, 'more than half a hole diameter is expected');
-  const engagementRatio = positive('engagementRatio', search.engagementRatio ?? 1.5);
-  const ligamentRatio = positive('ligamentRatio', search.ligamentRatio ?? 1);
+      throw refusal(name, 'edgeRatios', ratio, 'more than half a hole diameter');
+  const engagementRatio = readPositive(
+    'dimensionless',
+    'engagementRatio',
+    search.engagementRatio ?? 1.5,
+    name,
+  ).si;
+  const ligamentRatio = readPositive('dimensionless', 'ligamentRatio', search.ligamentRatio ?? 1, name).si;
   const threads = search.threads ?? (parts.lengthUnit.us ? inchThreads : metricThreads);
   if (threads.length === 0 || ratios.length === 0)
-    throw refused(threads.length === 0 ? 'threads' : 'edgeRatios', [], 'at least one is expected');
+    throw refusal(name, threads.length === 0 ? 'threads' : 'edgeRatios', [], 'at least one');
 
   const found: Found[] = [];
   const said = new Set<string>();
@@ -212,17 +218,4 @@ function designText({ combinations, closest, tried, cautions }: Omit<JointDesign
     ...(closest === undefined ? [] : ['none holds; the closest:', table([row(closest)])]),
     ...cautions.map((caution) => `caution: ${caution}`),
   ].join('\n');
-}
-
-function positive(field: string, value: number): number {
-  if (value > 0 && Number.isFinite(value)) return value;
-  throw new MeopError(
-    'out-of-domain',
-    `designJoint: ${field}: ${value} given; above zero is expected`,
-    field,
-    {
-      value,
-      expected: 'above zero',
-    },
-  );
 }

@@ -10,6 +10,7 @@ export * from './bolt-shear';
 export * from './design-joint';
 export * from './hole-concentration';
 export type { JointExplanation } from './joint-explanation';
+export type { JointFactors } from './joint-factors';
 export type { JointModeName } from './joint-modes';
 export { type JointSi, type JointStressesSi, jointStressesSi } from './joint-stresses';
 export * from './load-sharing';

@@ -1,15 +1,6 @@
 import type { QuantityInput } from '../../units';
 import type { Material, MaterialName } from '../materials';
-
-/** Factors of safety of a review; those of `designFactors` go in as they are. */
-export interface JointFactors {
-  /** On yield; 1.5 where left out (common practice). */
-  readonly yieldFactor?: number;
-  /** On rupture; 2.0 where left out (common practice). */
-  readonly ultimateFactor?: number;
-  /** What to know of their source. */
-  readonly cautions?: readonly string[];
-}
+import type { JointFactors } from './joint-factors';
 
 /** What the case and closure are, whichever bolts hold them. */
 export interface JointParts {

@@ -1,11 +1,13 @@
 import { MeopError, type NamedKind, type QuantityInput, readInput, type Unit } from '../../units';
+import { readNotNegative, readPositive, refusal } from '../../units/refusal';
 import type { Material } from '../materials';
 import { materialOf } from '../materials/library';
 import { type ThreadGeometry, threadGeometry } from '../threads';
 import { shankArea } from './bolt-shear';
+import { readFactors } from './joint-factors';
 import { boltStrengths, type JointStrengths, partStrengths } from './joint-strengths';
 import type { JointSi } from './joint-stresses';
-import type { JointFactors, JointParts, RadialBoltJoint } from './radial-bolt-joint';
+import type { JointParts, RadialBoltJoint } from './radial-bolt-joint';
 
 /** Case and closure read, checked and in SI, before any bolts. */
 export interface PartsSi {
@@ -24,7 +26,7 @@ export interface PartsSi {
   readonly misplacement: number;
   readonly preload: number;
   readonly sealToHoles: number | undefined;
-  readonly factors: { readonly yield: number; readonly ultimate: number };
+  readonly factors: ReturnType<typeof readFactors>;
   /** The hotter of case and closure; undefined where neither is given. */
   readonly boltTemperature: QuantityInput<'temperature'> | undefined;
   readonly tube: Material;
@@ -47,18 +49,18 @@ const name = 'reviewJoint';
 
 const si = (kind: NamedKind, field: string, value: unknown): number => readInput(kind, field, value, name).si;
 
-const above = (kind: NamedKind, field: string, value: unknown): number => {
-  const read = si(kind, field, value);
-  if (read > 0) return read;
-  throw refused(field, value, `a ${kind} above zero is expected`);
-};
+const above = (kind: NamedKind, field: string, value: unknown): number =>
+  readPositive(kind, field, value, name).si;
+
+const fromZero = (kind: NamedKind, field: string, value: unknown): number =>
+  readNotNegative(kind, field, value, name).si;
 
 const optional = (kind: NamedKind, field: string, value: unknown): number | undefined =>
   value === undefined ? undefined : above(kind, field, value);
 
 const oneOf = (field: 'washer' | 'shearPlane', value: string | undefined, known: readonly string[]): void => {
   if (value === undefined || known.includes(value)) return;
-  throw refused(field, `'${value}'`, `${known.map((word) => `'${word}'`).join(' or ')} is expected`);
+  throw refusal(name, field, `'${value}'`, `${known.map((word) => `'${word}'`).join(' or ')}`);
 };
 
 /** Reads what is independent of the bolts. */
@@ -69,43 +71,32 @@ export function readParts(given: JointParts): PartsSi {
   const outsideDiameter = above('length', 'caseOutsideDiameter', given.caseOutsideDiameter);
   const wall = above('length', 'caseWall', given.caseWall);
   const bore = outsideDiameter - 2 * wall;
-  if (!(bore > 0))
-    throw refused('caseWall', given.caseWall, 'less than half of the outside diameter is expected');
+  if (!(bore > 0)) throw refusal(name, 'caseWall', given.caseWall, 'less than half of the outside diameter');
   const sealDiameter = optional('length', 'sealDiameter', given.sealDiameter) ?? bore;
   if (sealDiameter > outsideDiameter)
-    throw refused(
-      'sealDiameter',
-      given.sealDiameter,
-      'no more than the outside diameter of the case is expected',
-    );
+    throw refusal(name, 'sealDiameter', given.sealDiameter, 'no more than the outside diameter of the case');
   const closureDiameter = optional('length', 'closureDiameter', given.closureDiameter) ?? bore;
   if (closureDiameter > bore)
-    throw refused(
+    throw refusal(
+      name,
       'closureDiameter',
       given.closureDiameter,
-      `no more than the bore of the case (${mm(bore)}) is expected`,
+      `no more than the bore of the case (${mm(bore)})`,
     );
   const closureThickness =
     optional('length', 'closureThickness', given.closureThickness) ?? closureDiameter / 2;
   if (closureThickness > closureDiameter / 2)
-    throw refused(
-      'closureThickness',
-      given.closureThickness,
-      'no more than the radius of the closure is expected',
-    );
+    throw refusal(name, 'closureThickness', given.closureThickness, 'no more than the radius of the closure');
   const misplacement =
-    given.positionTolerance === undefined ? 0 : si('length', 'positionTolerance', given.positionTolerance);
-  if (misplacement < 0)
-    throw refused('positionTolerance', given.positionTolerance, 'zero or more is expected');
+    given.positionTolerance === undefined
+      ? 0
+      : fromZero('length', 'positionTolerance', given.positionTolerance);
   const { shareFactor } = given;
   if (shareFactor !== undefined && !(shareFactor >= 1 && Number.isFinite(shareFactor)))
-    throw refused('shareFactor', shareFactor, 'a number from 1 is expected');
-  const preload = given.preload === undefined ? 0 : si('force', 'preload', given.preload);
-  if (preload < 0) throw refused('preload', given.preload, 'zero or more is expected');
+    throw refusal(name, 'shareFactor', shareFactor, 'a number from 1');
+  const preload = given.preload === undefined ? 0 : fromZero('force', 'preload', given.preload);
   const sealToHoles =
-    given.sealToHoles === undefined ? undefined : si('length', 'sealToHoles', given.sealToHoles);
-  if (sealToHoles !== undefined && sealToHoles < 0)
-    throw refused('sealToHoles', given.sealToHoles, 'zero or more is expected');
+    given.sealToHoles === undefined ? undefined : fromZero('length', 'sealToHoles', given.sealToHoles);
   return {
     given,
     pressure,
@@ -121,7 +112,7 @@ export function readParts(given: JointParts): PartsSi {
     misplacement,
     preload,
     sealToHoles,
-    factors: readFactors(given.factors),
+    factors: readFactors(name, given.factors),
     boltTemperature: hotter(given),
     tube: materialOf(given.caseMaterial),
     closure: materialOf(given.closureMaterial),
@@ -144,40 +135,35 @@ function hotter({
   return tube >= closure ? caseTemperature : closureTemperature;
 }
 
-function readFactors({ yieldFactor = 1.5, ultimateFactor = 2 }: JointFactors = {}): PartsSi['factors'] {
-  const factors = { yieldFactor, ultimateFactor };
-  for (const [field, value] of Object.entries(factors))
-    if (!(value >= 1 && Number.isFinite(value)))
-      throw refused(`factors.${field}`, value, 'a factor of safety of 1 or more is expected');
-  return { yield: yieldFactor, ultimate: ultimateFactor };
-}
-
 /** Reads the bolts; that they fit on the circle is for the hole pattern to say. */
 export function readBolts(joint: RadialBoltJoint, parts: PartsSi): BoltsSi {
   const thread = threadGeometry(joint.thread);
   const major = thread.majorDiameter.si;
   const holeDiameter = optional('length', 'holeDiameter', joint.holeDiameter) ?? major;
   if (holeDiameter < major)
-    throw refused(
+    throw refusal(
+      name,
       'holeDiameter',
       joint.holeDiameter,
-      `at least the diameter of ${thread.name} (${mm(major)}) is expected`,
+      `at least the diameter of ${thread.name} (${mm(major)})`,
     );
   const edgeDistance = above('length', 'edgeDistance', joint.edgeDistance);
   const engagement =
     optional('length', 'engagement', joint.engagement) ?? Math.min(1.5 * major, parts.closureThickness);
   if (engagement > parts.closureThickness)
-    throw refused(
+    throw refusal(
+      name,
       'engagement',
       joint.engagement,
-      `no more than the metal of the closure (${mm(parts.closureThickness)}) is expected`,
+      `no more than the metal of the closure (${mm(parts.closureThickness)})`,
     );
   const rows = joint.rows ?? 1;
   if (parts.closureEdgeDistance !== undefined && parts.closureEdgeDistance <= major / 2)
-    throw refused(
+    throw refusal(
+      name,
       'closureEdgeDistance',
       joint.closureEdgeDistance,
-      `more than the radius of ${thread.name} (${mm(major / 2)}) is expected`,
+      `more than the radius of ${thread.name} (${mm(major / 2)})`,
     );
   return {
     thread,
@@ -290,11 +276,3 @@ function modulusOf(material: Material, field: string): number {
 }
 
 const mm = (value: number): string => `${Number((value * 1000).toPrecision(5))} mm`;
-
-/** The error of a field that does not go. */
-export function refused(field: string, value: unknown, expected: string): MeopError {
-  return new MeopError('out-of-domain', `${name}: ${field}: ${String(value)} given; ${expected}`, field, {
-    value,
-    expected,
-  });
-}

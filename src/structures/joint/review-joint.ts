@@ -1,5 +1,6 @@
 import { fromSiValue, MeopError, type Quantity, readInput, table, type Unit, unitFor } from '../../units';
 import { requireFields } from '../../units/known-fields';
+import { refusal } from '../../units/refusal';
 import { type HolePattern, holePattern } from '../holes';
 import { governing, type Margin, margin } from '../margin';
 import { holePeakStress } from './hole-concentration';
@@ -17,9 +18,10 @@ import {
   type PartsSi,
   readBolts,
   readParts,
-  refused,
   strengthsOf,
 } from './read-joint';
+
+const name = 'reviewJoint';
 
 /** A local peak that the mode's stress leaves out, and why. */
 export interface PeakStress {
@@ -72,28 +74,32 @@ export interface JointReview {
  * @example reviewJoint({ pressure: '1000 psi', caseOutsideDiameter: '3.5 in', caseWall: '0.25 in', caseMaterial: '6061-T6 drawn tube', closureMaterial: '6061-T6 bar', thread: '1/4-20', boltClass: 'grade 8', count: 12, edgeDistance: '0.5 in' }).endForce.in('lbf') // => 7068.583471
  */
 export function reviewJoint(joint: RadialBoltJoint): JointReview {
-  requireFields('reviewJoint', joint, jointFields);
+  requireFields(name, joint, jointFields);
   const parts = readParts(joint);
   const bolts = readBolts(joint, parts);
   const pattern = patternOf(joint, bolts);
   const length = (si: number): Quantity<'length'> => fromSiValue(si, 'length', parts.lengthUnit);
   const deepest = meetingDepth(parts, bolts.count, bolts.thread.majorDiameter.si);
   if (bolts.engagement > deepest)
-    throw refused(
+    throw refusal(
+      name,
       'engagement',
       joint.engagement ?? length(bolts.engagement),
-      `the tapped holes of ${bolts.count} bolts meet ${length(Math.max(0, deepest))} deep in the closure: take less engagement, or fewer or smaller bolts`,
+      'less engagement, or fewer or smaller bolts,',
+      `the tapped holes of ${bolts.count} bolts meet ${length(Math.max(0, deepest))} deep in the closure`,
     );
   const strengths = strengthsOf(parts, bolts);
   if (parts.preload >= strengths.boltUltimate.si * bolts.thread.tensileStressArea.si)
-    throw refused('preload', joint.preload, 'less than what breaks the bolt is expected');
+    throw refusal(name, 'preload', joint.preload, 'less than what breaks the bolt');
   const numbers = jointSi(parts, bolts, strengths);
   const stresses = jointStressesSi(numbers);
   if (!Number.isFinite(stresses.netSection))
-    throw refused(
+    throw refusal(
+      name,
       'rowSpacing',
       joint.rowSpacing,
-      'along the zigzag from row to row nothing is left of the wall: rows further apart are expected',
+      'a greater distance of the rows',
+      'along the zigzag from row to row nothing is left of the wall',
     );
   const rules = rulesFor(stresses);
   const modes = rules.map((rule) => modeOf({ rule, parts, numbers, stresses, strengths }));
@@ -126,7 +132,7 @@ export function reviewJoint(joint: RadialBoltJoint): JointReview {
 
 /** The holes of a joint; refuses more than fit. */
 function patternOf(joint: RadialBoltJoint, { holeDiameter, count, rows }: BoltsSi): HolePattern {
-  const unit = readInput('length', 'edgeDistance', joint.edgeDistance, 'reviewJoint').unit;
+  const unit = readInput('length', 'edgeDistance', joint.edgeDistance, name).unit;
   try {
     return holePattern({
       outsideDiameter: joint.caseOutsideDiameter,
@@ -139,7 +145,7 @@ function patternOf(joint: RadialBoltJoint, { holeDiameter, count, rows }: BoltsS
     });
   } catch (error) {
     if (!(error instanceof MeopError)) throw error;
-    const message = error.message.replace(/^holePattern/, 'reviewJoint');
+    const message = error.message.replace(/^holePattern/, name);
     throw new MeopError(error.code, message, error.path, {
       value: error.value,
       ...(error.expected !== undefined && { expected: error.expected }),
@@ -195,7 +201,7 @@ function modeOf({ rule, parts, numbers, stresses, strengths }: ModeParts): Joint
 }
 
 function temperatureOf(given: unknown): Quantity<'temperature'> {
-  const { si, unit } = readInput('temperature', 'temperature', given, 'reviewJoint');
+  const { si, unit } = readInput('temperature', 'temperature', given, name);
   return fromSiValue(si, 'temperature', unit);
 }
 

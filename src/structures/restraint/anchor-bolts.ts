@@ -1,8 +1,11 @@
-import { fromSiValue, MeopError, type QuantityInput, readInput, type Unit } from '../../units';
+import { fromSiValue, type QuantityInput, readInput, type Unit } from '../../units';
+import { refusal } from '../../units/refusal';
 import { boltClass } from '../fasteners';
 import { type Margin, margin } from '../margin';
 import { datumCaution } from '../materials';
 import { threadGeometry } from '../threads';
+
+const name = 'ropeRestraint';
 
 /** Bolts that hold a restraint, or a stand, to what it stands on. */
 export interface AnchorBolts {
@@ -21,32 +24,15 @@ export interface AnchorBolts {
 export function anchorMargins(anchor: AnchorBolts, pull: number, unit: Unit): readonly Margin[] {
   const { count, factor = 2 } = anchor;
   if (!(Number.isInteger(count) && count >= 1))
-    throw new MeopError(
-      'out-of-domain',
-      `anchor: count: ${count} given; a whole number from 1 is expected`,
-      'anchor.count',
-      { value: count },
-    );
+    throw refusal(name, 'anchor.count', count, 'a whole number from 1');
   if (!(factor >= 1 && Number.isFinite(factor)))
-    throw new MeopError(
-      'out-of-domain',
-      `anchor: factor: ${factor} given; a factor of safety of 1 or more is expected`,
-      'anchor.factor',
-      { value: factor, expected: '1 or more' },
-    );
+    throw refusal(name, 'anchor.factor', factor, 'a factor of safety of 1 or more');
   const thread = threadGeometry(anchor.thread);
   const strength = boltClass(anchor.boltClass, { diameter: thread.majorDiameter });
   const angle =
-    anchor.pullAngle === undefined
-      ? 0
-      : readInput('angle', 'anchor.pullAngle', anchor.pullAngle, 'anchor').si;
+    anchor.pullAngle === undefined ? 0 : readInput('angle', 'anchor.pullAngle', anchor.pullAngle, name).si;
   if (!(angle >= 0 && angle <= Math.PI / 2))
-    throw new MeopError(
-      'out-of-domain',
-      `anchor: pullAngle: ${String(anchor.pullAngle)} given; 0 to 90 deg is expected`,
-      'anchor.pullAngle',
-      { value: anchor.pullAngle },
-    );
+    throw refusal(name, 'anchor.pullAngle', anchor.pullAngle, '0 to 90 deg');
   const shear = (pull * Math.cos(angle)) / count;
   const tension = (pull * Math.sin(angle)) / count;
   const shearStrength = strength.shearUltimateThread.value.si * thread.tensileStressArea.si;

@@ -1,6 +1,14 @@
-import { fromSiValue, type Quantity, type QuantityInput, readInput, table, unitOf } from '../../units';
+import {
+  fromSiValue,
+  type NamedKind,
+  type Quantity,
+  type QuantityInput,
+  readInput,
+  table,
+  unitOf,
+} from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
-import { refusal } from '../../units/refusal';
+import { readNotNegative, readPositive, refusal } from '../../units/refusal';
 import { governing, type Margin, margin, marginTable } from '../margin';
 import { type AnchorBolts, anchorMargins } from './anchor-bolts';
 import { requiredBreakingForce, ropeStiffness, snatchLoad } from './snatch-load';
@@ -85,8 +93,7 @@ const fields: FieldsOf<RopeRestraintInput> = {
 export function ropeRestraint(input: RopeRestraintInput): RopeRestraint {
   requireFields(name, input, fields);
   const thrust = positive('force', 'thrust', input.thrust);
-  const slack = readInput('length', 'slack', input.slack, name).si;
-  if (!(slack >= 0)) throw refusal(name, 'slack', input.slack, 'a length of zero or more');
+  const slack = readNotNegative('length', 'slack', input.slack, name).si;
   const length = positive('length', 'ropeLength', input.ropeLength);
   const legs = input.legs ?? 1;
   if (!(Number.isInteger(legs) && legs >= 1)) throw refusal(name, 'legs', legs, 'a whole number from 1');
@@ -194,12 +201,5 @@ function restraintText(r: Omit<RopeRestraint, 'toString'>): string {
   ].join('\n');
 }
 
-function positive(
-  kind: 'force' | 'length' | 'area' | 'stress' | 'mass',
-  field: string,
-  value: unknown,
-): number {
-  const { si } = readInput(kind, field, value, name);
-  if (si > 0) return si;
-  throw refusal(name, field, value, 'a value above zero');
-}
+const positive = (kind: NamedKind, field: string, value: unknown): number =>
+  readPositive(kind, field, value, name).si;

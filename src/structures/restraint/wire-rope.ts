@@ -1,5 +1,6 @@
-import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, unitOf } from '../../units';
+import { fromSiValue, MeopError, type Quantity, type QuantityInput, unitOf } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
+import { readPositive } from '../../units/refusal';
 import { breakingFactors, type RopeTable, ropeGrades, ropeTables } from './wire-rope-table';
 
 /** Which steel wire rope. */
@@ -41,14 +42,7 @@ export function wireRope(options: WireRopeInput): WireRope {
   requireFields('wireRope', options, wireRopeFields);
   const { diameter, grade } = options;
   const construction = String(options.construction).replace(/ fib(?:re|er) core$/i, ' FC');
-  const { si, unit } = readInput('length', 'diameter', diameter, name);
-  if (!(si > 0))
-    throw new MeopError(
-      'out-of-domain',
-      `${name}: diameter: ${String(diameter)} given; above zero is expected`,
-      'diameter',
-      { value: diameter },
-    );
+  const { si, unit } = readPositive('length', 'diameter', diameter, name);
   const shown = { diameter: fromSiValue<'length'>(si, 'length', unit), construction, grade: String(grade) };
   const number = Number(grade);
   if (Number.isFinite(number)) {

@@ -1,4 +1,5 @@
 import { MeopError, type QuantityInput, readInput } from '../../units';
+import { readPositive } from '../../units/refusal';
 import { datumCaution, type Material, type MaterialName } from '../materials';
 import { materialOf } from '../materials/library';
 import { radialDisplacement } from '../shell/growth';
@@ -40,14 +41,7 @@ export function boreGrowth({
       ],
     };
   const record = materialOf(caseMaterial);
-  const wall = readInput('length', 'caseWall', caseWall, 'oRingGland').si;
-  if (!(wall > 0))
-    throw new MeopError(
-      'out-of-domain',
-      `oRingGland: caseWall: ${String(caseWall)} given; a length above zero is expected`,
-      'caseWall',
-      { value: caseWall },
-    );
+  const wall = readPositive('length', 'caseWall', caseWall, 'oRingGland').si;
   const { elasticModulus, poissonRatio, thermalExpansion } = record;
   const cautions: string[] = [];
   let si = 0;

@@ -1,6 +1,6 @@
-import { fromSiValue, type Quantity, type QuantityInput, readInput, unitOf } from '../../units';
+import { fromSiValue, type Quantity, type QuantityInput, unitOf } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
-import { refusal } from '../../units/refusal';
+import { readNotNegative, refusal } from '../../units/refusal';
 
 const procedure = 'extrusionGapLimit';
 
@@ -47,8 +47,7 @@ const extrusionGapLimitFields: FieldsOf<ExtrusionGapInput> = {
 export function extrusionGapLimit(options: ExtrusionGapInput): ExtrusionGapLimit {
   requireFields(procedure, options, extrusionGapLimitFields);
   const { pressure, hardness, silicone = false } = options;
-  const psi = readInput('gauge pressure', 'pressure', pressure, procedure).si / unitOf('psi').factor;
-  if (!(psi >= 0)) throw refusal(procedure, 'pressure', pressure, 'a pressure of zero or more');
+  const psi = readNotNegative('gauge pressure', 'pressure', pressure, procedure).si / unitOf('psi').factor;
   if (!(hardness >= 70 && hardness <= 90)) throw refusal(procedure, 'hardness', hardness, '70 to 90 Shore A');
   const row = bands.find(([upTo]) => psi <= upTo * (1 + 1e-12));
   const cautions: string[] = [];

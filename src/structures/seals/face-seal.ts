@@ -1,6 +1,6 @@
 import { fromSiValue, type Quantity, type QuantityInput, readInput, table, unitOf } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
-import { refusal } from '../../units/refusal';
+import { readNotNegative, refusal } from '../../units/refusal';
 import type { Material, MaterialName } from '../materials';
 import { extrusionGapLimit } from './extrusion-gap';
 import { type FaceSealBands, faceSealChecks } from './face-seal-checks';
@@ -106,8 +106,8 @@ export function faceSeal(input: FaceSealInput): FaceSeal {
       input.grooveInsideDiameter,
       `less than the outside diameter, by a groove wide enough for the ring (${mm(cs.nominal)}),`,
     );
-  const faceGap = input.faceGap === undefined ? 0 : readInput('length', 'faceGap', input.faceGap, name).si;
-  if (!(faceGap >= 0)) throw refusal(name, 'faceGap', input.faceGap, 'zero or more');
+  const faceGap =
+    input.faceGap === undefined ? 0 : readNotNegative('length', 'faceGap', input.faceGap, name).si;
   const hardness = input.hardness ?? 70;
   if (!(hardness >= 70 && hardness <= 90))
     throw refusal(name, 'hardness', input.hardness, '70 to 90 Shore A');

@@ -1,6 +1,6 @@
 import { fromSiValue, type Quantity, type QuantityInput, readInput, table, unitOf } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
-import { refusal } from '../../units/refusal';
+import { readPositive, refusal } from '../../units/refusal';
 import type { Material, MaterialName } from '../materials';
 import { boreGrowth } from './bore-growth';
 import { extrusionGapLimit } from './extrusion-gap';
@@ -225,8 +225,5 @@ const around = (nominal: number, tolerance: number): BandSi => ({
   max: nominal + tolerance,
 });
 
-function length(field: string, value: QuantityInput<'length'> | undefined): number {
-  const { si } = readInput('length', field, value, name);
-  if (si > 0) return si;
-  throw refusal(name, field, value, 'a length above zero');
-}
+const length = (field: string, value: QuantityInput<'length'> | undefined): number =>
+  readPositive('length', field, value, name).si;

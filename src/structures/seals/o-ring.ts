@@ -1,5 +1,6 @@
 import { fromSiValue, MeopError, type Quantity, type QuantityInput, q, readInput } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
+import { readNotNegative, readPositive, refusal } from '../../units/refusal';
 import { disagreements, type SizeRun, sizeRuns } from './o-ring-table';
 
 /** An O-ring with its tolerances, free of any groove. */
@@ -62,25 +63,19 @@ export interface CustomORing {
  * @example customORing({ insideDiameter: '60 mm', insideDiameterTolerance: '0.5 mm', crossSection: '3 mm', crossSectionTolerance: '0.1 mm' }).size // => '60 x 3 mm'
  */
 export function customORing(ring: CustomORing): ORing {
-  const length = (field: keyof CustomORing, least: number): Quantity<'length'> => {
-    const { si, unit } = readInput('length', field, ring[field], 'customORing');
-    if (si > least || (si === 0 && least < 0)) return fromSiValue(si, 'length', unit);
-    throw new MeopError(
-      'out-of-domain',
-      `customORing: ${field}: ${String(ring[field])} given; a length above zero is expected`,
-      field,
-      { value: ring[field] },
-    );
+  const length = (field: keyof CustomORing, read: typeof readPositive): Quantity<'length'> => {
+    const { si, unit } = read('length', field, ring[field], 'customORing');
+    return fromSiValue(si, 'length', unit);
   };
-  const insideDiameter = length('insideDiameter', 0);
-  const crossSection = length('crossSection', 0);
+  const insideDiameter = length('insideDiameter', readPositive);
+  const crossSection = length('crossSection', readPositive);
   const mm = (value: Quantity<'length'>): number => Number(value.in('mm').toFixed(3));
   return {
     size: ring.size ?? `${mm(insideDiameter)} x ${mm(crossSection)} mm`,
     insideDiameter,
-    insideDiameterTolerance: length('insideDiameterTolerance', -1),
+    insideDiameterTolerance: length('insideDiameterTolerance', readNotNegative),
     crossSection,
-    crossSectionTolerance: length('crossSectionTolerance', -1),
+    crossSectionTolerance: length('crossSectionTolerance', readNotNegative),
     source: ring.source ?? "user's own",
     cautions: [],
   };
@@ -112,19 +107,13 @@ const oRingsForGrooveFields: FieldsOf<ORingSearch> = {
 export function oRingsForGroove(options: ORingSearch): readonly ORing[] {
   requireFields('oRingsForGroove', options, oRingsForGrooveFields);
   const { grooveDiameter, crossSection, stretch = [0.01, 0.05] } = options;
-  const groove = readInput('length', 'grooveDiameter', grooveDiameter, 'oRingsForGroove').si;
+  const groove = readPositive('length', 'grooveDiameter', grooveDiameter, 'oRingsForGroove').si;
   const section =
     crossSection === undefined
       ? undefined
       : readInput('length', 'crossSection', crossSection, 'oRingsForGroove').si;
   const [least, greatest] = stretch;
-  if (!(groove > 0 && least <= greatest))
-    throw new MeopError(
-      'out-of-domain',
-      `oRingsForGroove: a groove diameter above zero and a stretch range that rises are expected; ${String(grooveDiameter)} and ${least} to ${greatest} given`,
-      'grooveDiameter',
-      { value: grooveDiameter },
-    );
+  if (!(least <= greatest)) throw refusal('oRingsForGroove', 'stretch', stretch, 'a range that rises');
   const found: [stretch: number, dash: number][] = [];
   for (const run of sizeRuns) {
     if (section !== undefined && Math.abs(section - mils(run.crossSection)) > mils(run.tolerance)) continue;

@@ -1,6 +1,6 @@
 import { fromSiValue, type Quantity, type QuantityInput, readInput, table } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
-import { refusal } from '../../units/refusal';
+import { readNotNegative, readPositive, refusal } from '../../units/refusal';
 import type { ORingGland } from './o-ring-gland';
 
 /** A seal that slides past drilled holes when the closure goes in. */
@@ -52,15 +52,12 @@ const sealPassesHoleFields: FieldsOf<SealPassesHoleInput> = {
  */
 export function sealPassesHole(input: SealPassesHoleInput): SealPassesHole {
   requireFields('sealPassesHole', input, sealPassesHoleFields);
-  const length = (field: 'holeDiameter' | 'edgeBreak' | 'holeToGroove', least: number): number => {
-    const { si } = readInput('length', field, input[field], name);
-    if (si > least || (si === 0 && field === 'edgeBreak')) return si;
-    throw refusal(name, field, input[field], 'a length above zero');
-  };
+  const length = (field: 'holeDiameter' | 'edgeBreak' | 'holeToGroove', read = readPositive): number =>
+    read('length', field, input[field], name).si;
   const { gland } = input;
-  const hole = length('holeDiameter', 0);
-  const edgeBreak = length('edgeBreak', 0);
-  const toGroove = length('holeToGroove', 0);
+  const hole = length('holeDiameter');
+  const edgeBreak = length('edgeBreak', readNotNegative);
+  const toGroove = length('holeToGroove');
   const angle =
     input.countersinkAngle === undefined
       ? Math.PI / 2

@@ -1,6 +1,9 @@
-import { MeopError, type QuantityInput, readInput } from '../../units';
+import type { QuantityInput } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
+import { readPositive, refusal } from '../../units/refusal';
 import { geometryOf, type ThreadGeometry } from './thread-geometry';
+
+const name = 'customThread';
 
 /** A thread that is in no list: that of a threaded closure, most often. */
 export interface CustomThread {
@@ -19,20 +22,12 @@ const customThreadFields: FieldsOf<CustomThread> = { majorDiameter: 'required', 
  * @example customThread({ majorDiameter: '70 mm', pitch: '2 mm' }).minorDiameter.in('mm') // => 67.83493649
  */
 export function customThread(options: CustomThread): ThreadGeometry {
-  requireFields('customThread', options, customThreadFields);
-  const { si: diameter, unit } = readInput('length', 'majorDiameter', options.majorDiameter, 'customThread');
-  const pitch = readInput('length', 'pitch', options.pitch, 'customThread').si;
-  const refused = (field: keyof CustomThread, expected: string): MeopError =>
-    new MeopError(
-      'out-of-domain',
-      `customThread: ${field}: ${String(options[field])} given; ${expected} is expected`,
-      field,
-      { value: options[field], expected },
-    );
-  if (!(diameter > 0)) throw refused('majorDiameter', 'a length above zero');
+  requireFields(name, options, customThreadFields);
+  const { si: diameter, unit } = readPositive('length', 'majorDiameter', options.majorDiameter, name);
+  const pitch = readPositive('length', 'pitch', options.pitch, name).si;
   // Every standard thread is finer (M1.6: 0.22).
-  if (!(pitch > 0 && pitch <= 0.25 * diameter))
-    throw refused('pitch', 'a length above zero and at most a quarter of the diameter');
+  if (pitch > 0.25 * diameter)
+    throw refusal(name, 'pitch', options.pitch, 'at most a quarter of the diameter');
   const text = (value: number): string => String(Number(value.toPrecision(6)));
   return geometryOf({
     name: unit.us

@@ -1,5 +1,6 @@
-import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, unitOf } from '../../units';
+import { fromSiValue, MeopError, type Quantity, type QuantityInput, unitOf } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
+import { readPositive } from '../../units/refusal';
 
 /** An American taper pipe thread, basic dimensions. */
 export interface PipeThread {
@@ -138,11 +139,5 @@ function portFit(given: number, needed: number, cautions: readonly string[]): Po
   };
 }
 
-function positive(context: string, field: string, value: unknown): number {
-  const { si } = readInput('length', field, value, context);
-  if (si > 0) return si;
-  throw new MeopError('out-of-domain', `${context}: ${field}: ${value} given; it must be above zero`, field, {
-    value,
-    expected: 'above zero',
-  });
-}
+const positive = (context: string, field: string, value: unknown): number =>
+  readPositive('length', field, value, context).si;

@@ -1,14 +1,6 @@
-import {
-  fromSiValue,
-  MeopError,
-  type NamedKind,
-  type Quantity,
-  type QuantityInput,
-  readInput,
-  table,
-  unitFor,
-} from '../../units';
+import { fromSiValue, type NamedKind, type Quantity, type QuantityInput, table, unitFor } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
+import { readPositive } from '../../units/refusal';
 import { externalThreadShearArea, internalThreadShearArea } from './shear-area';
 import { type ThreadGeometry, threadGeometry } from './thread-geometry';
 
@@ -122,13 +114,5 @@ export function threadStripping(input: StrippingInput): Stripping {
   return { ...result, toString: text, ...{ [Symbol.for('nodejs.util.inspect.custom')]: text } };
 }
 
-function positive(kind: 'length' | 'stress', field: string, value: unknown): number {
-  const { si } = readInput(kind, field, value, 'threadStripping');
-  if (si > 0) return si;
-  throw new MeopError(
-    'out-of-domain',
-    `threadStripping: ${field}: ${value} given; it must be above zero`,
-    field,
-    { value, expected: 'above zero' },
-  );
-}
+const positive = (kind: 'length' | 'stress', field: string, value: unknown): number =>
+  readPositive(kind, field, value, 'threadStripping').si;
