@@ -3,10 +3,9 @@ import { homedir } from 'node:os';
 import { dirname, join } from 'node:path';
 import process from 'node:process';
 import repl from 'node:repl';
-import { inspect } from 'node:util';
 import vm from 'node:vm';
-import { MeopError } from '../units';
 import { library } from './library';
+import { shown } from './shown';
 
 const greeting = (version: string): string =>
   [
@@ -36,12 +35,6 @@ export async function runScript(source: string): Promise<number> {
     return 1;
   }
 }
-
-const shown = (value: unknown): string => {
-  if (typeof value === 'string') return value;
-  if (value instanceof MeopError) return `${value.code}: ${value.message}`; // where it was thrown helps nobody here
-  return inspect(value, { colors: process.stdout.isTTY, depth: 4 });
-};
 
 function messageOf(error: unknown): string {
   if (typeof error === 'object' && error !== null && 'message' in error) return String(error.message);
