@@ -1,5 +1,6 @@
-import { MeopError, type QuantityInput, readInput, type UnitOf } from '../units';
+import { MeopError, type NamedKind, type QuantityInput, readInput, type UnitOf } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { readPositive, refusal } from '../units/refusal';
 import type { BurnLawBand, BurnLawFacts, OutsidePolicy, SaintRobertInput } from './burn-law';
 import { sizeOf } from './burn-rate-coefficient';
 
@@ -189,8 +190,7 @@ function readForm(form: LawForm, at: string): Power {
       `${context}: ${at}coefficient, ${at}rateUnit and ${at}pressureUnit are expected together: a coefficient means nothing without the units of r and p; or give rate and atPressure`,
       `${at}coefficient`,
     );
-  const coefficient = readInput('dimensionless', `${at}coefficient`, form.coefficient, context).si;
-  if (!(coefficient > 0)) throw notPositive(`${at}coefficient`, form.coefficient);
+  const coefficient = positive('dimensionless', `${at}coefficient`, form.coefficient);
   return {
     referenceRate: coefficient * sizeOf('speed', form.rateUnit, `${at}rateUnit`),
     referencePressure: sizeOf('absolute pressure', form.pressureUnit, `${at}pressureUnit`),
@@ -217,33 +217,14 @@ function throughPoints(points: readonly [LawPoint, LawPoint], at: string): Power
   return { referenceRate: one.rate, referencePressure: one.pressure, exponent };
 }
 
-function positive(
-  kind: 'speed' | 'absolute pressure' | 'temperature',
-  field: string,
-  value: unknown,
-): number {
-  const { si } = readInput(kind, field, value, context);
-  if (si > 0) return si;
-  throw notPositive(field, value);
-}
+const positive = (kind: NamedKind, field: string, value: unknown): number =>
+  readPositive(kind, field, value, context).si;
 
-function notPositive(field: string, value: unknown): MeopError {
-  return new MeopError(
-    'out-of-domain',
-    `${context}: ${field}: ${String(value)} given; a value above zero is expected`,
+const unstable = (exponent: number, field: string): MeopError =>
+  refusal(
+    context,
     field,
-    {
-      value,
-      expected: 'above 0',
-    },
+    exponent,
+    'an exponent below 1',
+    'from 1 on gas is made faster than a throat lets it out, so no chamber pressure is stable',
   );
-}
-
-function unstable(exponent: number, field: string): MeopError {
-  return new MeopError(
-    'out-of-domain',
-    `${context}: ${field}: an exponent of ${exponent} given; it must be below 1: from 1 on gas is made faster than a throat lets it out, so no chamber pressure is stable`,
-    field,
-    { value: exponent, expected: 'below 1' },
-  );
-}

@@ -9,6 +9,7 @@ import {
   unitOf,
 } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { readPositive } from '../units/refusal';
 import { type BurnLaw, bandRateSi, temperatureFactorSi } from './burn-law';
 import { barelyStable, heldBands } from './held-bands';
 import type { Propellant } from './propellant';
@@ -67,14 +68,7 @@ const fields: FieldsOf<EquilibriumOptions> = {
 export function equilibriumPressures(options: EquilibriumOptions): EquilibriumRoots {
   requireFields(context, options, fields);
   const { propellant, burningAreaRatio, grainTemperature, gasStorage = true } = options;
-  const K = readInput('dimensionless', 'burningAreaRatio', burningAreaRatio, context).si;
-  if (!(K > 0))
-    throw new MeopError(
-      'out-of-domain',
-      `${context}: burningAreaRatio: ${String(burningAreaRatio)} given; a ratio above zero is expected`,
-      'burningAreaRatio',
-      { value: burningAreaRatio, expected: 'above 0' },
-    );
+  const K = readPositive('dimensionless', 'burningAreaRatio', burningAreaRatio, context).si;
   const { law, density, characteristicVelocity, gasConstant, effectiveTemperature } = propellant;
   const factor =
     grainTemperature === undefined

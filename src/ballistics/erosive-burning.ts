@@ -4,18 +4,16 @@ import {
   dynamicViscosity,
   formula,
   fromSiValue,
-  MeopError,
-  type NamedKind,
   type Quantity,
   type QuantityInput,
   ratio,
-  readInput,
   specificHeat,
   speed,
   temperature,
   unitOf,
 } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { readPositive, refusal } from '../units/refusal';
 import { lenoirRobillardSi } from './simulation/chamber-rate';
 
 /** Erosive burning as an option of a simulation. */
@@ -79,17 +77,15 @@ export function erosiveCoefficient(values: Arguments<typeof coefficientInputs>):
   const v = Object.fromEntries(
     Object.entries(coefficientInputs).map(([field, given]) => {
       const value: unknown = Object.entries(values).find(([name]) => name === field)?.[1];
-      const { si } = readInput(given.kind, field, value, 'erosiveCoefficient');
-      if (!(si > 0)) throw refused('erosiveCoefficient', field, value, 'above 0');
-      return [field, si];
+      return [field, readPositive(given.kind, field, value, 'erosiveCoefficient').si];
     }),
   );
   if (!(v.gasTemperature > v.surfaceTemperature && v.surfaceTemperature > v.grainTemperature))
-    throw refused(
+    throw refusal(
       'erosiveCoefficient',
       'surfaceTemperature',
       values.surfaceTemperature,
-      'between grain and gas temperature',
+      'a temperature between grain and gas temperature',
     );
   return (
     ((0.0288 * v.gasHeatCapacity * v.viscosity ** 0.2 * v.prandtl ** (-2 / 3)) /
@@ -127,12 +123,12 @@ export function lenoirRobillardRate(options: {
   const context = 'lenoirRobillardRate';
   requireFields(context, options, rateFields);
   const { baseRate, coefficient, decay = 53, massFlux: flux, length: along, density: solid } = options;
-  const base = positive('speed', 'baseRate', baseRate, context);
-  const alpha = positive('dimensionless', 'coefficient', coefficient, context);
-  const beta = positive('dimensionless', 'decay', decay, context);
-  const g = positive('mass flux', 'massFlux', flux, context);
-  const l = positive('length', 'length', along, context);
-  const rho = positive('density', 'density', solid, context);
+  const base = readPositive('speed', 'baseRate', baseRate, context).si;
+  const alpha = readPositive('dimensionless', 'coefficient', coefficient, context).si;
+  const beta = readPositive('dimensionless', 'decay', decay, context).si;
+  const g = readPositive('mass flux', 'massFlux', flux, context).si;
+  const l = readPositive('length', 'length', along, context).si;
+  const rho = readPositive('density', 'density', solid, context).si;
   const rate = lenoirRobillardSi(base, alpha * g ** 0.8 * l ** -0.2, (beta * rho) / g);
   const cautions =
     rate > 3 * base
@@ -160,17 +156,3 @@ export const thresholdVelocityFactor = /* @__PURE__ */ formula({
   example: { gasVelocity: '300 m/s', threshold: '200 m/s', gain: 0.2 },
   si: ({ gasVelocity, threshold, gain }) => 1 + gain * Math.max(0, gasVelocity / threshold - 1),
 });
-
-function positive(kind: NamedKind, field: string, value: unknown, context: string): number {
-  const { si } = readInput(kind, field, value, context);
-  if (si > 0) return si;
-  throw refused(context, field, value, 'above 0');
-}
-
-const refused = (context: string, field: string, value: unknown, expected: string): MeopError =>
-  new MeopError(
-    'out-of-domain',
-    `${context}: ${field}: ${String(value)} given; a value ${expected} is expected`,
-    field,
-    { value, expected },
-  );

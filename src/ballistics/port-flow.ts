@@ -1,6 +1,6 @@
 import { machFromAreaRatioSi } from '../thermo';
 import { formula, length, massFlow, massFlux, ratio, readInput } from '../units';
-import { refusal } from '../units/refusal';
+import { readPositive, refusal } from '../units/refusal';
 
 const procedure = 'portEnd';
 
@@ -93,9 +93,8 @@ export function portEnd({
   readonly portToThroat: number;
   readonly gamma: number;
 }): PortEnd {
-  const J = readInput('dimensionless', 'portToThroat', portToThroat, procedure).si;
+  const J = readPositive('dimensionless', 'portToThroat', portToThroat, procedure).si;
   const k = readInput('dimensionless', 'gamma', g, procedure).si;
-  if (!(J > 0)) throw refusal(procedure, 'portToThroat', portToThroat, 'a value above 0');
   if (!(k > 1)) throw refusal(procedure, 'gamma', g, 'a value above 1');
   const M = portEndMachSi(J, k);
   return {

@@ -9,7 +9,7 @@ import {
   unitOf,
 } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
-import { refusal } from '../units/refusal';
+import { readPositive, refusal } from '../units/refusal';
 import { type BurnLaw, type SaintRobertInput, saintRobert } from './burn-law';
 
 /** A propellant as analysis sees it: how dense, how fast it burns, and what gas it makes. */
@@ -223,11 +223,8 @@ function maybe(kind: NamedKind, field: string, value: unknown): number | undefin
   return value === undefined ? undefined : positive(kind, field, value);
 }
 
-function positive(kind: NamedKind, field: string, value: unknown): number {
-  const { si } = readInput(kind, field, value, context);
-  if (si > 0) return si;
-  throw refusal(context, field, value, 'a value above 0');
-}
+const positive = (kind: NamedKind, field: string, value: unknown): number =>
+  readPositive(kind, field, value, context).si;
 
 function within(field: string, value: number, above: number, below: number, words: string): number {
   const { si } = readInput('dimensionless', field, value, context);

@@ -1,5 +1,6 @@
-import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, unitOf } from '../units';
+import { fromSiValue, MeopError, type NamedKind, type Quantity, type QuantityInput, unitOf } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { readPositive } from '../units/refusal';
 import { type BurnLaw, bandAt, bandRateSi, temperatureFactorSi } from './burn-law';
 
 /** What the burning rate depends on. */
@@ -71,13 +72,5 @@ export function rangeCautions(law: BurnLaw, least: number, most: number): readon
   ];
 }
 
-function positive(kind: 'absolute pressure' | 'temperature', field: string, value: unknown): number {
-  const { si } = readInput(kind, field, value, context);
-  if (si > 0) return si;
-  throw new MeopError(
-    'out-of-domain',
-    `${context}: ${field}: ${String(value)} given; a value above zero is expected`,
-    field,
-    { value, expected: 'above 0' },
-  );
-}
+const positive = (kind: NamedKind, field: string, value: unknown): number =>
+  readPositive(kind, field, value, context).si;

@@ -1,5 +1,6 @@
 // Values of a motor's options, in SI, each refused by name where it cannot be.
 import { MeopError, type NamedKind, readInput } from '../units';
+import { readNotNegative, readPositive, refusal } from '../units/refusal';
 
 export const context = 'simulate';
 
@@ -9,33 +10,17 @@ export function share(field: string, value: number): number {
   throw refused(field, value, 'above 0 and at most 1.05');
 }
 
-export function positive(kind: NamedKind, field: string, value: unknown): number {
-  if (value === undefined) throw missing(field);
-  const { si } = readInput(kind, field, value, context);
-  if (si > 0) return si;
-  throw refused(field, value, 'a value above zero');
-}
+export const positive = (kind: NamedKind, field: string, value: unknown): number =>
+  readPositive(kind, field, value, context).si;
 
-export function atLeastZero(kind: NamedKind, field: string, value: unknown): number {
-  if (value === undefined) throw missing(field);
-  const { si } = readInput(kind, field, value, context);
-  if (si >= 0) return si;
-  throw refused(field, value, 'zero or more');
-}
+export const atLeastZero = (kind: NamedKind, field: string, value: unknown): number =>
+  readNotNegative(kind, field, value, context).si;
 
 export const missing = (field: string): MeopError =>
   new MeopError('missing-field', `${context}: ${field} is missing`, field, { value: undefined });
 
 export const refused = (field: string, value: unknown, expected: string): MeopError =>
-  new MeopError(
-    'out-of-domain',
-    `${context}: ${field}: ${String(value)} given; ${expected} is expected`,
-    field,
-    {
-      value,
-      expected,
-    },
-  );
+  refusal(context, field, value, expected);
 
 /** A field of the options that there is not; `known` are those that there are. */
 export function checkFields(given: object, known: readonly string[], within = ''): void {

@@ -2,6 +2,7 @@
 // the same file is fit for browsers.
 import { MeopError } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { refusal } from '../units/refusal';
 import type { MotorModel } from './simulation/motor-model';
 
 /** A thread as its host gives it. */
@@ -51,12 +52,7 @@ export async function simulationPool(options: SimulationPoolOptions = {}): Promi
   requireFields('simulationPool', options, fields);
   const { threads = processors() } = options;
   if (!Number.isInteger(threads) || threads < 0 || threads > mostThreads)
-    throw new MeopError(
-      'out-of-domain',
-      `simulationPool: threads: ${String(threads)} given; a whole number from 0 to ${mostThreads} is expected`,
-      'threads',
-      { value: threads, expected: `0 to ${mostThreads}` },
-    );
+    throw refusal('simulationPool', 'threads', threads, `a whole number from 0 to ${mostThreads}`);
   const Maker = threadMaker();
   const url = Maker === undefined || threads === 0 ? undefined : await workerUrl(Maker);
   if (Maker === undefined || url === undefined) return noThreads;

@@ -1,5 +1,6 @@
-import { MeopError, readInput } from '../units';
+import { type MeopError, readInput } from '../units';
 import { requireFields } from '../units/known-fields';
+import { refusal } from '../units/refusal';
 import type { ContourPiece, ContourPoint } from './contour-path';
 import type { NozzleContourOptions } from './nozzle-contour';
 
@@ -158,11 +159,5 @@ export function contourAngle(field: string, value: unknown, zero = false): numbe
   throw contourError(field, value, `${zero ? 'from' : 'above'} 0 deg to below 90 deg`);
 }
 
-export function contourError(field: string, value: unknown, expected: string): MeopError {
-  return new MeopError(
-    'out-of-domain',
-    `nozzleContour: ${field}: ${value === undefined ? 'the default' : String(value)} given; ${expected} is expected`,
-    field,
-    { value, expected },
-  );
-}
+export const contourError = (field: string, value: unknown, expected: string): MeopError =>
+  refusal('nozzleContour', field, value ?? 'the default', expected);

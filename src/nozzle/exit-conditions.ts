@@ -10,7 +10,6 @@ import {
   absolutePressure,
   formula,
   fromSiValue,
-  MeopError,
   type NamedKind,
   type Quantity,
   type QuantityInput,
@@ -22,6 +21,9 @@ import {
   unitOf,
 } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { refusal } from '../units/refusal';
+
+const procedure = 'exitConditions';
 
 const gamma = /* @__PURE__ */ ratio('γ', 'ratio of specific heats', { above: 1 });
 
@@ -153,23 +155,18 @@ const exitConditionsFields: FieldsOf<ExitConditionsOptions> = {
  * @example exitConditions({ gamma: 1.2, gasConstant: '350 J/(kg*K)', temperature: '3000 K', chamberPressure: '5 MPa', expansionRatio: 10 }).mach // => 3.278
  */
 export function exitConditions(options: ExitConditionsOptions): ExitConditions {
-  requireFields('exitConditions', options, exitConditionsFields);
+  requireFields(procedure, options, exitConditionsFields);
   const read = (
     kind: NamedKind,
     field: keyof ExitConditionsOptions,
     least: number,
     strict: boolean,
   ): number => {
-    const { si } = readInput(kind, field, options[field], 'exitConditions');
+    const { si } = readInput(kind, field, options[field], procedure);
     if (strict ? si > least : si >= least) return si;
-    const expected =
-      field === 'expansionRatio' ? 'at least 1: an exit is no smaller than the throat' : `above ${least}`;
-    throw new MeopError(
-      'out-of-domain',
-      `exitConditions: ${field}: ${String(options[field])} given; ${expected} is expected`,
-      field,
-      { value: options[field], expected },
-    );
+    if (field === 'expansionRatio')
+      throw refusal(procedure, field, options[field], 'at least 1', 'an exit is no smaller than the throat');
+    throw refusal(procedure, field, options[field], `above ${least}`);
   };
   const g = read('dimensionless', 'gamma', 1, true);
   const r = read('specific gas constant', 'gasConstant', 0, true);

@@ -1,7 +1,10 @@
 import { gaussLegendre, integratePanels } from '../numerics';
 import { isentropicPressureRatioSi, isentropicTemperatureRatioSi, machFromAreaRatioSi } from '../thermo';
-import { MeopError, type NamedKind, type QuantityInput, readInput } from '../units';
+import { type NamedKind, type QuantityInput, readInput } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { refusal } from '../units/refusal';
+
+const procedure = 'frictionThrustLoss';
 
 /** What {@link frictionThrustLoss} needs. */
 export interface FrictionLossOptions {
@@ -49,16 +52,11 @@ const frictionThrustLossFields: FieldsOf<FrictionLossOptions> = {
  * @example frictionThrustLoss({ gamma: 1.13, gasConstant: '196 J/(kg*K)', temperature: '1700 K', chamberPressure: '5 MPa', viscosity: '6e-5 Pa*s', throatDiameter: '12 mm', expansionRatio: 7, halfAngle: '12 deg' }).thrustCoefficient < 0.03 // => true
  */
 export function frictionThrustLoss(options: FrictionLossOptions): FrictionLoss {
-  requireFields('frictionThrustLoss', options, frictionThrustLossFields);
+  requireFields(procedure, options, frictionThrustLossFields);
   const read = (kind: NamedKind, field: keyof FrictionLossOptions, above: number): number => {
-    const { si } = readInput(kind, field, options[field], 'frictionThrustLoss');
+    const { si } = readInput(kind, field, options[field], procedure);
     if (si > above) return si;
-    throw new MeopError(
-      'out-of-domain',
-      `frictionThrustLoss: ${field}: ${String(options[field])} given; above ${above} is expected`,
-      field,
-      { value: options[field], expected: `above ${above}` },
-    );
+    throw refusal(procedure, field, options[field], `above ${above}`);
   };
   const gamma = read('dimensionless', 'gamma', 1);
   const r = read('specific gas constant', 'gasConstant', 0);
@@ -68,8 +66,7 @@ export function frictionThrustLoss(options: FrictionLossOptions): FrictionLoss {
   const throat = read('length', 'throatDiameter', 0) / 2;
   const expansion = read('dimensionless', 'expansionRatio', 1);
   const angle = read('angle', 'halfAngle', 0);
-  if (!(angle < Math.PI / 2))
-    throw new MeopError('out-of-domain', 'frictionThrustLoss: halfAngle must be below 90 deg', 'halfAngle');
+  if (!(angle < Math.PI / 2)) throw refusal(procedure, 'halfAngle', options.halfAngle, 'below 90 deg');
 
   // Along the wall: s from the throat, radius r_t + s·sin α; the axial part of τ on the ring 2πr·ds is what thrust loses.
   const length = (throat * (Math.sqrt(expansion) - 1)) / Math.sin(angle);

@@ -10,7 +10,7 @@ import {
   unitOf,
 } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
-import { refusal } from '../units/refusal';
+import { readPositive, refusal } from '../units/refusal';
 
 const procedure = 'insertFit';
 
@@ -108,8 +108,7 @@ const insertFitFields: FieldsOf<InsertFitOptions> = {
  */
 export function insertFit(options: InsertFitOptions): InsertFit {
   requireFields(procedure, options, insertFitFields);
-  const room = readInput('temperature', 'roomTemperature', options.roomTemperature, procedure).si;
-  if (!(room > 0)) throw refusal(procedure, 'roomTemperature', options.roomTemperature, 'above 0 K');
+  const room = readPositive('temperature', 'roomTemperature', options.roomTemperature, procedure).si;
   const insert = readPart('insert', options.insert, room);
   const housing = readPart('housing', options.housing, room);
   const cold = clearance(housing.diameter, housing.tolerance, 1, insert.diameter, insert.tolerance, 1);
@@ -166,15 +165,13 @@ function readPart(
 ): { readonly diameter: number; readonly tolerance: number; readonly growth: number } {
   requireFields(`insertFit: ${part}`, given, fitPartFields);
   const { diameter, plusMinus, expansion, temperature } = given;
-  const size = readInput('length', `${part}.diameter`, diameter, procedure).si;
+  const size = readPositive('length', `${part}.diameter`, diameter, procedure).si;
   const tolerance =
     plusMinus === undefined ? 0 : readInput('length', `${part}.plusMinus`, plusMinus, procedure).si;
   const alpha = readInput('thermal expansion', `${part}.expansion`, expansion, procedure).si;
-  const warm = readInput('temperature', `${part}.temperature`, temperature, procedure).si;
-  if (!(size > 0)) throw refusal(procedure, `${part}.diameter`, diameter, 'above 0 mm');
+  const warm = readPositive('temperature', `${part}.temperature`, temperature, procedure).si;
   if (!(tolerance >= 0 && tolerance < size))
     throw refusal(procedure, `${part}.plusMinus`, plusMinus, 'at least 0 and below the diameter');
-  if (!(warm > 0)) throw refusal(procedure, `${part}.temperature`, temperature, 'above 0 K');
   if (!(Math.abs(alpha) < 1e-3))
     throw refusal(procedure, `${part}.expansion`, expansion, 'of the order of 1e-6 to 3e-5 per kelvin');
   return { diameter: size, tolerance, growth: 1 + alpha * (warm - room) };

@@ -1,6 +1,6 @@
 import { fromSiValue, type Quantity, type QuantityInput, readInput, unitOf } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
-import { refusal } from '../units/refusal';
+import { readPositive, refusal } from '../units/refusal';
 import type { NozzleContour } from './nozzle-contour';
 
 const procedure = 'insertSolid';
@@ -51,13 +51,12 @@ export function insertSolid(options: InsertSolidOptions): InsertSolid {
   requireFields(procedure, options, insertSolidFields);
   const { contour } = options;
   const outer = readInput('length', 'outerDiameter', options.outerDiameter, procedure).si / 2;
-  const density = readInput('density', 'density', options.density, procedure).si;
+  const density = readPositive('density', 'density', options.density, procedure).si;
   const x = contour.x.si;
   const r = contour.radius.si;
   const last = x.length - 1;
   const from = options.from === undefined ? x[0] : readInput('length', 'from', options.from, procedure).si;
   const to = options.to === undefined ? x[last] : readInput('length', 'to', options.to, procedure).si;
-  if (!(density > 0)) throw refusal(procedure, 'density', options.density, 'above 0 kg/m^3');
   if (!(from >= x[0] && to <= x[last] && from < to))
     throw refusal(
       procedure,

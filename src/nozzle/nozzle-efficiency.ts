@@ -1,4 +1,5 @@
-import { formula, MeopError, ratio, readInput, table } from '../units';
+import { formula, ratio, readInput, table } from '../units';
+import { refusal } from '../units/refusal';
 
 /**
  * Delivered thrust coefficient: divergence acts on the momentum term, the other factors on the whole.
@@ -83,11 +84,12 @@ export function nozzleEfficiency(losses: readonly NozzleLoss[]): NozzleEfficienc
   losses.forEach(({ name, factor }, i) => {
     const { si } = readInput('dimensionless', `losses[${i}].factor`, factor, 'nozzleEfficiency');
     if (!(si > 0 && si <= 1))
-      throw new MeopError(
-        'out-of-domain',
-        `nozzleEfficiency: losses[${i}].factor (${name}): ${si} given; above 0 and at most 1 is expected: the factor is what is left, not what is lost`,
+      throw refusal(
+        'nozzleEfficiency',
         `losses[${i}].factor`,
-        { value: factor, expected: 'above 0 and at most 1' },
+        factor,
+        'above 0 and at most 1',
+        `the factor of ${name} is what is left, not what is lost`,
       );
     efficiency *= si;
   });

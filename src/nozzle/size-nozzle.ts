@@ -9,7 +9,7 @@ import {
   unitOf,
 } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
-import { refusal } from '../units/refusal';
+import { readNotNegative, refusal } from '../units/refusal';
 import { coneLength } from './cone-geometry';
 import { optimumExpansionRatio } from './expansion';
 import { idealNozzle } from './ideal-nozzle';
@@ -113,7 +113,12 @@ export function sizeNozzle(options: SizeNozzleOptions): SizedNozzle {
   if (typeof target !== 'object' || target === null)
     throw refusal(procedure, 'target', target, 'a thrust, or a burning area with its burn rate or law,');
   const chamber = read('absolute pressure', 'chamberPressure', options.chamberPressure, 0);
-  const ambient = readInput('absolute pressure', 'ambientPressure', options.ambientPressure, procedure).si;
+  const ambient = readNotNegative(
+    'absolute pressure',
+    'ambientPressure',
+    options.ambientPressure,
+    procedure,
+  ).si;
   const gamma = read('dimensionless', 'gamma', options.gamma, 1);
   const velocity = read('speed', 'characteristicVelocity', options.characteristicVelocity, 0);
   const efficiency = read('dimensionless', 'efficiency', options.efficiency ?? 1, 0);
@@ -123,7 +128,6 @@ export function sizeNozzle(options: SizeNozzleOptions): SizedNozzle {
   if (!(half < Math.PI / 2)) throw refusal(procedure, 'halfAngle', options.halfAngle, 'below 90 deg');
   if (!(convergent < Math.PI / 2))
     throw refusal(procedure, 'convergentHalfAngle', options.convergentHalfAngle, 'below 90 deg');
-  if (!(ambient >= 0)) throw refusal(procedure, 'ambientPressure', options.ambientPressure, 'at least 0 MPa');
   if (options.expansionRatio === undefined && ambient === 0)
     throw refusal(procedure, 'expansionRatio', undefined, 'a number', 'the optimum in a vacuum is infinite');
   const expansion =

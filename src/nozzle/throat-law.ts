@@ -1,6 +1,6 @@
 import { fromSiArray, MeopError, type QuantityInput, readInput, type Series } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
-import { refusal } from '../units/refusal';
+import { readNotNegative, readPositive } from '../units/refusal';
 
 const procedure = 'throatLaw';
 
@@ -56,14 +56,12 @@ export function throatLawSi(law: ThroatLaw): ThroatLawSi {
         exponent: 'required',
         heatingTime: 'optional',
       });
-      const pressure = readInput(
+      const pressure = readPositive(
         'absolute pressure',
         'referencePressure',
         law.referencePressure,
         procedure,
       ).si;
-      if (!(pressure > 0))
-        throw refusal(procedure, 'referencePressure', law.referencePressure, 'above 0 MPa');
       return {
         rate: readInput('speed', 'referenceRate', law.referenceRate, procedure).si,
         pressure,
@@ -89,11 +87,8 @@ export function throatLawSi(law: ThroatLaw): ThroatLawSi {
   }
 }
 
-function heatingTimeOf(given: QuantityInput<'time'>): number {
-  const { si } = readInput('time', 'heatingTime', given, procedure);
-  if (si >= 0) return si;
-  throw refusal(procedure, 'heatingTime', given, 'at least 0 s');
-}
+const heatingTimeOf = (given: QuantityInput<'time'>): number =>
+  readNotNegative('time', 'heatingTime', given, procedure).si;
 
 /**
  * Radial recession rate in m/s at a chamber pressure and a time under gas; plain SI numbers, unchecked.
@@ -148,8 +143,7 @@ export function throatHistory(options: ThroatHistoryOptions): ThroatHistory {
       `throatHistory: ${count} times and ${chamberPressure.length} pressures given; as many of each, and at least two, are expected`,
       'chamberPressure',
     );
-  const start = readInput('length', 'throatDiameter', options.throatDiameter, 'throatHistory').si;
-  if (!(start > 0)) throw refusal('throatHistory', 'throatDiameter', options.throatDiameter, 'above 0 mm');
+  const start = readPositive('length', 'throatDiameter', options.throatDiameter, 'throatHistory').si;
   const law = throatLawSi(options.law);
   const t = time.si;
   const p = chamberPressure.si;

@@ -1,13 +1,8 @@
-import {
-  fromSiValue,
-  MeopError,
-  type NamedKind,
-  type Quantity,
-  type QuantityInput,
-  readInput,
-  unitOf,
-} from '../units';
+import { fromSiValue, type NamedKind, type Quantity, type QuantityInput, readInput, unitOf } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { readPositive, refusal } from '../units/refusal';
+
+const name = 'twoPhaseLagBounds';
 
 /** What {@link twoPhaseLagBounds} needs. */
 export interface TwoPhaseLagOptions {
@@ -60,28 +55,24 @@ const twoPhaseLagBoundsFields: FieldsOf<TwoPhaseLagOptions> = {
  * @example twoPhaseLagBounds({ condensedMassFraction: 0, gasSpecificHeat: '1960 J/(kg*K)', condensedSpecificHeat: '1550 J/(kg*K)', gasConstant: '231 J/(kg*K)', temperature: '1700 K', pressureRatio: 0.02 }).leastFactor // => 1
  */
 export function twoPhaseLagBounds(options: TwoPhaseLagOptions): TwoPhaseLagBounds {
-  requireFields('twoPhaseLagBounds', options, twoPhaseLagBoundsFields);
+  requireFields(name, options, twoPhaseLagBoundsFields);
   const read = (
     kind: NamedKind,
     field: keyof TwoPhaseLagOptions,
     holds: (si: number) => boolean,
     expected: string,
   ): number => {
-    const { si } = readInput(kind, field, options[field], 'twoPhaseLagBounds');
+    const { si } = readInput(kind, field, options[field], name);
     if (holds(si)) return si;
-    throw new MeopError(
-      'out-of-domain',
-      `twoPhaseLagBounds: ${field}: ${String(options[field])} given; ${expected} is expected`,
-      field,
-      { value: options[field], expected },
-    );
+    throw refusal(name, field, options[field], expected);
   };
-  const positive = (si: number): boolean => si > 0;
+  const positive = (kind: NamedKind, field: keyof TwoPhaseLagOptions): number =>
+    readPositive(kind, field, options[field], name).si;
   const x = read('dimensionless', 'condensedMassFraction', (v) => v >= 0 && v < 1, 'from 0 to below 1');
-  const r = read('specific gas constant', 'gasConstant', positive, 'above 0');
+  const r = positive('specific gas constant', 'gasConstant');
   const gas = read('specific heat', 'gasSpecificHeat', (v) => v > r, 'above the gas constant');
-  const condensed = read('specific heat', 'condensedSpecificHeat', positive, 'above 0');
-  const hot = read('temperature', 'temperature', positive, 'above 0 K');
+  const condensed = positive('specific heat', 'condensedSpecificHeat');
+  const hot = positive('temperature', 'temperature');
   const ratio = read('dimensionless', 'pressureRatio', (v) => v > 0 && v < 1, 'above 0 and below 1');
 
   // Heat drop of a stream of specific heat c (for each kg of what moves) whose gas makes up `share` of it.

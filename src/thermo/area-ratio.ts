@@ -1,7 +1,10 @@
-import { formula, MeopError, ratio, readInput } from '../units';
+import { formula, ratio, readInput } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { refusal } from '../units/refusal';
 import { areaRatioSi } from './isentropic-kernels';
 import { type MachBranch, machFromAreaRatioSi } from './mach-from-area-ratio';
+
+const procedure = 'machFromAreaRatio';
 
 /**
  * Area of the stream over its area at Mach 1; no dimension. It has its least value, 1, at Mach 1.
@@ -49,30 +52,27 @@ const machFromAreaRatioFields: FieldsOf<MachFromAreaRatioOptions> = {
  * @example machFromAreaRatio({ areaRatio: 2, gamma: 1.4, branch: 'supersonic' }) // => 2.197198121
  */
 export function machFromAreaRatio(options: MachFromAreaRatioOptions): number {
-  requireFields('machFromAreaRatio', options, machFromAreaRatioFields);
+  requireFields(procedure, options, machFromAreaRatioFields);
   const { areaRatio, gamma, branch } = options;
-  const ratio = readInput('dimensionless', 'areaRatio', areaRatio, 'machFromAreaRatio').si;
-  const g = readInput('dimensionless', 'gamma', gamma, 'machFromAreaRatio').si;
+  const ratio = readInput('dimensionless', 'areaRatio', areaRatio, procedure).si;
+  const g = readInput('dimensionless', 'gamma', gamma, procedure).si;
   if (ratio < 1)
-    throw new MeopError(
-      'out-of-domain',
-      `machFromAreaRatio: areaRatio: ${ratio} given; at least 1 is expected: no section is smaller than the sonic one. An expansion ratio is exit area over throat area, not the reverse`,
+    throw refusal(
+      procedure,
       'areaRatio',
-      { value: areaRatio, expected: 'at least 1' },
+      areaRatio,
+      'at least 1',
+      'no section is smaller than the sonic one. An expansion ratio is exit area over throat area, not the reverse',
     );
   if (!(g > 1))
-    throw new MeopError(
-      'out-of-domain',
-      `machFromAreaRatio: gamma: ${g} given; above 1 is expected (the mixture value of a two-phase exhaust is about 1.04 to 1.15)`,
+    throw refusal(
+      procedure,
       'gamma',
-      { value: gamma, expected: 'above 1' },
+      gamma,
+      'above 1',
+      'the mixture value of a two-phase exhaust is about 1.04 to 1.15',
     );
   if (branch !== 'subsonic' && branch !== 'supersonic')
-    throw new MeopError(
-      'out-of-domain',
-      `machFromAreaRatio: branch: ${String(branch)} given; 'subsonic' or 'supersonic' is expected`,
-      'branch',
-      { value: branch, expected: "'subsonic' or 'supersonic'" },
-    );
+    throw refusal(procedure, 'branch', branch, "'subsonic' or 'supersonic'");
   return machFromAreaRatioSi(ratio, g, branch === 'supersonic');
 }

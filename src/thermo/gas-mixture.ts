@@ -8,7 +8,7 @@ import {
   unitOf,
 } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
-import { refusal } from '../units/refusal';
+import { readNotNegative, readPositive, refusal } from '../units/refusal';
 
 const procedure = 'gasMixture';
 
@@ -71,13 +71,11 @@ export function gasMixture(options: GasMixtureOptions): GasMixture {
     const path = `species[${i}]`;
     requireFields(`gasMixture: ${path}`, one, gasSpeciesFields);
     const { molarMass, specificHeat, parts } = one;
-    const m = readInput('molar mass', `${path}.molarMass`, molarMass, procedure).si;
+    const m = readPositive('molar mass', `${path}.molarMass`, molarMass, procedure).si;
     const cp = readInput('specific heat', `${path}.specificHeat`, specificHeat, procedure).si;
-    const share = readInput('dimensionless', `${path}.parts`, parts, procedure).si;
-    if (!(m > 0)) throw refusal(procedure, `${path}.molarMass`, molarMass, 'above 0 g/mol');
+    const share = readNotNegative('dimensionless', `${path}.parts`, parts, procedure).si;
     if (!(cp > constants.molarGasConstant.value / m))
       throw refusal(procedure, `${path}.specificHeat`, specificHeat, 'above the gas constant of the species');
-    if (!(share >= 0)) throw refusal(procedure, `${path}.parts`, parts, 'at least 0');
     return { m, cp, mole: by === 'mole' ? share : share / m };
   });
   const moles = rows.reduce((sum, { mole }) => sum + mole, 0);

@@ -15,7 +15,7 @@ import {
   unitOf,
 } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
-import { refusal } from '../units/refusal';
+import { readPositive, refusal } from '../units/refusal';
 import { vandenkerckhoveSi } from './isentropic-kernels';
 
 const procedure = 'gas';
@@ -104,11 +104,9 @@ export function gas(options: GasOptions): Gas {
   requireFields(procedure, options, gasFields);
   const { gamma, molarMass, temperature } = options;
   const g = readInput('dimensionless', 'gamma', gamma, procedure).si;
-  const m = readInput('molar mass', 'molarMass', molarMass, procedure).si;
-  const t = readInput('temperature', 'temperature', temperature, procedure).si;
+  const m = readPositive('molar mass', 'molarMass', molarMass, procedure).si;
+  const t = readPositive('temperature', 'temperature', temperature, procedure).si;
   if (!(g > 1)) throw refusal(procedure, 'gamma', gamma, 'above 1');
-  if (!(m > 0)) throw refusal(procedure, 'molarMass', molarMass, 'above 0 g/mol');
-  if (!(t > 0)) throw refusal(procedure, 'temperature', temperature, 'above 0 K');
   const r = constants.molarGasConstant.value / m;
   const facts = {
     gamma: g,

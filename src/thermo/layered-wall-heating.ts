@@ -5,13 +5,12 @@ import {
   type NamedKind,
   type Quantity,
   type QuantityInput,
-  readInput,
   type Series,
   table,
   unitOf,
 } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
-import { refusal } from '../units/refusal';
+import { readNotNegative, readPositive, refusal } from '../units/refusal';
 import { marchWall, type WallHistorySi, type WallLayerSi } from './wall-march';
 
 /** One step of the way through a wall that heats up: a layer, or the contact between two. */
@@ -110,10 +109,12 @@ export function layeredWallHeating(options: LayeredWallHeatingOptions): LayeredW
   const outsideCoefficient =
     options.outsideCoefficient === undefined
       ? 0
-      : readInput('heat-transfer coefficient', 'outsideCoefficient', options.outsideCoefficient, procedure)
-          .si;
-  if (!(outsideCoefficient >= 0))
-    throw refusal(procedure, 'outsideCoefficient', options.outsideCoefficient, 'at least 0 W/(m^2*K)');
+      : readNotNegative(
+          'heat-transfer coefficient',
+          'outsideCoefficient',
+          options.outsideCoefficient,
+          procedure,
+        ).si;
   const gas = {
     temperature: above('temperature', 'gasTemperature', options.gasTemperature),
     coefficient: above('heat-transfer coefficient', 'gasCoefficient', options.gasCoefficient),
@@ -258,8 +259,5 @@ function readSteps(steps: readonly HeatedWallStep[]): {
   return { layers, names };
 }
 
-function above(kind: NamedKind, field: string, value: unknown): number {
-  const { si } = readInput(kind, field, value, procedure);
-  if (si > 0) return si;
-  throw refusal(procedure, field, value, 'above 0');
-}
+const above = (kind: NamedKind, field: string, value: unknown): number =>
+  readPositive(kind, field, value, procedure).si;

@@ -7,12 +7,12 @@ import {
   type NamedKind,
   type Quantity,
   type QuantityInput,
-  readInput,
   thermalConductivity,
   thermalResistance,
   unitOf,
 } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { readPositive } from '../units/refusal';
 
 const incropera = 'Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, 6th ed. (2007)';
 
@@ -153,13 +153,5 @@ export function layeredWallHeat(options: LayeredWallOptions): LayeredWallHeat {
   };
 }
 
-function read(kind: NamedKind, field: string, value: unknown): number {
-  const { si } = readInput(kind, field, value, 'layeredWallHeat');
-  if (si > 0) return si;
-  throw new MeopError(
-    'out-of-domain',
-    `layeredWallHeat: ${field}: ${String(value)} given; above 0 is expected`,
-    field,
-    { value, expected: 'above 0' },
-  );
-}
+const read = (kind: NamedKind, field: string, value: unknown): number =>
+  readPositive(kind, field, value, 'layeredWallHeat').si;

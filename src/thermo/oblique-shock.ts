@@ -11,7 +11,7 @@ import {
   unitOf,
 } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
-import { refusal } from '../units/refusal';
+import { readNotNegative, refusal } from '../units/refusal';
 import {
   machBehindShockSi,
   shockDensityRatioSi,
@@ -128,12 +128,11 @@ export function obliqueShock(options: ObliqueShockOptions): ObliqueShock {
   const { branch = 'weak' } = options;
   const mach = readInput('dimensionless', 'mach', options.mach, procedure).si;
   const gamma = readInput('dimensionless', 'gamma', options.gamma, procedure).si;
-  const wanted = readInput('angle', 'deflection', options.deflection, procedure).si;
+  const wanted = readNotNegative('angle', 'deflection', options.deflection, procedure).si;
   if (!(mach > 1)) throw refusal(procedure, 'mach', options.mach, 'above 1');
   if (!(gamma > 1)) throw refusal(procedure, 'gamma', options.gamma, 'above 1');
   if (branch !== 'weak' && branch !== 'strong')
     throw refusal(procedure, 'branch', branch, "'weak' or 'strong'");
-  if (!(wanted >= 0)) throw refusal(procedure, 'deflection', options.deflection, 'at least 0 deg');
   const detached = detachmentShockAngle.si({ mach, gamma });
   const greatest = deflectionSi(mach, detached, gamma);
   const degrees = (si: number): Quantity<'angle'> => fromSiValue(si, 'angle', unitOf('deg'));

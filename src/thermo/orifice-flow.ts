@@ -1,6 +1,6 @@
-import { fromSiValue, type Quantity, type QuantityInput, readInput, unitOf } from '../units';
+import { fromSiValue, type NamedKind, type Quantity, type QuantityInput, unitOf } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
-import { refusal } from '../units/refusal';
+import { readNotNegative, readPositive, refusal } from '../units/refusal';
 import {
   isentropicPressureRatioSi,
   isentropicTemperatureRatioSi,
@@ -57,23 +57,16 @@ const orificeFlowFields: FieldsOf<OrificeFlowOptions> = {
  */
 export function orificeFlow(options: OrificeFlowOptions): OrificeFlow {
   requireFields(procedure, options, orificeFlowFields);
-  const read = (
-    kind: Parameters<typeof readInput>[0],
-    field: keyof OrificeFlowOptions,
-    value: unknown,
-    zero = false,
-  ): number => {
-    const { si } = readInput(kind, field, value, procedure);
-    if (zero ? si >= 0 : si > 0) return si;
-    throw refusal(procedure, field, value, zero ? 'at least 0' : 'above 0');
-  };
-  const stagnation = read('absolute pressure', 'stagnationPressure', options.stagnationPressure);
-  const back = read('absolute pressure', 'backPressure', options.backPressure, true);
-  const hot = read('temperature', 'stagnationTemperature', options.stagnationTemperature);
-  const area = read('area', 'area', options.area);
-  const gasConstant = read('specific gas constant', 'gasConstant', options.gasConstant);
-  const gamma = read('dimensionless', 'gamma', options.gamma);
-  const discharge = read('dimensionless', 'dischargeCoefficient', options.dischargeCoefficient ?? 1);
+  const read = (kind: NamedKind, field: keyof OrificeFlowOptions): number =>
+    readPositive(kind, field, options[field], procedure).si;
+  const stagnation = read('absolute pressure', 'stagnationPressure');
+  const back = readNotNegative('absolute pressure', 'backPressure', options.backPressure, procedure).si;
+  const hot = read('temperature', 'stagnationTemperature');
+  const area = read('area', 'area');
+  const gasConstant = read('specific gas constant', 'gasConstant');
+  const gamma = read('dimensionless', 'gamma');
+  const discharge =
+    options.dischargeCoefficient === undefined ? 1 : read('dimensionless', 'dischargeCoefficient');
   if (!(gamma > 1)) throw refusal(procedure, 'gamma', options.gamma, 'above 1');
   if (back > stagnation)
     throw refusal(

@@ -3,7 +3,6 @@ import {
   angle,
   formula,
   fromSiValue,
-  MeopError,
   type Quantity,
   type QuantityInput,
   ratio,
@@ -11,6 +10,9 @@ import {
   unitOf,
 } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { refusal } from '../units/refusal';
+
+const procedure = 'machFromPrandtlMeyerAngle';
 
 /** `x − arctan x` without the cancellation at small x: the argument is halved until a short series serves. */
 function beyondArctan(x: number): number {
@@ -129,28 +131,20 @@ const machFromPrandtlMeyerAngleFields: FieldsOf<MachFromPrandtlMeyerAngleOptions
  * @example machFromPrandtlMeyerAngle({ angle: '28 deg', gamma: 1.4 }) // => 2.059272
  */
 export function machFromPrandtlMeyerAngle(options: MachFromPrandtlMeyerAngleOptions): number {
-  requireFields('machFromPrandtlMeyerAngle', options, machFromPrandtlMeyerAngleFields);
+  requireFields(procedure, options, machFromPrandtlMeyerAngleFields);
   const { angle, gamma } = options;
-  const nu = readInput('angle', 'angle', angle, 'machFromPrandtlMeyerAngle').si;
-  const g = readInput('dimensionless', 'gamma', gamma, 'machFromPrandtlMeyerAngle').si;
-  if (!(g > 1))
-    throw new MeopError(
-      'out-of-domain',
-      `machFromPrandtlMeyerAngle: gamma: ${g} given; above 1 is expected`,
-      'gamma',
-      {
-        value: gamma,
-        expected: 'above 1',
-      },
-    );
+  const nu = readInput('angle', 'angle', angle, procedure).si;
+  const g = readInput('dimensionless', 'gamma', gamma, procedure).si;
+  if (!(g > 1)) throw refusal(procedure, 'gamma', gamma, 'above 1');
   const greatest = greatestPrandtlMeyerAngle.si({ gamma: g });
   if (!(nu >= 0 && nu < greatest)) {
     const limit: Quantity<'angle'> = fromSiValue(greatest, 'angle', unitOf('deg'));
-    throw new MeopError(
-      'out-of-domain',
-      `machFromPrandtlMeyerAngle: angle: ${String(angle)} given; from 0 deg to below ${limit.format({ figures: 6 })} is expected: beyond that the stream has expanded to vacuum`,
+    throw refusal(
+      procedure,
       'angle',
-      { value: angle, expected: `from 0 to below ${limit.format({ figures: 6 })}` },
+      angle,
+      `from 0 deg to below ${limit.format({ figures: 6 })}`,
+      'beyond that the stream has expanded to vacuum',
     );
   }
   return machFromPrandtlMeyerAngleSi(nu, g);

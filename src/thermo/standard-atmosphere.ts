@@ -1,5 +1,8 @@
-import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, unitOf } from '../units';
+import { fromSiValue, type Quantity, type QuantityInput, readInput, unitOf } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { refusal } from '../units/refusal';
+
+const procedure = 'standardAtmosphere';
 
 // U.S. Standard Atmosphere 1976: its own gas constant, not that of the SI of 2019, which would move the pressure at
 // 80 km by 0.02 %. Layer table and constants as in the standard; pressures of the layer bases follow from the chain.
@@ -123,23 +126,19 @@ const standardAtmosphereFields: FieldsOf<StandardAtmosphereOptions> = {
  * @example standardAtmosphere({ altitude: '1000 m' }).pressure.in('Pa') // => 89876.28
  */
 export function standardAtmosphere(options: StandardAtmosphereOptions): StandardAtmosphere {
-  requireFields('standardAtmosphere', options, standardAtmosphereFields);
+  requireFields(procedure, options, standardAtmosphereFields);
   const { altitude, measure = 'geometric' } = options;
-  const { si, unit } = readInput('length', 'altitude', altitude, 'standardAtmosphere');
+  const { si, unit } = readInput('length', 'altitude', altitude, procedure);
   if (measure !== 'geometric' && measure !== 'geopotential')
-    throw new MeopError(
-      'out-of-domain',
-      `standardAtmosphere: measure: ${String(measure)} given; 'geometric' or 'geopotential' is expected`,
-      'measure',
-      { value: measure },
-    );
+    throw refusal(procedure, 'measure', measure, "'geometric' or 'geopotential'");
   const geometric = measure === 'geometric' ? si : (earthRadius * si) / (earthRadius - si);
   if (!(geometric >= lowest && geometric <= highest * (1 + 1e-12)))
-    throw new MeopError(
-      'out-of-domain',
-      `standardAtmosphere: altitude: ${String(altitude)} given; from -5 km to 86 km geometric is expected: above that the standard is defined differently`,
+    throw refusal(
+      procedure,
       'altitude',
-      { value: altitude, expected: 'from -5 km to 86 km' },
+      altitude,
+      'from -5 km to 86 km geometric',
+      'above that the standard is defined differently',
     );
   const height = measure === 'geopotential' ? si : (earthRadius * si) / (earthRadius + si);
   const layer = layerAt(height);

@@ -11,7 +11,7 @@ import {
   unitOf,
 } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
-import { refusal } from '../units/refusal';
+import { readPositive, refusal } from '../units/refusal';
 import { vandenkerckhoveSi } from './isentropic-kernels';
 
 const procedure = 'twoPhaseMixture';
@@ -101,18 +101,15 @@ export function twoPhaseMixture(options: TwoPhaseMixtureOptions): TwoPhaseMixtur
   requireFields(procedure, options, twoPhaseMixtureFields);
   const x = readInput('dimensionless', 'condensedMassFraction', options.condensedMassFraction, procedure).si;
   const gasCp = readInput('specific heat', 'gasSpecificHeat', options.gasSpecificHeat, procedure).si;
-  const solid = readInput(
+  const solid = readPositive(
     'specific heat',
     'condensedSpecificHeat',
     options.condensedSpecificHeat,
     procedure,
   ).si;
-  const molar = readInput('molar mass', 'gasMolarMass', options.gasMolarMass, procedure).si;
+  const molar = readPositive('molar mass', 'gasMolarMass', options.gasMolarMass, procedure).si;
   if (!(x >= 0 && x < 1))
     throw refusal(procedure, 'condensedMassFraction', options.condensedMassFraction, 'from 0 to below 1');
-  if (!(molar > 0)) throw refusal(procedure, 'gasMolarMass', options.gasMolarMass, 'above 0 g/mol');
-  if (!(solid > 0))
-    throw refusal(procedure, 'condensedSpecificHeat', options.condensedSpecificHeat, 'above 0 J/(kg*K)');
   const gasR = constants.molarGasConstant.value / molar;
   if (!(gasCp > gasR))
     throw refusal(
@@ -137,8 +134,7 @@ export function twoPhaseMixture(options: TwoPhaseMixtureOptions): TwoPhaseMixtur
     cautions,
   } satisfies TwoPhaseMixture;
   if (options.temperature === undefined) return mixture;
-  const t = readInput('temperature', 'temperature', options.temperature, procedure).si;
-  if (!(t > 0)) throw refusal(procedure, 'temperature', options.temperature, 'above 0 K');
+  const t = readPositive('temperature', 'temperature', options.temperature, procedure).si;
   const velocity = Math.sqrt(r * t) / vandenkerckhoveSi(gamma);
   return { ...mixture, characteristicVelocity: fromSiValue(velocity, 'speed', unitOf('m/s')) };
 }

@@ -13,7 +13,7 @@ import {
   unitOf,
 } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
-import { refusal } from '../units/refusal';
+import { readPositive, refusal } from '../units/refusal';
 
 const procedure = 'steadyWallHeat';
 
@@ -88,11 +88,8 @@ const steadyWallHeatFields: FieldsOf<SteadyWallHeatOptions> = {
  */
 export function steadyWallHeat(options: SteadyWallHeatOptions): SteadyWallHeat {
   requireFields(procedure, options, steadyWallHeatFields);
-  const read = (kind: NamedKind, field: keyof SteadyWallHeatOptions): number => {
-    const { si } = readInput(kind, field, options[field], procedure);
-    if (si > 0) return si;
-    throw refusal(procedure, field, options[field], 'above 0');
-  };
+  const read = (kind: NamedKind, field: keyof SteadyWallHeatOptions): number =>
+    readPositive(kind, field, options[field], procedure).si;
   const gas = read('temperature', 'gasTemperature');
   const hot = read('heat-transfer coefficient', 'gasCoefficient');
   const coolant = read('temperature', 'coolantTemperature');

@@ -184,7 +184,7 @@ describe('species', () => {
     [
       () =>
         thermo.equilibriumConstant({ reactants: { CO2: -1 }, products: { CO: 1 }, temperature: '2000 K' }),
-      /above 0/,
+      /above zero/,
     ],
   ] as const)('refuses %#', (act, message) => {
     expect(act).toThrowError(message);
@@ -315,7 +315,7 @@ describe('products', () => {
     [{ ...sugar, reactants: [] }, /reactants: none given/],
     [{ ...sugar, reactants: [{ elements: { Xx: 1 }, parts: 1 }] }, /one of H, C, N, O/],
     [{ ...sugar, reactants: [{ elements: { H: 2 }, parts: 1 }] }, /enthalpyOfFormation: nothing given/],
-    [{ ...sugar, reactants: [{ elements: { H: -2 }, parts: 1 }] }, /at least 0/],
+    [{ ...sugar, reactants: [{ elements: { H: -2 }, parts: 1 }] }, /of zero or more/],
     [{ ...sugar, temperature: '200 K' }, /from 300 K to 5000 K/],
     [{ ...sugar, pressure: '0 Pa' }, /from 100 Pa to 1000 MPa/],
     [{ ...sugar, species: ['CO2', 'H2O', 'N2'] }, /take up all the/],

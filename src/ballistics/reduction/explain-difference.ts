@@ -1,6 +1,7 @@
 import { ambientOf, burnEdges, type Firing } from '../../firing';
 import { findMinimum } from '../../numerics';
 import { fromSiValue, MeopError, type Quantity, type QuantityInput, table, unitOf } from '../../units';
+import { refusal } from '../../units/refusal';
 
 /** A single cause that could make a firing differ from its prediction. */
 export type DifferenceCause = 'burning area' | 'throat area' | 'characteristic velocity' | 'burning rate';
@@ -74,14 +75,7 @@ export function explainDifference(
 ): Difference {
   const { exponent = 0.35 } = options;
   if (!(exponent < 1 && exponent > -2))
-    throw new MeopError(
-      'out-of-domain',
-      `explainDifference: exponent: ${exponent} given; below 1 is expected`,
-      'exponent',
-      {
-        value: exponent,
-      },
-    );
+    throw refusal('explainDifference', 'exponent', exponent, 'below 1 and above -2');
   const pressure = pair(predicted, measured, 'pressure', options.ambientPressure);
   const thrust = pair(predicted, measured, 'thrust', undefined);
   const lead = pressure ?? thrust;

@@ -1,7 +1,8 @@
 import { constants, fromSiValue, type Quantity, type QuantityInput, readInput, unitOf } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
+import { readPositive, refusal } from '../../units/refusal';
 import { reducedProperties } from './species-polynomials';
-import { knownSpecies, refused } from './species-properties';
+import { knownSpecies } from './species-properties';
 import { fitRange } from './species-table';
 
 /** What {@link equilibriumConstant} needs. */
@@ -55,11 +56,10 @@ export function equilibriumConstant(options: EquilibriumConstantOptions): Equili
     for (const [name, given] of Object.entries(options[side])) {
       const path = `${side}.${name}`;
       const species = knownSpecies('equilibriumConstant', path, name, 'nasa7');
-      const moles = readInput('dimensionless', path, given, 'equilibriumConstant').si;
-      if (!(moles > 0)) throw refused('equilibriumConstant', path, given, 'above 0');
+      const moles = readPositive('dimensionless', path, given, 'equilibriumConstant').si;
       const { from, to } = fitRange(species);
       if (!(t >= from && t <= to))
-        throw refused(
+        throw refusal(
           'equilibriumConstant',
           'temperature',
           options.temperature,
@@ -74,7 +74,7 @@ export function equilibriumConstant(options: EquilibriumConstantOptions): Equili
     }
   for (const [element, excess] of balance)
     if (Math.abs(excess) > 1e-9)
-      throw refused(
+      throw refusal(
         'equilibriumConstant',
         'products',
         `${excess > 0 ? excess : -excess} mol of ${element} too ${excess > 0 ? 'much' : 'little'}`,

@@ -8,12 +8,13 @@ import {
   unitOf,
 } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
+import { refusal } from '../../units/refusal';
 import { vandenkerckhoveSi } from '../isentropic-kernels';
 import type { ProductsProblem } from './gibbs-minimum';
 import { equilibriumCharacteristicVelocityOf, equilibriumGammaOf } from './products-flow';
 import { productsProblem, reactantTotals } from './products-problem';
 import { type ProductsState, productsRange, stateAt, stateWith } from './products-state';
-import { formationTemperature, refused } from './species-properties';
+import { formationTemperature } from './species-properties';
 
 /** One reactant of {@link equilibriumProducts}. */
 export interface EquilibriumReactant {
@@ -96,17 +97,17 @@ const equilibriumProductsFields: FieldsOf<EquilibriumProductsOptions> = {
 export function equilibriumProducts(options: EquilibriumProductsOptions): EquilibriumProducts {
   requireFields(procedure, options, equilibriumProductsFields);
   const { by } = options;
-  if (by !== 'mole' && by !== 'mass') throw refused(procedure, 'by', by, "'mole' or 'mass'");
+  if (by !== 'mole' && by !== 'mass') throw refusal(procedure, 'by', by, "'mole' or 'mass'");
   const pressure = readInput('absolute pressure', 'pressure', options.pressure, procedure).si;
   if (!(pressure >= 100 && pressure <= 1e9))
-    throw refused(procedure, 'pressure', options.pressure, 'from 100 Pa to 1000 MPa');
+    throw refusal(procedure, 'pressure', options.pressure, 'from 100 Pa to 1000 MPa');
   const { elements, enthalpy } = reactantTotals(options.reactants, by);
   const problem = productsProblem(elements, options.species);
   let state: ProductsState;
   if (options.temperature !== undefined) {
     const t = readInput('temperature', 'temperature', options.temperature, procedure).si;
     if (!(t >= productsRange.from && t <= productsRange.to))
-      throw refused(
+      throw refusal(
         procedure,
         'temperature',
         options.temperature,
@@ -116,7 +117,7 @@ export function equilibriumProducts(options: EquilibriumProductsOptions): Equili
   } else {
     const unknown = options.reactants.findIndex((one) => one.enthalpyOfFormation === undefined);
     if (enthalpy === undefined)
-      throw refused(
+      throw refusal(
         procedure,
         `reactants[${unknown}].enthalpyOfFormation`,
         'nothing',

@@ -1,7 +1,8 @@
 import { MeopError, readInput } from '../../units';
 import { requireFields } from '../../units/known-fields';
+import { readNotNegative, refusal } from '../../units/refusal';
 import type { ProductsProblem } from './gibbs-minimum';
-import { knownSpecies, refused } from './species-properties';
+import { knownSpecies } from './species-properties';
 import { atomicWeights, molarMassOf, type Species, speciesTable } from './species-table';
 
 /** Reactants as the solver wants them. */
@@ -42,7 +43,7 @@ export function reactantTotals(reactants: readonly Reactant[], by: 'mole' | 'mas
       enthalpyOfFormation: 'optional',
     });
     if (typeof reactant.elements !== 'object' || reactant.elements === null)
-      throw refused(
+      throw refusal(
         procedure,
         `${path}.elements`,
         reactant.elements,
@@ -51,14 +52,12 @@ export function reactantTotals(reactants: readonly Reactant[], by: 'mole' | 'mas
     for (const [element, atoms] of Object.entries(reactant.elements)) {
       const field = `${path}.elements.${element}`;
       if (!Object.hasOwn(atomicWeights, element))
-        throw refused(procedure, field, element, `one of ${Object.keys(atomicWeights).join(', ')}`);
-      const n = readInput('dimensionless', field, atoms, procedure).si;
-      if (!(n >= 0)) throw refused(procedure, field, atoms, 'at least 0');
+        throw refusal(procedure, field, element, `one of ${Object.keys(atomicWeights).join(', ')}`);
+      readNotNegative('dimensionless', field, atoms, procedure);
     }
     const molarMass = molarMassOf(reactant.elements);
-    if (!(molarMass > 0)) throw refused(procedure, `${path}.elements`, 'no atoms', 'at least one atom');
-    const parts = readInput('dimensionless', `${path}.parts`, reactant.parts, procedure).si;
-    if (!(parts >= 0)) throw refused(procedure, `${path}.parts`, reactant.parts, 'at least 0');
+    if (!(molarMass > 0)) throw refusal(procedure, `${path}.elements`, 'no atoms', 'at least one atom');
+    const parts = readNotNegative('dimensionless', `${path}.parts`, reactant.parts, procedure).si;
     const moles = by === 'mole' ? parts : parts / molarMass;
     mass += moles * molarMass;
     for (const [element, n] of Object.entries(reactant.elements))
@@ -69,7 +68,7 @@ export function reactantTotals(reactants: readonly Reactant[], by: 'mole' | 'mas
         moles *
         readInput('molar energy', `${path}.enthalpyOfFormation`, reactant.enthalpyOfFormation, procedure).si;
   });
-  if (!(mass > 0)) throw refused(procedure, 'reactants', 'parts that are all 0', 'at least one part above 0');
+  if (!(mass > 0)) throw refusal(procedure, 'reactants', 'parts that are all 0', 'at least one part above 0');
   for (const [element, n] of elements) {
     if (n === 0) elements.delete(element);
     else elements.set(element, n / mass);
@@ -91,7 +90,7 @@ export function productsProblem(
   const gas = all.filter(({ phase }) => phase === 'gas');
   const condensed = all.filter(({ phase }) => phase !== 'gas');
   if (gas.length === 0)
-    throw refused(
+    throw refusal(
       procedure,
       'species',
       String(names),
@@ -128,7 +127,7 @@ function independentElements(
       rows.push({ lead, row });
       kept.push(element);
     } else if (Math.abs(row[row.length - 1]) > 1e-9 * amount)
-      throw refused(
+      throw refusal(
         procedure,
         'species',
         species.map(({ name }) => name).join(', '),

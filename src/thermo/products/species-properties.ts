@@ -1,13 +1,6 @@
-import {
-  constants,
-  fromSiValue,
-  MeopError,
-  type Quantity,
-  type QuantityInput,
-  readInput,
-  unitOf,
-} from '../../units';
+import { constants, fromSiValue, type Quantity, type QuantityInput, readInput, unitOf } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
+import { refusal } from '../../units/refusal';
 import { reducedProperties } from './species-polynomials';
 import { fitRange, type PolynomialForm, type Species, speciesTable } from './species-table';
 
@@ -68,11 +61,11 @@ export function speciesProperties(options: SpeciesPropertiesOptions): SpeciesPro
   const { form = 'nasa7' } = options;
   const t = readInput('temperature', 'temperature', options.temperature, 'speciesProperties').si;
   if (form !== 'nasa7' && form !== 'nasa9')
-    throw refused('speciesProperties', 'form', form, "'nasa7' or 'nasa9'");
+    throw refusal('speciesProperties', 'form', form, "'nasa7' or 'nasa9'");
   const species = knownSpecies('speciesProperties', 'species', options.species, form);
   const { from, to } = fitRange(species);
   if (!(t >= from && t <= to))
-    throw refused('speciesProperties', 'temperature', options.temperature, `from ${from} K to ${to} K`);
+    throw refusal('speciesProperties', 'temperature', options.temperature, `from ${from} K to ${to} K`);
   const gasConstant = constants.molarGasConstant.value;
   const at = reducedProperties(species, t);
   const energy = (si: number): Quantity<'molar energy'> => fromSiValue(si, 'molar energy', unitOf('kJ/mol'));
@@ -115,22 +108,12 @@ export function knownSpecies(procedure: string, field: string, name: string, for
       .toLowerCase()
       .startsWith(letters.slice(0, 2)),
   );
-  throw refused(
+  throw refusal(
     procedure,
     field,
     name,
     near.length > 0 && letters !== ''
       ? `a name of speciesNames(), such as ${near.slice(0, 8).join(', ')},`
       : 'a name of speciesNames()',
-  );
-}
-
-/** Out of domain, in the words of every other refusal. */
-export function refused(procedure: string, field: string, value: unknown, expected: string): MeopError {
-  return new MeopError(
-    'out-of-domain',
-    `${procedure}: ${field}: ${String(value)} given; ${expected} is expected`,
-    field,
-    { value, expected },
   );
 }
