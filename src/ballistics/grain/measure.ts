@@ -1,5 +1,6 @@
 // Reading the measures of a grain at the door: unit texts in, SI numbers out, and a message that says the way out.
 import { MeopError, type QuantityInput, readInput } from '../../units';
+import { refusal } from '../../units/refusal';
 
 /** A length in metres; positive unless `least` allows less. */
 export function readLength(
@@ -37,15 +38,10 @@ export function readChoice<const T extends string>(
 
 /** The error for a measure that does not fit. */
 export const refused = (context: string, field: string, value: unknown, expected: string): MeopError =>
-  new MeopError(
-    'grain-measure',
-    `${context}: ${field}: ${String(value).replace('[object Object]', 'this object')} given; ${expected} is expected`,
-    field,
-    {
-      value,
-      expected,
-    },
-  );
+  new MeopError('grain-measure', refusal(context, field, value, expected).message, field, {
+    value,
+    expected,
+  });
 
 /** Throws unless `fits`. */
 export function requireFit(
