@@ -1,7 +1,7 @@
 import { MeopError, type NamedKind, type QuantityInput, readInput, type UnitOf } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
 import { readPositive, refusal } from '../units/refusal';
-import type { BurnLawBand, BurnLawFacts, OutsidePolicy, SaintRobertInput } from './burn-law';
+import type { BurnLawBand } from './burn-law-band';
 import { sizeOf } from './burn-rate-coefficient';
 
 /** The ways in which a power law is quoted. */
@@ -32,6 +32,31 @@ export type BurnLawBandInput = LawForm & {
   readonly to: QuantityInput<'absolute pressure'>;
 };
 
+/** What to do with a pressure that the law was not characterised for. */
+export type OutsidePolicy = 'extrapolate' | 'clamp' | 'error';
+
+/** What goes with every form of a burn law. */
+export interface BurnLawFacts {
+  /** Least pressure that was characterised. */
+  readonly characterisedFrom?: QuantityInput<'absolute pressure'>;
+  /** Greatest pressure that was characterised. */
+  readonly characterisedTo?: QuantityInput<'absolute pressure'>;
+  /** Default `'extrapolate'`, with a caution: the pressure that matters most is the one nobody has measured. */
+  readonly outside?: OutsidePolicy;
+  /** σ_p, relative change of rate by grain temperature at constant pressure. */
+  readonly temperatureSensitivity?: QuantityInput<'temperature sensitivity'>;
+  /** Grain temperature of the characterisation. Default 21 °C (common practice, no source). */
+  readonly referenceTemperature?: QuantityInput<'temperature'>;
+  readonly source?: string;
+}
+
+/** One law for all pressures, or bands. */
+export type SaintRobertInput =
+  | (LawForm & BurnLawFacts)
+  | ({ readonly bands: readonly BurnLawBandInput[] } & BurnLawFacts)
+  | readonly BurnLawBandInput[];
+
+/** A burn law as it was read. */
 export interface ReadBands {
   readonly bands: readonly BurnLawBand[];
   readonly characterised: { readonly from: number; readonly to: number };

@@ -1,22 +1,7 @@
-import { fromSiValue, type Quantity, type QuantityInput, type UnitOf, unitOf } from '../units';
-import { type BurnLawBandInput, type LawForm, readBands } from './burn-law-input';
+import { fromSiValue, type Quantity, type UnitOf, unitOf } from '../units';
+import type { BurnLawBand } from './burn-law-band';
+import { type OutsidePolicy, readBands, type SaintRobertInput } from './burn-law-input';
 import { convertBurnRateCoefficient } from './burn-rate-coefficient';
-
-/** One pressure band of a burn law, in SI: r = referenceRate·(p / referencePressure)^exponent from `from` up to `to`. */
-export interface BurnLawBand {
-  /** Lower end [Pa], inclusive. */
-  readonly from: number;
-  /** Upper end [Pa], exclusive. */
-  readonly to: number;
-  /** Burning rate at the reference pressure [m/s]. */
-  readonly referenceRate: number;
-  /** [Pa] */
-  readonly referencePressure: number;
-  readonly exponent: number;
-}
-
-/** What to do with a pressure that the law was not characterised for. */
-export type OutsidePolicy = 'extrapolate' | 'clamp' | 'error';
 
 /**
  * A burn law: burning rate by pressure and initial grain temperature. Bands need not join: printed ones do not.
@@ -36,27 +21,6 @@ export interface BurnLaw {
   coefficient(rateUnit: UnitOf<'speed'>, pressureUnit: UnitOf<'absolute pressure'>, band?: number): number;
   toString(): string;
 }
-
-/** What goes with every form of a burn law. */
-export interface BurnLawFacts {
-  /** Least pressure that was characterised. */
-  readonly characterisedFrom?: QuantityInput<'absolute pressure'>;
-  /** Greatest pressure that was characterised. */
-  readonly characterisedTo?: QuantityInput<'absolute pressure'>;
-  /** Default `'extrapolate'`, with a caution: the pressure that matters most is the one nobody has measured. */
-  readonly outside?: OutsidePolicy;
-  /** σ_p, relative change of rate by grain temperature at constant pressure. */
-  readonly temperatureSensitivity?: QuantityInput<'temperature sensitivity'>;
-  /** Grain temperature of the characterisation. Default 21 °C (common practice, no source). */
-  readonly referenceTemperature?: QuantityInput<'temperature'>;
-  readonly source?: string;
-}
-
-/** One law for all pressures, or bands. */
-export type SaintRobertInput =
-  | (LawForm & BurnLawFacts)
-  | ({ readonly bands: readonly BurnLawBandInput[] } & BurnLawFacts)
-  | readonly BurnLawBandInput[];
 
 /**
  * Saint-Robert's burn law r = a·pⁿ, for all pressures or band by band as published, continuous or not.
@@ -102,18 +66,6 @@ function coefficientOf(
     to: { rateUnit, pressureUnit },
     referencePressure: band.referencePressure,
   });
-}
-
-/** Index of the band that holds at a pressure in Pa; the first below all, the last above all. */
-export function bandAt(bands: readonly BurnLawBand[], pressure: number): number {
-  let i = 0;
-  while (i + 1 < bands.length && pressure >= bands[i].to) i++;
-  return i;
-}
-
-/** Burning rate [m/s] of a band at a pressure [Pa], at the reference temperature. */
-export function bandRateSi(band: BurnLawBand, pressure: number): number {
-  return band.referenceRate * (pressure / band.referencePressure) ** band.exponent;
 }
 
 /** Factor on the rate for a grain temperature [K]; 1 where the sensitivity is not known. */

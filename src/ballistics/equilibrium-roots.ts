@@ -10,7 +10,8 @@ import {
 } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
 import { readPositive } from '../units/refusal';
-import { type BurnLaw, bandRateSi, temperatureFactorSi } from './burn-law';
+import { type BurnLaw, temperatureFactorSi } from './burn-law';
+import { bandRateSi } from './burn-law-band';
 import { barelyStable, heldBands } from './held-bands';
 import type { Propellant } from './propellant';
 import { rangeCautions, sensitivityUnknown } from './rate-by-law';

@@ -1,4 +1,5 @@
-import { type BurnLaw, type BurnLawBand, bandAt, bandRateSi } from './burn-law';
+import type { BurnLaw } from './burn-law';
+import { type BurnLawBand, bandAt, bandRateSi } from './burn-law-band';
 
 /**
  * The bands of a law as they hold at every pressure: one that is told to clamp has a band of exponent zero at each end

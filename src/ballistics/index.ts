@@ -6,15 +6,16 @@
  * @module
  */
 export * from './blowdown';
-export {
-  type BurnLaw,
-  type BurnLawBand,
-  type BurnLawFacts,
-  type OutsidePolicy,
-  type SaintRobertInput,
-  saintRobert,
-} from './burn-law';
-export type { BurnLawBandInput, LawForm, LawPoint } from './burn-law-input';
+export { type BurnLaw, saintRobert } from './burn-law';
+export type { BurnLawBand } from './burn-law-band';
+export type {
+  BurnLawBandInput,
+  BurnLawFacts,
+  LawForm,
+  LawPoint,
+  OutsidePolicy,
+  SaintRobertInput,
+} from './burn-law-input';
 export { type CoefficientUnits, convertBurnRateCoefficient } from './burn-rate-coefficient';
 export { compareFirings, type FiringComparison } from './compare-firings';
 export * from './equilibrium';

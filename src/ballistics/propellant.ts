@@ -10,7 +10,8 @@ import {
 } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
 import { readPositive, refusal } from '../units/refusal';
-import { type BurnLaw, type SaintRobertInput, saintRobert } from './burn-law';
+import { type BurnLaw, saintRobert } from './burn-law';
+import type { SaintRobertInput } from './burn-law-input';
 
 /** A propellant as analysis sees it: how dense, how fast it burns, and what gas it makes. */
 export interface Propellant {

@@ -1,7 +1,8 @@
 import { fromSiValue, MeopError, type NamedKind, type Quantity, type QuantityInput, unitOf } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
 import { readPositive } from '../units/refusal';
-import { type BurnLaw, bandAt, bandRateSi, temperatureFactorSi } from './burn-law';
+import { type BurnLaw, temperatureFactorSi } from './burn-law';
+import { bandAt, bandRateSi } from './burn-law-band';
 
 /** What the burning rate depends on. */
 export interface BurnConditions {

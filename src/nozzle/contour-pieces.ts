@@ -1,8 +1,8 @@
 import { type MeopError, readInput } from '../units';
 import { requireFields } from '../units/known-fields';
 import { refusal } from '../units/refusal';
+import type { NozzleContourOptions } from './contour-options';
 import type { ContourPiece, ContourPoint } from './contour-path';
-import type { NozzleContourOptions } from './nozzle-contour';
 
 // The lines, arcs and parabolas of a profile from what the options of nozzleContour say, in SI numbers; x is 0 where the throat begins.
 

@@ -7,6 +7,7 @@
  */
 
 export * from './cone-geometry';
+export type { NozzleContourOptions } from './contour-options';
 export type { ContourPiece, ContourPoint } from './contour-path';
 export * from './exit-conditions';
 export * from './expansion';

@@ -1,13 +1,6 @@
-import {
-  fromSiArray,
-  fromSiValue,
-  type Quantity,
-  type QuantityInput,
-  type Series,
-  table,
-  unitOf,
-} from '../units';
-import { type FieldsOf, requireFields } from '../units/known-fields';
+import { fromSiArray, fromSiValue, type Quantity, type Series, table, unitOf } from '../units';
+import { requireFields } from '../units/known-fields';
+import { type NozzleContourOptions, nozzleContourFields } from './contour-options';
 import { type ContourPiece, sampleContour, svgPathOf } from './contour-path';
 import {
   contourAngle,
@@ -17,38 +10,6 @@ import {
   divergentPieces,
   line,
 } from './contour-pieces';
-
-/** What {@link nozzleContour} needs. */
-export interface NozzleContourOptions {
-  readonly throatDiameter: QuantityInput<'length'>;
-  readonly exitDiameter: QuantityInput<'length'>;
-  /** Diameter at which the profile starts. */
-  readonly inletDiameter: QuantityInput<'length'>;
-  /** Half angle of the convergent cone; default 45°. */
-  readonly convergentHalfAngle?: QuantityInput<'angle'>;
-  /** Radius that rounds the inlet into the convergent cone; default none. */
-  readonly entranceRadius?: QuantityInput<'length'>;
-  /** Radius of the wall upstream of the throat; default the throat diameter. */
-  readonly throatRadius?: QuantityInput<'length'>;
-  /** Radius of the wall downstream of the throat; default 0.4 of the throat radius (half of 0.4 throat diameters). */
-  readonly downstreamRadius?: QuantityInput<'length'>;
-  /** Length of the cylindrical throat; default none. A long one wears evenly but costs friction. */
-  readonly throatLength?: QuantityInput<'length'>;
-  /** A straight cone, or a parabolic bell. */
-  readonly divergent:
-    | { readonly shape: 'cone'; readonly halfAngle: QuantityInput<'angle'> }
-    | {
-        readonly shape: 'bell';
-        /** Wall angle just behind the throat, where the parabola begins. */
-        readonly initialAngle: QuantityInput<'angle'>;
-        /** Wall angle at the lip. */
-        readonly exitAngle: QuantityInput<'angle'>;
-        /** Length over that of a 15° cone of the same diameters; default 0.8. */
-        readonly lengthShare?: number;
-      };
-  /** Greatest distance between the points and the true curve; default 1 µm. */
-  readonly tolerance?: QuantityInput<'length'>;
-}
 
 /** Where a piece of the profile ends, and how the tool gets there. */
 export interface ContourStation {
@@ -80,19 +41,6 @@ export interface NozzleContour {
   readonly cautions: readonly string[];
   toString(): string;
 }
-
-const nozzleContourFields: FieldsOf<NozzleContourOptions> = {
-  throatDiameter: 'required',
-  exitDiameter: 'required',
-  inletDiameter: 'required',
-  convergentHalfAngle: 'optional',
-  entranceRadius: 'optional',
-  throatRadius: 'optional',
-  downstreamRadius: 'optional',
-  throatLength: 'optional',
-  divergent: 'required',
-  tolerance: 'optional',
-};
 
 /**
  * Inner profile of a nozzle for turning: inlet rounding, convergent cone, throat arcs, and a cone or a parabolic bell. Arcs and

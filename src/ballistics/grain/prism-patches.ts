@@ -7,8 +7,8 @@ import {
   type OutlineElement,
   outlineCorners,
 } from './outline';
-import type { PrismShape } from './prism';
 import { prismRim } from './prism-rim';
+import type { PrismShape } from './prism-shape';
 import type { RayPatch } from './source';
 import { elementsInWedge, fanInWedge, type Wedge } from './symmetry';
 

@@ -7,7 +7,7 @@ import {
   type OutlineElement,
   outlineCorners,
 } from './outline';
-import type { PrismShape } from './prism';
+import type { PrismShape } from './prism-shape';
 import type { RayPatch } from './source';
 import { fanInWedge, type Wedge } from './symmetry';
 

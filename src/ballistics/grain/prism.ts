@@ -1,29 +1,11 @@
 // A cavity of constant section between two planes: cores, fins, slots, stars, any outline; flat it is a crack.
-import { type Frame, toLocal, toWorld, toWorldDirection } from './frame';
+import { toLocal, toWorld, toWorldDirection } from './frame';
 import { elementX, elementY, type Outline, outlineReach } from './outline';
 import { planeDistance } from './outline-distance';
 import { prismPatches } from './prism-patches';
+import type { PrismShape } from './prism-shape';
 import { RAY, type Source } from './source';
 import { NO_SYMMETRY, ROUND, type Symmetry, type Wedge } from './symmetry';
-
-/** What of a prism burns. `side` may be one axial stretch of it; an end that lies in the grain's own end is `through`. */
-export interface PrismFaces {
-  readonly side: readonly [number, number] | undefined;
-  readonly start: 'burning' | 'inhibited' | 'through';
-  readonly end: 'burning' | 'inhibited' | 'through';
-}
-
-export interface PrismShape {
-  readonly name: string;
-  readonly outline: Outline;
-  readonly from: number;
-  readonly to: number;
-  readonly faces: PrismFaces;
-  /** Where the prism's own axes stand; undefined when they are the grain's. */
-  readonly frame?: Frame | undefined;
-  /** Mirror line of a single outline through the axis [rad], when it has one. */
-  readonly mirror?: number | undefined;
-}
 
 /** A circle about the axis makes a prism round. */
 const isRound = (o: Outline): boolean =>

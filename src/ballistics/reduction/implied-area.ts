@@ -9,7 +9,8 @@ import {
   type Series,
   unitOf,
 } from '../../units';
-import { type BurnLaw, bandAt, bandRateSi, temperatureFactorSi } from '../burn-law';
+import { type BurnLaw, temperatureFactorSi } from '../burn-law';
+import { bandAt, bandRateSi } from '../burn-law-band';
 import { type Grain, regress } from '../grain';
 import type { Regression } from '../grain/regression';
 

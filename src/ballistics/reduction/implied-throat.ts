@@ -1,7 +1,8 @@
 import { ambientOf, burnEdges, type Firing } from '../../firing';
 import { linearFit } from '../../numerics';
 import { fromSiArray, MeopError, type QuantityInput, readInput, type Series } from '../../units';
-import { type BurnLaw, bandAt, bandRateSi } from '../burn-law';
+import type { BurnLaw } from '../burn-law';
+import { bandAt, bandRateSi } from '../burn-law-band';
 import { type Grain, regress } from '../grain';
 import type { Regression } from '../grain/regression';
 

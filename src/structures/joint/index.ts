@@ -12,6 +12,7 @@ export * from './hole-concentration';
 export type { JointExplanation } from './joint-explanation';
 export type { JointFactors } from './joint-factors';
 export type { JointModeName } from './joint-modes';
+export type * from './joint-search';
 export { type JointSi, type JointStressesSi, jointStressesSi } from './joint-stresses';
 export * from './load-sharing';
 export * from './net-section';

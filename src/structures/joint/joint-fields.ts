@@ -1,5 +1,5 @@
 import type { FieldsOf } from '../../units/known-fields';
-import type { JointOption, JointSearch } from './design-joint';
+import type { JointOption, JointSearch } from './joint-search';
 import type { JointParts, RadialBoltJoint } from './radial-bolt-joint';
 
 const partFields: FieldsOf<JointParts> = {
