@@ -29,6 +29,7 @@ export { predict } from './predict';
 export { review } from './review/review';
 export { reviewProblems } from './review/review-problems';
 export type {
+  FaceSealReview,
   FailureStep,
   InstrumentReview,
   Review,

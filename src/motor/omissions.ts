@@ -1,4 +1,5 @@
 import type { Motor } from './document';
+import { isFaceSeal } from './document/seal-schema';
 
 /** What is taken for fields that the document leaves out and that bear on the result: a line each. */
 export function omissions(motor: Motor): readonly string[] {
@@ -13,13 +14,32 @@ export function omissions(motor: Motor): readonly string[] {
     const at = `closures.${end}`;
     return [
       ...taken(closure.opening, `${at}.opening`, 'a plate without a hole is taken'),
-      ...taken(closure.joint.gap, `${at}.joint.gap`, 'case and closure are taken to touch'),
+      ...(closure.joint === undefined
+        ? []
+        : taken(closure.joint.gap, `${at}.joint.gap`, 'case and closure are taken to touch')),
+      ...(closure.thread === undefined
+        ? []
+        : [
+            ...taken(
+              closure.thread.reliefDiameter,
+              `${at}.thread.reliefDiameter`,
+              'no groove is taken to be deeper than the thread',
+            ),
+            `${at}.thread: the pressure is taken to act on its whole diameter, as it does past a seal that leaks`,
+          ]),
       ...(tube.wallTemperature === undefined
         ? []
         : taken(closure.temperature, `${at}.temperature`, `case.wallTemperature is taken`)),
       ...closure.seals.flatMap((seal, i) => [
         ...taken(seal.hardness, `${at}.seals[${i}].hardness`, '70 Shore A is taken'),
         ...taken(seal.compound, `${at}.seals[${i}].compound`, 'FKM is taken'),
+        ...(isFaceSeal(seal)
+          ? taken(
+              seal.faceGap,
+              `${at}.seals[${i}].faceGap`,
+              'the closure is taken to be screwed down so hard that pressure does not open the faces',
+            )
+          : []),
       ]),
     ];
   });

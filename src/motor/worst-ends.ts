@@ -19,7 +19,13 @@ const judged: Readonly<Record<string, End>> = {
   'closures.joint.sealToHoles': -1,
   'closures.joint.gap': 1,
   'closures.joint.misplacement': 1,
+  'closures.retainingRing.landLength': -1,
+  'closures.retainingRing.thickness': -1,
+  'closures.retainingRing.shearStrength': -1,
+  'closures.thread.engagement': -1,
+  'closures.thread.reliefDiameter': 1,
   'closures.seals.hardness': -1,
+  'closures.seals.faceGap': 1,
   'closures.seals.backupThickness': 1,
   'nozzle.throatDiameter': 1, // of the insert: MEOP has its own
   'nozzle.insert.outsideDiameter': -1,
@@ -62,7 +68,17 @@ const fired: Readonly<Record<string, End>> = {
 };
 
 /** Judged over the whole of their tolerance. */
-const banded = ['grooveDiameter', 'grooveWidth', 'closureDiameter'].map((field) => `closures.seals.${field}`);
+const banded = [
+  'closures.retainingRing.grooveDepth', // deep leaves less wall, shallow bears less
+  ...[
+    'grooveDiameter',
+    'grooveWidth',
+    'closureDiameter',
+    'grooveOutsideDiameter',
+    'grooveInsideDiameter',
+    'grooveDepth',
+  ].map((field) => `closures.seals.${field}`),
+];
 
 const everyPart: readonly (keyof Motor)[] = [
   'case',

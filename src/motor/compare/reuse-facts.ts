@@ -49,9 +49,15 @@ export function reuseFacts(
     add('against', 'the pressure channel was saturated: the peak is an estimate, and its upper end is taken');
   heatFacts(motor, measured, add);
   add('neither', 'O-rings are for one firing: fit new ones (common practice, no source)');
+  const ends = [motor.closures?.head, motor.closures?.aft];
+  if (ends.some((closure) => closure?.retainingRing !== undefined))
+    add(
+      'neither',
+      'a retaining ring that was pressed against its groove may have taken a set: fit a new one (common practice, no source)',
+    );
   add(
     'neither',
-    'holes, threads, bore and throat are to be measured; a computed stress does not show a scratch or a burn',
+    'holes, grooves, threads, bore and throat are to be measured; a computed stress does not show a scratch or a burn',
   );
   add(
     'neither',

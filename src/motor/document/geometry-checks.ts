@@ -1,18 +1,12 @@
-import { threadGeometry } from '../../structures';
-import { MeopError } from '../../units';
-import { type DocumentProblem, pathText } from './problems';
+import { checkClosure } from './closure-checks';
+import { both, fitCheck, mm, type Need, type Path, positive } from './fit-check';
+import type { DocumentProblem } from './problems';
 import { rawAt, rawList, rawSi } from './raw-value';
-
-type Path = readonly (string | number)[];
 
 /** Whether the parts of a document go together, as far as each can be read. */
 export function geometryProblems(json: unknown): DocumentProblem[] {
-  const problems: DocumentProblem[] = [];
-  const length = (...path: Path): number | undefined => rawSi(json, path, 'length');
-  const need = (holds: boolean | undefined, path: Path, message: string): void => {
-    if (holds === false)
-      problems.push({ path: pathText(path), code: 'does-not-fit', message, value: rawAt(json, path) });
-  };
+  const fit = fitCheck(json);
+  const { problems, length, need } = fit;
 
   const outside = length('case', 'outsideDiameter');
   const wall = length('case', 'wall');
@@ -55,22 +49,8 @@ export function geometryProblems(json: unknown): DocumentProblem[] {
   );
 
   grainProblems(json, inside, chamber, need);
-  const room = positive(both(length('case', 'length'), chamber, (l, c) => l - c));
-  for (const end of ['head', 'aft'] as const) {
-    closureProblems(json, end, outside, bore, need);
-    const edge: Path = ['closures', end, 'joint', 'edgeDistance'];
-    need(
-      both(length(...edge), room, (e, r) => e < r),
-      edge,
-      `${mm(length(...edge))} given; less than ${mm(room)}, what the case has beyond the chamber, is expected: the bolts go through the closure`,
-    );
-    const opening: Path = ['closures', end, 'opening'];
-    need(
-      both(length(...opening), bore, (o, b) => o < b),
-      opening,
-      `${mm(length(...opening))} given; less than the bore of the case, ${mm(bore)}, is expected`,
-    );
-  }
+  const beyond = positive(both(length('case', 'length'), chamber, (l, c) => l - c));
+  for (const end of ['head', 'aft'] as const) checkClosure(json, end, fit, { outside, wall, bore, beyond });
   return problems;
 }
 
@@ -82,8 +62,6 @@ const inner = [
   'finTipDiameter',
   'slotDiameter',
 ] as const;
-
-type Need = (holds: boolean | undefined, path: Path, message: string) => void;
 
 function grainProblems(
   json: unknown,
@@ -129,73 +107,3 @@ function grainProblems(
 
 const spacingOf = (json: unknown): number | undefined =>
   rawAt(json, ['grain', 'spacing']) === undefined ? 0 : rawSi(json, ['grain', 'spacing'], 'length');
-
-function closureProblems(
-  json: unknown,
-  end: 'head' | 'aft',
-  outside: number | undefined,
-  bore: number | undefined,
-  need: Need,
-): void {
-  const joint: Path = ['closures', end, 'joint'];
-  const length = (...path: Path): number | undefined => rawSi(json, path, 'length');
-  const hole = length(...joint, 'holeDiameter');
-  const edge = length(...joint, 'edgeDistance');
-  need(
-    both(edge, hole, (e, d) => e > d / 2),
-    [...joint, 'edgeDistance'],
-    `${mm(edge)} given; more than the radius of the holes is expected: it is measured from their centres`,
-  );
-  const bolt = majorDiameter(rawAt(json, [...joint, 'thread']));
-  need(
-    both(hole, bolt, (d, b) => d >= b * 0.999),
-    [...joint, 'holeDiameter'],
-    `${mm(hole)} given; at least the diameter of the bolt, ${mm(bolt)}, is expected`,
-  );
-  const count = rawAt(json, [...joint, 'count']);
-  need(
-    typeof count === 'number' ? both(hole, outside, (d, o) => count * d < Math.PI * o) : undefined,
-    [...joint, 'count'],
-    `${String(count)} given; so many holes of ${mm(hole)} leave nothing of the case around`,
-  );
-  rawList(json, ['closures', end, 'seals']).forEach((seal, i) => {
-    const at = (field: string): Path => ['closures', end, 'seals', i, field];
-    const land = rawSi(seal, ['closureDiameter'], 'length');
-    const groove = rawSi(seal, ['grooveDiameter'], 'length');
-    need(
-      both(land, bore, (d, b) => d < b),
-      at('closureDiameter'),
-      `${mm(land)} given; less than the bore of the case, ${mm(bore)}, is expected`,
-    );
-    need(
-      both(groove, land, (g, d) => g < d),
-      at('grooveDiameter'),
-      `${mm(groove)} given; less than the closure beside it, ${mm(land)}, is expected`,
-    );
-  });
-}
-
-function majorDiameter(thread: unknown): number | undefined {
-  if (typeof thread !== 'string') return undefined;
-  try {
-    return threadGeometry(thread).majorDiameter.si;
-  } catch (error) {
-    if (error instanceof MeopError) return undefined;
-    throw error;
-  }
-}
-
-/** What follows from a measure that cannot be is not said. */
-const positive = (si: number | undefined): number | undefined =>
-  si !== undefined && si > 0 ? si : undefined;
-
-function both<R>(
-  a: number | undefined,
-  b: number | undefined,
-  use: (a: number, b: number) => R,
-): R | undefined {
-  return a === undefined || b === undefined ? undefined : use(a, b);
-}
-
-const mm = (si: number | undefined): string =>
-  si === undefined ? '?' : `${Number((si * 1000).toPrecision(6))} mm`;

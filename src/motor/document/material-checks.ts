@@ -9,7 +9,10 @@ import { rawAt } from './raw-value';
 type Path = readonly (string | number)[];
 
 const ofTube: readonly StrengthProperty[] = ['yield', 'ultimate'];
-const ofJoint: readonly StrengthProperty[] = ['bearing yield', 'bearing ultimate', 'shear ultimate'];
+const bolted: readonly StrengthProperty[] = ['bearing yield', 'bearing ultimate', 'shear ultimate'];
+/** By what holds the closure. */
+const ofCase = { joint: bolted, retainingRing: ['shear ultimate'], thread: ['shear ultimate'] } as const;
+const ofClosure = { joint: bolted, retainingRing: [], thread: ['yield', 'shear ultimate'] } as const;
 
 const fieldOf: Readonly<Partial<Record<StrengthProperty, string>>> = {
   yield: 'yieldStrength',
@@ -27,12 +30,21 @@ const fieldOf: Readonly<Partial<Record<StrengthProperty, string>>> = {
  */
 export function strengthProblems(input: MotorInput): readonly DocumentProblem[] {
   const json: unknown = JSON.parse(JSON.stringify(input));
-  const ends = (['head', 'aft'] as const).filter((end) => rawAt(json, ['closures', end]) !== undefined);
+  const ends = (['head', 'aft'] as const).flatMap((end) => {
+    const held = (['joint', 'retainingRing', 'thread'] as const).find(
+      (field) => rawAt(json, ['closures', end, field]) !== undefined,
+    );
+    return held === undefined ? [] : [{ end, held }];
+  });
+  const wanted = new Set([
+    ...ofTube,
+    ...ends.flatMap(({ held }): readonly StrengthProperty[] => ofCase[held]),
+  ]);
   return [
-    ...lacking(json, ['case', 'material'], ends.length > 0 ? [...ofTube, ...ofJoint] : ofTube),
+    ...lacking(json, ['case', 'material'], [...wanted]),
     ...heatProblems(json, ['case', 'material'], ['case', 'wallTemperature']),
-    ...ends.flatMap((end) => [
-      ...lacking(json, ['closures', end, 'material'], ofJoint),
+    ...ends.flatMap(({ end, held }) => [
+      ...lacking(json, ['closures', end, 'material'], ofClosure[held]),
       ...heatProblems(json, ['closures', end, 'material'], ['closures', end, 'temperature']),
     ]),
   ];

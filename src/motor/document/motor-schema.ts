@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { factorSetNames } from '../../structures';
-import { caseSchema, closureSchema, linerSchema } from './case-schema';
+import { caseSchema, linerSchema } from './case-schema';
+import { closureSchema } from './closure-schema';
 import { choice, counted, explained, listOf, part, words } from './fields';
 import { flawSchema } from './flaw-schema';
 import { measure } from './measure';

@@ -1,6 +1,7 @@
 import { formatNumber } from '../../units';
 import type { MotorComparison } from '../compare/comparison';
 import type { Review, ReviewPart } from '../review/review-result';
+import { everySeal } from '../review/seal-review';
 import { twinLines } from '../twin-lines';
 import { type ReportSection, type Shown, section, signed, type Verdict, words } from './content';
 
@@ -21,7 +22,8 @@ export function recordedLine(
 
 /** The verdict part by part, for whoever reads the first page only. */
 export function glanceSection(review: Review, comparison?: MotorComparison): readonly ReportSection[] {
-  const { margins, seals, sealsHold, flow, instruments, restraint, cautions, assumptions } = review;
+  const { margins, sealsHold, flow, instruments, restraint, cautions, assumptions } = review;
+  const seals = everySeal(review);
   const least = (parts: readonly ReviewPart[]): Shown | undefined => {
     const one = margins.find(({ part }) => parts.includes(part)); // the least comes first
     return one && { ...signed(one.marginOfSafety), text: `${signed(one.marginOfSafety).text}: ${one.mode}` };
@@ -72,7 +74,7 @@ export function glanceSection(review: Review, comparison?: MotorComparison): rea
                 : sealsHold
                   ? `${seals.length} within limits over all tolerances`
                   : seals
-                      .filter(({ gland }) => !gland.holds)
+                      .filter(({ seal }) => !seal.holds)
                       .map(({ closure, place }) => `${closure} closure, seal ${place}`)
                       .join(', '),
             ),

@@ -1,4 +1,5 @@
 import type { Review, ReviewCheck } from '../review/review-result';
+import { everySeal } from '../review/seal-review';
 import {
   facts,
   figure,
@@ -15,14 +16,16 @@ import {
 const judged = (holds: boolean): Verdict => (holds ? 'holds' : 'fails');
 
 /** The O-rings. */
-export function sealSection({ seals, sealsHold }: Review): readonly ReportSection[] {
+export function sealSection(review: Review): readonly ReportSection[] {
+  const { seals, faceSeals, sealsHold } = review;
+  const every = everySeal(review);
   const band = ({ min, max }: { readonly min: number; readonly max: number }): Shown =>
     words(`${percent(min, 1).text} to ${percent(max, 1).text}`);
   return section({
     id: 'seals',
     title: 'Seals',
     lead:
-      seals.length === 0
+      every.length === 0
         ? []
         : [
             sealsHold
@@ -49,8 +52,27 @@ export function sealSection({ seals, sealsHold }: Review): readonly ReportSectio
           { text: gland.holds ? 'holds' : failing(gland.checks), verdict: judged(gland.holds) },
         ]),
       },
+      {
+        name: 'O-rings in a face at MEOP, least to greatest over the tolerances',
+        columns: [
+          { name: 'seal' },
+          { name: 'squeeze under pressure', numeric: true },
+          { name: 'interference with its seat', numeric: true },
+          { name: 'fill', numeric: true },
+          { name: 'pressure acts on', numeric: true },
+          { name: 'verdict' },
+        ],
+        rows: faceSeals.map(({ closure, place, face }) => [
+          words(`${closure} closure, seal ${place}`),
+          band(face.squeezeUnderPressure),
+          band(face.seat),
+          band(face.fill),
+          shown(face.sealDiameter.to('mm')),
+          { text: face.holds ? 'holds' : failing(face.checks), verdict: judged(face.holds) },
+        ]),
+      },
     ],
-    cautions: [...new Set(seals.flatMap(({ gland }) => gland.cautions))],
+    cautions: [...new Set(every.flatMap(({ seal }) => seal.cautions))],
   });
 }
 

@@ -66,18 +66,30 @@ export function marginSection({ margins, meop }: Review): readonly ReportSection
 }
 
 /** The order in which things give way as pressure rises. */
-export function failureSection({ failureOrder, joints }: Review): readonly ReportSection[] {
+export function failureSection({
+  failureOrder,
+  joints,
+  retainingRings,
+  threads,
+}: Review): readonly ReportSection[] {
   if (failureOrder.length === 0) return [];
   const steps = withTwins(
     failureOrder.map((one) => ({ ...named(one), cells: [shown(one.reachedAt), figure(one.timesMeop, 3)] })),
   );
-  const orders = twinLines(
-    Object.entries(joints).map(([end, joint]) =>
+  const cut = { 'retaining ring': retainingRings, thread: threads };
+  const orders = twinLines([
+    ...Object.entries(joints).map(([end, joint]) =>
       joint.bearingFirst
         ? `${end} joint: the holes stretch before anything lets go, as they should`
         : `${end} joint: something lets go before the holes stretch, which is not the preferred order`,
     ),
-  );
+    ...Object.entries(cut).flatMap(([name, ends]) =>
+      Object.keys(ends).flatMap((end) => {
+        const first = failureOrder.find(({ part }) => part === `${end} joint`);
+        return first === undefined ? [] : [`${end} joint, ${name}: what comes first is ${first.mode}`];
+      }),
+    ),
+  ]);
   const rest = steps.length > mostSteps ? ' The first of them; the others stand with the margins.' : '';
   return section({
     id: 'failure-order',

@@ -10,10 +10,15 @@ export interface MarginContext {
   readonly steps?: () => readonly { toString(): string }[];
   /** Where the chamber pressure drives the mode in proportion. */
   readonly meop?: Quantity<'gauge pressure'>;
+  /** The pressure that uses it up, where it is driven otherwise. */
+  readonly reachedAt?: Quantity<'gauge pressure'>;
 }
 
 /** A margin of the review, with the pressure that uses it up and its hand calculation. */
-export function reviewMargin(margin: Margin, { part, formulas, steps, meop }: MarginContext): ReviewMargin {
+export function reviewMargin(
+  margin: Margin,
+  { part, formulas, steps, meop, reachedAt }: MarginContext,
+): ReviewMargin {
   const { applied, allowable, factor } = margin;
   return {
     ...margin,
@@ -26,6 +31,7 @@ export function reviewMargin(margin: Margin, { part, formulas, steps, meop }: Ma
         unitOf(meop.unit),
       ),
     }),
+    ...(reachedAt !== undefined && { reachedAt }),
     explain: () => {
       const said = (steps?.() ?? []).map(String);
       // The working of a joint ends with its margin by itself.

@@ -1,5 +1,5 @@
 import { fromSiValue, MeopError, type Quantity, unitOf } from '../../units';
-import { type DocumentProblem, type MotorInput, motorOf, strengthProblems } from '../document';
+import { type DocumentProblem, type Motor, type MotorInput, motorOf, strengthProblems } from '../document';
 import { pathText } from '../document/problems';
 import { rawAt } from '../document/raw-value';
 import { settingsOf } from '../settings';
@@ -7,7 +7,7 @@ import { atWorseEnds } from '../worst-ends';
 import { caseMargins } from './case-margins';
 import { closureMargins } from './closure-margins';
 import { insertMargins } from './insert-margin';
-import { sealReviews } from './seal-review';
+import { faceSealReviews, sealReviews } from './seal-review';
 import { standMargins } from './stand-margins';
 
 type Path = readonly (string | number)[];
@@ -27,22 +27,39 @@ export function reviewProblems(input: MotorInput): readonly DocumentProblem[] {
   const worst = atWorseEnds(motor);
   const settings = settingsOf(motor);
   const { closures } = worst;
-  // What is refused does not depend on how much is asked for.
+  // What is refused does not depend on how much is asked for: a thread that parts at some pressure is judged, not refused.
   const pressure: Quantity<'gauge pressure'> = fromSiValue(1e6, 'gauge pressure', unitOf('MPa'));
   const thrust: Quantity<'force'> = fromSiValue(100, 'force', unitOf('N'));
   return [
     ...refused(json, [['case']], () => caseMargins(worst, pressure, settings)),
     ...(['head', 'aft'] as const).flatMap((end) => {
       const closure = closures?.[end];
-      const at = [['closures', end, 'joint'], ['closures', end], ['case']];
+      const held = (['retainingRing', 'thread'] as const).find((field) => closure?.[field] !== undefined);
+      const at = [['closures', end, held ?? 'joint'], ['closures', end], ['case']];
       return closure === undefined
         ? []
         : refused(json, at, () => closureMargins(worst, end, closure, pressure, settings));
     }),
-    ...refused(json, [['closures']], () => sealReviews(motor, worst, pressure)),
+    ...(['head', 'aft'] as const).flatMap((end) =>
+      (motor.closures?.[end]?.seals ?? []).flatMap((_, i) => {
+        const at = [['closures', end, 'seals', i], ['closures', end], ['case']];
+        const [own, ownWorst] = [withOneSeal(motor, end, i), withOneSeal(worst, end, i)];
+        return refused(json, at, () => [
+          sealReviews(own, ownWorst, pressure),
+          faceSealReviews(own, ownWorst, pressure),
+        ]);
+      }),
+    ),
     ...refused(json, [['nozzle', 'insert'], ['nozzle']], () => insertMargins(worst, pressure, settings)),
     ...refused(json, [['stand', 'restraint'], ['stand']], () => standMargins(worst, thrust)),
   ];
+}
+
+/** The motor with no other seal, so that what is refused is said of the right one. */
+function withOneSeal(motor: Motor, end: 'head' | 'aft', i: number): Motor {
+  const closure = motor.closures?.[end];
+  const seals = closure?.seals.slice(i, i + 1) ?? [];
+  return { ...motor, closures: closure && { [end]: { ...closure, seals } } };
 }
 
 /** What the checks of a part refuse, at the first of the places that has the field they name. */

@@ -1,5 +1,13 @@
 import type { SimulatedFiring } from '../../ballistics';
-import type { JointReview, Margin, ORingGland, RopeRestraint } from '../../structures';
+import type {
+  FaceSeal,
+  JointReview,
+  Margin,
+  ORingGland,
+  RetainingRingReview,
+  RopeRestraint,
+  ThreadedClosureReview,
+} from '../../structures';
 import type { Quantity } from '../../units';
 import type { Motor } from '../document';
 import type { Meop } from '../meop/meop-result';
@@ -62,7 +70,15 @@ export interface InstrumentReview {
   readonly cautions: readonly string[];
 }
 
-/** An O-ring of a closure, judged at MEOP. */
+/** An O-ring of a closure in a face, judged at MEOP. */
+export interface FaceSealReview {
+  readonly closure: 'head' | 'aft';
+  /** Among all seals of the closure, counted from the gas, from 1. */
+  readonly place: number;
+  readonly face: FaceSeal;
+}
+
+/** An O-ring of a closure against the bore, judged at MEOP. */
 export interface SealReview {
   readonly closure: 'head' | 'aft';
   /** Counted from the gas, from 1. */
@@ -84,8 +100,16 @@ export interface Review {
   readonly holds: boolean;
   /** What gives way first as pressure rises, without factors. */
   readonly failureOrder: readonly FailureStep[];
+  /** Closures held by radial bolts. */
   readonly joints: Readonly<Partial<Record<'head' | 'aft', JointReview>>>;
+  /** Closures held by a retaining ring, each mode at the depth of the groove that leaves it less. */
+  readonly retainingRings: Readonly<Partial<Record<'head' | 'aft', RetainingRingReview>>>;
+  /** Closures that screw into the case, each mode with the closure hot or cold, whichever leaves it less. */
+  readonly threads: Readonly<Partial<Record<'head' | 'aft', ThreadedClosureReview>>>;
+  /** Seals against the bore. */
   readonly seals: readonly SealReview[];
+  /** Seals in a face. */
+  readonly faceSeals: readonly FaceSealReview[];
   /** Whether every check of every seal holds. */
   readonly sealsHold: boolean;
   /** Port-to-throat ratio, mass flux and what else the flow asks for. */

@@ -1,9 +1,10 @@
 import { table } from '../../units';
 import type { Review } from './review-result';
+import { everySeal } from './seal-review';
 
 /** A review as people read it in a terminal. */
 export function reviewText(review: Omit<Review, 'toString'>): string {
-  const { motor, meop, margins, governing, failureOrder, seals, flow, instruments } = review;
+  const { motor, meop, margins, governing, failureOrder, flow, instruments } = review;
   const sign = (value: number): string => `${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(2)}`;
   const verdict = (holds: boolean): string => (holds ? 'holds' : 'FAILS');
   const rows = margins.map((one) => ({
@@ -22,8 +23,8 @@ export function reviewText(review: Omit<Review, 'toString'>): string {
     'times MEOP': timesMeop.toFixed(2),
   }));
   const checks = [
-    ...seals.flatMap(({ closure, place, gland }) =>
-      gland.checks.map(({ check, holds, says }) => ({
+    ...everySeal(review).flatMap(({ closure, place, seal }) =>
+      seal.checks.map(({ check, holds, says }) => ({
         what: `${closure} seal ${place}`,
         check,
         '': verdict(holds),

@@ -1,4 +1,4 @@
-import type { JointReview } from '../../structures';
+import type { JointReview, RetainingRingReview, ThreadedClosureReview } from '../../structures';
 import { governing } from '../../structures';
 import type { Quantity } from '../../units';
 import { type Motor, type MotorInput, motorOf } from '../document';
@@ -17,8 +17,10 @@ import { instrumentReviews } from './instrument-review';
 import { reviewProblems } from './review-problems';
 import type { FailureStep, Review, ReviewMargin } from './review-result';
 import { reviewText } from './review-text';
-import { sealReviews } from './seal-review';
+import { everySeal, faceSealReviews, sealReviews } from './seal-review';
 import { standMargins } from './stand-margins';
+
+type End = 'head' | 'aft';
 
 /**
  * Judges a motor at its MEOP: the margin of every mode with the least favourable sizes that the tolerances allow, sorted;
@@ -41,6 +43,8 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
   const structure = structureMargins(worst, meop.pressure, meop.thrust, settings);
   const margins = [...structure.margins].sort((a, b) => a.marginOfSafety - b.marginOfSafety);
   const seals = sealReviews(motor, worst, meop.pressure);
+  const faceSeals = faceSealReviews(motor, worst, meop.pressure);
+  const allSeals = everySeal({ seals, faceSeals });
   const instruments = instrumentReviews(worst, meop, settings);
   const found: Omit<Review, 'toString'> = {
     motor,
@@ -51,8 +55,11 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
     holds: margins.length > 0 && margins.every(({ marginOfSafety }) => marginOfSafety >= 0),
     failureOrder: failureOrder(margins, meop.pressure),
     joints: structure.joints,
+    retainingRings: structure.retainingRings,
+    threads: structure.threads,
     seals,
-    sealsHold: seals.every(({ gland }) => gland.holds),
+    faceSeals,
+    sealsHold: allSeals.every(({ seal }) => seal.holds),
     flow: flowChecks(motor, meop.worstCase, settings, cache),
     instruments,
     restraint: structure.restraint,
@@ -61,7 +68,7 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
       ...omissions(motor),
       ...uncountedTolerances(motor, new Set(meop.sensitivity.map(({ input }) => input))),
     ],
-    cautions: cautionsOf(motor, meop, structure.cautions, seals, instruments, margins),
+    cautions: cautionsOf(motor, meop, structure.cautions, allSeals, instruments, margins),
   };
   return {
     ...found,
@@ -84,7 +91,9 @@ export function structureMargins(
   settings: MotorSettings,
 ) {
   const tube = caseMargins(motor, pressure, settings);
-  const joints: Partial<Record<'head' | 'aft', JointReview>> = {};
+  const joints: Partial<Record<End, JointReview>> = {};
+  const retainingRings: Partial<Record<End, RetainingRingReview>> = {};
+  const threads: Partial<Record<End, ThreadedClosureReview>> = {};
   const margins: ReviewMargin[] = [...tube.margins];
   const cautions: string[] = tube.shell.cautions.map((text) => `case: ${text}`);
   for (const end of ['head', 'aft'] as const) {
@@ -94,7 +103,9 @@ export function structureMargins(
       continue;
     }
     const judged = closureMargins(motor, end, closure, pressure, settings);
-    joints[end] = judged.joint;
+    if (judged.joint !== undefined) joints[end] = judged.joint;
+    if (judged.retainingRing !== undefined) retainingRings[end] = judged.retainingRing;
+    if (judged.thread !== undefined) threads[end] = judged.thread;
     margins.push(...judged.margins);
     cautions.push(...judged.cautions);
   }
@@ -103,6 +114,8 @@ export function structureMargins(
   return {
     margins: [...margins, ...insert.margins, ...stand.margins],
     joints,
+    retainingRings,
+    threads,
     restraint: stand.restraint,
     cautions: [...cautions, ...insert.cautions, ...stand.cautions],
   };
@@ -124,7 +137,7 @@ function cautionsOf(
   motor: Motor,
   meop: Meop,
   structure: readonly string[],
-  seals: Review['seals'],
+  seals: ReturnType<typeof everySeal>,
   instruments: Review['instruments'],
   margins: readonly ReviewMargin[],
 ): readonly string[] {
@@ -136,8 +149,8 @@ function cautionsOf(
       ...margins.flatMap(({ cautions }) =>
         cautions.filter((text) => !structure.some((one) => one.endsWith(text))),
       ),
-      ...seals.flatMap(({ closure, place, gland }) =>
-        gland.cautions.map((text) => `${closure} seal ${place}: ${text}`),
+      ...seals.flatMap(({ closure, place, seal }) =>
+        seal.cautions.map((text) => `${closure} seal ${place}: ${text}`),
       ),
       ...instruments.flatMap(({ cautions }) => cautions),
       ...(wall === undefined

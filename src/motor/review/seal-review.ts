@@ -1,10 +1,11 @@
-import { oRingGland } from '../../structures';
+import { type FaceSeal, faceSeal, type ORingGland, oRingGland } from '../../structures';
 import type { Quantity } from '../../units';
 import type { Motor } from '../document';
-import type { SealReview } from './review-result';
+import { isFaceSeal } from '../document/seal-schema';
+import type { FaceSealReview, Review, SealReview } from './review-result';
 import { toleranced } from './worst-sizes';
 
-/** Every O-ring at MEOP, over its tolerances; the bore takes those of tube and wall. `worst` is the motor at its worse ends. */
+/** Every O-ring against the bore at MEOP, over its tolerances; the bore takes those of tube and wall. `worst` is the motor at its worse ends. */
 export function sealReviews(
   motor: Motor,
   worst: Motor,
@@ -21,29 +22,77 @@ export function sealReviews(
   };
   const rise = (wallTemperature?.value.si ?? 0) - ambient.temperature.value.si;
   return (['head', 'aft'] as const).flatMap((closure) =>
-    (closures?.[closure]?.seals ?? []).map((seal, i) => {
-      const { hardness, backupThickness } = worst.closures?.[closure]?.seals[i] ?? seal;
-      return {
-        closure,
-        place: i + 1,
-        gland: oRingGland({
-          ring: seal.ring,
-          bore,
-          grooveDiameter: toleranced(seal.grooveDiameter),
-          grooveWidth: toleranced(seal.grooveWidth),
-          closureDiameter: toleranced(seal.closureDiameter),
-          pressure: meop,
-          caseWall: thinnest.value,
-          caseMaterial: tube.material,
-          ...(rise > 0 && { caseTemperatureRise: `${rise} delta_K` as const }),
-          ...(hardness && { hardness: hardness.value.si }),
-          ...(seal.compound && { compound: seal.compound }),
-          ...(temperatureRange && { coldest: temperatureRange.coldest.value }),
-          ...(wallTemperature && { hottest: wallTemperature.value }),
-          ...(seal.backupRings !== undefined && { backupRings: seal.backupRings }),
-          ...(backupThickness && { backupThickness: backupThickness.value }),
-        }),
-      };
+    (closures?.[closure]?.seals ?? []).flatMap((seal, i) => {
+      if (isFaceSeal(seal)) return [];
+      const atWorst = worst.closures?.[closure]?.seals[i];
+      const { hardness, backupThickness } = atWorst === undefined || isFaceSeal(atWorst) ? seal : atWorst;
+      return [
+        {
+          closure,
+          place: i + 1,
+          gland: oRingGland({
+            ring: seal.ring,
+            bore,
+            grooveDiameter: toleranced(seal.grooveDiameter),
+            grooveWidth: toleranced(seal.grooveWidth),
+            closureDiameter: toleranced(seal.closureDiameter),
+            pressure: meop,
+            caseWall: thinnest.value,
+            caseMaterial: tube.material,
+            ...(rise > 0 && { caseTemperatureRise: `${rise} delta_K` as const }),
+            ...(hardness && { hardness: hardness.value.si }),
+            ...(seal.compound && { compound: seal.compound }),
+            ...(temperatureRange && { coldest: temperatureRange.coldest.value }),
+            ...(wallTemperature && { hottest: wallTemperature.value }),
+            ...(seal.backupRings !== undefined && { backupRings: seal.backupRings }),
+            ...(backupThickness && { backupThickness: backupThickness.value }),
+          }),
+        },
+      ];
     }),
   );
+}
+
+/** Every O-ring in a face at MEOP, over its tolerances. */
+export function faceSealReviews(
+  motor: Motor,
+  worst: Motor,
+  meop: Quantity<'gauge pressure'>,
+): readonly FaceSealReview[] {
+  const { temperatureRange } = worst;
+  const { wallTemperature } = worst.case;
+  return (['head', 'aft'] as const).flatMap((closure) =>
+    (motor.closures?.[closure]?.seals ?? []).flatMap((seal, i) => {
+      if (!isFaceSeal(seal)) return [];
+      const atWorst = worst.closures?.[closure]?.seals[i];
+      const { hardness, faceGap } = atWorst === undefined || !isFaceSeal(atWorst) ? seal : atWorst;
+      const own = worst.closures?.[closure]?.temperature;
+      const hottest = (own?.value.si ?? 0) > (wallTemperature?.value.si ?? 0) ? own : wallTemperature;
+      const face = faceSeal({
+        ring: seal.ring,
+        grooveOutsideDiameter: toleranced(seal.grooveOutsideDiameter),
+        grooveInsideDiameter: toleranced(seal.grooveInsideDiameter),
+        grooveDepth: toleranced(seal.grooveDepth),
+        pressure: meop,
+        ...(faceGap && { faceGap: faceGap.value }),
+        ...(hardness && { hardness: hardness.value.si }),
+        ...(seal.compound && { compound: seal.compound }),
+        ...(temperatureRange && { coldest: temperatureRange.coldest.value }),
+        ...(hottest && { hottest: hottest.value }),
+      });
+      return [{ closure, place: i + 1, face }];
+    }),
+  );
+}
+
+/** The seals of both kinds, those of a closure together, the one nearest the gas first. */
+export function everySeal({ seals, faceSeals }: Pick<Review, 'seals' | 'faceSeals'>): readonly {
+  readonly closure: 'head' | 'aft';
+  readonly place: number;
+  readonly seal: ORingGland | FaceSeal;
+}[] {
+  return [
+    ...seals.map(({ closure, place, gland }) => ({ closure, place, seal: gland })),
+    ...faceSeals.map(({ closure, place, face }) => ({ closure, place, seal: face })),
+  ].sort((a, b) => (a.closure === b.closure ? a.place - b.place : a.closure === 'head' ? -1 : 1));
 }

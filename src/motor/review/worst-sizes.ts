@@ -1,5 +1,7 @@
-import { fromSiValue, type Quantity, unitFor } from '../../units';
+import { fromSiValue, type Quantity, unitFor, unitOf } from '../../units';
 import type { Measured, Motor } from '../document';
+import { isFaceSeal } from '../document/seal-schema';
+import type { Closure } from './closure-heat';
 
 /** A length with its limits, as the seals want it. */
 export const toleranced = ({ value, plusMinus }: Measured<'length'>) => ({
@@ -25,4 +27,20 @@ export function weakestCase({ case: tube }: Motor): {
     insideRadius: bore.per(2),
     bore,
   };
+}
+
+/**
+ * The diameter on which the pressure pushes a closure out: the bore; with a thread all of it, since a leak past the seal
+ * gets there; with a seal in a face all within its groove.
+ */
+export function pushedDiameter(motor: Motor, { thread, seals }: Closure): Quantity<'length'> {
+  const { bore } = weakestCase(motor);
+  const others = [
+    ...(thread === undefined ? [] : [thread.majorDiameter.value.si]),
+    ...seals
+      .filter(isFaceSeal)
+      .map(({ grooveOutsideDiameter: { value, plusMinus } }) => value.si + plusMinus),
+  ];
+  const most = Math.max(bore.si, ...others);
+  return most === bore.si ? bore : fromSiValue<'length'>(most, 'length', unitOf('mm'));
 }
