@@ -2,6 +2,7 @@ import { fromSiArray, q, readInput } from '../../units';
 import { columnMass } from './column-mass';
 import { type ColumnSegment, exposureOf, portsOf } from './column-stations';
 import type { Regression, RegressionKernel } from './regression';
+import { regressionText } from './regression-text';
 
 /**
  * The regression of segments one behind the other, burning at one rate: areas, volumes and ports in step with the depths
@@ -18,7 +19,7 @@ export function columnRegression(segments: readonly ColumnSegment[]): Regression
   const web = Math.min(...parts.map((part) => part.web.si));
   const lengthOf = (value: unknown): number => readInput('length', 'depth', value, 'column').si;
   const grain = columnText(parts);
-  return {
+  const found: Omit<Regression, 'toString'> = {
     grain,
     method: 'column',
     depth: fromSiArray('length', depth),
@@ -47,7 +48,11 @@ export function columnRegression(segments: readonly ColumnSegment[]): Regression
     burningAreaAt: (value) => q(si.areaAt(lengthOf(value)), 'm^2').to('mm^2'),
     propellantVolumeAt: (value) => q(si.volumeAt(lengthOf(value)), 'm^3').to('cm^3'),
     massProperties: (density) => columnMass(segments, depth, density),
+  };
+  return {
+    ...found,
     toString: () => `${grain}: ${q(cast, 'm^3').to('cm^3')}, burns ${q(burnout, 'm').to('mm')} deep`,
+    ...{ [Symbol.for('nodejs.util.inspect.custom')]: () => regressionText(found) },
   };
 }
 

@@ -44,11 +44,14 @@ export function grainColumn(options: {
     throw refused('grainColumn', 'spacers', list.length, `${joints} spacers, one for each joint`);
   const gaps = list.map((gap, i) => readLength('grainColumn', `spacers[${i}]`, gap, 'zero'));
   const length = segments.reduce((sum, s) => sum + s.length.si, 0) + gaps.reduce((sum, g) => sum + g, 0);
+  const text = (): string => `column of ${segments.length} grain${segments.length === 1 ? '' : 's'}`;
+  const listed = (): string => [text(), ...segments.map((segment) => `  ${segment}`)].join('\n');
   return {
     segments,
     gaps,
     length,
-    toString: () => `column of ${segments.length} grain${segments.length === 1 ? '' : 's'}`,
+    toString: text,
+    ...{ [Symbol.for('nodejs.util.inspect.custom')]: listed },
   };
 }
 

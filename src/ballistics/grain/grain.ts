@@ -85,6 +85,12 @@ export function makeGrain(parts: {
   const cautions = [...new Set(flaws.flatMap((flaw) => flaw.cautions))];
   const outerDiameter = q(2 * envelope.radius, 'm').to('mm');
   const length = q(envelope.length, 'm').to('mm');
+  const ends =
+    burningEnds === 'none'
+      ? 'ends inhibited'
+      : `${burningEnds} end${burningEnds === 'both' ? 's' : ''} burning`;
+  const text = (): string =>
+    [`${kind}, ${outerDiameter} × ${length}`, ends, ...flaws.map(({ label }) => label)].join(', ');
   return {
     kind,
     outerDiameter,
@@ -94,8 +100,8 @@ export function makeGrain(parts: {
     shape,
     closedForm: flaws.length > 0 ? undefined : closedForm,
     cautions,
-    toString: () =>
-      `${kind}, ${outerDiameter} × ${length}, ${burningEnds === 'none' ? 'ends inhibited' : `${burningEnds} end${burningEnds === 'both' ? 's' : ''} burning`}${flaws.length > 0 ? `, ${flaws.map((f) => f.label).join(', ')}` : ''}`,
+    toString: text,
+    ...{ [Symbol.for('nodejs.util.inspect.custom')]: text },
   };
 }
 

@@ -9,6 +9,7 @@ import { portsOf } from './ports';
 import { regressShape, type ShapeRegression } from './regress-shape';
 import type { Regression, RegressOptions } from './regression';
 import { regressionKernel } from './regression-kernel';
+import { regressionText } from './regression-text';
 import { outsideBy } from './source';
 import { firstWallContact, wallExposure } from './wall-exposure';
 
@@ -61,7 +62,7 @@ export function regress(grain: Grain, options: RegressOptions = {}): Regression 
   const lengthAt = (depth: unknown): number => readInput('length', 'depth', depth, 'regress').si;
   const worst = Math.max(...area);
   const missed = achieved > accuracy;
-  return {
+  const result: Omit<Regression, 'toString'> = {
     grain: String(grain),
     method,
     depth: fromSiArray('length', found.depth),
@@ -109,8 +110,12 @@ export function regress(grain: Grain, options: RegressOptions = {}): Regression 
       if (!(rho > 0)) throw refused('massProperties', 'density', density, 'a density above zero');
       return massProperties(grain, found, volume, rho);
     },
+  };
+  return {
+    ...result,
     toString: () =>
       `${String(grain)}: ${q(cast, 'm^3').to('cm^3')}, burns ${q(found.burnout, 'm').to('mm')} deep, area ${q(area[0], 'm^2').to('mm^2')} at first, ${q(worst, 'm^2').to('mm^2')} at most`,
+    ...{ [Symbol.for('nodejs.util.inspect.custom')]: () => regressionText(result) },
   };
 }
 
