@@ -1,16 +1,9 @@
 // The rays that leave a prism: its sides, the fans at its corners, its flat ends and its rims.
-import {
-  elementLength,
-  elementNormal,
-  elementX,
-  elementY,
-  type OutlineElement,
-  outlineCorners,
-} from './outline';
+import { elementLength, elementNormal, elementX, elementY, type OutlineElement } from './outline';
 import { prismRim } from './prism-rim';
 import type { PrismShape } from './prism-shape';
 import type { RayPatch } from './source';
-import { elementsInWedge, fanInWedge, type Wedge } from './symmetry';
+import { type CornerFan, elementsInWedge, fansInWedge, type Wedge } from './symmetry';
 
 /** Rays of the part of a prism in the wedge. `round` says that the outline is a circle about the axis. */
 export function prismPatches(shape: PrismShape, wedge: Wedge, reach: number, round: boolean): RayPatch[] {
@@ -22,17 +15,7 @@ export function prismPatches(shape: PrismShape, wedge: Wedge, reach: number, rou
   if (faces.side !== undefined && faces.side[1] > faces.side[0]) {
     const [s0, s1] = faces.side;
     for (const e of pieces) patches.push(sidePatch(e, s0, s1, idle, copies));
-    for (let k = 0; k < o.fold; k++) {
-      const turn = o.phase + (2 * Math.PI * k) / o.fold;
-      const [c, s] = [Math.cos(turn), Math.sin(turn)];
-      for (const corner of outlineCorners(o)) {
-        if (corner.sweep <= 0) continue;
-        const x = c * corner.x - s * corner.y;
-        const y = s * corner.x + c * corner.y;
-        const fan = fanInWedge(x, y, corner.from + turn, corner.sweep, wedge);
-        if (fan !== undefined) patches.push(cornerPatch(x, y, fan[0], fan[1], s0, s1, reach, copies));
-      }
-    }
+    for (const fan of fansInWedge(o, wedge)) patches.push(cornerPatch(fan, s0, s1, reach, copies));
   }
   if (!o.sheet)
     for (const [z, face, up] of [
@@ -69,10 +52,7 @@ function sidePatch(e: OutlineElement, z0: number, z1: number, idle: number, copi
 
 /** The fan that rounds off a convex corner of the cavity. */
 function cornerPatch(
-  x: number,
-  y: number,
-  from: number,
-  sweep: number,
+  { x, y, from, sweep }: CornerFan,
   z0: number,
   z1: number,
   reach: number,

@@ -1,15 +1,8 @@
 // The rounded front that grows from the rim of a prism: around its flat ends and around the edge of an inhibitor.
-import {
-  elementLength,
-  elementNormal,
-  elementX,
-  elementY,
-  type OutlineElement,
-  outlineCorners,
-} from './outline';
+import { elementLength, elementNormal, elementX, elementY, type OutlineElement } from './outline';
 import type { PrismShape } from './prism-shape';
 import type { RayPatch } from './source';
-import { fanInWedge, type Wedge } from './symmetry';
+import { type CornerFan, fansInWedge, type Wedge } from './symmetry';
 
 /** A ring of the prism at height z whose normals turn from angle `from` to `to`, measured from the side's normal upwards. */
 interface Rim {
@@ -53,21 +46,11 @@ export function prismRim(
   reach: number,
   idle: number,
 ): RayPatch[] {
-  const o = shape.outline;
+  const fans = fansInWedge(shape.outline, wedge);
   const patches: RayPatch[] = [];
   for (const rim of rimsOf(shape)) {
     for (const e of pieces) patches.push(ringPatch(e, rim, reach, idle, wedge.copies));
-    for (let k = 0; k < o.fold; k++) {
-      const turn = o.phase + (2 * Math.PI * k) / o.fold;
-      const [c, s] = [Math.cos(turn), Math.sin(turn)];
-      for (const corner of outlineCorners(o)) {
-        if (corner.sweep <= 0) continue;
-        const x = c * corner.x - s * corner.y;
-        const y = s * corner.x + c * corner.y;
-        const fan = fanInWedge(x, y, corner.from + turn, corner.sweep, wedge);
-        if (fan !== undefined) patches.push(pointPatch(x, y, fan[0], fan[1], rim, reach, wedge.copies));
-      }
-    }
+    for (const fan of fans) patches.push(pointPatch(fan, rim, reach, wedge.copies));
   }
   return patches;
 }
@@ -98,15 +81,7 @@ function ringPatch(e: OutlineElement, rim: Rim, reach: number, idle: number, cop
 }
 
 /** At one corner: a piece of a sphere. */
-function pointPatch(
-  x: number,
-  y: number,
-  from: number,
-  sweep: number,
-  rim: Rim,
-  reach: number,
-  copies: number,
-): RayPatch {
+function pointPatch({ x, y, from, sweep }: CornerFan, rim: Rim, reach: number, copies: number): RayPatch {
   // Under an inhibited end the nearest surface is a side, never a corner: the fan stops at the end's normal.
   const quarter = Math.PI / 2;
   const low = Math.max(rim.from, -quarter);

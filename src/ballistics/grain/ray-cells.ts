@@ -43,11 +43,49 @@ const MOST_QUARTERINGS = 7;
 const CREASE = Float64Array.from({ length: MOST_QUARTERINGS + 1 }, (_, level) => 2 ** (-level / 2));
 const MOST_HALVINGS = 18;
 
+/** Cells as they are found; the arrays are exchanged for longer ones when they are full. */
+interface Found {
+  readonly nodes: RayCells['nodes'];
+  count: number;
+  depth: Float64Array;
+  weight: Float64Array;
+  middle: Float64Array;
+}
+
+const found = (nodes: RayCells['nodes'], room: number): Found => ({
+  nodes,
+  count: 0,
+  depth: new Float64Array(nodes * room),
+  weight: new Float64Array(3 * room),
+  middle: new Float64Array(6 * room),
+});
+
 const grown = (a: Float64Array): Float64Array => {
   const b = new Float64Array(2 * a.length);
   b.set(a);
   return b;
 };
+
+/** The number of a new cell whose middle is on the ray. */
+function addCell(cells: Found, ray: Float64Array): number {
+  const cell = cells.count++;
+  if (3 * cell === cells.weight.length) {
+    cells.depth = grown(cells.depth);
+    cells.weight = grown(cells.weight);
+    cells.middle = grown(cells.middle);
+  }
+  for (let k = 0; k < 6; k++) cells.middle[6 * cell + k] = ray[k];
+  return cell;
+}
+
+const trimmed = ({ nodes, count, depth, weight, middle }: Found, litAt: number): RayCells => ({
+  litAt,
+  nodes,
+  count,
+  depth: depth.subarray(0, nodes * count),
+  weight: weight.subarray(0, 3 * count),
+  middle: middle.subarray(0, 6 * count),
+});
 
 function sampleSurface(
   patch: RayPatch,
@@ -63,11 +101,7 @@ function sampleSurface(
     patch.ray(u, v, ray);
     return cutter.cut(ray, litAt, owner);
   };
-  let room = 2 * nu * nv;
-  let depth: Float64Array = new Float64Array(5 * room);
-  let weight: Float64Array = new Float64Array(3 * room);
-  let middle: Float64Array = new Float64Array(6 * room);
-  let count = 0;
+  const cells = found(5, 2 * nu * nv);
 
   const leaf = (
     u: number,
@@ -80,33 +114,27 @@ function sampleSurface(
     d: number,
     m: number,
   ): void => {
-    if (count === room) {
-      room *= 2;
-      depth = grown(depth);
-      weight = grown(weight);
-      middle = grown(middle);
-    }
-    const [w0, w1, w2] = [3 * count, 3 * count + 1, 3 * count + 2];
-    weight[w0] = 0;
-    weight[w1] = 0;
-    weight[w2] = 0;
-    // Corners and middle together integrate the weight to fourth order.
+    let [w0, w1, w2] = [0, 0, 0];
+    // Corners and middle together integrate the weight to fourth order; the middle comes last and stays in `ray`.
     for (let k = 0; k < 5; k++) {
       if (k < 4) patch.ray(u + (k === 1 || k === 2 ? du : 0), v + (k > 1 ? dv : 0), ray);
       else patch.ray(u + du / 2, v + dv / 2, ray);
       const share = (patch.copies * du * dv * (k < 4 ? 0.25 : 2)) / 3;
-      weight[w0] = weight[w0] + share * ray[6];
-      weight[w1] = weight[w1] + share * ray[7];
-      weight[w2] = weight[w2] + share * ray[8];
+      w0 += share * ray[6];
+      w1 += share * ray[7];
+      w2 += share * ray[8];
     }
-    for (let k = 0; k < 6; k++) middle[6 * count + k] = ray[k];
-    const at = 5 * count;
+    const cell = addCell(cells, ray);
+    const { weight, depth } = cells;
+    weight[3 * cell] = w0;
+    weight[3 * cell + 1] = w1;
+    weight[3 * cell + 2] = w2;
+    const at = 5 * cell;
     depth[at] = a;
     depth[at + 1] = b;
     depth[at + 2] = c;
     depth[at + 3] = d;
     depth[at + 4] = m;
-    count++;
   };
   const divide = (
     u: number,
@@ -148,14 +176,7 @@ function sampleSurface(
       divide(i / nu, j / nv, 1 / nu, 1 / nv, last[j], next[j], next[j + 1], last[j + 1], 0);
     [last, next] = [next, last];
   }
-  return {
-    litAt,
-    nodes: 5,
-    count,
-    depth: depth.subarray(0, 5 * count),
-    weight: weight.subarray(0, 3 * count),
-    middle: middle.subarray(0, 6 * count),
-  };
+  return trimmed(cells, litAt);
 }
 
 function sampleCurve(
@@ -170,11 +191,7 @@ function sampleCurve(
   const size = Math.max(patch.sizeU, patch.sizeV);
   const parts = Math.max(2, Math.ceil(size / how.curveSpacing));
   const straight = how.curveTolerance / size;
-  let room = 8 * parts;
-  let depth: Float64Array = new Float64Array(2 * room);
-  let weight: Float64Array = new Float64Array(3 * room);
-  let middle: Float64Array = new Float64Array(6 * room);
-  let count = 0;
+  const cells = found(2, 8 * parts);
   const at = (s: number): void => (alongU ? patch.ray(s, 0.5, ray) : patch.ray(0.5, s, ray));
   /** Depth at s; the ray and its weights stay in `ray`. */
   const depthAt = (s: number): number => {
@@ -183,20 +200,14 @@ function sampleCurve(
   };
   const half = (p: number, q: number, w0: number, w1: number, w2: number, s: number): void => {
     if (p <= 0 && q <= 0) return;
-    if (count === room) {
-      room *= 2;
-      depth = grown(depth);
-      weight = grown(weight);
-      middle = grown(middle);
-    }
-    depth[2 * count] = p;
-    depth[2 * count + 1] = q;
-    weight[3 * count] = w0;
-    weight[3 * count + 1] = w1;
-    weight[3 * count + 2] = w2;
     at(s);
-    for (let k = 0; k < 6; k++) middle[6 * count + k] = ray[k];
-    count++;
+    const cell = addCell(cells, ray);
+    const { weight, depth } = cells;
+    depth[2 * cell] = p;
+    depth[2 * cell + 1] = q;
+    weight[3 * cell] = w0;
+    weight[3 * cell + 1] = w1;
+    weight[3 * cell + 2] = w2;
   };
   // Depth p and weights a0, a1, a2 at s0; depth q and weights b0, b1, b2 at s1.
   const stretch = (
@@ -244,12 +255,5 @@ function sampleCurve(
     a1 = b1;
     a2 = b2;
   }
-  return {
-    litAt,
-    nodes: 2,
-    count,
-    depth: depth.subarray(0, 2 * count),
-    weight: weight.subarray(0, 3 * count),
-    middle: middle.subarray(0, 6 * count),
-  };
+  return trimmed(cells, litAt);
 }

@@ -5,7 +5,9 @@ import {
   elementTurned,
   elementX,
   elementY,
+  type Outline,
   type OutlineElement,
+  outlineCorners,
 } from './outline';
 
 /** Symmetry about the axis: `order` turns (Infinity: a body of revolution) and one mirror line, if any [rad]. */
@@ -131,8 +133,33 @@ function ownsEdge(e: OutlineElement, u: number, nearEdge: boolean, wedge: Wedge)
   return Math.cos(elementNormal(e, u) - inward) > 0;
 }
 
+/** The corners of an outline, in all its copies, whose fan of normals is open, as far as they lie in the wedge. */
+export function fansInWedge(o: Outline, wedge: Wedge): readonly CornerFan[] {
+  const fans: CornerFan[] = [];
+  const corners = outlineCorners(o).filter(({ sweep }) => sweep > 0);
+  for (let k = 0; k < o.fold; k++) {
+    const turn = o.phase + (2 * Math.PI * k) / o.fold;
+    const [c, s] = [Math.cos(turn), Math.sin(turn)];
+    for (const corner of corners) {
+      const x = c * corner.x - s * corner.y;
+      const y = s * corner.x + c * corner.y;
+      const fan = fanInWedge(x, y, corner.from + turn, corner.sweep, wedge);
+      if (fan !== undefined) fans.push({ x, y, from: fan[0], sweep: fan[1] });
+    }
+  }
+  return fans;
+}
+
+/** Where a corner stands, and its normals from one direction through an angle. */
+export interface CornerFan {
+  readonly x: number;
+  readonly y: number;
+  readonly from: number;
+  readonly sweep: number;
+}
+
 /** The part of a fan of normals at (x, y) that stays in the wedge: all of it inside, half on a mirror line. */
-export function fanInWedge(
+function fanInWedge(
   x: number,
   y: number,
   from: number,

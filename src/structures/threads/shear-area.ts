@@ -5,6 +5,14 @@ const pitch = length('P', 'pitch');
 const source =
   "FED-STD-H28/2 and Machinery's Handbook, 24th ed., shear areas of external and internal threads";
 
+// Each thread shears on the circle that the crests of the other reach, of diameter d; `bite` is the difference of diameters
+// between it and the pitch circle of the thread that shears.
+const shearArea = (engagement: number, pitch: number, d: number, bite: number): number =>
+  Math.PI * engagement * d * (0.5 + bite / (Math.sqrt(3) * pitch));
+
+const overlapping = (pitch: number, bite: number): true | string =>
+  pitch / 2 + bite / Math.sqrt(3) > 0 || 'the threads do not overlap: the hole is larger than the screw';
+
 /**
  * Area along which the threads of the screw strip; the hole's minor diameter decides.
  *
@@ -28,15 +36,10 @@ export const externalThreadShearArea = /* @__PURE__ */ formula({
     internalMinorMax: '0.2070 in',
     externalPitchMin: '0.2127 in',
   },
-  requires: [
-    ({ pitch: p, internalMinorMax: k, externalPitchMin: e }) =>
-      p / 2 + (e - k) / Math.sqrt(3) > 0 || 'the threads do not overlap: the hole is larger than the screw',
-  ],
-  si: ({ engagement: l, pitch: p, internalMinorMax: k, externalPitchMin: e }) =>
-    Math.PI * l * k * (0.5 + (e - k) / (Math.sqrt(3) * p)),
+  requires: [({ pitch: p, internalMinorMax: k, externalPitchMin: e }) => overlapping(p, e - k)],
+  si: ({ engagement: l, pitch: p, internalMinorMax: k, externalPitchMin: e }) => shearArea(l, p, k, e - k),
   solve: {
-    engagement: (a, { pitch: p, internalMinorMax: k, externalPitchMin: e }) =>
-      a / (Math.PI * k * (0.5 + (e - k) / (Math.sqrt(3) * p))),
+    engagement: (a, { pitch: p, internalMinorMax: k, externalPitchMin: e }) => a / shearArea(1, p, k, e - k),
   },
 });
 
@@ -63,15 +66,10 @@ export const internalThreadShearArea = /* @__PURE__ */ formula({
     externalMajorMin: '0.2408 in',
     internalPitchMax: '0.2224 in',
   },
-  requires: [
-    ({ pitch: p, externalMajorMin: d, internalPitchMax: e }) =>
-      p / 2 + (d - e) / Math.sqrt(3) > 0 || 'the threads do not overlap: the hole is larger than the screw',
-  ],
-  si: ({ engagement: l, pitch: p, externalMajorMin: d, internalPitchMax: e }) =>
-    Math.PI * l * d * (0.5 + (d - e) / (Math.sqrt(3) * p)),
+  requires: [({ pitch: p, externalMajorMin: d, internalPitchMax: e }) => overlapping(p, d - e)],
+  si: ({ engagement: l, pitch: p, externalMajorMin: d, internalPitchMax: e }) => shearArea(l, p, d, d - e),
   solve: {
-    engagement: (a, { pitch: p, externalMajorMin: d, internalPitchMax: e }) =>
-      a / (Math.PI * d * (0.5 + (d - e) / (Math.sqrt(3) * p))),
+    engagement: (a, { pitch: p, externalMajorMin: d, internalPitchMax: e }) => a / shearArea(1, p, d, d - e),
   },
 });
 
@@ -99,15 +97,12 @@ export const equalStrengthEngagement = /* @__PURE__ */ formula({
     internalMinorMax: '0.2070 in',
     externalPitchMin: '0.2127 in',
   },
-  requires: [
-    ({ pitch: p, internalMinorMax: k, externalPitchMin: e }) =>
-      p / 2 + (e - k) / Math.sqrt(3) > 0 || 'the threads do not overlap: the hole is larger than the screw',
-  ],
+  requires: [({ pitch: p, internalMinorMax: k, externalPitchMin: e }) => overlapping(p, e - k)],
   si: ({ tensileStressArea: a, pitch: p, internalMinorMax: k, externalPitchMin: e }) =>
-    (2 * a) / (Math.PI * k * (0.5 + (e - k) / (Math.sqrt(3) * p))),
+    (2 * a) / shearArea(1, p, k, e - k),
   solve: {
     tensileStressArea: (l, { pitch: p, internalMinorMax: k, externalPitchMin: e }) =>
-      (l * Math.PI * k * (0.5 + (e - k) / (Math.sqrt(3) * p))) / 2,
+      shearArea(l, p, k, e - k) / 2,
   },
 });
 
