@@ -6,6 +6,7 @@ import { MeopError, table } from '../units';
 export function shown(value: unknown): string {
   if (typeof value === 'string') return value;
   if (value instanceof MeopError) return `${value.code}: ${value.message}`; // where it was thrown helps nobody here
+  if (typeof value === 'object' && value !== null && hasOwnText(value)) return String(value);
   if (isRecord(value)) return recordLines(value, 0).join('\n');
   if (isTable(value)) return tableLines(value).join('\n');
   return inspect(value, { colors: process.stdout.isTTY, depth: 4 });
@@ -20,8 +21,11 @@ const isRecord = (value: unknown): value is Fields =>
   Object.getPrototypeOf(value) === Object.prototype &&
   !printsItself(value);
 
-const printsItself = (value: object): boolean =>
-  Symbol.for('nodejs.util.inspect.custom') in value || Object.hasOwn(value, 'toString');
+const printsItself = (value: object): boolean => inspects(value) || '$schema' in value; // data for another program
+
+const inspects = (value: object): boolean => Symbol.for('nodejs.util.inspect.custom') in value;
+
+const hasOwnText = (value: object): boolean => Object.hasOwn(value, 'toString') && !inspects(value);
 
 const isTable = (value: unknown): value is readonly Fields[] =>
   Array.isArray(value) && value.length > 0 && value.every((row) => isRecord(row) && isFlat(row));

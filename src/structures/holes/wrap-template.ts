@@ -128,6 +128,7 @@ export function wrapTemplate(input: WrapTemplateInput): WrapTemplate {
       'measure both check lines on the print: a page fitted to the paper is a few per cent small',
     ],
     toString: text,
+    ...{ [Symbol.for('nodejs.util.inspect.custom')]: text },
   };
 }
 

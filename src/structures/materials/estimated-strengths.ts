@@ -3,6 +3,7 @@ import { allowable } from './allowable';
 import type { StressDatum } from './datum';
 import { type MaterialName, materialOf } from './library';
 import type { Material } from './material';
+import { printedMaterial } from './material-text';
 
 // No metal of the handbook tables here has less, over its tensile strength of the same kind and the same table.
 const least = {
@@ -44,10 +45,10 @@ export function withEstimatedStrengths(given: Material | MaterialName): Material
     at1_5: estimate(of, ratios.at1_5),
     at2_0: estimate(of, ratios.at2_0),
   });
-  return {
+  return printedMaterial({
     ...material,
     shearUltimate: material.shearUltimate ?? estimate('ultimate', least.shearUltimate),
     bearingUltimate: material.bearingUltimate ?? bearing('ultimate', least.bearingUltimate),
     bearingYield: material.bearingYield ?? bearing('yield', least.bearingYield),
-  };
+  });
 }

@@ -12,7 +12,7 @@ import { extruded6063, extruded7075, plate2024, plate7075, sheet2024, sheet7075 
 import { isomouldedGraphite } from './graphite';
 import { leastOfForms } from './least-of-forms';
 import type { Material } from './material';
-import { materialText } from './material-text';
+import { printedMaterial } from './material-text';
 import { fabricPhenolic, fkm, nbr, paperPhenolic, paperTube, silicone } from './non-metals';
 import {
   annealed304,
@@ -104,7 +104,7 @@ export type MaterialName = keyof typeof shelf;
  * @example material('6061-T6 drawn tube').yieldStrength?.value.in('ksi') // => 35
  */
 export function material(name: MaterialName | (string & Record<never, never>)): Material {
-  if (isMaterialName(name)) return printed(shelf[name]());
+  if (isMaterialName(name)) return printedMaterial(shelf[name]());
   // Of any case and spelling; whatever plain JavaScript gives is named in the error.
   const plain = (text: string): string =>
     text
@@ -113,7 +113,7 @@ export function material(name: MaterialName | (string & Record<never, never>)): 
       .replace(/normalized/g, 'normalised');
   const asked = plain(String(name));
   const same = materialNames().find((known) => plain(known) === asked);
-  if (same !== undefined) return printed(shelf[same]());
+  if (same !== undefined) return printedMaterial(shelf[same]());
   const start = asked.split(/[\s-]/)[0];
   const near = materialNames().filter((known) => known.toLowerCase().startsWith(start));
   const offered = (near.length > 0 ? near : materialNames()).map((known) => `'${known}'`).join(', ');
@@ -122,15 +122,6 @@ export function material(name: MaterialName | (string & Record<never, never>)): 
     `material: no material '${name}'; ${near.length > 0 ? 'of that alloy there are' : 'known are'} ${offered}; a material of your own is a record of type Material`,
     'name',
     { value: name, expected: offered },
-  );
-}
-
-/** A record that prints as a table; a copy made of its fields is a plain record again. */
-function printed(record: Material): Material {
-  const value = (): string => materialText(record);
-  return Object.defineProperties(
-    { ...record },
-    { toString: { value }, [Symbol.for('nodejs.util.inspect.custom')]: { value } },
   );
 }
 

@@ -4,6 +4,15 @@ import type { Material, Retention } from './material';
 
 type Row = readonly [property: string, datum: (Origin & { readonly value: unknown }) | undefined];
 
+/** A record that prints as a table; a copy made of its fields is a plain record again. */
+export function printedMaterial(record: Material): Material {
+  const value = (): string => materialText(record);
+  return Object.defineProperties(
+    { ...record },
+    { toString: { value }, [Symbol.for('nodejs.util.inspect.custom')]: { value } },
+  );
+}
+
 /** A material as people read it: every value with its basis, the sources once below. */
 export function materialText(material: Material): string {
   const { name, form, notes = [], cautions = [], atTemperature, afterExposure } = material;
