@@ -12,10 +12,11 @@ import { closureForce } from '../closure-force';
 import type { JointFactors } from '../joint';
 import { readFactors } from '../joint/joint-factors';
 import { governing, type Margin, margin, marginTable } from '../margin';
-import { allowable, type Material, type MaterialName, type StrengthProperty } from '../materials';
+import type { Material, MaterialName } from '../materials';
 import { materialOf } from '../materials/library';
 import { lameHoopStress } from '../shell/lame';
-import { wallFoldingLoad, wallTension } from './cut-wall';
+import { cutWallMargins } from './cut-wall-margins';
+import { partMargin } from './part-margin';
 import { grooveBearingStress, grooveLandShearStress, ringShearStress } from './retaining-ring';
 
 /** A closure held by an internal retaining ring in a groove of the case. */
@@ -88,89 +89,40 @@ export function reviewRetainingRing(joint: RetainingRingJoint): RetainingRingRev
   const ringStrength = read('stress', 'ringShearStrength');
   if (grooveDepth >= wall)
     throw refusal(name, 'grooveDepth', joint.grooveDepth, 'less than the wall of the case');
-  const { yield: onYield, ultimate: onUltimate } = readFactors(name, joint.factors);
+  const factors = readFactors(name, joint.factors);
 
   const load = closureForce.si({ pressure, sealDiameter });
   const grooveDiameter = boreDiameter + 2 * grooveDepth;
-  const left = wall - grooveDepth;
+  const [insideRadius, outsideRadius] = [grooveDiameter / 2, boreDiameter / 2 + wall];
   const like = readInput('gauge pressure', 'pressure', joint.pressure, name).unit;
-  const stress = (si: number): Quantity<'stress'> =>
-    fromSiValue(si, 'stress', unitFor('stress', like.us ? 'psi' : 'MPa'));
-  const record = materialOf(joint.caseMaterial);
-  const one = (
-    mode: string,
-    applied: number,
-    property: StrengthProperty,
-    factor: number,
-    source: string,
-    carried: (strength: number) => number = (strength) => strength,
-  ): Margin => {
-    const strength = allowable({
-      material: record,
-      property,
-      temperature: joint.caseTemperature,
-      exposure: joint.exposure,
-    });
-    return margin({
-      mode,
-      applied: stress(applied),
-      allowable: stress(carried(strength.value.si)),
-      factor,
-      temperature: strength.temperature,
-      source: `${source}; strength: ${strength.source}`,
-      cautions: strength.cautions,
-    });
-  };
-  const inWall = wallTension.si({
-    load,
-    outsideDiameter: grooveDiameter + 2 * left,
-    insideDiameter: grooveDiameter,
-  });
-  // The ring bears on the middle of the groove's depth. As a stress in the wall: what it carries when it folds.
-  const atFolding = (yieldStrength: number): number =>
-    (inWall / load) *
-    wallFoldingLoad.si({ yieldStrength, wall: left, arm: wall / 2, diameter: grooveDiameter + left });
-  const hoop = lameHoopStress.si({
-    pressure,
-    insideRadius: grooveDiameter / 2,
-    outsideRadius: grooveDiameter / 2 + left,
-    radius: grooveDiameter / 2,
-  });
+  const unit = unitFor('stress', like.us ? 'psi' : 'MPa');
+  const stress = (si: number): Quantity<'stress'> => fromSiValue(si, 'stress', unit);
+  const { caseTemperature: temperature, exposure } = joint;
+  const tube = { material: materialOf(joint.caseMaterial), temperature, exposure, factors, unit };
+  const hoop = lameHoopStress.si({ pressure, insideRadius, outsideRadius, radius: insideRadius });
   const margins: readonly Margin[] = [
     margin({
       mode: 'shear of the ring',
       applied: stress(ringShearStress.si({ load, boreDiameter, ringThickness })),
       allowable: stress(ringStrength),
-      factor: onUltimate,
+      factor: factors.ultimate,
       source: ringShearStress.source,
       cautions: ['the shear strength of the ring is as given by its maker'],
     }),
-    one(
-      'bearing of the groove, yield',
-      grooveBearingStress.si({ load, boreDiameter, grooveDepth }),
-      'yield', // of a wall that may tip, not the bearing strength of a bolt hole
-      onYield,
-      grooveBearingStress.source,
-    ),
-    one(
-      'shear of the land',
-      grooveLandShearStress.si({ load, grooveDiameter, landLength }),
-      'shear ultimate',
-      onUltimate,
-      grooveLandShearStress.source,
-    ),
-    one('tension of the wall under the groove, yield', inWall, 'yield', onYield, wallTension.source),
-    one('tension of the wall under the groove', inWall, 'ultimate', onUltimate, wallTension.source),
-    one(
-      'folding of the wall under the groove, yield',
-      inWall,
-      'yield',
-      onYield,
-      wallFoldingLoad.source,
-      atFolding,
-    ),
-    one('hoop at the groove, yield', hoop, 'yield', onYield, lameHoopStress.source),
-    one('hoop at the groove', hoop, 'ultimate', onUltimate, lameHoopStress.source),
+    partMargin(tube, {
+      mode: 'bearing of the groove, yield',
+      applied: grooveBearingStress.si({ load, boreDiameter, grooveDepth }),
+      property: 'yield', // of a wall that may tip, not the bearing strength of a bolt hole
+      source: grooveBearingStress.source,
+    }),
+    partMargin(tube, {
+      mode: 'shear of the land',
+      applied: grooveLandShearStress.si({ load, grooveDiameter, landLength }),
+      property: 'shear ultimate',
+      source: grooveLandShearStress.source,
+    }),
+    // The ring bears on the middle of the groove's depth.
+    ...cutWallMargins(tube, { cut: 'groove', load, hoop, insideRadius, outsideRadius, arm: wall / 2 }),
   ];
   const cautions = [
     ...(joint.factors?.cautions ?? []),

@@ -10,14 +10,15 @@ import { requireFields } from '../../units/known-fields';
 import { readPositive, refusal } from '../../units/refusal';
 import { closureForce } from '../closure-force';
 import { readFactors } from '../joint/joint-factors';
-import { governing, type Margin, margin, marginTable } from '../margin';
-import { allowable, type Material, type StrengthProperty } from '../materials';
+import { governing, type Margin, marginTable } from '../margin';
+import type { Material } from '../materials';
 import { materialOf } from '../materials/library';
 import { radialDisplacement } from '../shell/growth';
 import { lameHoopStress } from '../shell/lame';
 import { threadGeometry } from '../threads';
 import { externalThreadShearArea, internalThreadShearArea } from '../threads/shear-area';
-import { wallFoldingLoad, wallTension } from './cut-wall';
+import { cutWallMargins } from './cut-wall-margins';
+import { partMargin } from './part-margin';
 import { threadWedgePressure } from './thread-wedge';
 import { type ThreadedClosure, threadedClosureFields } from './threaded-closure';
 
@@ -65,7 +66,7 @@ export function reviewThreadedClosure(joint: ThreadedClosure): ThreadedClosureRe
       joint.caseOutsideDiameter,
       `more than the roots of the thread (${mm(relief)})`,
     );
-  const { yield: onYield, ultimate: onUltimate } = readFactors(name, joint.factors);
+  const factors = readFactors(name, joint.factors);
   const tube = materialOf(joint.caseMaterial);
   const closure = materialOf(joint.closureMaterial);
 
@@ -105,64 +106,30 @@ export function reviewThreadedClosure(joint: ThreadedClosure): ThreadedClosureRe
     );
 
   const like = readInput('gauge pressure', 'pressure', joint.pressure, name).unit;
-  const stress = (si: number): Quantity<'stress'> =>
-    fromSiValue(si, 'stress', unitFor('stress', like.us ? 'psi' : 'MPa'));
-  const one = (
-    mode: string,
-    part: 'case' | 'closure',
-    applied: number,
-    property: StrengthProperty,
-    source: string,
-    carried: (strength: number) => number = (strength) => strength,
-  ): Margin => {
-    const strength = allowable({
-      material: part === 'case' ? tube : closure,
-      property,
-      temperature: part === 'case' ? joint.caseTemperature : joint.closureTemperature,
-      exposure: joint.exposure,
-    });
-    return margin({
-      mode,
-      applied: stress(applied),
-      allowable: stress(carried(strength.value.si)),
-      factor: property.includes('yield') ? onYield : onUltimate,
-      temperature: strength.temperature,
-      source: `${source}; strength: ${strength.source}`,
-      cautions: strength.cautions,
-    });
-  };
-  const inWall = wallTension.si({ load, outsideDiameter: outside, insideDiameter: relief });
-  const left = outsideRadius - insideRadius;
-  // The flanks bear at the pitch diameter. As a stress in the wall: what it carries when it folds.
-  const atFolding = (yieldStrength: number): number =>
-    (inWall / load) *
-    wallFoldingLoad.si({
-      yieldStrength,
-      wall: left,
-      arm: (outsideRadius + insideRadius - thread.pitchDiameter.si) / 2,
-      diameter: outsideRadius + insideRadius,
-    });
+  const unit = unitFor('stress', like.us ? 'psi' : 'MPa');
+  const { caseTemperature, closureTemperature, exposure } = joint;
+  const ofCase = { material: tube, temperature: caseTemperature, exposure, factors, unit };
+  const ofClosure = { material: closure, temperature: closureTemperature, exposure, factors, unit };
   const shear = {
-    case: [load / areas.case, internalThreadShearArea.source],
-    closure: [load / areas.closure, externalThreadShearArea.source],
-  } as const;
+    case: { applied: load / areas.case, source: internalThreadShearArea.source },
+    closure: { applied: load / areas.closure, source: externalThreadShearArea.source },
+  };
+  // The flanks bear at the pitch diameter.
+  const arm = (outsideRadius + insideRadius - thread.pitchDiameter.si) / 2;
   const margins: readonly Margin[] = [
-    one("shear of the case's thread, yield", 'case', shear.case[0], 'shear yield', shear.case[1]),
-    one("shear of the case's thread", 'case', shear.case[0], 'shear ultimate', shear.case[1]),
-    one("shear of the closure's thread, yield", 'closure', shear.closure[0], 'shear yield', shear.closure[1]),
-    one("shear of the closure's thread", 'closure', shear.closure[0], 'shear ultimate', shear.closure[1]),
-    one('tension of the wall under the thread, yield', 'case', inWall, 'yield', wallTension.source),
-    one('tension of the wall under the thread', 'case', inWall, 'ultimate', wallTension.source),
-    one(
-      'folding of the wall under the thread, yield',
-      'case',
-      inWall,
-      'yield',
-      wallFoldingLoad.source,
-      atFolding,
-    ),
-    one('hoop at the thread, yield', 'case', hoop, 'yield', lameHoopStress.source),
-    one('hoop at the thread', 'case', hoop, 'ultimate', lameHoopStress.source),
+    partMargin(ofCase, { mode: "shear of the case's thread, yield", property: 'shear yield', ...shear.case }),
+    partMargin(ofCase, { mode: "shear of the case's thread", property: 'shear ultimate', ...shear.case }),
+    partMargin(ofClosure, {
+      mode: "shear of the closure's thread, yield",
+      property: 'shear yield',
+      ...shear.closure,
+    }),
+    partMargin(ofClosure, {
+      mode: "shear of the closure's thread",
+      property: 'shear ultimate',
+      ...shear.closure,
+    }),
+    ...cutWallMargins(ofCase, { cut: 'thread', load, hoop, insideRadius, outsideRadius, arm }),
   ];
   const cautions = [
     ...(joint.factors?.cautions ?? []),
