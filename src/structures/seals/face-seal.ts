@@ -1,8 +1,7 @@
-import { fromSiValue, type Quantity, type QuantityInput, readInput, table, unitOf } from '../../units';
+import { fromSiValue, type Quantity, type QuantityInput, table, unitOf } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { readNotNegative, refusal } from '../../units/refusal';
 import type { Material, MaterialName } from '../materials';
-import { extrusionGapLimit } from './extrusion-gap';
 import { type FaceSealBands, faceSealChecks } from './face-seal-checks';
 import { measuredLoss } from './gland-band';
 import {
@@ -14,8 +13,8 @@ import {
 } from './gland-formulas';
 import type { SealCheck } from './gland-limits';
 import { type ORing, oRing } from './o-ring';
-import { sealTemperatures } from './seal-temperature';
-import { type Band, type BandSi, readBand, showBand, type TolerancedLength } from './tolerance';
+import { sealRubber } from './seal-rubber';
+import { around, type Band, type BandSi, readBand, showBand, type TolerancedLength } from './tolerance';
 
 /** An O-ring in a groove of a flat face, closed by another face that is bolted on: a bulkhead, a flange, an adapter. */
 export interface FaceSealInput {
@@ -108,22 +107,8 @@ export function faceSeal(input: FaceSealInput): FaceSeal {
     );
   const faceGap =
     input.faceGap === undefined ? 0 : readNotNegative('length', 'faceGap', input.faceGap, name).si;
-  const hardness = input.hardness ?? 70;
-  if (!(hardness >= 70 && hardness <= 90))
-    throw refusal(name, 'hardness', input.hardness, '70 to 90 Shore A');
-
+  const { hardness, thermal, limit } = sealRubber(name, input);
   const bands = bandsOf({ inside, outer, inner, depth, width, id, cs, faceGap });
-  const thermal = sealTemperatures(input);
-  const pressure =
-    input.pressure === undefined ? undefined : readInput('gauge pressure', 'pressure', input.pressure, name);
-  const limit =
-    pressure === undefined
-      ? undefined
-      : extrusionGapLimit({
-          pressure: fromSiValue(pressure.si, 'gauge pressure', pressure.unit),
-          hardness,
-          silicone: thermal.compound.name === 'silicone',
-        });
   const checks = faceSealChecks(bands, {
     inside,
     swell: thermal.swell,
@@ -153,7 +138,7 @@ export function faceSeal(input: FaceSealInput): FaceSeal {
       ...(bands.fill.max * (1 + thermal.swell) > 0.9
         ? ['the groove is more than nine tenths full at the worst: seal makers ask for 85 to 90 % at most']
         : []),
-      ...(pressure !== undefined && input.faceGap === undefined
+      ...(input.pressure !== undefined && input.faceGap === undefined
         ? [
             'the faces are taken to stay closed under pressure: bolts that stretch and plates that bend open them',
           ]
@@ -246,11 +231,5 @@ function faceSealText(seal: Omit<FaceSeal, 'toString'>): string {
     ...seal.cautions.map((caution) => `caution: ${caution}`),
   ].join('\n');
 }
-
-const around = (nominal: number, tolerance: number): BandSi => ({
-  min: nominal - tolerance,
-  nominal,
-  max: nominal + tolerance,
-});
 
 const mm = (si: number): string => `${Number((si * 1000).toPrecision(4))} mm`;

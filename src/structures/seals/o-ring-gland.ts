@@ -1,15 +1,14 @@
-import { fromSiValue, type Quantity, type QuantityInput, readInput, table, unitOf } from '../../units';
+import { fromSiValue, type Quantity, type QuantityInput, table, unitOf } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { readPositive, refusal } from '../../units/refusal';
 import type { Material, MaterialName } from '../materials';
 import { boreGrowth } from './bore-growth';
-import { extrusionGapLimit } from './extrusion-gap';
 import { compressionBand, type GlandSizes, glandBands } from './gland-band';
 import { rubberModulus } from './gland-formulas';
 import { glandChecks, type SealCheck } from './gland-limits';
 import { type ORing, oRing } from './o-ring';
-import { sealTemperatures } from './seal-temperature';
-import { type Band, type BandSi, readBand, showBand, type TolerancedLength } from './tolerance';
+import { sealRubber } from './seal-rubber';
+import { around, type Band, readBand, showBand, type TolerancedLength } from './tolerance';
 
 /** A static radial O-ring in a groove of the closure, sealing in the bore of the case. */
 export interface ORingGlandInput {
@@ -127,24 +126,11 @@ export function oRingGland(input: ORingGlandInput): ORingGland {
   if (sizes.grooveDiameter.nominal >= sizes.closureDiameter.nominal)
     throw refusal(name, 'grooveDiameter', input.grooveDiameter, 'less than the closure diameter');
 
-  const pressure =
-    input.pressure === undefined ? undefined : readInput('gauge pressure', 'pressure', input.pressure, name);
+  const { hardness, pressure, thermal, limit } = sealRubber(name, input);
   const growth = boreGrowth({ ...input, pressure: pressure?.si, bore: bore.nominal });
   const cold = glandBands(sizes);
   const pressed = glandBands({ ...sizes, growth: growth.si });
-  const hardness = input.hardness ?? 70;
-  if (!(hardness >= 70 && hardness <= 90))
-    throw refusal(name, 'hardness', input.hardness, '70 to 90 Shore A');
   const modulus = rubberModulus.si({ hardness: Math.min(hardness, 80) }); // the relation ends at 80
-  const thermal = sealTemperatures(input);
-  const limit =
-    pressure === undefined
-      ? undefined
-      : extrusionGapLimit({
-          pressure: fromSiValue(pressure.si, 'gauge pressure', pressure.unit),
-          hardness,
-          silicone: thermal.compound.name === 'silicone',
-        });
   const checks = glandChecks({
     section: ring.crossSection.si,
     cold,
@@ -218,12 +204,6 @@ function glandText(gland: Omit<ORingGland, 'toString'>): string {
     ...gland.cautions.map((caution) => `caution: ${caution}`),
   ].join('\n');
 }
-
-const around = (nominal: number, tolerance: number): BandSi => ({
-  min: nominal - tolerance,
-  nominal,
-  max: nominal + tolerance,
-});
 
 const length = (field: string, value: QuantityInput<'length'> | undefined): number =>
   readPositive('length', field, value, name).si;

@@ -3,13 +3,15 @@ import { datumCaution, type Material, type MaterialName } from '../materials';
 import { materialOf } from '../materials/library';
 import type { SealCheck } from './gland-limits';
 
-interface Temperatures {
+/** What a seal is made of and how cold and hot it gets. */
+export interface Temperatures {
   readonly compound?: Material | MaterialName;
   readonly coldest?: QuantityInput<'temperature'>;
   readonly hottest?: QuantityInput<'temperature'>;
 }
 
-interface SealTemperatures {
+/** Whether a seal bears its temperatures. */
+export interface SealTemperatures {
   readonly compound: Material;
   readonly checks: readonly SealCheck[];
   /** Growth in volume from 20 °C to the hottest, as a fraction. */
@@ -20,14 +22,17 @@ interface SealTemperatures {
 const room = 293.15;
 
 /** Whether the compound serves at the temperatures, and how much it swells. */
-export function sealTemperatures({ compound = 'FKM', coldest, hottest }: Temperatures): SealTemperatures {
+export function sealTemperatures(
+  procedure: string,
+  { compound = 'FKM', coldest, hottest }: Temperatures,
+): SealTemperatures {
   const record = materialOf(compound);
   const limits = record.serviceTemperature;
   const checks: SealCheck[] = [];
   const cautions: string[] = [];
   const celsius = (kelvin: number): string => `${(kelvin - 273.15).toFixed(0)} °C`;
   const read = (field: string, value: QuantityInput<'temperature'>): number =>
-    readInput('temperature', field, value, 'oRingGland').si;
+    readInput('temperature', field, value, procedure).si;
   const add = (check: string, at: number, limit: 'min' | 'max'): void => {
     if (limits === undefined) {
       cautions.push(`${record.name} has no service temperatures: ${check} is not judged`);

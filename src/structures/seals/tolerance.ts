@@ -54,6 +54,13 @@ export function readBand(field: string, value: TolerancedLength, context: string
   );
 }
 
+/** The band of a nominal value and a tolerance to both sides. */
+export const around = (nominal: number, tolerance: number): BandSi => ({
+  min: nominal - tolerance,
+  nominal,
+  max: nominal + tolerance,
+});
+
 /** A band of numbers as quantities. */
 export const showBand = <const K extends NamedKind>(
   kind: K,
