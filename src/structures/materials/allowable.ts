@@ -1,5 +1,6 @@
 import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, unitFor } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
+import { refusal } from '../../units/refusal';
 import { datumCaution, type StressDatum } from './datum';
 import { type MaterialName, materialOf } from './library';
 import type { BearingData, Material } from './material';
@@ -160,12 +161,7 @@ function bearingAt(
       { expected: 'a number above zero' },
     );
   if (!(ratio > 0 && Number.isFinite(ratio)))
-    throw new MeopError(
-      'out-of-domain',
-      `allowable: edgeRatio: ${ratio} given; it must be above zero`,
-      'edgeRatio',
-      { value: ratio, expected: 'above zero' },
-    );
+    throw refusal('allowable', 'edgeRatio', ratio, 'a number above zero');
   const top = high.value.si;
   const low = data?.at1_5?.value.si ?? 0.75 * top;
   const si = ratio < 1.5 ? 0 : ratio >= 2 ? top : low + (ratio - 1.5) * 2 * (top - low);

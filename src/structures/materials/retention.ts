@@ -1,6 +1,7 @@
 import { linearInterpolant } from '../../numerics';
 import { MeopError, type QuantityInput, readInput } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
+import { readNotNegative } from '../../units/refusal';
 import { datumCaution } from './datum';
 import type { MaterialName } from './library';
 import { materialOf } from './library';
@@ -50,14 +51,7 @@ export function strengthRetention(options: RetentionInput): StrengthRetention {
   const { material, property, temperature, exposure = '0.5 h', state = 'hot' } = options;
   const record = materialOf(material);
   const t = readInput('temperature', 'temperature', temperature, 'strengthRetention').si;
-  const time = readInput('time', 'exposure', exposure, 'strengthRetention').si;
-  if (!(time >= 0))
-    throw new MeopError(
-      'out-of-domain',
-      `strengthRetention: exposure: ${exposure} given; it must be zero or more`,
-      'exposure',
-      { value: exposure, expected: 'zero or more' },
-    );
+  const time = readNotNegative('time', 'exposure', exposure, 'strengthRetention').si;
   if (t <= roomTop)
     return {
       fraction: 1,

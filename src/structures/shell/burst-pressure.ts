@@ -8,7 +8,10 @@ import {
   unitFor,
 } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
+import { readPositive, refusal } from '../../units/refusal';
 import { barlowBurst, faupelBurst, meanDiameterBurst, svenssonBurst, turnerBurst } from './burst-formulas';
+
+const procedure = 'burstPressure';
 
 /** A published way to estimate a burst pressure. */
 export type BurstMethod = 'Barlow' | 'mean diameter' | 'Turner' | 'Faupel' | 'Svensson';
@@ -64,16 +67,16 @@ const burstPressureFields: FieldsOf<BurstInput> = {
  * @example burstPressure({ insideRadius: '1.5 in', outsideRadius: '1.75 in', ultimateStrength: '42 ksi', method: 'Barlow' }).pressure.in('psi') // => 6000
  */
 export function burstPressure(input: BurstInput): BurstPressure {
-  requireFields('burstPressure', input, burstPressureFields);
+  requireFields(procedure, input, burstPressureFields);
   const { ultimateStrength, yieldStrength, strainHardening, method } = input;
-  const inside = readInput('length', 'insideRadius', input.insideRadius, 'burstPressure');
-  const outside = readInput('length', 'outsideRadius', input.outsideRadius, 'burstPressure').si;
-  if (!(inside.si > 0 && outside > inside.si))
-    throw new MeopError(
-      'out-of-domain',
-      `burstPressure: outsideRadius: ${input.outsideRadius} given; it must be more than the inside radius ${input.insideRadius}, which must be above zero`,
+  const inside = readPositive('length', 'insideRadius', input.insideRadius, procedure);
+  const outside = readInput('length', 'outsideRadius', input.outsideRadius, procedure).si;
+  if (outside <= inside.si)
+    throw refusal(
+      procedure,
       'outsideRadius',
-      { value: input.outsideRadius, expected: 'more than the inside radius' },
+      input.outsideRadius,
+      `more than the inside radius (${input.insideRadius})`,
     );
   const length = (si: number): Quantity<'length'> => fromSiValue(si, 'length', inside.unit);
   const tube = { outsideDiameter: length(2 * outside), wall: length(outside - inside.si), ultimateStrength };

@@ -1,0 +1,47 @@
+import { describe, expect, test } from 'vitest';
+import { MeopError, q } from '../../src/units';
+import { readNotNegative, readPositive, refusal } from '../../src/units/refusal';
+
+// What is expected here is the rule of messages itself: procedure, field, value as given, what was expected.
+describe('the refusal of a value', () => {
+  test('says field, value and what was expected, and keeps them for programs', () => {
+    const error = refusal('wireRope', 'diameter', '0 mm', 'a length above zero');
+    expect(error).toBeInstanceOf(MeopError);
+    expect(error.message).toBe('wireRope: diameter: 0 mm given; a length above zero is expected');
+    expect([error.code, error.path, error.value, error.expected]).toEqual([
+      'out-of-domain',
+      'diameter',
+      '0 mm',
+      'a length above zero',
+    ]);
+  });
+
+  test('says why behind a colon', () =>
+    expect(refusal('size', 'share', 2, 'below 1', 'it is a part').message).toBe(
+      'size: share: 2 given; below 1 is expected: it is a part',
+    ));
+
+  test.each([
+    ['what is not there', undefined, 'nothing'],
+    ['a quantity', q('3 mm'), '3 mm'],
+    ['a list', [24, 4], '[24,4]'],
+    ['a record', { nominal: q('3 mm'), plus: '1 mm' }, '{"nominal":"3 mm","plus":"1 mm"}'],
+    ['a long record, cut', { text: 'x'.repeat(200) }, `{"text":"${'x'.repeat(71)}…`],
+  ])('shows %s', (_, value, text) =>
+    expect(refusal('gland', 'bore', value, 'a length').message).toBe(
+      `gland: bore: ${text} given; a length is expected`,
+    ),
+  );
+
+  test('zero is not above zero, and is not negative', () => {
+    expect(readPositive('length', 'wall', '1 in', 'check').si).toBe(0.0254); // by definition of the inch
+    expect(() => readPositive('length', 'wall', '0 mm', 'check')).toThrow(
+      'check: wall: 0 mm given; a length above zero is expected',
+    );
+    expect(readNotNegative('gauge pressure', 'pressure', '0 psig', 'check').si).toBe(0);
+    expect(() => readNotNegative('angle', 'turn', '-1 deg', 'check')).toThrow(
+      'check: turn: -1 deg given; an angle of zero or more is expected',
+    );
+    expect(() => readPositive('length', 'wall', undefined, 'check')).toThrow('wall is missing');
+  });
+});
