@@ -43,7 +43,7 @@ describe('a motor document', () => {
   });
 
   test('the motors in examples/ read without a problem, and the sound one is the demo motor', () => {
-    for (const name of ['tern-54', 'tern-54-cracked']) {
+    for (const name of ['tern-54', 'tern-54-cracked', 'plover-50']) {
       const text = readFileSync(`examples/motors/${name}.json`, 'utf8');
       expect(motorProblems(text), name).toEqual([]);
     }

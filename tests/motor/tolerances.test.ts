@@ -1,4 +1,5 @@
 // A tolerance may never leave more than no tolerance: whatever it is given to, the worse end is what is judged.
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { demoMotor, type Motor, parseMotor, review } from '../../src/motor';
 import { structureMargins } from '../../src/motor/review/review';
@@ -30,11 +31,13 @@ const bare = (node: Json): Json =>
 
 const document = bare(whole());
 const sound = parseMotor(document);
+/** With a retaining ring, a thread and a seal in a face. */
+const ringed = bare(JSON.parse(readFileSync('examples/motors/plover-50.json', 'utf8')));
 const parts = ['case', 'closures', 'nozzle', 'stand', 'instruments', 'temperatureRange'] as const;
 
 /** The document with a tolerance of a fiftieth at a place. */
-function withTolerance(path: readonly (string | number)[]): Motor | undefined {
-  const copy = structuredClone(document);
+function withTolerance(path: readonly (string | number)[], of = document): Motor | undefined {
+  const copy = structuredClone(of);
   const owner = path.slice(0, -1).reduce<Json>((node, key) => node[key], copy);
   const key = path[path.length - 1];
   const value: unknown = owner[key];
@@ -105,6 +108,37 @@ describe('tolerances of the hardware', () => {
   ])('%s counts against %s', (name, mode) => {
     const path = places.find((one) => one.name === name)?.path ?? [];
     const toleranced = withTolerance(path);
+    expect(toleranced).toBeDefined();
+    if (toleranced !== undefined)
+      expect(margins(toleranced).get(mode)).toBeLessThan(before.get(mode) ?? Number.NaN);
+  });
+});
+
+describe('tolerances of a retaining ring, a thread and a seal in a face', () => {
+  const motor = parseMotor(ringed);
+  const before = margins(motor);
+  const places = placedValues(motor, ['case', 'closures']);
+
+  test.each(places.map(({ name, path }) => [name, path] as const))('%s: no margin rises', (_, path) => {
+    const toleranced = withTolerance(path, ringed);
+    if (toleranced === undefined) return;
+    for (const [mode, after] of margins(toleranced)) {
+      const without = before.get(mode) ?? Number.NaN;
+      expect(after, mode).toBeLessThanOrEqual(without + 1e-12 * Math.abs(without));
+    }
+  });
+
+  test.each([
+    ['closures.head.retainingRing.grooveDepth', 'head joint: bearing of the groove, yield'],
+    ['closures.head.retainingRing.grooveDepth', 'head joint: hoop at the groove'],
+    ['closures.head.retainingRing.landLength', 'head joint: shear of the land'],
+    ['closures.head.retainingRing.thickness', 'head joint: shear of the ring'],
+    ['closures.head.retainingRing.shearStrength', 'head joint: shear of the ring'],
+    ['closures.aft.thread.engagement', "aft joint: shear of the case's thread"],
+    ['closures.aft.thread.reliefDiameter', 'aft joint: hoop at the thread'],
+  ])('%s counts against %s', (name, mode) => {
+    const path = places.find((one) => one.name === name)?.path ?? [];
+    const toleranced = withTolerance(path, ringed);
     expect(toleranced).toBeDefined();
     if (toleranced !== undefined)
       expect(margins(toleranced).get(mode)).toBeLessThan(before.get(mode) ?? Number.NaN);

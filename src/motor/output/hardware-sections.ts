@@ -63,7 +63,7 @@ export function sealSection(review: Review): readonly ReportSection[] {
           { name: 'verdict' },
         ],
         rows: faceSeals.map(({ closure, place, face }) => [
-          words(`${closure} closure, seal ${place}`),
+          words(`${closure} closure, seal ${place}, in a face`),
           band(face.squeezeUnderPressure),
           band(face.seat),
           band(face.fill),

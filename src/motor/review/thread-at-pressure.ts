@@ -10,7 +10,7 @@ import { fromSiValue, MeopError, type Quantity, unitOf } from '../../units';
 import type { Motor } from '../document';
 import type { MotorSettings } from '../settings';
 import type { Closure } from './closure-heat';
-import { pushedDiameter, weakestCase } from './worst-sizes';
+import { narrowestCase, pushedDiameter, weakestCase } from './worst-sizes';
 
 /** A closure with a thread of its own. */
 export type Threaded = Closure & { readonly thread: NonNullable<Closure['thread']> };
@@ -36,7 +36,7 @@ export function threadAt(
   temperature: Quantity<'temperature'> | undefined,
 ): ThreadAt {
   const { isPartial: _, ...thread } = threadAsCut(motor, closure);
-  const { outsideDiameter } = weakestCase(motor);
+  const outsideDiameter = narrowestCase(motor);
   const { engagement, reliefDiameter } = closure.thread;
   const { material, wallTemperature } = motor.case;
   const at = (pressure: number): ThreadedClosureReview =>
@@ -67,7 +67,7 @@ export function meshed(
   const { lower } = findRoot((p) => (unlessParted(at, p) === undefined ? 1 : -1), {
     lower: least,
     upper: pressure,
-    tolerance: 1e-6 * pressure,
+    tolerance: 1e-9 * pressure,
   });
   return { review: at(lower), partsAt: gauge(lower) };
 }

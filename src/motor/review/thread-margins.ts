@@ -19,7 +19,7 @@ import { type CutWall, cutWallFormulas, cutWallSteps } from './cut-wall-steps';
 import { reviewMargin } from './review-margin';
 import type { ReviewMargin, ReviewPart } from './review-result';
 import { meshed, type ThreadAt, type Threaded, threadAsCut, threadAt, usedUpAt } from './thread-at-pressure';
-import { pushedDiameter, weakestCase } from './worst-sizes';
+import { narrowestCase, pushedDiameter } from './worst-sizes';
 
 interface ThreadJudged {
   readonly motor: Motor;
@@ -53,7 +53,11 @@ export function threadMargins(judged: ThreadJudged): {
   });
   const all = [warm, ...others].flatMap(({ margins }) => margins);
   const modes = [...new Set(all.map(({ mode }) => mode))];
-  const margins = modes.map((mode) => governing(all.filter((one) => one.mode === mode)));
+  const margins = modes.map((mode) => {
+    const among = all.filter((one) => one.mode === mode);
+    const first = among.reduce((a, b) => ((b.reachedAt?.si ?? 0) < (a.reachedAt?.si ?? 0) ? b : a));
+    return { ...governing(among), ...(first.reachedAt && { reachedAt: first.reachedAt }) };
+  });
   const worst = governing(margins);
   const widest = others.reduce(
     (most, { review }) => (review.growth.si > most.si ? review.growth : most),
@@ -146,7 +150,7 @@ function stepsOf(
   pressure: Quantity<'gauge pressure'>,
 ): readonly { toString(): string }[] {
   const geometry = threadAsCut(motor, closure);
-  const { outsideDiameter } = weakestCase(motor);
+  const outsideDiameter = narrowestCase(motor);
   const { limits, pitchDiameter, pitch, majorDiameter } = geometry;
   const engagement = closure.thread.engagement.value;
   const end = { pressure, sealDiameter: pushedDiameter(motor, closure) };

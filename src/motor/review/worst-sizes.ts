@@ -44,3 +44,9 @@ export function pushedDiameter(motor: Motor, { thread, seals }: Closure): Quanti
   const most = Math.max(bore.si, ...others);
   return most === bore.si ? bore : fromSiValue<'length'>(most, 'length', unitOf('mm'));
 }
+
+/** The narrowest tube, of a motor at its worse ends: what is cut to a diameter of its own, as a thread is, leaves least of it. */
+export function narrowestCase({ case: { outsideDiameter } }: Motor): Quantity<'length'> {
+  const { value, plusMinus } = outsideDiameter;
+  return fromSiValue<'length'>(value.si - 2 * plusMinus, 'length', unitFor('length', value.unit));
+}
