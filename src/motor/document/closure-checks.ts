@@ -109,10 +109,12 @@ function checkThread(json: unknown, thread: Path, fit: FitCheck, room: ClosureRo
   const { outside, bore } = room;
   const major = length(...thread, 'majorDiameter');
   const pitch = length(...thread, 'pitch');
+  // Its roots may be as deep as a sharp V: an eighth of the triangle's height beyond the profile.
+  const roots = both(major, pitch, (d, p) => d + (p * Math.sqrt(3)) / 8) ?? major;
   need(
-    both(major, outside, (d, o) => d < o),
+    both(roots, outside, (d, o) => d < o),
     [...thread, 'majorDiameter'],
-    `${mm(major)} given; less than the outside diameter of the case, ${mm(outside)}, is expected: it is cut in the case`,
+    `${mm(major)} given, with roots at up to ${mm(roots)}; less than the outside diameter of the case, ${mm(outside)}, is expected: it is cut in the case`,
   );
   const geometry = both(major, pitch, (d, p) => tried(json, thread, fit, d, p));
   need(
