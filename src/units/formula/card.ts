@@ -1,7 +1,7 @@
 import { shownIn } from '../shown-unit';
 import { aligned } from '../table';
+import type { FormulaFacts } from './declaration';
 import { domainText } from './domain';
-import type { FormulaFacts } from './formula';
 
 /** A formula's card: equation, symbols with kinds and domains, source and a call to copy. */
 export function cardText({

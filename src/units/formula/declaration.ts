@@ -77,3 +77,18 @@ export interface Declaration<I extends Givens, K extends NamedKind> {
   /** The equation solved for a parameter, in SI. */
   readonly solve?: { readonly [F in keyof I]?: (result: number, values: SiValues<I>) => number };
 }
+
+/** What every formula tells of itself, whatever its parameters. */
+export interface FormulaFacts {
+  /** The name it is exported under. */
+  readonly id: string;
+  readonly title: string;
+  readonly equation: string;
+  readonly source: string;
+  readonly inputs: Givens;
+  readonly output: Given;
+  /** A typical call. */
+  readonly example: Readonly<Record<string, unknown>>;
+  /** The parameters that `solveFor` solves for. */
+  readonly solvable: readonly string[];
+}

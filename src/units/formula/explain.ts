@@ -3,8 +3,7 @@ import { isQuantity } from '../quantity-mark';
 import { shownUnits } from '../shown-unit';
 import { aligned } from '../table';
 import { fromSi, type Unit } from '../unit';
-import type { Given } from './declaration';
-import type { FormulaFacts } from './formula';
+import type { FormulaFacts, Given } from './declaration';
 
 /** A calculation written out; prints as text in a terminal and as HTML in a notebook. */
 export interface Explanation {

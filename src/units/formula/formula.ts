@@ -5,33 +5,19 @@ import { fromSiValue } from '../quantity';
 import { quoted } from '../quantity-error';
 import type { Unit } from '../unit';
 import { cardText } from './card';
-import type { Arguments, Declaration, Given, Givens, Result, SiArguments, SiValues } from './declaration';
+import type {
+  Arguments,
+  Declaration,
+  FormulaFacts,
+  Givens,
+  Result,
+  SiArguments,
+  SiValues,
+} from './declaration';
 import { inDomain } from './domain';
 import { type Explanation, explanation } from './explain';
 import { argumentReader } from './read-arguments';
 import { register } from './registry';
-
-/** What every formula tells of itself, whatever its parameters. */
-export interface FormulaFacts {
-  /** The name it is exported under. */
-  readonly id: string;
-  readonly title: string;
-  readonly equation: string;
-  readonly source: string;
-  readonly inputs: Givens;
-  readonly output: Given;
-  /** A typical call. */
-  readonly example: Readonly<Record<string, unknown>>;
-  /** The parameters that `solveFor` solves for. */
-  readonly solvable: readonly string[];
-}
-
-/** A formula of any shape, as lists, documentation and tests read it; its arguments are checked when it runs. */
-export interface AnyFormula extends FormulaFacts {
-  evaluate(values: object): unknown;
-  explain(values: object): Explanation;
-  cautions(values: object): readonly string[];
-}
 
 /** The argument of `solveFor`: every parameter but one, and the result. */
 export type SolveArguments<I extends Givens, K extends NamedKind, F extends keyof I> = Omit<

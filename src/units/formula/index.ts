@@ -3,6 +3,7 @@ export type {
   Arguments,
   Declaration,
   Domain,
+  FormulaFacts,
   Given,
   Givens,
   Result,
@@ -10,8 +11,8 @@ export type {
   SiValues,
 } from './declaration';
 export type { ExplainedGiven, Explanation } from './explain';
-export { type AnyFormula, type Formula, type FormulaFacts, formula, type SolveArguments } from './formula';
+export { type Formula, formula, type SolveArguments } from './formula';
 export { optional } from './given';
 export * from './givens';
-export { type FormulaList, formulas } from './registry';
+export { type AnyFormula, type FormulaList, formulas } from './registry';
 export * from './thermal-givens';

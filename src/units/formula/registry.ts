@@ -1,5 +1,13 @@
 import { table } from '../table';
-import type { AnyFormula } from './formula';
+import type { FormulaFacts } from './declaration';
+import type { Explanation } from './explain';
+
+/** A formula of any shape, as lists, documentation and tests read it; its arguments are checked when it runs. */
+export interface AnyFormula extends FormulaFacts {
+  evaluate(values: object): unknown;
+  explain(values: object): Explanation;
+  cautions(values: object): readonly string[];
+}
 
 const loaded = new Map<string, AnyFormula>();
 
