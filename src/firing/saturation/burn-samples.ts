@@ -1,6 +1,7 @@
 import { burnEdges } from '../cleaning/burn-edges';
 import { averaged, evenTimes } from '../cleaning/resample';
 import type { Clipping } from './clipping';
+import { slowness } from './paired-means';
 
 /** Pressure and thrust over the burn on one time base, and which samples of each are believed. */
 export interface BurnSamples {
@@ -18,7 +19,7 @@ export interface BurnSamples {
 
 const mostSamples = 4000;
 
-/** Kernel: the burn by the channel that follows throughout, thinned by averaging where there are very many samples. */
+/** Kernel: the burn by the channel that follows throughout, thinned by averaging where there are very many samples or few true ones. */
 export function burnSamples(
   time: Float64Array,
   pressure: Float64Array,
@@ -42,9 +43,12 @@ export function burnSamples(
   let f: Float64Array = thrust.slice(from, to);
   let period = 0;
   let thinning = 1;
-  if (near.length > mostSamples) {
-    period = (near[near.length - 1] - near[0]) / mostSamples;
-    thinning = Math.sqrt(near.length / mostSamples);
+  // What a logger repeats or joins up between true readings tells nothing: the slower channel sets the pace.
+  const within = { first: from, last: to - 1 };
+  const every = Math.max(slowness(pressure, within), slowness(thrust, within), near.length / mostSamples);
+  if (every > 2) {
+    period = (every * (near[near.length - 1] - near[0])) / (near.length - 1);
+    thinning = near.length > mostSamples ? Math.sqrt(near.length / mostSamples) : 1;
     at = evenTimes(near, period);
     p = averaged(near, p, at, period);
     f = averaged(near, f, at, period);

@@ -2,6 +2,7 @@ import { interpolated } from '../cleaning/resample';
 import type { Firing } from '../firing';
 import { type BurnSamples, burnSamples } from './burn-samples';
 import type { Clipping } from './clipping';
+import { inTime, usualLag } from './lag';
 import type { RecoveredBand, RecoverFacts } from './recovery';
 import { adaptiveParabola } from './smooth';
 import { fitThrustLine, pressureOnLine, type ThrustLine, thrustOnLine } from './thrust-line';
@@ -20,12 +21,13 @@ export function throughThrustLine(
   const { pressure, thrust } = record;
   if (pressure === undefined || thrust === undefined) return undefined;
   const driver = channel === 'pressure' ? 'thrust' : 'pressure';
-  const samples = burnSamples(record.time.si, pressure.si, thrust.si, {
+  const asRead = burnSamples(record.time.si, pressure.si, thrust.si, {
     ambient: facts.ambient,
     driver,
     pressureClipping: channel === 'pressure' ? clipping : otherClipping,
     thrustClipping: channel === 'thrust' ? clipping : otherClipping,
   });
+  const samples = inTime(asRead, (each) => fitGood(each, facts));
   const driverGood = driver === 'thrust' ? samples.thrustGood : samples.pressureGood;
   const channelGood = driver === 'thrust' ? samples.pressureGood : samples.thrustGood;
   const lost = channelGood.reduce((sum, good) => sum + 1 - good, 0);
@@ -162,8 +164,6 @@ function timingError(samples: BurnSamples, ambient: number, spacing: number): nu
   }
   return count === 0 ? 0 : Math.abs(change / count) * Math.hypot(usualLag, spacing / Math.sqrt(3));
 }
-const usualLag = 0.001; // s, common practice, no source
-
 /** The samples without those of the upper fifth below the limit, where a soft one bends over. */
 function belowShoulders(
   samples: BurnSamples,

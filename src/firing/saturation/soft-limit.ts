@@ -1,7 +1,9 @@
-import { linearFit } from '../../numerics';
 import { burnEdges } from '../cleaning/burn-edges';
 import { movingMean } from '../cleaning/moving-average';
 import type { Clipping } from './clipping';
+import { usualLag } from './lag';
+import { fitLevelLine, type LevelLine, type LevelLinePriors } from './level-line';
+import { type PairedMeans, pairedMeans } from './paired-means';
 
 export interface SoftLimit {
   readonly channel: 'pressure' | 'thrust';
@@ -10,14 +12,18 @@ export interface SoftLimit {
   readonly clipping: Clipping;
 }
 
-const mostBins = 24;
-const fewestBins = 10;
-const samplesInBin = 4;
+const levels = 24;
+/** Below an eighth of the driver's peak the nozzle does not flow full. */
+const lowest = 3;
+const fewestMeans = 5;
+const fewestLevels = 2;
+const fewestSamples = 40;
 
 /**
  * Kernel: finds the channel that stops following the other towards its top, as an amplifier near its rail does. Thrust
  * goes with pressure along a straight line; where the upper part bends away from the line of the part below by
- * more than its scatter and by over 3 %, the channel that falls short is the one that is limited.
+ * more than its scatter and by over 3 %, the channel that falls short is the one that is limited. A fit with a bend at each
+ * level in turn uses all samples, so that few below the bend are enough.
  */
 export function findSoftLimit(
   time: Float64Array,
@@ -25,145 +31,153 @@ export function findSoftLimit(
   thrust: Float64Array,
   ambient: number,
 ): SoftLimit | undefined {
-  const thrustLimited = bend(time, pressure, thrust, ambient, 0);
-  const pressureLimited = bend(time, thrust, pressure, 0, ambient);
-  if (thrustLimited && (!pressureLimited || thrustLimited.short > pressureLimited.short))
+  const p = { values: pressure, rest: ambient };
+  const f = { values: thrust, rest: 0 };
+  // Thrust at no gauge pressure is (C_F − ε)·p_a·A_t: two ambient pressures' worth, one to four for usual nozzles.
+  const thrustLimited = bend(time, p, f, (slope) => [-2.1 * ambient * slope, 1.9 * ambient * slope]);
+  const pressureLimited = bend(time, f, p, () => [2.1 * ambient, 1.9 * ambient]);
+  if (thrustLimited && !(pressureLimited && pressureLimited.surety > thrustLimited.surety))
     return { channel: 'thrust', ...thrustLimited };
   if (pressureLimited) return { channel: 'pressure', ...pressureLimited };
   return undefined;
 }
 
+interface Trace {
+  readonly values: Float64Array;
+  readonly rest: number;
+}
+
+interface Level {
+  readonly members: readonly number[];
+  readonly x: number;
+  readonly y: number;
+}
+
 /** Whether `limited` falls short of its line on `driver` where `driver` is high. */
 function bend(
   time: Float64Array,
-  driver: Float64Array,
-  limited: Float64Array,
-  driverRest: number,
-  limitedRest: number,
-): (Omit<SoftLimit, 'channel'> & { readonly short: number }) | undefined {
-  const rough = burnEdges(time, driver, { threshold: 0.1, rest: driverRest });
+  driver: Trace,
+  limited: Trace,
+  constantOf: (slope: number) => readonly [number, number],
+): (Omit<SoftLimit, 'channel'> & { readonly surety: number }) | undefined {
+  const rough = burnEdges(time, driver.values, { threshold: 0.1, rest: driver.rest });
+  if (rough.last - rough.first + 1 < fewestSamples) return undefined;
+  const length = rough.end - rough.start;
+  const means = pairedMeans(time, driver, limited, rough);
   // Sorted by a noisy driver, the highest means are its luck and the other channel seems to fall short of them.
-  const width = Math.max(1, Math.floor((rough.last - rough.first + 1) / smoothed));
-  const quiet = { driver: movingMean(driver, width), limited: movingMean(limited, width) };
-  const edges = burnEdges(time, quiet.driver, { threshold: 0.1, rest: driverRest });
-  const { x, y, error } = meansByDriver(quiet.driver, quiet.limited, { ...edges, driverRest, limitedRest });
-  const knee = straightUpTo(x, y, error);
-  if (knee === undefined) return undefined;
-  const { to, constant, slope, deviation, believed } = knee;
-  const short = x.slice(to).map((value, i) => 1 - y[to + i] / (constant + slope * value));
-  const worst = short[short.length - 1];
-  const top = x.length - 1;
-  const growing = short.every(
-    (value, i) => i === 0 || value >= short[i - 1] - 0.01 - (2 * error[to + i]) / y[to + i],
+  const height = movingMean(means.driver, 5 + Math.round((2 * means.jitter * means.from.length) / length));
+  const most = height.reduce((a, b) => Math.max(a, b));
+  const steps = byLevel(means, height, most);
+  if (steps.length < 2 * fewestLevels) return undefined;
+  const yMost = steps.reduce((top, { y }) => Math.max(top, y), 0);
+  const [constant, deviation] = constantOf(yMost / most);
+  const priors: LevelLinePriors = {
+    // A zero that drifts shifts the line, too.
+    constant: [constant, Math.hypot(deviation, 0.015 * yMost)],
+    growth: 0.1,
+    lag: Math.hypot(usualLag, means.period),
+  };
+  const found = kneeOf(means, steps, height, priors);
+  if (found === undefined) return undefined;
+  const { line, step } = found;
+  const top = steps.length - 1;
+  const meanOf = (values: Float64Array, { members }: Level): number =>
+    members.reduce((sum, k) => sum + values[k], 0) / members.length;
+  const meant = steps.map((each) => meanOf(line.meant, each));
+  const worst = 1 - steps[top].y / meant[top];
+  const surety = line.missing / line.missingDeviation;
+  const luck = means.driverNoise / steps[top].x;
+  // A channel that is read more seldom than the stamps say shares its noise among neighbours.
+  const enough = means.jitter > 0 ? 5 : worst < 0.06 ? 3 : 2;
+  // Slack in the stand, or clocks apart: then the two have not kept to one line from the start.
+  const late =
+    Math.abs(burnEdges(time, limited.values, { threshold: 0.1, rest: limited.rest }).start - rough.start) /
+    length;
+  if (worst < 0.03 + luck + late || line.missing < 0.12 || surety < enough) return undefined;
+  // What still comes through of a rise of the other channel, over the last third of what is short.
+  const third = Math.min(top - 1, Math.floor(step + (2 * (top - step)) / 3));
+  const passed = (steps[top].y - steps[third].y) / (meant[top] - meant[third]);
+  const certain = worst > 0.04 && surety > 4 && passed < 0.6;
+  // Cut at once, a mean across the corner lacks an eighth of a step.
+  const spacing = (meant[top] - meant[0]) / top;
+  const gradual = steps.some(
+    ({ y, members }, k) =>
+      Math.min(meant[k], yMost) - y > 0.25 * spacing + (3 * line.noise) / Math.sqrt(members.length),
   );
-  const doubt = Math.max(6 * deviation, 2.5 * believed) / (constant + slope * x[top]);
-  if (!growing || worst < 0.03 || worst < doubt) return undefined;
-  const driverLevel = x[to - 1] + driverRest;
+  const to = straightUpTo(means, steps, step, priors);
+  // The line bears a little of the bend: what is believed ends well below where it shows, if enough is left to fit.
+  const lower = steps.slice(0, Math.max(1, to - 2)).reduce((sum, { members }) => sum + members.length, 0);
+  const believed = steps[gradual && to > 3 && lower >= fewestMeans ? to - 3 : to - 1];
   let first = -1;
   let last = -1;
-  for (let i = edges.first; i <= edges.last; i++)
-    if (quiet.driver[i] >= driverLevel) {
-      if (first < 0) first = i;
-      last = i;
+  for (let k = 0; k < height.length; k++)
+    if (height[k] >= believed.x) {
+      if (first < 0) first = means.from[k];
+      last = means.from[k + 1] - 1;
     }
   if (first < 0) return undefined;
   const span = { from: time[first], to: time[last], first, last, samples: last - first + 1 };
-  // What still comes through of a rise of the other channel, over the last third of what is short.
-  const third = Math.min(top - 1, Math.floor(to + (2 * (top - to)) / 3));
-  const passed = (y[top] - y[third]) / (slope * (x[top] - x[third]));
-  // A throat that grows moves thrust against pressure by some per cent, and does not hold either at a level.
-  const certain = worst > 0.1 && passed < 0.5;
-  const most = y.reduce((a, b) => Math.max(a, b));
-  const level = certain ? most : y[to - 1];
-  // Cut at once, a mean across the corner lacks an eighth of a step.
-  const spacing = slope * ((x[top] - x[0]) / top);
-  const gradual = y.some(
-    (value, k) => Math.min(constant + slope * x[k], most) - value > 0.25 * spacing + 3 * error[k],
-  );
   return {
-    short: worst,
+    surety,
     gradual,
-    clipping: { evidence: 'soft limit', level: level + limitedRest, spans: [span], certain },
+    clipping: {
+      evidence: 'soft limit',
+      level: (certain ? yMost : steps[to - 1].y) + limited.rest,
+      spans: [span],
+      certain,
+    },
   };
 }
 
-const smoothed = 100; // means over the burn
-
-interface Means {
-  readonly x: readonly number[];
-  readonly y: readonly number[];
-  /** Standard error of each mean of y. */
-  readonly error: readonly number[];
-}
-
-/** Means of both channels by the height of the driver, above rest. */
-function meansByDriver(
-  driver: Float64Array,
-  limited: Float64Array,
-  of: {
-    readonly first: number;
-    readonly last: number;
-    readonly peak: number;
-    readonly driverRest: number;
-    readonly limitedRest: number;
-  },
-): Means {
-  const { first, last, peak, driverRest, limitedRest } = of;
-  const bins = Math.min(mostBins, Math.floor((last - first + 1) / samplesInBin));
-  if (bins < fewestBins) return { x: [], y: [], error: [] };
-  const members: number[][] = Array.from({ length: bins }, () => []);
-  for (let i = first; i <= last; i++)
-    members[Math.min(bins - 1, Math.max(0, Math.floor((bins * (driver[i] - driverRest)) / peak)))].push(i);
-  const full = members.filter((each, k) => k >= Math.floor(0.12 * bins) && each.length >= 1);
-  const mean = (values: Float64Array, rest: number) => (each: readonly number[]) =>
-    each.reduce((sum, i) => sum + values[i] - rest, 0) / each.length;
-  const x = full.map(mean(driver, driverRest));
-  const y = full.map(mean(limited, limitedRest));
-  const squares = (each: readonly number[], k: number): number =>
-    each.reduce((sum, i) => sum + (limited[i] - limitedRest - y[k]) ** 2, 0);
-  // Few samples do not tell their own scatter: that of all of them is taken.
-  const freedom = full.reduce((sum, each) => sum + each.length - 1, 0);
-  const common = Math.sqrt(full.reduce((sum, each, k) => sum + squares(each, k), 0) / Math.max(1, freedom));
-  const spread = (each: readonly number[], k: number): number =>
-    each.length < 4
-      ? common / Math.sqrt(each.length)
-      : Math.sqrt(squares(each, k) / (each.length * (each.length - 1)));
-  return { x, y, error: full.map(spread) };
-}
-
-interface Straight {
-  /** Means on the line, counted from below. */
-  readonly to: number;
-  readonly constant: number;
-  readonly slope: number;
-  /** Standard deviation of the line at the top, by its own scatter and by the errors of the means. */
-  readonly deviation: number;
-  readonly believed: number;
-}
-
-/** The longest run of means from below that keep to one straight line, with two or more above it. */
-function straightUpTo(
-  x: readonly number[],
-  y: readonly number[],
-  error: readonly number[],
-): Straight | undefined {
-  for (let to = x.length - 2; to >= fewestOnLine; to--) {
-    const { coefficients, covariance, residuals, scale } = linearFit({
-      columns: [x.slice(0, to).map(() => 1), x.slice(0, to)],
-      observations: y.slice(0, to),
-    });
-    const [constant, slope] = coefficients;
-    if (!(slope > 0)) continue;
-    const height = constant + slope * x[to - 1];
-    if (!residuals.every((r, i) => Math.abs(r) <= Math.max(0.006 * height, 2.5 * error[i]))) continue;
-    const top = x[x.length - 1];
-    const variance = covariance[0] + 2 * top * covariance[1] + top * top * covariance[3];
-    // Few means may lie on a line by luck: no less than their own errors is believed.
-    const least = Math.sqrt(error.slice(0, to).reduce((sum, e) => sum + e * e, 0) / to);
-    const deviation = Math.sqrt(Math.max(0, variance));
-    const believed = deviation * Math.max(1, least / Math.max(scale, 1e-12 * height));
-    return { to, constant, slope, deviation, believed };
+/** The level above which least comes through, by the fit that leaves least over; undefined where none falls short. */
+function kneeOf(
+  means: PairedMeans,
+  steps: readonly Level[],
+  height: Float64Array,
+  priors: LevelLinePriors,
+): { readonly line: LevelLine; readonly step: number } | undefined {
+  const members = steps.flatMap((each) => each.members);
+  let best: { readonly line: LevelLine; readonly step: number } | undefined;
+  for (let step = fewestLevels; step <= steps.length - 1; step++) {
+    const level = (steps[step - 1].x + steps[step].x) / 2;
+    const line = fitLevelLine(means, members, priors, { level, height });
+    if (line && line.missing > 0 && (best === undefined || line.misfit < best.line.misfit))
+      best = { line, step };
   }
-  return undefined;
+  return best;
 }
-const fewestOnLine = 4;
+
+/** The means by the height of the driver, from below. */
+function byLevel(means: PairedMeans, height: Float64Array, most: number): readonly Level[] {
+  const members: number[][] = Array.from({ length: levels }, () => []);
+  for (let k = 0; k < height.length; k++)
+    members[Math.min(levels - 1, Math.max(0, Math.floor((levels * height[k]) / most)))].push(k);
+  const mean = (values: Float64Array, each: readonly number[]): number =>
+    each.reduce((sum, k) => sum + values[k], 0) / each.length;
+  return members
+    .slice(lowest)
+    .filter((each) => each.length > 0)
+    .map((each) => ({ members: each, x: mean(means.driver, each), y: mean(means.limited, each) }));
+}
+
+/** How many levels from below keep to one line, of at most so many. */
+function straightUpTo(
+  means: PairedMeans,
+  steps: readonly Level[],
+  most: number,
+  priors: LevelLinePriors,
+): number {
+  for (let to = most; to > fewestLevels; to--) {
+    const members = steps.slice(0, to).flatMap((each) => each.members);
+    if (members.length < fewestMeans) break;
+    const line = fitLevelLine(means, members, priors);
+    if (line === undefined) continue;
+    const height = steps[to - 1].y;
+    const fits = steps.slice(0, to).every(({ members: each, y }) => {
+      const meant = each.reduce((sum, k) => sum + line.meant[k], 0) / each.length;
+      return Math.abs(y - meant) <= Math.max(0.006 * height, (2.5 * line.noise) / Math.sqrt(each.length));
+    });
+    if (fits) return to;
+  }
+  return fewestLevels;
+}

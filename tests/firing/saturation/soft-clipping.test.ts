@@ -1,5 +1,12 @@
 import { expect, test } from 'vitest';
-import { type Firing, firing, type ReducedFiring, recoverPressure, reduceFiring } from '../../../src/firing';
+import {
+  detectClipping,
+  type Firing,
+  firing,
+  type ReducedFiring,
+  recoverPressure,
+  reduceFiring,
+} from '../../../src/firing';
 import { randomStream } from '../../../src/numerics';
 import { fromSiArray, q } from '../../../src/units';
 import { type SyntheticFiring, syntheticFiring } from '../synthetic-firing';
@@ -40,7 +47,7 @@ const throughAmplifier = (value: number, rail: number): number => {
 const holds = (peak: ReducedFiring['peakPressure'] | ReducedFiring['peakThrust'], truth: number): boolean =>
   peak !== undefined && peak.low.si <= truth && truth <= peak.high.si;
 
-test('an amplifier that bends over before its rail, at 40 to 95 % of the peak: inside the interval in 90 of 100, within 3 % in 85', () => {
+test('an amplifier that bends over before its rail, at 40 to 95 % of the peak: within 3 % and inside the interval in 90 of 100', () => {
   const trials = 150;
   let close = 0;
   let inside = 0;
@@ -57,9 +64,60 @@ test('an amplifier that bends over before its rail, at 40 to 95 % of the peak: i
     if (holds(peak, made.truePeakPressure)) inside++;
   }
   console.info(`soft: within 3 %: ${close} of ${trials}; inside the interval: ${inside}`);
-  // A shortfall of under a tenth may be the throat's: it is told and the interval widened, and the value is left as read.
-  expect(close / trials).toBeGreaterThanOrEqual(0.85);
+  expect(close / trials).toBeGreaterThanOrEqual(0.9);
   expect(inside / trials).toBeGreaterThanOrEqual(0.9);
+}, 60_000);
+
+test('at 80 to 200 Hz a soft limit at two thirds of the peak never goes by unnoticed', () => {
+  const trials = 60;
+  let inside = 0;
+  for (let trial = 0; trial < trials; trial++) {
+    const random = randomStream(8_128).split(trial);
+    const made = syntheticFiring(random, {
+      rate: 80 + 120 * random.uniform(),
+      clip: 2,
+      noise: 0.002 + 0.008 * random.uniform(),
+      drift: 0,
+      steps: 4096,
+      gap: false,
+      cutOff: false,
+    });
+    const rail = (0.6 + 0.15 * random.uniform()) * (made.truePeakPressure - ambient);
+    const pressure = made.pressure.map((p) => ambient + throughAmplifier(p - ambient, rail));
+    const reduced = reduceFiring(recordOf(made, pressure, made.thrust), { ambientPressure: '101325 Pa' });
+    expect(reduced.clipping.pressure, `trial ${trial}`).toBeDefined();
+    if (holds(reduced.peakPressure, made.truePeakPressure)) inside++;
+  }
+  console.info(`soft at low rates: inside the interval ${inside} of ${trials}`);
+  expect(inside / trials).toBeGreaterThanOrEqual(0.9);
+}, 60_000);
+
+test('a thrust read at 100 Hz beside a pressure at 1 kHz is no soft limit, nor is a throat that grows', () => {
+  const trials = 60;
+  let slow = 0;
+  let grown = 0;
+  for (let trial = 0; trial < trials; trial++) {
+    const made = syntheticFiring(randomStream(99).split(trial), {
+      rate: 1000,
+      clip: 2,
+      noise: 0.004,
+      drift: 0,
+      steps: 4096,
+      gap: false,
+      cutOff: false,
+    });
+    const held = made.thrust.map((_, i) => made.thrust[i - (i % 10)]);
+    const more = made.thrust.map((f, i) => f * (1 + (0.15 * i) / made.thrust.length));
+    const soft = (thrust: Float64Array): boolean => {
+      const found = detectClipping(recordOf(made, made.pressure, thrust));
+      return found.pressure?.evidence === 'soft limit' || found.thrust?.evidence === 'soft limit';
+    };
+    if (soft(held)) slow++;
+    if (soft(more)) grown++;
+  }
+  console.info(`false soft limits of ${trials}: slow thrust ${slow}, growing throat ${grown}`);
+  expect(slow / trials).toBeLessThanOrEqual(0.1);
+  expect(grown / trials).toBeLessThanOrEqual(0.05);
 }, 60_000);
 
 test('what nothing recovers is a lower bound, said to be one, and the interval reaches up to the truth', () => {

@@ -1,0 +1,58 @@
+import { interpolated } from '../cleaning/resample';
+import type { BurnSamples } from './burn-samples';
+
+/** How late one channel usually is against the other, s: common practice, no source. */
+export const usualLag = 0.001;
+
+const farthest = 3;
+const steps = 6;
+const fewest = 20;
+const parameters = 4;
+
+/**
+ * Kernel: thrust moved in time by what brings it and pressure closest to one line, weighed against lags being small: a
+ * logger reads channels in turn and amplifiers lag. Where the good samples only rise or only fall, next to nothing is moved.
+ */
+export function inTime(
+  samples: BurnSamples,
+  lineOf: (
+    samples: BurnSamples,
+  ) => { readonly scatter: number; readonly residuals: Float64Array } | undefined,
+): BurnSamples {
+  const { time, thrust } = samples;
+  const spacing = (time[time.length - 1] - time[0]) / Math.max(1, time.length - 1);
+  const usual = Math.hypot(usualLag, spacing);
+  const moved = (lag: number): BurnSamples =>
+    lag === 0
+      ? samples
+      : {
+          ...samples,
+          thrust: interpolated(
+            time,
+            thrust,
+            time.map((t) => t + lag),
+          ),
+        };
+  const unlikeliness = (lag: number): number => {
+    const line = lineOf(moved(lag));
+    if (line === undefined) return Number.POSITIVE_INFINITY;
+    return 2 * (line.residuals.length - parameters) * Math.log(line.scatter) + (lag / usual) ** 2;
+  };
+  const asRead = lineOf(samples);
+  if (asRead === undefined || asRead.residuals.length < fewest) return samples;
+  let best = 0;
+  let least = unlikeliness(0);
+  // By whole samples: between two of them noise is averaged, and the scatter is less for that alone.
+  const stride = spacing * Math.max(1, Math.round((farthest * usual) / (steps * spacing)));
+  const reach = Math.floor((farthest * usual) / stride);
+  for (let k = -reach; k <= reach; k++) {
+    const lag = stride * k;
+    const found = k === 0 ? least : unlikeliness(lag);
+    // A scatter that is hardly less is chance.
+    if (found < least - (best === 0 ? 8 : 0)) {
+      best = lag;
+      least = found;
+    }
+  }
+  return moved(best);
+}

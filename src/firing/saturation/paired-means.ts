@@ -1,0 +1,102 @@
+import { median } from '../../numerics';
+
+/** Pressure and thrust over a burn as means over short equal times: one follows from the other but for its limit. */
+export interface PairedMeans {
+  /** Above rest. */
+  readonly driver: Float64Array;
+  readonly limited: Float64Array;
+  /** Change of the driver with time, per second. */
+  readonly change: Float64Array;
+  /** Share of the burn passed, 0 to 1. */
+  readonly share: Float64Array;
+  /** First sample of each mean, and one past that of the last. */
+  readonly from: Int32Array;
+  /** Standard deviation of one mean of each. */
+  readonly driverNoise: number;
+  readonly limitedNoise: number;
+  /** Time between true readings of the slower channel, s: a logger repeats or joins up those between. */
+  readonly period: number;
+  /** Standard deviation of the time of a mean, where one channel is slower than the stamps, s. */
+  readonly jitter: number;
+}
+
+const mostMeans = 200;
+
+/** Kernel: means of both channels between two samples. */
+export function pairedMeans(
+  time: Float64Array,
+  driver: { readonly values: Float64Array; readonly rest: number },
+  limited: { readonly values: Float64Array; readonly rest: number },
+  within: { readonly first: number; readonly last: number },
+): PairedMeans {
+  const { first, last } = within;
+  const samples = last - first + 1;
+  const count = Math.min(samples, mostMeans);
+  const from = Int32Array.from({ length: count + 1 }, (_, k) => first + Math.floor((k * samples) / count));
+  const means = (values: Float64Array, rest: number): Float64Array =>
+    Float64Array.from({ length: count }, (_, k) => {
+      let sum = 0;
+      for (let i = from[k]; i < from[k + 1]; i++) sum += values[i];
+      return sum / (from[k + 1] - from[k]) - rest;
+    });
+  const at = means(time, 0);
+  const x = means(driver.values, driver.rest);
+  const y = means(limited.values, limited.rest);
+  const length = at[count - 1] - at[0];
+  const root = Math.sqrt(samples / count);
+  const spacing = (time[last] - time[first]) / (samples - 1);
+  const period = spacing * Math.max(slowness(driver.values, within), slowness(limited.values, within));
+  return {
+    driver: x,
+    limited: y,
+    change: x.map((_, k) => {
+      const a = Math.max(0, k - 1);
+      const b = Math.min(count - 1, k + 1);
+      return (x[b] - x[a]) / (at[b] - at[a]);
+    }),
+    share: at.map((t) => (t - at[0]) / length),
+    from,
+    // Noise that neighbours share is not in their differences: the means tell it.
+    driverNoise: Math.max(noiseOf(driver.values, first, last) / root, noiseOf(x, 0, count - 1)),
+    limitedNoise: Math.max(noiseOf(limited.values, first, last) / root, noiseOf(y, 0, count - 1)),
+    period,
+    jitter: period > 2 * spacing ? 0.3 * period : 0,
+  };
+}
+
+/** From second differences, which neither a slope nor the few samples of a rise enter. */
+function noiseOf(values: Float64Array, first: number, last: number): number {
+  if (last - first < 4) return 0;
+  const stride = Math.max(1, Math.floor((last - first) / 5000));
+  const differences: number[] = [];
+  for (let i = first + 1; i < last; i += stride)
+    differences.push(Math.abs(values[i - 1] - 2 * values[i] + values[i + 1]));
+  // Of a normal sample the median size is 0.6745 standard deviations, and a second difference has √6 of one.
+  return median(differences) / (0.6745 * Math.sqrt(6));
+}
+
+/** Kernel: samples to each true reading, where those between repeat it or lie on a straight line: even steps tell it. */
+export function slowness(
+  values: Float64Array,
+  { first, last }: { readonly first: number; readonly last: number },
+): number {
+  const runs: number[] = [];
+  let start = -1;
+  let before = -1;
+  for (let i = first + 1; i < last; i++) {
+    const size = Math.abs(values[i - 1]) + Math.abs(values[i + 1]);
+    if (Math.abs(values[i - 1] - 2 * values[i] + values[i + 1]) <= 1e-9 * size) continue;
+    // A reading that is repeated bends twice, before and after the step.
+    if (before < 0 || i - before > 1) {
+      if (start >= 0) runs.push(i - start);
+      start = i;
+    }
+    before = i;
+  }
+  if (runs.length < fewestRuns) return 1;
+  const usual = median(runs);
+  // A coarse converter or a channel at its end stands still, too, but never evenly.
+  const even = runs.filter((run) => Math.abs(run - usual) <= Math.max(1, 0.1 * usual)).length;
+  return usual > 2 && even > 0.7 * runs.length ? usual : 1;
+}
+const fewestRuns = 10;
