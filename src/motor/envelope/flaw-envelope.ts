@@ -8,6 +8,7 @@ import type { RegressionCache } from '../regression-cache';
 import { failureOrder, structureMargins } from '../review/review';
 import type { FailureStep } from '../review/review-result';
 import { settingsOf } from '../settings';
+import { withTwins } from '../twin-rows';
 import { atWorseEnds } from '../worst-ends';
 import { type FlawFamily, type FlawKind, type FlawSize, flawFamilies } from './flaw-family';
 
@@ -144,21 +145,29 @@ function limitOf(family: FlawFamily, peaks: readonly number[], limit: number, so
   return { kind, addedArea: fromSiValue(area, 'area', unitOf('cm^2')), says: describe(area) };
 }
 
+const mostInWords = 4;
+
 function envelopeText({ soundPeak, rows, cautions }: Omit<FlawEnvelope, 'toString'>): string {
-  const lines = rows.map(({ part, mode, reachedAt, limits }) => ({
+  const alike = withTwins(rows, ({ mode, reachedAt, limits }) => [
+    mode,
+    reachedAt,
+    ...limits.map(({ says }) => says),
+  ]);
+  const lines = alike.map(({ part, mode, reachedAt, limits }) => ({
     part,
     mode,
     at: reachedAt,
-    ...Object.fromEntries(
-      limits.map(({ kind, addedArea, says }) => [
-        kind,
-        addedArea === undefined ? 'survives the greatest' : `${addedArea}: ${says}`,
-      ]),
-    ),
+    ...Object.fromEntries(limits.map(({ kind, addedArea }) => [kind, addedArea ?? 'survives all'])),
   }));
   return [
-    `without a further flaw the worst case peaks at ${soundPeak} above ambient; each mode gives way at`,
+    `without a further flaw the worst case peaks at ${soundPeak} above ambient; each mode gives way at an added burning area of`,
     table(lines),
+    ...alike
+      .slice(0, mostInWords)
+      .flatMap(({ part, mode, limits }) => [
+        `${part}, ${mode}:`,
+        ...limits.map(({ kind, says }) => `  ${kind}: ${says}`),
+      ]),
     ...cautions.map((caution) => `caution: ${caution}`),
   ].join('\n');
 }

@@ -14,7 +14,7 @@ import {
   words,
 } from './content';
 import { type Beside, measuredSection } from './measured-section';
-import { named, withTwins } from './twin-rows';
+import { named, namedOnce } from './named-rows';
 
 const mostUsed = 12;
 
@@ -107,7 +107,7 @@ function hardwareSection({ pressureSeen, used, reuse }: MotorComparison) {
           { name: 'allowable', numeric: true },
           { name: 'margin with its factor', numeric: true },
         ],
-        rows: withTwins(
+        rows: namedOnce(
           used.map((one) => ({
             ...named(one),
             cells: [

@@ -1,7 +1,7 @@
 import type { FlawEnvelope } from '../envelope/flaw-envelope';
 import { type ReportContent, type ReportSection, said, section, shown, words } from './content';
+import { named, namedOnce } from './named-rows';
 import { plotFlawEnvelope } from './plot-flaw-envelope';
-import { named, withTwins } from './twin-rows';
 
 const mostRows = 12;
 const mostInWords = 6;
@@ -9,7 +9,7 @@ const mostInWords = 6;
 /** How large flaws may be before each mode gives way. */
 export function envelopeSection(envelope: FlawEnvelope): readonly ReportSection[] {
   const { rows, soundPeak, cautions } = envelope;
-  const limitRows = withTwins(
+  const limitRows = namedOnce(
     rows.map((row) => ({
       ...named(row),
       cells: [
@@ -20,7 +20,7 @@ export function envelopeSection(envelope: FlawEnvelope): readonly ReportSection[
       ],
     })),
   ).slice(0, mostRows);
-  const wordRows = withTwins(
+  const wordRows = namedOnce(
     rows.map((row) => ({
       ...named(row),
       cells: row.limits.map(({ says }) => words(says)),

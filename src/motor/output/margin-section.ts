@@ -11,8 +11,8 @@ import {
   verdictOf,
   words,
 } from './content';
+import { named, namedOnce } from './named-rows';
 import { plotMargins } from './plot-margins';
-import { named, withTwins } from './twin-rows';
 
 const mostDrawn = 12;
 const mostSteps = 10;
@@ -20,7 +20,7 @@ const mostSteps = 10;
 /** Every failure mode with its margin at MEOP. */
 export function marginSection({ margins, meop }: Review): readonly ReportSection[] {
   if (margins.length === 0) return [];
-  const rows = withTwins(
+  const rows = namedOnce(
     margins.map((one) => ({
       ...named(one),
       marginOfSafety: one.marginOfSafety,
@@ -73,7 +73,7 @@ export function failureSection({
   threads,
 }: Review): readonly ReportSection[] {
   if (failureOrder.length === 0) return [];
-  const steps = withTwins(
+  const steps = namedOnce(
     failureOrder.map((one) => ({ ...named(one), cells: [shown(one.reachedAt), figure(one.timesMeop, 3)] })),
   );
   const cut = { 'retaining ring': retainingRings, thread: threads };
@@ -119,7 +119,7 @@ export function sourceSection({ margins }: Review): readonly ReportSection[] {
     if (!sources.includes(source)) sources.push(source);
     return sources.indexOf(source) + 1;
   };
-  const rows = withTwins(
+  const rows = namedOnce(
     margins.map((one) => ({
       ...named(one),
       cells: [words(one.formulas.join(', ')), words(one.source.split('; ').map(numbered).join(', '))],

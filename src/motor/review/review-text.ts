@@ -1,4 +1,5 @@
 import { table } from '../../units';
+import { withTwins } from '../twin-rows';
 import type { Review } from './review-result';
 import { everySeal } from './seal-review';
 
@@ -7,21 +8,25 @@ export function reviewText(review: Omit<Review, 'toString'>): string {
   const { motor, meop, margins, governing, failureOrder, flow, instruments } = review;
   const sign = (value: number): string => `${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(2)}`;
   const verdict = (holds: boolean): string => (holds ? 'holds' : 'FAILS');
-  const rows = margins.map((one) => ({
-    part: one.part,
-    mode: one.mode,
-    applied: one.applied,
-    allowable: one.allowable,
-    factor: one.factor,
-    margin: sign(one.marginOfSafety),
-    ...(one.reachedAt && { 'reached at': one.reachedAt }),
-  }));
-  const order = failureOrder.slice(0, 8).map(({ part, mode, reachedAt, timesMeop }) => ({
-    part,
-    mode,
-    at: reachedAt,
-    'times MEOP': timesMeop.toFixed(2),
-  }));
+  const rows = once(
+    margins.map((one) => ({
+      part: one.part,
+      mode: one.mode,
+      applied: one.applied,
+      allowable: one.allowable,
+      factor: one.factor,
+      margin: sign(one.marginOfSafety),
+      ...(one.reachedAt && { 'reached at': one.reachedAt }),
+    })),
+  );
+  const order = once(
+    failureOrder.map(({ part, mode, reachedAt, timesMeop }) => ({
+      part,
+      mode,
+      at: reachedAt,
+      'times MEOP': timesMeop.toFixed(2),
+    })),
+  ).slice(0, 8);
   const checks = [
     ...everySeal(review).flatMap(({ closure, place, seal }) =>
       seal.checks.map(({ check, holds, says }) => ({
@@ -50,3 +55,6 @@ export function reviewText(review: Omit<Review, 'toString'>): string {
     ...review.cautions.map((line) => `caution: ${line}`),
   ].join('\n');
 }
+
+const once = <R extends { readonly part: string }>(rows: readonly R[]): readonly R[] =>
+  withTwins(rows, ({ part: _, ...rest }) => Object.values(rest));
