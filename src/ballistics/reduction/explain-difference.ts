@@ -120,7 +120,9 @@ export function explainDifference(
   const [first, second] = explanations;
   if (residual >= 0.01 && second.residual < 1.15 * first.residual)
     cautions.push(
-      `${first.cause} and ${second.cause} explain it about equally well: weigh and measure to decide`,
+      sameTrace(first.cause) && sameTrace(second.cause)
+        ? 'burning area and characteristic velocity change pressure and thrust alike, and no trace tells them apart: the propellant weighed does (c* from pressure integral, throat and mass), or the grain measured'
+        : `${first.cause} and ${second.cause} explain it about equally well: weigh and measure to decide`,
     );
   const made: Difference = {
     shift: fromSiValue(lead.measured.start - lead.predicted.start, 'time', unitOf('s')),
@@ -136,6 +138,9 @@ export function explainDifference(
   };
   return made;
 }
+
+const sameTrace = (cause: DifferenceCause): boolean =>
+  cause === 'burning area' || cause === 'characteristic velocity';
 
 /** How times, pressure and thrust go with a factor on each cause. */
 function causes(n: number): readonly {

@@ -1,4 +1,5 @@
 import { ambientOf, burnEdges, type Firing } from '../../firing';
+import { median } from '../../numerics';
 import {
   fromSiArray,
   fromSiValue,
@@ -43,12 +44,14 @@ export interface ImpliedArea {
   readonly soundArea: Series<'area'> | undefined;
   readonly excess: Series<'area'> | undefined;
   readonly flaw: EquivalentFlaw | undefined;
+  /** The least excess that would have been told as a flaw: a twentieth of the sound area, or more where noise hides it. */
+  readonly leastExcess: Quantity<'area'> | undefined;
   readonly cautions: readonly string[];
 }
 
 /** What the excess area amounts to. */
 export interface EquivalentFlaw {
-  /** Mean of the upper tenth of the excess. */
+  /** Upper tenth of the excess, as means over fortieths of the burn. */
   readonly greatestExcess: Quantity<'area'>;
   /** As a share of the sound area then. */
   readonly greatestShare: number;
@@ -126,6 +129,7 @@ export function impliedBurningArea(input: ImpliedAreaInput): ImpliedArea {
   const sound = regression && depth.map((w) => (w < regression.si.burnout ? regression.si.areaAt(w) : 0));
   const excess = sound && area.map((a, k) => a - sound[k]);
   const times = time.slice(edges.first, edges.last + 1);
+  const found = excess && sound && equivalent(times, depth, sound, excess, input.soundGrain);
   if (regression) {
     const reached = depth[count - 1] / regression.burnout.si;
     if (Math.abs(reached - 1) > 0.08)
@@ -140,7 +144,8 @@ export function impliedBurningArea(input: ImpliedAreaInput): ImpliedArea {
     depth: fromSiArray('length', depth, 'mm'),
     soundArea: sound && fromSiArray('area', sound, 'cm^2'),
     excess: excess && fromSiArray('area', excess, 'cm^2'),
-    flaw: excess && sound && equivalent(times, depth, sound, excess, input.soundGrain),
+    flaw: found?.flaw,
+    leastExcess: found && fromSiValue(found.least, 'area', unitOf('cm^2')),
     cautions,
   };
 }
@@ -164,30 +169,55 @@ function throatOf(input: ImpliedAreaInput): (share: number) => number {
   return (share) => (Math.PI / 4) * (first * first + share * (last * last - first * first));
 }
 
-/** The excess in the middle of the burn as one flaw; undefined where it stays within a twentieth of the sound area. */
+const blocks = 40;
+
+/** The excess in the middle of the burn as one flaw; none where its means stay within a twentieth of the sound area or their noise. */
 function equivalent(
   time: Float64Array,
   depth: Float64Array,
   sound: Float64Array,
   excess: Float64Array,
   grain: Grain | Regression | undefined,
-): EquivalentFlaw | undefined {
+): { readonly flaw: EquivalentFlaw | undefined; readonly least: number } {
   const n = excess.length;
   // Pressure needs a moment to follow after lighting, and the tail-off has no burning area left.
   const from = Math.floor(0.06 * n);
   const to = Math.floor(0.9 * n);
-  const ordered = excess.slice(from, to).sort();
-  const tenth = Math.max(1, Math.floor(ordered.length / 10));
-  const top = ordered.slice(-tenth).reduce((a, b) => a + b, 0) / tenth;
-  let peak = from;
-  for (let k = from; k < to; k++) if (excess[k] > excess[peak]) peak = k;
-  const share = sound[peak] > 0 ? top / sound[peak] : 0;
-  if (!(share > 0.05)) return undefined;
-  let start = peak;
-  while (start > 0 && excess[start - 1] > 0.05 * sound[start - 1]) start--;
+  // Of single samples the highest are the noise's: means are compared.
+  const count = Math.max(1, Math.min(blocks, to - from));
+  const edge = (k: number): number => from + Math.floor((k * (to - from)) / count);
+  const means = (values: Float64Array): Float64Array =>
+    Float64Array.from({ length: count }, (_, k) => {
+      const part = values.subarray(edge(k), edge(k + 1));
+      return part.reduce((sum, value) => sum + value, 0) / Math.max(1, part.length);
+    });
+  const over = means(excess);
+  const whole = means(sound);
+  // The median second difference is 0.6745·√6 standard deviations.
+  const bends = Array.from({ length: Math.max(0, to - from - 2) }, (_, i) =>
+    Math.abs(excess[from + i] - 2 * excess[from + i + 1] + excess[from + i + 2]),
+  );
+  const noise =
+    bends.length === 0 ? 0 : median(bends) / (0.6745 * Math.sqrt(6)) / Math.sqrt((to - from) / count);
+  const tenth = Math.max(1, Math.floor(count / 10));
+  const top =
+    over
+      .slice()
+      .sort()
+      .slice(-tenth)
+      .reduce((a, b) => a + b, 0) / tenth;
+  let peak = 0;
+  for (let k = 0; k < count; k++) if (over[k] > over[peak]) peak = k;
+  const share = whole[peak] > 0 ? top / whole[peak] : 0;
+  const least = Math.max(0.05 * whole[peak], 4 * noise);
+  if (!(share > 0.05 && top > least)) return { flaw: undefined, least };
+  let first = peak;
+  while (first > 0 && over[first - 1] > Math.max(0.05 * whole[first - 1], 2 * noise)) first--;
+  // What is there in the first mean may have been there from lighting.
+  const start = first === 0 ? 0 : edge(first);
   const of = (si: number): Quantity<'area'> => fromSiValue(si, 'area', unitOf('cm^2'));
   const length = grain && 'length' in grain ? grain.length.si : undefined;
-  return {
+  const flaw: EquivalentFlaw = {
     greatestExcess: of(top),
     greatestShare: share,
     from: fromSiValue(time[start], 'time', unitOf('s')),
@@ -197,4 +227,5 @@ function equivalent(
       length === undefined ? undefined : fromSiValue(top / 2 / length, 'length', unitOf('mm')),
     debondArea: of(top),
   };
+  return { flaw, least };
 }

@@ -208,6 +208,41 @@ describe('implied burning area', () => {
     expect(area.flaw?.crackArea.in('cm^2')).toBeLessThan(4.8);
     expect(area.flaw?.atDepth.in('mm')).toBeLessThan(2);
   });
+
+  test.each([
+    [0, undefined],
+    [40, 4],
+    [60, 6],
+  ] as const)(
+    'with 1 %% of noise, a crack of %d mm along a sound grain is told within 12 %%',
+    (length, truth) => {
+      const flaw = crack({
+        plane: 'radial',
+        angle: '0 deg',
+        innerRadius: '8 mm',
+        outerRadius: '18 mm',
+        from: q(42.5 - Math.max(1, length) / 2, 'mm'),
+        to: q(42.5 + Math.max(1, length) / 2, 'mm'),
+      });
+      const shot = fired({ grain: length === 0 ? sound : withFlaws(sound, flaw) });
+      for (let seed = 11; seed <= 13; seed++) {
+        const area = impliedBurningArea({
+          record: measured(shot, 1000, 0.01, seed),
+          law: gas(1).law,
+          density,
+          characteristicVelocity: velocity,
+          throatDiameter: '7 mm',
+          soundGrain: sound,
+        });
+        expect(area.leastExcess?.in('cm^2')).toBeGreaterThan(0);
+        if (truth === undefined) expect(area.flaw).toBeUndefined();
+        else {
+          expect(Math.abs((area.flaw?.crackArea.in('cm^2') ?? 0) / truth - 1)).toBeLessThan(0.12);
+          expect(area.flaw?.atDepth.in('mm')).toBeLessThan(2);
+        }
+      }
+    },
+  );
 });
 
 test('a throat that erodes is told from pressure and grain', () => {
