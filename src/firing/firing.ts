@@ -1,4 +1,14 @@
-import { fromSiArray, fromSiValue, MeopError, type Quantity, type Series, unitOf } from '../units';
+import {
+  fromSiArray,
+  fromSiValue,
+  MeopError,
+  type NamedKind,
+  type Quantity,
+  type QuantityInput,
+  readInput,
+  type Series,
+  unitOf,
+} from '../units';
 import { checkChannel, checkTime } from './firing-checks';
 
 /** Whether a firing was computed or recorded. */
@@ -65,7 +75,11 @@ type Given<K extends 'absolute pressure' | 'force'> = K extends 'absolute pressu
   : Series<K>;
 
 /** What {@link firing} is made of. */
-export interface FiringInput extends Omit<FiringChannels, 'pressure'>, FiringFacts {
+export interface FiringInput extends Omit<FiringChannels, 'pressure'> {
+  readonly title?: string;
+  readonly ambientPressure?: QuantityInput<'absolute pressure'>;
+  readonly loadedMass?: QuantityInput<'mass'>;
+  readonly initialThroatDiameter?: QuantityInput<'length'>;
   readonly origin: FiringOrigin;
   readonly time: Series<'time'>;
   readonly pressure?: Given<'absolute pressure'>;
@@ -99,9 +113,16 @@ export function firing<const I extends FiringInput>(input: I): KnownFiring<I> {
       `firing: origin: '${String(rest.origin)}' given; 'predicted' or 'measured' is expected`,
       'origin',
     );
-  const { pressure, ...others } = rest;
+  const { pressure, ambientPressure, loadedMass, initialThroatDiameter, ...others } = rest;
   const made: Firing = {
     ...withoutUndefined(others),
+    ...(ambientPressure !== undefined && {
+      ambientPressure: fact('absolute pressure', 'ambientPressure', ambientPressure),
+    }),
+    ...(loadedMass !== undefined && { loadedMass: fact('mass', 'loadedMass', loadedMass) }),
+    ...(initialThroatDiameter !== undefined && {
+      initialThroatDiameter: fact('length', 'initialThroatDiameter', initialThroatDiameter),
+    }),
     ...(pressure === undefined ? {} : { pressure: asAbsolute(pressure) }),
     temperatures: { ...temperatures },
     events: [...events],
@@ -134,6 +155,11 @@ export const channelKinds = [
   ['throatDiameter', 'length'],
   ['propellantMass', 'mass'],
 ] as const satisfies readonly (readonly [keyof FiringChannels, string])[];
+
+function fact<K extends NamedKind>(kind: K, field: keyof FiringFacts, given: QuantityInput<K>): Quantity<K> {
+  const { si, unit } = readInput(kind, field, given, 'firing');
+  return fromSiValue<K>(si, kind, unit);
+}
 
 function asAbsolute({ si }: { readonly si: Float64Array }): Series<'absolute pressure'> {
   return fromSiArray('absolute pressure', si);

@@ -24,6 +24,21 @@ describe('a firing record', () => {
     expect(() => firing({ origin: 'measured', time, pressure: gauge })).toThrow(/add the ambient pressure/);
   });
 
+  it('takes what is known of the whole as text, and refuses what it is not', () => {
+    const facts = { origin: 'measured', time, thrust: series([0, 10, 0], 'N') } as const;
+    expect(firing({ ...facts, ambientPressure: '1 atm' }).ambientPressure?.in('Pa')).toBe(101325);
+    expect(firing({ ...facts, loadedMass: '500 g' }).loadedMass?.si).toBe(0.5);
+    expect(String(firing({ ...facts, initialThroatDiameter: '1/2 in' }).initialThroatDiameter)).toBe(
+      '0.5 in',
+    );
+    // @ts-expect-error a gauge reading is no ambient pressure
+    expect(() => firing({ ...facts, ambientPressure: '0 barg' })).toThrow(
+      /ambientPressure.*absolute pressure/,
+    );
+    // @ts-expect-error a length is no mass
+    expect(() => firing({ ...facts, loadedMass: '5 mm' })).toThrow(/loadedMass.*mass is expected/);
+  });
+
   it.each([
     ['length-mismatch', () => firing({ origin: 'measured', time, thrust: series([1, 2], 'N') })],
     ['time-order', () => firing({ origin: 'measured', time: series([0, 1, 1], 's') })],

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { readLog, reduceFiring } from '../../src/firing';
+import { detectClipping, readLog, reduceFiring } from '../../src/firing';
 import {
   compare,
   demoMotor,
@@ -181,4 +181,16 @@ describe('patchMotor', () => {
     expect(motor.liner?.material.name).toBe('paper tube');
     expect(() => patchMotor(demoMotor(), { nozzle: { throatDiameter: '-1 mm' } })).toThrow(/throatDiameter/);
   });
+});
+
+test('no limit of a channel is seen in what a nozzle does before it flows full', () => {
+  // Below some 2 MPa the stream of this nozzle leaves its wall, and thrust keeps to another line with pressure.
+  for (const throat of ['9 mm', '10.6 mm', '12 mm', '14 mm'] as const)
+    for (const rate of ['6 mm/s', '7.2 mm/s'] as const) {
+      const record = predict(
+        patchMotor(demoMotor(), { nozzle: { throatDiameter: throat }, propellant: { burnLaw: { rate } } }),
+      );
+      expect(detectClipping(record), `${throat}, ${rate}`).not.toHaveProperty('pressure');
+      expect(detectClipping(record), `${throat}, ${rate}`).not.toHaveProperty('thrust');
+    }
 });

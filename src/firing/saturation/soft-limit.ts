@@ -97,6 +97,8 @@ function bend(
   // What still comes through of a rise of the other channel, over the last third of what is short.
   const third = Math.min(top - 1, Math.floor(step + (2 * (top - step)) / 3));
   const passed = (steps[top].y - steps[third].y) / (meant[top] - meant[third]);
+  // A stream that leaves the wall bends the line gently and low, until the nozzle flows full: no channel's limit does both.
+  if (passed > 0.75 && steps[step].x < 0.5 * steps[top].x) return undefined;
   const certain = worst > 0.04 && surety > 4 && passed < 0.6;
   // Cut at once, a mean across the corner lacks an eighth of a step.
   const spacing = (meant[top] - meant[0]) / top;
