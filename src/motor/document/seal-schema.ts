@@ -76,7 +76,7 @@ export const sealSchema = () => oneOf('seal', [radialSeal(), faceSeal()], 'an O-
 export type SealPart = z.output<ReturnType<typeof sealSchema>>;
 
 /** A seal against the bore. */
-export type RadialSealPart = Exclude<SealPart, { readonly seal: 'face' }>;
+type RadialSealPart = Exclude<SealPart, { readonly seal: 'face' }>;
 
 /** A seal in a face. */
 export type FaceSealPart = Extract<SealPart, { readonly seal: 'face' }>;
