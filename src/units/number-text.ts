@@ -13,16 +13,18 @@ const fraction = /([+−-]?)(?:(\d*) ?([¼-¾⅐-⅞])(?!\d)|(?:(\d+) +)?(\d+)[/
 
 /** Reads the number at the front of a text, `at` being its first character that is no space. */
 export function leadingNumber(text: string, at: number): LeadingNumber {
+  decimal.lastIndex = at;
+  const digits = decimal.exec(text)?.[0];
+  const end = digits ? decimal.lastIndex : at;
+  // No fraction goes on with a letter, and most texts do.
+  const next = text[text[end] === ' ' ? end + 1 : end];
   fraction.lastIndex = at;
-  const found = fraction.exec(text);
+  const found = next > '@' && next < 'x' ? null : fraction.exec(text);
   if (found) {
     const [, sign, before, glyph, whole = before, ...parts] = found;
     const [top, bottom] = glyph ? glyph.normalize('NFKD').split('⁄') : parts;
     const size = Number(whole ?? 0) + Number(top) / Number(bottom);
     return { value: sign && sign !== '+' ? -size : size, end: fraction.lastIndex };
   }
-  decimal.lastIndex = at;
-  const digits = decimal.exec(text)?.[0];
-  if (!digits) return { value: Number.NaN, end: at };
-  return { value: Number(digits.replaceAll('−', '-')), end: decimal.lastIndex };
+  return { value: digits ? Number(digits) || Number(digits.replaceAll('−', '-')) : Number.NaN, end };
 }

@@ -9,12 +9,8 @@ import { unitSyntax } from './unit-error';
 
 const longest = 200; // characters; no quantity needs more, and a pasted file should not be scanned
 
-// What follows a number by a slip of the pen, and what to write.
-const slips: readonly (readonly [RegExp, string])[] = [
-  [/^,/, 'a comma reads two ways: write 1450 or 1.45'],
-  [/^\/|^-\d/, 'write a fraction as 3/8 in or 1 1/2 in, a reciprocal as 2 1/K'],
-  [/^['’_]?\d\d|^[x×*·] ?10/, 'write a number as 1450 or 1.45e3'],
-];
+// What follows a number by a slip of the pen: 1,450 and 1-1/2 and 1.2x10^3, among others.
+const slip = /^(?:[,/]|-\d|['’_]?\d\d|[x×*·] ?10)/;
 
 /** An SI double and the unit it was given in. */
 export interface SiInput {
@@ -34,10 +30,15 @@ export function parse(text: string, kind: NamedKind | undefined): SiInput {
   if (end === at) throw noNumber(text);
   let start = end;
   while (text.charCodeAt(start) === 32) start++;
-  const slip = slips.find(([found]) => found.test(text.slice(start)));
-  if (slip) throw unitSyntax(text, start, slip[1]);
   const name = text.slice(start).trim();
   // Only seconds and K mean something else where a kind is expected; every other unit is read where it stands.
+  const first = text[start];
+  if (!(first > '@' && first < 'x') && slip.test(text.slice(start)))
+    throw unitSyntax(
+      text,
+      start,
+      'write a number as 1450 or 1.45e3, a fraction as 1 1/2 in, a reciprocal as 2 1/K',
+    );
   const unit = kind && /^(?:K|s(?:ec.*)?)$/.test(name) ? unitFor(kind, name) : unitAt(text, start);
   const si = finiteSi(value, unit, text);
   if (kind !== undefined && !accepts(kind, unit.kind))

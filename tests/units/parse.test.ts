@@ -172,16 +172,16 @@ describe('refused', () => {
       "5 Nm" ambiguous-unit: 'Nm' could be meant twice: write N*m: '5 Nm' (character 3)
       "5 ft-lb" ambiguous-unit: 'ftlb' could be meant twice: write ft*lbf: '5 ft-lb' (character 5)
       "5 W/m²K" unit-syntax: put '*' or '·' between two units: '5 W/m²K' (character 7)
-      "1,450 psi" unit-syntax: a comma reads two ways: write 1450 or 1.45: '1,450 psi' (character 2)
-      "1 450 psi" unit-syntax: write a number as 1450 or 1.45e3: '1 450 psi' (character 3)
-      "1'450 psi" unit-syntax: write a number as 1450 or 1.45e3: '1'450 psi' (character 2)
-      "1.2x10^3 N" unit-syntax: write a number as 1450 or 1.45e3: '1.2x10^3 N' (character 4)
-      "1-1/2 in" unit-syntax: write a fraction as 3/8 in or 1 1/2 in, a reciprocal as 2 1/K: '1-1/2 in' (character 2)
+      "1,450 psi" unit-syntax: write a number as 1450 or 1.45e3, a fraction as 1 1/2 in, a reciprocal as 2 1/K: '1,450 psi' (character 2)
+      "1 450 psi" unit-syntax: write a number as 1450 or 1.45e3, a fraction as 1 1/2 in, a reciprocal as 2 1/K: '1 450 psi' (character 3)
+      "1'450 psi" unit-syntax: write a number as 1450 or 1.45e3, a fraction as 1 1/2 in, a reciprocal as 2 1/K: '1'450 psi' (character 2)
+      "1.2x10^3 N" unit-syntax: write a number as 1450 or 1.45e3, a fraction as 1 1/2 in, a reciprocal as 2 1/K: '1.2x10^3 N' (character 4)
+      "1-1/2 in" unit-syntax: write a number as 1450 or 1.45e3, a fraction as 1 1/2 in, a reciprocal as 2 1/K: '1-1/2 in' (character 2)
       "5 W/mK" ambiguous-unit: 'mK' could be meant twice: write m*K: '5 W/mK' (character 5)
       "5 J/kgK" ambiguous-unit: 'kgK' could be meant twice: write kg*K: '5 J/kgK' (character 5)
       "5 J/(kg K)" unit-syntax: put '*' or '·' between two units: '5 J/(kg K)' (character 9)
       "5 mm2" ambiguous-unit: 'mm2' could be meant twice: write mm^2: '5 mm2' (character 3)
-      "5 /K" unit-syntax: write a fraction as 3/8 in or 1 1/2 in, a reciprocal as 2 1/K: '5 /K' (character 3)"
+      "5 /K" unit-syntax: write a number as 1450 or 1.45e3, a fraction as 1 1/2 in, a reciprocal as 2 1/K: '5 /K' (character 3)"
     `);
   });
   it('the ambiguities of the trade, each with its reply', () => {

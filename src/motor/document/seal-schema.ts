@@ -75,9 +75,6 @@ export const sealSchema = () => oneOf('seal', [radialSeal(), faceSeal()], 'an O-
 /** A seal as read. */
 export type SealPart = z.output<ReturnType<typeof sealSchema>>;
 
-/** A seal against the bore. */
-type RadialSealPart = Exclude<SealPart, { readonly seal: 'face' }>;
-
 /** A seal in a face. */
 export type FaceSealPart = Extract<SealPart, { readonly seal: 'face' }>;
 
