@@ -1,5 +1,4 @@
 // Expected margins are those of src/structures, called with the worst sizes worked out by hand from the tolerances.
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import {
   compare,
@@ -20,22 +19,12 @@ import {
 import { structureMargins } from '../../src/motor/review/review';
 import { settingsOf } from '../../src/motor/settings';
 import { atWorseEnds } from '../../src/motor/worst-ends';
+import { type Json, plover, withChange } from './plover';
 
-const text = readFileSync('examples/motors/plover-50.json', 'utf8');
-const motor = parseMotor(text);
+const motor = parseMotor(plover);
 const judged = review(motor);
 const { pressure } = judged.meop;
 
-type Json = { [key: string]: Json };
-const withChange = (path: string, value: unknown): Json => {
-  const json: Json = JSON.parse(text);
-  const keys = path.split('.');
-  const last = keys.pop() ?? '';
-  const owner = keys.reduce<Json>((node, key) => node[key], json);
-  if (value === undefined) delete owner[last];
-  else owner[last] = value as Json;
-  return json;
-};
 const at = (json: unknown) => review(parseMotor(json));
 const least = (reviews: readonly { readonly margins: readonly Margin[] }[], mode: string): number =>
   Math.min(
@@ -214,7 +203,7 @@ describe('a seal in a face', () => {
 
   test('gives the pressure the area within its groove', () => {
     const bolted = withChange('closures.head', {
-      ...(JSON.parse(text).closures.head as Json),
+      ...(JSON.parse(plover).closures.head as Json),
       retainingRing: undefined,
       joint: {
         thread: 'M5',
@@ -225,7 +214,7 @@ describe('a seal in a face', () => {
         edgeDistance: '12 mm',
         engagement: '9 mm',
       },
-      seals: [{ ...(JSON.parse(text).closures.aft.seals[0] as Json), faceGap: '0.3 mm' }],
+      seals: [{ ...(JSON.parse(plover).closures.aft.seals[0] as Json), faceGap: '0.3 mm' }],
     });
     const force = at(JSON.parse(JSON.stringify(bolted))).joints.head?.endForce.si ?? 0;
     // 43.6 mm and its tolerance.

@@ -2,19 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { motorProblems, parseMotor, reviewProblems } from '../../src/index';
-
-const text = readFileSync('examples/motors/plover-50.json', 'utf8');
-
-type Json = { [key: string]: Json };
-const withChange = (path: string, value: unknown): Json => {
-  const json: Json = JSON.parse(text);
-  const keys = path.split('.');
-  const last = keys.pop() ?? '';
-  const owner = keys.reduce<Json>((node, key) => node[key], json);
-  if (value === undefined) delete owner[last];
-  else owner[last] = value as Json;
-  return json;
-};
+import { type Json, plover, withChange } from './plover';
 
 describe('bad documents', () => {
   const joint = { thread: 'M5' };
@@ -63,7 +51,7 @@ describe('bad documents', () => {
   });
 
   test('faces that open by the play of what holds the closure: the gap is asked for', () => {
-    const json = withChange('closures.head.seals', JSON.parse(text).closures.aft.seals);
+    const json = withChange('closures.head.seals', JSON.parse(plover).closures.aft.seals);
     delete json.closures.head.seals[0 as unknown as string].faceGap;
     const [problem] = motorProblems(json);
     expect(problem).toMatchObject({ path: 'closures.head.seals[0].faceGap', code: 'missing-field' });

@@ -9,23 +9,16 @@ import {
   ringShearStress,
 } from '../../structures';
 import { fromSiValue, type Quantity, unitFor } from '../../units';
-import type { Motor } from '../document';
-import type { MotorSettings } from '../settings';
+import type { ClosureAtMeop } from './closure-at-meop';
 import type { Closure } from './closure-heat';
 import { cutWallFormulas, cutWallSteps } from './cut-wall-steps';
 import { reviewMargin } from './review-margin';
-import type { ReviewMargin, ReviewPart } from './review-result';
+import type { ReviewMargin } from './review-result';
 import { pushedDiameter, weakestCase } from './worst-sizes';
 
 type Ringed = Closure & { readonly retainingRing: NonNullable<Closure['retainingRing']> };
 
-interface RingJudged {
-  readonly motor: Motor;
-  readonly part: ReviewPart;
-  readonly closure: Ringed;
-  readonly meop: Quantity<'gauge pressure'>;
-  readonly settings: MotorSettings;
-}
+type RingJudged = ClosureAtMeop<Ringed>;
 
 /** A retaining ring and its groove, each mode at the depth of the groove that leaves it less. */
 export function ringMargins(judged: RingJudged): {

@@ -12,22 +12,15 @@ import {
   threadWedgePressure,
 } from '../../structures';
 import { fromSiValue, type Quantity, unitOf } from '../../units';
-import type { Motor } from '../document';
-import type { MotorSettings } from '../settings';
+import type { ClosureAtMeop } from './closure-at-meop';
 import { closureHeat } from './closure-heat';
 import { type CutWall, cutWallFormulas, cutWallSteps } from './cut-wall-steps';
 import { reviewMargin } from './review-margin';
-import type { ReviewMargin, ReviewPart } from './review-result';
+import type { ReviewMargin } from './review-result';
 import { meshed, type ThreadAt, type Threaded, threadAsCut, threadAt, usedUpAt } from './thread-at-pressure';
 import { narrowestCase, pushedDiameter } from './worst-sizes';
 
-interface ThreadJudged {
-  readonly motor: Motor;
-  readonly part: ReviewPart;
-  readonly closure: Threaded;
-  readonly meop: Quantity<'gauge pressure'>;
-  readonly settings: MotorSettings;
-}
+type ThreadJudged = ClosureAtMeop<Threaded>;
 
 /**
  * The thread of a closure. While the case is hot the closure may be as hot, and weaker, or still cold, so that the case opens

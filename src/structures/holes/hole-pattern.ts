@@ -64,7 +64,8 @@ export interface HolePattern {
 
 const name = 'holePattern';
 
-const holePatternFields: FieldsOf<HolePatternInput> = {
+/** The fields of {@link HolePatternInput}, for the check that whatever is drawn from a pattern makes. */
+export const holePatternFields: FieldsOf<HolePatternInput> = {
   outsideDiameter: 'required',
   wall: 'optional',
   count: 'required',

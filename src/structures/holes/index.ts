@@ -5,5 +5,5 @@
  * @module
  */
 export * from './drill-guide';
-export * from './hole-pattern';
+export { type Hole, type HolePattern, type HolePatternInput, holePattern } from './hole-pattern';
 export { type WrapTemplate, type WrapTemplateInput, wrapTemplate } from './wrap-template';

@@ -1,7 +1,7 @@
 import { fromSiValue, type Quantity, type QuantityInput, readInput, unitOf } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { refusal } from '../../units/refusal';
-import { type HolePattern, type HolePatternInput, holePattern } from './hole-pattern';
+import { type HolePattern, type HolePatternInput, holePattern, holePatternFields } from './hole-pattern';
 import { type Sheet, type Strip, sheetSvg, stripSvg } from './template-drawing';
 
 /** A template to print, cut out and wrap round the case. */
@@ -38,15 +38,7 @@ const wrapTemplateFields: FieldsOf<WrapTemplateInput> = {
   paperThickness: 'optional',
   overlap: 'optional',
   sheetWidth: 'optional',
-  outsideDiameter: 'required',
-  wall: 'optional',
-  count: 'required',
-  holeDiameter: 'required',
-  edgeDistance: 'required',
-  rows: 'optional',
-  rowSpacing: 'optional',
-  staggered: 'optional',
-  firstAngle: 'optional',
+  ...holePatternFields,
 };
 
 /**
