@@ -1,10 +1,10 @@
-// One step of the stiff integrator, written out for the three unknowns of the chamber.
+// Generated from the tableau of src/numerics/rodas5p.ts: change scripts/chamber/step-source.ts, not this file, and run
+// node scripts/run-ts.mjs scripts/write-chamber-step.ts
+// One step of the stiff integrator (Rodas5P), written out for the three unknowns of the chamber.
 import { chamberSlopes } from './chamber-slopes';
 import type { ChamberWorkspace } from './chamber-workspace';
 import type { MotorModel } from './motor-model';
 
-// Coefficients of Rodas5P, an L-stable Rosenbrock method of order 5 with dense output of order 4. Source: G. Steinebach,
-// BIT Numerical Mathematics 63:27 (2023); the same as in the general integrator, whose tests prove them.
 // Unrolled because the matrix has a known shape: only the pressure couples to everything, so no elimination is needed. The
 // coefficients stand inside the function: bundlers turn constants of a module into variables, which the engine must look
 // up at each use, a sixth of the time of a run.
@@ -255,15 +255,4 @@ export function attemptStep(m: MotorModel, w: ChamberWorkspace): boolean {
     ? H31 * k1r + H32 * k2r + H33 * k3r + H34 * k4r + H35 * k5r + H36 * k6r + H37 * k7r + H38 * k8r
     : 0;
   return next[0] > 0 && next[0] < Infinity && next[1] < Infinity && next[2] > 0;
-}
-
-/**
- * A component inside the step just made, at the share `theta` of it: y0 + θ·((y1 − y0) + (1 − θ)·(c1 + θ·(c2 + θ·c3))).
- */
-export function inside(w: ChamberWorkspace, component: number, from: number, theta: number): number {
-  const { next, dense } = w;
-  const c1 = dense[component];
-  const c2 = dense[3 + component];
-  const c3 = dense[6 + component];
-  return from + theta * (next[component] - from + (1 - theta) * (c1 + theta * (c2 + theta * c3)));
 }

@@ -3,8 +3,9 @@
 import { updateNozzle } from './chamber-nozzle';
 import { anchorRate } from './chamber-rate';
 import { beginRun, chamberJacobian, chamberSlopes } from './chamber-slopes';
-import { attemptStep, inside } from './chamber-step';
+import { attemptStep } from './chamber-step';
 import { type ChamberWorkspace, Constant } from './chamber-workspace';
+import { inside } from './inside-step';
 import type { MotorModel, RunEnd } from './motor-model';
 import { addStep, type RunRecorder, topInside } from './run-record';
 import { clearResult, type RunResult } from './run-result';

@@ -1,7 +1,7 @@
 // What is kept of a run: integrals and the peak always, samples where a recorder asks for them.
 import { nozzleMassFlow, thrustAt, updateNozzle } from './chamber-nozzle';
-import { inside } from './chamber-step';
 import type { ChamberWorkspace } from './chamber-workspace';
+import { inside } from './inside-step';
 import type { MotorModel } from './motor-model';
 import type { RunResult } from './run-result';
 
