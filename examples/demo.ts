@@ -8,10 +8,10 @@ import {
   compare,
   flawEnvelope,
   hoopStress,
-  motorFacts,
   parseMotor,
   readLog,
   reduceFiring,
+  reductionInputs,
   report,
   reportPage,
   review,
@@ -32,7 +32,7 @@ console.log(`${closureForce.explain({ pressure: judged.meop.pressure, sealDiamet
 
 console.log(report(judged));
 
-const measured = reduceFiring(readLog(read('tern-54-firing.csv')), motorFacts(motor));
+const measured = reduceFiring(readLog(read('tern-54-firing.csv')), reductionInputs(motor));
 const comparison = compare(motor, measured);
 console.log(report(comparison));
 

@@ -1,6 +1,6 @@
 // Reviews the forward joint of a small motor, writes out every mode as a hand calculation, and lists lighter bolts.
 //   node scripts/run-ts.mjs examples/joint-review.ts
-import { designFactors, designJoint, oRingGland, reviewJoint, sealPassesHole } from '../src/index';
+import { checkSealOverHoles, designFactors, designJoint, oRingGland, reviewJoint } from '../src/index';
 
 // The demo motor is our own invention: 6061-T6 tube of 3 in by 1/8 in, closures turned from bar.
 const parts = {
@@ -46,5 +46,5 @@ const gland = oRingGland({
 });
 console.log(`\n${gland}`);
 console.log(
-  `\n${sealPassesHole({ gland, holeDiameter: '0.252 in', edgeBreak: '0.8 mm', holeToGroove: '0.5 in' })}`,
+  `\n${checkSealOverHoles({ gland, holeDiameter: '0.252 in', edgeBreak: '0.8 mm', holeToGroove: '0.5 in' })}`,
 );

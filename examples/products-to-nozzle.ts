@@ -42,7 +42,7 @@ for (const sorbitol of ['-1373.7 kJ/mol', '-1333.7 kJ/mol'] as const) {
 }
 
 console.log('\n— the nozzle —');
-const delivered = products.characteristicVelocity.times(0.93); // c* efficiency of small motors: common practice, no source
+const delivered = products.characteristicVelocity.times(0.93); // c* efficiency of small motors: engineering practice, no published source
 const nozzle = sizeNozzle({
   target: { thrust: '500 N' },
   chamberPressure,

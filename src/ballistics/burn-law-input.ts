@@ -14,8 +14,8 @@ export type LawForm =
       readonly exponent: number;
     }
   | {
-      readonly rate: QuantityInput<'speed'>;
-      readonly atPressure: QuantityInput<'absolute pressure'>;
+      readonly referenceRate: QuantityInput<'speed'>;
+      readonly referencePressure: QuantityInput<'absolute pressure'>;
       readonly exponent: number;
     }
   | { readonly through: readonly [LawPoint, LawPoint] };
@@ -33,34 +33,34 @@ export type BurnLawBandInput = LawForm & {
 };
 
 /** What to do with a pressure that the law was not characterised for. */
-export type OutsidePolicy = 'extrapolate' | 'clamp' | 'error';
+export type ExtrapolationPolicy = 'extrapolate' | 'clamp' | 'error';
 
 /** What goes with every form of a burn law. */
-export interface BurnLawFacts {
+export interface BurnLawOptions {
   /** Least pressure that was characterised. */
   readonly characterisedFrom?: QuantityInput<'absolute pressure'>;
   /** Greatest pressure that was characterised. */
   readonly characterisedTo?: QuantityInput<'absolute pressure'>;
   /** Default `'extrapolate'`, with a caution: the pressure that matters most is the one nobody has measured. */
-  readonly outside?: OutsidePolicy;
+  readonly outside?: ExtrapolationPolicy;
   /** σ_p, relative change of rate by grain temperature at constant pressure. */
   readonly temperatureSensitivity?: QuantityInput<'temperature sensitivity'>;
-  /** Grain temperature of the characterisation. Default 21 °C (common practice, no source). */
+  /** Grain temperature of the characterisation. Default 21 °C (engineering practice, no published source). */
   readonly referenceTemperature?: QuantityInput<'temperature'>;
   readonly source?: string;
 }
 
 /** One law for all pressures, or bands. */
 export type SaintRobertInput =
-  | (LawForm & BurnLawFacts)
-  | ({ readonly bands: readonly BurnLawBandInput[] } & BurnLawFacts)
+  | (LawForm & BurnLawOptions)
+  | ({ readonly bands: readonly BurnLawBandInput[] } & BurnLawOptions)
   | readonly BurnLawBandInput[];
 
 /** A burn law as it was read. */
 export interface ReadBands {
   readonly bands: readonly BurnLawBand[];
   readonly characterised: { readonly from: number; readonly to: number };
-  readonly outside: OutsidePolicy;
+  readonly outside: ExtrapolationPolicy;
   readonly sensitivity: number | undefined;
   readonly referenceTemperature: number;
   readonly source: string;
@@ -73,11 +73,11 @@ const formFields: FieldsOf<LawForm> = {
   rateUnit: 'optional',
   pressureUnit: 'optional',
   exponent: 'optional',
-  rate: 'optional',
-  atPressure: 'optional',
+  referenceRate: 'optional',
+  referencePressure: 'optional',
   through: 'optional',
 };
-const factFields: FieldsOf<BurnLawFacts> = {
+const factFields: FieldsOf<BurnLawOptions> = {
   characterisedFrom: 'optional',
   characterisedTo: 'optional',
   outside: 'optional',
@@ -92,7 +92,7 @@ export function readBands(input: SaintRobertInput): ReadBands {
   if (typeof input !== 'object' || input === null)
     throw new MeopError(
       'missing-field',
-      `${context}: ${String(input)} given; { coefficient, rateUnit, pressureUnit, exponent }, { rate, atPressure, exponent } or a list of bands is expected`,
+      `${context}: ${String(input)} given; { coefficient, rateUnit, pressureUnit, exponent }, { referenceRate, referencePressure, exponent } or a list of bands is expected`,
     );
   if (isList(input)) return { ...joined(input), ...readFacts({}) };
   if ('bands' in input) {
@@ -107,7 +107,7 @@ export function readBands(input: SaintRobertInput): ReadBands {
 
 const isList = (input: SaintRobertInput): input is readonly BurnLawBandInput[] => Array.isArray(input);
 
-function readFacts(facts: BurnLawFacts): Omit<ReadBands, 'bands' | 'characterised'> {
+function readFacts(facts: BurnLawOptions): Omit<ReadBands, 'bands' | 'characterised'> {
   const { temperatureSensitivity, referenceTemperature = '21 degC', source, outside = 'extrapolate' } = facts;
   if (outside !== 'extrapolate' && outside !== 'clamp' && outside !== 'error')
     throw new MeopError(
@@ -126,7 +126,7 @@ function readFacts(facts: BurnLawFacts): Omit<ReadBands, 'bands' | 'characterise
   };
 }
 
-function readRange(facts: BurnLawFacts, otherwise: ReadBands['characterised']): ReadBands['characterised'] {
+function readRange(facts: BurnLawOptions, otherwise: ReadBands['characterised']): ReadBands['characterised'] {
   const from =
     facts.characterisedFrom === undefined
       ? otherwise.from
@@ -185,10 +185,10 @@ type Power = Pick<BurnLawBand, 'referenceRate' | 'referencePressure' | 'exponent
 /** The three ways of quoting a law exclude each other: which of two was meant cannot be guessed. */
 function requireOneForm(form: LawForm, at: string): void {
   const given = (field: string): boolean => Reflect.get(form, field) !== undefined;
-  const own = given('through') ? 'through' : given('rate') ? 'rate' : undefined;
+  const own = given('through') ? 'through' : given('referenceRate') ? 'referenceRate' : undefined;
   if (own === undefined) return;
   const others = ['coefficient', 'rateUnit', 'pressureUnit'];
-  if (own === 'through') others.push('rate', 'atPressure', 'exponent');
+  if (own === 'through') others.push('referenceRate', 'referencePressure', 'exponent');
   const other = others.find(given);
   if (other === undefined) return;
   throw new MeopError(
@@ -203,16 +203,16 @@ function readForm(form: LawForm, at: string): Power {
   if ('through' in form) return throughPoints(form.through, at);
   const exponent = readInput('dimensionless', `${at}exponent`, form.exponent, context).si;
   if (!(exponent < 1)) throw unstable(exponent, `${at}exponent`);
-  if ('rate' in form)
+  if ('referenceRate' in form)
     return {
-      referenceRate: positive('speed', `${at}rate`, form.rate),
-      referencePressure: positive('absolute pressure', `${at}atPressure`, form.atPressure),
+      referenceRate: positive('speed', `${at}referenceRate`, form.referenceRate),
+      referencePressure: positive('absolute pressure', `${at}referencePressure`, form.referencePressure),
       exponent,
     };
   if (form.coefficient === undefined || form.rateUnit === undefined || form.pressureUnit === undefined)
     throw new MeopError(
       'missing-field',
-      `${context}: ${at}coefficient, ${at}rateUnit and ${at}pressureUnit are expected together: a coefficient means nothing without the units of r and p; or give rate and atPressure`,
+      `${context}: ${at}coefficient, ${at}rateUnit and ${at}pressureUnit are expected together: a coefficient means nothing without the units of r and p; or give referenceRate and referencePressure`,
       `${at}coefficient`,
     );
   const coefficient = positive('dimensionless', `${at}coefficient`, form.coefficient);

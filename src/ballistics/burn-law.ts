@@ -1,6 +1,6 @@
 import { fromSiValue, type Quantity, type UnitOf, unitOf } from '../units';
 import type { BurnLawBand } from './burn-law-band';
-import { type OutsidePolicy, readBands, type SaintRobertInput } from './burn-law-input';
+import { type ExtrapolationPolicy, readBands, type SaintRobertInput } from './burn-law-input';
 import { convertBurnRateCoefficient } from './burn-rate-coefficient';
 
 /**
@@ -11,7 +11,7 @@ export interface BurnLaw {
   readonly bands: readonly BurnLawBand[];
   /** Ends of the range that was characterised [Pa]; zero and infinity where nothing is said. */
   readonly characterised: { readonly from: number; readonly to: number };
-  readonly outside: OutsidePolicy;
+  readonly outside: ExtrapolationPolicy;
   /** Relative change of rate by grain temperature at constant pressure, σ_p; `undefined` where nobody measured it. */
   readonly temperatureSensitivity: Quantity<'temperature sensitivity'> | undefined;
   /** Grain temperature for which the bands hold. */

@@ -12,7 +12,7 @@ import { type FieldsOf, requireFields } from '../units/known-fields';
 import { readPositive } from '../units/refusal';
 import { type BurnLaw, temperatureFactorSi } from './burn-law';
 import { bandRateSi } from './burn-law-band';
-import { barelyStable, heldBands } from './held-bands';
+import { barelyStable, effectiveBands } from './effective-bands';
 import type { Propellant } from './propellant';
 import { rangeCautions, sensitivityUnknown } from './rate-by-law';
 
@@ -78,7 +78,7 @@ export function equilibriumPressures(options: EquilibriumOptions): EquilibriumRo
   const temperatureCautions =
     grainTemperature !== undefined && law.temperatureSensitivity === undefined ? [sensitivityUnknown] : [];
   const stored = gasStorage ? 1 / (gasConstant.si * effectiveTemperature.si) : 0;
-  const bands = heldBands(law);
+  const bands = effectiveBands(law);
   const rate = (band: number, p: number): number => factor * bandRateSi(bands[band], p);
   // Gas made over gas let out, less one, without dividing by a pressure that may be tiny.
   const excess = (band: number, p: number): number =>

@@ -146,7 +146,8 @@ export const thresholdVelocityFactor = /* @__PURE__ */ formula({
   name: 'thresholdVelocityFactor',
   title: 'Erosive augmentation above a threshold velocity',
   equation: 'f = 1 + k·(u / u_th − 1)',
-  source: 'linear threshold law of erosive burning (common practice, no source); 1 below the threshold',
+  source:
+    'linear threshold law of erosive burning (engineering practice, no published source); 1 below the threshold',
   inputs: {
     gasVelocity: speed('u', 'gas velocity along the surface', { min: 0 }),
     threshold: speed('u_th', 'velocity at which augmentation begins', { above: 0 }),

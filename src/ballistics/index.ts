@@ -10,10 +10,10 @@ export { type BurnLaw, saintRobert } from './burn-law';
 export type { BurnLawBand } from './burn-law-band';
 export type {
   BurnLawBandInput,
-  BurnLawFacts,
+  BurnLawOptions,
+  ExtrapolationPolicy,
   LawForm,
   LawPoint,
-  OutsidePolicy,
   SaintRobertInput,
 } from './burn-law-input';
 export { type CoefficientUnits, convertBurnRateCoefficient } from './burn-rate-coefficient';
@@ -34,11 +34,11 @@ export { type Propellant, type PropellantInput, propellant } from './propellant'
 export { publishedPropellant, publishedPropellants } from './propellant-data';
 export type { BurnConditions } from './rate-by-law';
 export {
-  type Difference,
   type DifferenceCause,
+  type DifferenceExplanation,
   type DifferenceOptions,
-  type Explanation,
   explainDifference,
+  type PredictionDifference,
 } from './reduction/explain-difference';
 export {
   type BurnLawFit,

@@ -122,7 +122,7 @@ function portCautions(
   const most = aftFlux.reduce((a, b) => Math.max(a, b), 0);
   if (most > fluxOfPractice && m.erosive === undefined)
     cautions.push(
-      `mass flux up to ${most.toFixed(0)} kg/(m²·s) in the port, above the ${fluxOfPractice} from which erosive burning is seen in composite propellants (common practice, no source)`,
+      `mass flux up to ${most.toFixed(0)} kg/(m²·s) in the port, above the ${fluxOfPractice} from which erosive burning is seen in composite propellants (engineering practice, no published source)`,
     );
   return cautions;
 }

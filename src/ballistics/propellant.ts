@@ -90,7 +90,7 @@ const fields: FieldsOf<PropellantInput> = {
  * temperature, T·η², so that the mass balance closes.
  *
  * @throws MeopError `missing-field`, `out-of-domain`, `inconsistent`
- * @example propellant({ density: '1820 kg/m^3', law: { rate: '7 mm/s', atPressure: '4 MPa', exponent: 0.3 }, gamma: 1.14, molarMass: '40 g/mol', flameTemperature: '1600 K' }).characteristicVelocity.in('m/s') // => 905.8798
+ * @example propellant({ density: '1820 kg/m^3', law: { referenceRate: '7 mm/s', referencePressure: '4 MPa', exponent: 0.3 }, gamma: 1.14, molarMass: '40 g/mol', flameTemperature: '1600 K' }).characteristicVelocity.in('m/s') // => 905.8798
  */
 export function propellant(input: PropellantInput): Propellant {
   requireFields(context, input, fields);

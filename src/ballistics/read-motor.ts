@@ -3,7 +3,7 @@ import { MeopError } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
 import type { BurnLaw } from './burn-law';
 import { temperatureFactorSi } from './burn-law';
-import { heldBands } from './held-bands';
+import { effectiveBands } from './effective-bands';
 import { openStations } from './port-diagnosis';
 import { type Burned, burnedGrain, type Landing, landingsOf } from './read-grain';
 import { readNozzle } from './read-nozzle';
@@ -47,10 +47,10 @@ const inputFields: FieldsOf<SimulateInput> = {
 const chamberFields = ['volume', 'innerDiameter', 'length', 'burstPressure'];
 const ignitionFields = [
   'initialPressure',
-  'gasMass',
+  'igniterMass',
   'duration',
-  'flameSpread',
-  'closureBurst',
+  'flameSpreadTime',
+  'nozzleClosureBurstPressure',
 ] as const satisfies readonly (keyof Ignition)[];
 const erosiveFields = {
   'lenoir-robillard': ['law', 'coefficient', 'decay', 'length', 'flux'],
@@ -154,7 +154,7 @@ export function readMotor(input: SimulateInput): ReadMotor {
 
 /** The law with the grain temperature in its coefficients; clamping is a band of exponent zero at each end. */
 export function lawKernel(law: BurnLaw, temperatureFactor: number): LawKernel {
-  const powers = heldBands(law).map(({ to, referenceRate, referencePressure, exponent }) => ({
+  const powers = effectiveBands(law).map(({ to, referenceRate, referencePressure, exponent }) => ({
     to,
     exponent,
     ln: Math.log(referenceRate * temperatureFactor) - exponent * Math.log(referencePressure),
@@ -191,7 +191,9 @@ function readStop({ stopPressure }: SimulateInput, ambient: number): number {
 
 function readIgnition(ignition: Ignition, ambient: number) {
   const igniterMass =
-    ignition.gasMass === undefined ? 0 : atLeastZero('mass', 'ignition.gasMass', ignition.gasMass);
+    ignition.igniterMass === undefined
+      ? 0
+      : atLeastZero('mass', 'ignition.igniterMass', ignition.igniterMass);
   const igniterDuration =
     ignition.duration === undefined ? 0 : atLeastZero('time', 'ignition.duration', ignition.duration);
   if (igniterMass > 0 && igniterDuration === 0) throw missing('ignition.duration');
@@ -204,14 +206,18 @@ function readIgnition(ignition: Ignition, ambient: number) {
         : positive('absolute pressure', 'ignition.initialPressure', ignition.initialPressure),
     igniterMass,
     igniterDuration: igniterMass > 0 ? igniterDuration : 0,
-    flameSpread:
-      ignition.flameSpread === undefined
+    flameSpreadTime:
+      ignition.flameSpreadTime === undefined
         ? 0
-        : atLeastZero('time', 'ignition.flameSpread', ignition.flameSpread),
-    closureBurst:
-      ignition.closureBurst === undefined
+        : atLeastZero('time', 'ignition.flameSpreadTime', ignition.flameSpreadTime),
+    nozzleClosureBurstPressure:
+      ignition.nozzleClosureBurstPressure === undefined
         ? 0
-        : positive('gauge pressure', 'ignition.closureBurst', ignition.closureBurst),
+        : positive(
+            'gauge pressure',
+            'ignition.nozzleClosureBurstPressure',
+            ignition.nozzleClosureBurstPressure,
+          ),
   };
 }
 
@@ -220,13 +226,16 @@ function slowestBurn(
   law: LawKernel,
   burnout: number,
   pressure: number,
-  { igniterDuration, flameSpread }: { readonly igniterDuration: number; readonly flameSpread: number },
+  {
+    igniterDuration,
+    flameSpreadTime,
+  }: { readonly igniterDuration: number; readonly flameSpreadTime: number },
 ): number {
   // A falling law is slowest at high pressure.
   const rates = [Math.log(pressure), Math.log(2e7)].flatMap((lnP) =>
     Array.from(law.lnCoefficients, (ln, band) => Math.exp(ln + law.exponents[band] * lnP)),
   );
-  return (3 * burnout) / Math.min(...rates) + igniterDuration + 2 * flameSpread + 1;
+  return (3 * burnout) / Math.min(...rates) + igniterDuration + 2 * flameSpreadTime + 1;
 }
 
 function readErosive(

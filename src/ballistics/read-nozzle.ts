@@ -15,8 +15,8 @@ const fields = [
 ] as const satisfies readonly (keyof SimulatedNozzle)[];
 
 const erosionFields = [
-  'rate',
-  'atPressure',
+  'referenceRate',
+  'referencePressure',
   'exponent',
   'delay',
 ] as const satisfies readonly (keyof ThroatErosion)[];
@@ -32,8 +32,8 @@ export function readNozzle(nozzle: SimulatedNozzle) {
   if (erosion !== undefined) checkFields(erosion, erosionFields, 'nozzle.throatErosion.');
   const exponent = erosion?.exponent ?? 0;
   if (!Number.isFinite(exponent)) throw refused('nozzle.throatErosion.exponent', exponent, 'a finite number');
-  if (erosion !== undefined && exponent !== 0 && erosion.atPressure === undefined)
-    throw missing('nozzle.throatErosion.atPressure');
+  if (erosion !== undefined && exponent !== 0 && erosion.referencePressure === undefined)
+    throw missing('nozzle.throatErosion.referencePressure');
   return {
     throatRadius,
     exitArea: throatArea * readExpansion(nozzle, throatRadius),
@@ -41,11 +41,13 @@ export function readNozzle(nozzle: SimulatedNozzle) {
     thrustEfficiency: share('nozzle.efficiency', nozzle.efficiency ?? 1),
     separation,
     erosionRate:
-      erosion === undefined ? 0 : readInput('speed', 'nozzle.throatErosion.rate', erosion.rate, context).si,
+      erosion === undefined
+        ? 0
+        : readInput('speed', 'nozzle.throatErosion.rate', erosion.referenceRate, context).si,
     erosionPressure:
-      erosion?.atPressure === undefined
+      erosion?.referencePressure === undefined
         ? 1e6
-        : positive('absolute pressure', 'nozzle.throatErosion.atPressure', erosion.atPressure),
+        : positive('absolute pressure', 'nozzle.throatErosion.referencePressure', erosion.referencePressure),
     erosionExponent: exponent,
     erosionDelay:
       erosion?.delay === undefined ? 0 : atLeastZero('time', 'nozzle.throatErosion.delay', erosion.delay),

@@ -20,12 +20,12 @@ export interface SimulatedNozzle {
   readonly throatErosion?: ThroatErosion;
 }
 
-/** Change of the throat radius: r_t' = rate·(p / atPressure)^exponent. */
+/** Change of the throat radius: r_t' = rate·(p / referencePressure)^exponent. */
 export interface ThroatErosion {
   /** Of the radius; below zero where slag or carbon builds up. */
-  readonly rate: QuantityInput<'speed'>;
+  readonly referenceRate: QuantityInput<'speed'>;
   /** Pressure at which `rate` holds; needed with an exponent. */
-  readonly atPressure?: QuantityInput<'absolute pressure'>;
+  readonly referencePressure?: QuantityInput<'absolute pressure'>;
   /** Default 0: a constant rate. */
   readonly exponent?: number;
   /** Time before the wall is hot enough to change. Default 0. */
@@ -37,13 +37,13 @@ export interface Ignition {
   /** Pressure at the start, absolute. Default: ambient. */
   readonly initialPressure?: QuantityInput<'absolute pressure'>;
   /** Gas that the igniter adds; taken to have the properties of the chamber gas. */
-  readonly gasMass?: QuantityInput<'mass'>;
+  readonly igniterMass?: QuantityInput<'mass'>;
   /** Time in which that gas comes, evenly. */
   readonly duration?: QuantityInput<'time'>;
   /** Time in which the flame covers the surface, evenly. Default 0: all of it burns from the start. */
-  readonly flameSpread?: QuantityInput<'time'>;
+  readonly flameSpreadTime?: QuantityInput<'time'>;
   /** Pressure above ambient at which the nozzle closure (tape, disc) opens. Default: no closure. */
-  readonly closureBurst?: QuantityInput<'gauge pressure'>;
+  readonly nozzleClosureBurstPressure?: QuantityInput<'gauge pressure'>;
 }
 
 /** The empty chamber. */

@@ -1,6 +1,6 @@
 import { type Firing, type FiringEvent, firing } from '../firing';
 import { fromSiArray, fromSiValue, MeopError, type Quantity, type Series, unitOf } from '../units';
-import { barelyStable, heldBands } from './held-bands';
+import { barelyStable, effectiveBands } from './effective-bands';
 import { nozzleCautions } from './nozzle-cautions';
 import { type PortFlow, portDiagnosis } from './port-diagnosis';
 import { rangeCautions, sensitivityUnknown } from './rate-by-law';
@@ -152,7 +152,7 @@ const quantity = <
 /** Greatest exponent of the bands that the burn went through. */
 function greatestExponent({ propellant: { law } }: SimulateInput, result: RunResult): number {
   const { leastBurnPressure: least, greatestBurnPressure: greatest } = result;
-  const used = heldBands(law).filter((band) => band.from <= greatest && band.to >= least);
+  const used = effectiveBands(law).filter((band) => band.from <= greatest && band.to >= least);
   return Math.max(0, ...used.map(({ exponent }) => exponent));
 }
 
@@ -212,7 +212,8 @@ function endCautions(
 ): readonly string[] {
   const when = `at ${result.endTime.toPrecision(4)} s`;
   const atEnd = `${(result.endPressure / 1e6).toPrecision(3)} MPa`;
-  const held = model.closureBurst > 0 && !samples.marks.some(({ crossing }) => crossing === 'closure');
+  const held =
+    model.nozzleClosureBurstPressure > 0 && !samples.marks.some(({ crossing }) => crossing === 'closure');
   const limit = `${(model.pressureLimit / 1e6).toPrecision(4)} MPa`;
   const ways: Readonly<Record<RunEnd, readonly string[]>> = {
     'burned out': [],

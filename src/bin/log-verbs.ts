@@ -1,5 +1,5 @@
-import { type MotorFacts, readLog, reduceFiring } from '../firing';
-import { compare, motorFacts, parseMotor } from '../motor';
+import { type ReductionInputs, readLog, reduceFiring } from '../firing';
+import { compare, parseMotor, reductionInputs } from '../motor';
 import { quantity } from '../units';
 import { readText } from './documents';
 import { reportFormats, UsageError, type Verb, type VerbOptions } from './verb';
@@ -33,7 +33,7 @@ export const logVerbs: readonly Verb[] = [
           'compare: --motor MOTOR.json is missing: the document of the motor that was fired',
         );
       const motor = parseMotor(await readText(options.motor));
-      const measured = reduceFiring(readLog(await readText(log)), motorFacts(motor));
+      const measured = reduceFiring(readLog(await readText(log)), reductionInputs(motor));
       await writeReport(compare(motor, measured), options);
       return 0;
     },
@@ -46,8 +46,8 @@ function oneLog(files: readonly string[]): readonly [string] {
   return [log];
 }
 
-async function factsFrom({ motor, ambient }: VerbOptions): Promise<MotorFacts> {
-  if (motor !== undefined) return motorFacts(parseMotor(await readText(motor)));
+async function factsFrom({ motor, ambient }: VerbOptions): Promise<ReductionInputs> {
+  if (motor !== undefined) return reductionInputs(parseMotor(await readText(motor)));
   if (ambient !== undefined) return { ambientPressure: quantity('absolute pressure', ambient) };
   throw new UsageError(
     "reduce: --motor MOTOR.json is missing, or --ambient '101.3 kPa': the pressure around the motor",

@@ -5,11 +5,11 @@ import {
   flawEnvelope,
   type Motor,
   meop,
-  motorFacts,
   parseMotor,
   predict,
   type Reportable,
-  type ReportMatter,
+  type ReportInput,
+  reductionInputs,
   review,
 } from '../motor';
 import { MeopError } from '../units';
@@ -18,7 +18,7 @@ import { progress } from './progress';
 import { reportFormats, type Verb, type VerbOptions } from './verb';
 import { write, writeReport } from './write-report';
 
-type Work = (motor: Motor, options: VerbOptions) => Promise<readonly [Reportable, ReportMatter?]>;
+type Work = (motor: Motor, options: VerbOptions) => Promise<readonly [Reportable, ReportInput?]>;
 
 /** Does the work on each motor that comes in. One that fails is told of, and the others go on. */
 async function forEachMotor(files: readonly string[], options: VerbOptions, work: Work): Promise<number> {
@@ -76,7 +76,7 @@ export const motorVerbs: readonly Verb[] = [
     'every margin at MEOP, what gives way first, seals, instruments, stand; with --log the firing, too',
     async (motor, { log }) => {
       if (log === undefined) return [review(motor)];
-      const measured = reduceFiring(readLog(await readText(log)), motorFacts(motor));
+      const measured = reduceFiring(readLog(await readText(log)), reductionInputs(motor));
       return [review(motor), { comparison: compare(motor, measured) }];
     },
     '[--log LOG.csv] [MOTOR.json …]',

@@ -1,5 +1,5 @@
 import process from 'node:process';
-import { type Reportable, type ReportMatter, report, reportPage } from '../motor';
+import { type Reportable, type ReportInput, report, reportPage } from '../motor';
 import { MeopError } from '../units';
 import type { VerbOptions } from './verb';
 
@@ -7,7 +7,7 @@ import type { VerbOptions } from './verb';
 export async function writeReport(
   subject: Reportable,
   { format, json }: VerbOptions,
-  matter: ReportMatter = {},
+  matter: ReportInput = {},
 ): Promise<void> {
   if (json) return write(`${JSON.stringify(JSON.parse(report(subject, { ...matter, format: 'json' })))}\n`);
   if (format !== 'html') return write(report(subject, { ...matter, format }));

@@ -40,7 +40,7 @@ export interface FiringChannels {
 }
 
 /** What is known about a firing as a whole. */
-export interface FiringFacts {
+export interface FiringMetadata {
   readonly title?: string;
   /** Pressure around the motor; what makes a gauge reading absolute. */
   readonly ambientPressure?: Quantity<'absolute pressure'>;
@@ -54,7 +54,7 @@ export interface FiringFacts {
  * A firing, predicted or measured: time, and whichever channels are known, each as long as `time`.
  * Everything that sums up, compares, plots or fits firings takes this one type.
  */
-export interface Firing extends FiringChannels, FiringFacts {
+export interface Firing extends FiringChannels, FiringMetadata {
   readonly origin: FiringOrigin;
   /** Seconds, strictly increasing. */
   readonly time: Series<'time'>;
@@ -99,7 +99,7 @@ export interface FiringInput extends Omit<FiringChannels, 'pressure'> {
  * @throws MeopError `not-a-series`, `too-short`, `not-finite`, `time-order`, `length-mismatch`, `wrong-kind`
  * @example firing({ origin: 'measured', time: series([0, 1], 's'), thrust: series([0, 5], 'N') }).thrust.max().in('N') // => 5
  */
-export function firing<const I extends FiringInput>(input: I): KnownFiring<I> {
+export function firing<const I extends FiringInput>(input: I): TypedFiring<I> {
   const given: FiringInput = input;
   const { temperatures = {}, events = [], notes = [], cautions = [], history = [], ...rest } = given;
   checkTime(rest.time);
@@ -133,11 +133,11 @@ export function firing<const I extends FiringInput>(input: I): KnownFiring<I> {
     ...{ [Symbol.for('nodejs.util.inspect.custom')]: () => firingText(made) },
   };
   // True: every channel of the input is in the record under its own name; only the pressure's kind is made exact.
-  return made as KnownFiring<I>;
+  return made as TypedFiring<I>;
 }
 
 /** A firing of which the compiler knows the channels that were given. */
-export type KnownFiring<I extends FiringInput> = Firing & {
+export type TypedFiring<I extends FiringInput> = Firing & {
   readonly [K in GivenChannels<I>]: NonNullable<FiringChannels[K]>;
 };
 type GivenChannels<I> = {
@@ -156,7 +156,11 @@ export const channelKinds = [
   ['propellantMass', 'mass'],
 ] as const satisfies readonly (readonly [keyof FiringChannels, string])[];
 
-function fact<K extends NamedKind>(kind: K, field: keyof FiringFacts, given: QuantityInput<K>): Quantity<K> {
+function fact<K extends NamedKind>(
+  kind: K,
+  field: keyof FiringMetadata,
+  given: QuantityInput<K>,
+): Quantity<K> {
   const { si, unit } = readInput(kind, field, given, 'firing');
   return fromSiValue<K>(si, kind, unit);
 }

@@ -40,32 +40,32 @@ export {
   type Firing,
   type FiringChannels,
   type FiringEvent,
-  type FiringFacts,
   type FiringInput,
+  type FiringMetadata,
   type FiringOrigin,
   firing,
-  type KnownFiring,
+  type TypedFiring,
 } from './firing';
 export type { LogSource } from './log/chunks';
 export type { LogColumn, LogColumns, LogTime } from './log/columns';
+export type { ImportReport, LogFinding, LogFindingRun } from './log/import-report';
 export type { Log, LogChannel } from './log/log';
 export { readLog } from './log/read-log';
-export type { LogFinding, LogFindingRun, ReadingReport } from './log/reading-report';
 export { combinedUncertainty } from './measuring/combined-uncertainty';
 export { type LaunchDistance, launchDistance } from './measuring/launch-distance';
 export {
   bandwidthFromRiseTime,
   converterStep,
-  type LaggedPeak,
-  peakThroughLag,
+  type FirstOrderPeakResponse,
+  firstOrderPeakResponse,
 } from './measuring/sensor-response';
-export { standFrequency } from './measuring/stand-frequency';
+export { standNaturalFrequency } from './measuring/stand-natural-frequency';
 export { isModelRocketMotor, type MotorClass, motorClass } from './motor-class';
 export { type FiringFromLogOptions, firingFromLog } from './reduction/firing-from-log';
-export type { MotorFacts } from './reduction/motor-facts';
 export type { MotorNumbers } from './reduction/motor-numbers';
 export { reduceFiring } from './reduction/reduce-firing';
 export type { ReducedFiring } from './reduction/reduced-firing';
+export type { ReductionInputs } from './reduction/reduction-inputs';
 export { type TemperatureTrace, temperatureTrace } from './reduction/temperature-trace';
 export type { ClippedSpan, Clipping, ClippingEvidence } from './saturation/clipping';
 export {

@@ -15,7 +15,7 @@ export function demoMotor(): MotorDocument {
     edgeDistance: { value: '12 mm', plusMinus: '0.3 mm' },
     engagement: '9 mm',
     gap: '0.05 mm',
-    misplacement: '0 mm',
+    positionTolerance: '0 mm',
   } as const;
   const seal = {
     ring: '133',
@@ -25,7 +25,7 @@ export function demoMotor(): MotorDocument {
     hardness: 90,
   } as const;
   return {
-    version: 1,
+    version: 2,
     name: 'Tern-54',
     notes: ['A motor of our own invention: every number is made up.'],
     case: {
@@ -41,7 +41,7 @@ export function demoMotor(): MotorDocument {
       head: {
         material: '6061-T6 bar',
         thickness: { value: '14 mm', plusMinus: '0.1 mm' },
-        held: 'simply supported',
+        edgeSupport: 'simply supported',
         opening: '9.7 mm',
         joint,
         seals: [seal],
@@ -49,7 +49,7 @@ export function demoMotor(): MotorDocument {
       aft: {
         material: '6061-T6 bar',
         thickness: { value: '18 mm', plusMinus: '0.1 mm' },
-        held: 'simply supported',
+        edgeSupport: 'simply supported',
         opening: '26 mm',
         joint,
         seals: [seal],
@@ -73,8 +73,8 @@ export function demoMotor(): MotorDocument {
       density: { value: '1750 kg/m^3', plusMinus: '1.5 %' },
       idealDensity: '1841 kg/m^3',
       burnLaw: {
-        rate: { value: '7.2 mm/s', plusMinus: '4 %' },
-        atPressure: '4 MPaa',
+        referenceRate: { value: '7.2 mm/s', plusMinus: '4 %' },
+        referencePressure: '4 MPaa',
         exponent: { value: 0.32, plusMinus: 0.02 },
         characterisedFrom: '1 MPaa',
         characterisedTo: '6 MPaa',
@@ -123,7 +123,7 @@ export function demoMotor(): MotorDocument {
         elasticModulus: '200 GPa',
         secondMoment: '4900 mm^4',
       },
-      anchors: { height: '0.2 m', spread: '0.7 m', weight: '250 N', count: 2, allowable: '3 kN' },
+      anchors: { height: '0.2 m', anchorSpacing: '0.7 m', weight: '250 N', count: 2, allowable: '3 kN' },
       restraint: {
         rope: { diameter: '1/4 in', construction: '7x19', grade: 'aircraft carbon' },
         ropeLength: '1.2 m',
@@ -138,7 +138,7 @@ export function demoMotor(): MotorDocument {
         measures: 'pressure',
         name: 'chamber',
         range: '1000 psig',
-        proof: '2000 psig',
+        proofPressure: '2000 psig',
         sampleRate: '1 kHz',
         riseTime: '1 ms',
       },
@@ -146,7 +146,7 @@ export function demoMotor(): MotorDocument {
         measures: 'thrust',
         name: 'load cell',
         range: '2 kN',
-        overload: '3 kN',
+        safeOverload: '3 kN',
         sampleRate: '1 kHz',
         riseTime: '2 ms',
       },

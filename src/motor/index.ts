@@ -11,26 +11,31 @@ export type {
   ComparedFigure,
   MotorComparison,
   MotorPatch,
-  ReuseFact,
-  UsedMargin,
+  ReuseFinding,
+  StrengthUtilisation,
 } from './compare/comparison';
-export { motorFacts } from './compare/motor-facts';
 export { patchMotor } from './compare/patch-motor';
+export { reductionInputs } from './compare/reduction-inputs';
 export { demoMotor } from './demo-motor';
 export * from './document';
-export { type EnvelopeRow, type FlawEnvelope, type FlawLimit, flawEnvelope } from './envelope/flaw-envelope';
+export {
+  type FlawEnvelope,
+  type FlawEnvelopeRow,
+  type FlawLimit,
+  flawEnvelope,
+} from './envelope/flaw-envelope';
 export type { FlawKind } from './envelope/flaw-family';
 export { meop } from './meop/meop';
 export type { Meop, MeopCase, MeopScatter } from './meop/meop-result';
 export type { PeakSensitivity } from './meop/sensitivity';
-export type { FlawChoice } from './motor-grain';
+export type { FlawSet } from './motor-grain';
 export * from './output';
 export { predict } from './predict';
 export { review } from './review/review';
 export { reviewProblems } from './review/review-problems';
 export type {
   FaceSealReview,
-  FailureStep,
+  FailureSequenceEntry,
   InstrumentReview,
   Review,
   ReviewCheck,

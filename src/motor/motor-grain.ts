@@ -5,12 +5,12 @@ import { grainOf } from './document/segment-grain';
 import { cachedRegression, type RegressionCache } from './regression-cache';
 
 /** Which flaws count: those of the document, with the assumed one besides, or none at all. */
-export type FlawChoice = 'as documented' | 'with the assumed flaw' | 'none';
+export type FlawSet = 'as documented' | 'with the assumed flaw' | 'none';
 
 type Segment = Motor['grain']['segments'][number];
 
 /** The flaws of the first segment of each kind. */
-function flawsOf(motor: Motor, index: number, choice: FlawChoice) {
+function flawsOf(motor: Motor, index: number, choice: FlawSet) {
   const { segments, assumedFlaw } = motor.grain;
   const own = choice === 'none' ? [] : (segments[index].flaws ?? []);
   const assumed =
@@ -24,7 +24,7 @@ export const flawAccuracy = { prediction: 2e-3, variation: 5e-3 } as const;
 /** The regression of a motor's grain column. */
 export function motorRegression(
   motor: Motor,
-  choice: FlawChoice = 'as documented',
+  choice: FlawSet = 'as documented',
   cache: RegressionCache = new Map(),
   accuracy: number = flawAccuracy.prediction,
 ): Regression {

@@ -23,7 +23,7 @@ export interface MotorSettings {
   readonly assumptions: readonly string[];
 }
 
-const practice = 'common practice, no source';
+const practice = 'engineering practice, no published source';
 
 /** The settings of a motor: its own where the document has them. */
 export function settingsOf(motor: Motor): MotorSettings {

@@ -31,7 +31,7 @@ export function simulationInput(
       throatDiameter: nozzle.throatDiameter.value,
       exitDiameter: nozzle.exitDiameter.value,
       efficiency,
-      ...(nozzle.throatErosion && { throatErosion: { rate: nozzle.throatErosion.value } }),
+      ...(nozzle.throatErosion && { throatErosion: { referenceRate: nozzle.throatErosion.value } }),
     },
     chamber: { innerDiameter: chamberDiameter(motor), length: motor.case.chamberLength.value },
     ambient: ambient.pressure.value,
@@ -39,10 +39,12 @@ export function simulationInput(
     ...(ignition && {
       ignition: {
         ...(ignition.initialPressure && { initialPressure: ignition.initialPressure.value }),
-        ...(ignition.igniterMass && { gasMass: ignition.igniterMass.value }),
+        ...(ignition.igniterMass && { igniterMass: ignition.igniterMass.value }),
         ...(ignition.igniterDuration && { duration: ignition.igniterDuration.value }),
-        ...(ignition.flameSpreadTime && { flameSpread: ignition.flameSpreadTime.value }),
-        ...(ignition.closureBurstPressure && { closureBurst: ignition.closureBurstPressure.value }),
+        ...(ignition.flameSpreadTime && { flameSpreadTime: ignition.flameSpreadTime.value }),
+        ...(ignition.nozzleClosureBurstPressure && {
+          nozzleClosureBurstPressure: ignition.nozzleClosureBurstPressure.value,
+        }),
       },
     }),
   };

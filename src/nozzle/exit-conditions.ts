@@ -99,10 +99,10 @@ export const exhaustVelocity = /* @__PURE__ */ formula({
 /**
  * Greatest exhaust velocity: all thermal energy turned into motion by expansion to a vacuum.
  *
- * @example greatestExhaustVelocity({ gamma: 1.3, gasConstant: '287 J/(kg*K)', temperature: '3500 K' }).in('m/s') // => 2950.5
+ * @example maximumExhaustVelocity({ gamma: 1.3, gasConstant: '287 J/(kg*K)', temperature: '3500 K' }).in('m/s') // => 2950.5
  */
-export const greatestExhaustVelocity = /* @__PURE__ */ formula({
-  name: 'greatestExhaustVelocity',
+export const maximumExhaustVelocity = /* @__PURE__ */ formula({
+  name: 'maximumExhaustVelocity',
   title: 'Greatest exhaust velocity',
   equation: 'u_max = √(2·γ / (γ − 1)·R·T_0)',
   source: 'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), section 3.3',

@@ -18,7 +18,7 @@ export interface IdealNozzle {
   /** Pressure at Mach 1 over chamber pressure. */
   readonly criticalPressureRatio: number;
   /** Ambient over chamber pressure above which the throat is not choked, if the divergent part recovers pressure. */
-  readonly unchokedAbove: number;
+  readonly maxChokedBackPressureRatio: number;
   /** Ambient over chamber pressure at which a normal shock stands in the exit. */
   readonly shockAtExit: number;
   /** Thrust coefficient in a vacuum, full flowing, without losses. */
@@ -41,7 +41,7 @@ export function idealNozzle(gamma: number, expansionRatio: number): IdealNozzle 
     exitMach,
     exitPressureRatio,
     criticalPressureRatio: isentropicPressureRatioSi(1, gamma),
-    unchokedAbove: isentropicPressureRatioSi(subsonic, gamma),
+    maxChokedBackPressureRatio: isentropicPressureRatioSi(subsonic, gamma),
     shockAtExit: exitPressureRatio * shockPressureRatioSi(exitMach, gamma),
     vacuumThrustCoefficient: vacuumThrustCoefficientAt(exitMach, gamma, vandenkerckhoveSi(gamma)),
   };

@@ -17,10 +17,10 @@ const procedure = 'insertFit';
 /**
  * A dimension after free thermal growth.
  *
- * @example grownDimension({ dimension: '40 mm', expansion: '4.5e-6 1/K', temperatureRise: '1000 delta_K' }).in('mm') // => 40.18
+ * @example thermallyExpandedDimension({ dimension: '40 mm', expansion: '4.5e-6 1/K', temperatureRise: '1000 delta_K' }).in('mm') // => 40.18
  */
-export const grownDimension = /* @__PURE__ */ formula({
-  name: 'grownDimension',
+export const thermallyExpandedDimension = /* @__PURE__ */ formula({
+  name: 'thermallyExpandedDimension',
   title: 'Dimension after thermal growth',
   equation: 'D = D_0·(1 + α·ΔT)',
   source: 'Definition of the mean coefficient of linear expansion',
@@ -67,9 +67,9 @@ export interface InsertFitOptions {
 
 /** Least, nominal and greatest diametral clearance; negative is interference. */
 export interface Clearance {
-  readonly least: Quantity<'length'>;
+  readonly min: Quantity<'length'>;
   readonly nominal: Quantity<'length'>;
-  readonly greatest: Quantity<'length'>;
+  readonly max: Quantity<'length'>;
   readonly fit: 'clearance' | 'interference' | 'either';
 }
 
@@ -130,7 +130,7 @@ export function insertFit(options: InsertFitOptions): InsertFit {
     ...(cold.fit !== 'clearance'
       ? ['at room temperature the parts may not go together without force or heat']
       : []),
-    ...(hot.greatest.si > cold.greatest.si
+    ...(hot.max.si > cold.max.si
       ? [
           'the gap opens in service: a rigid bond may crack and let gas past, and only the seat then holds the insert',
         ]
@@ -151,9 +151,9 @@ function clearance(
   const least = (bore - boreTol) * boreGrowth - (plug + plugTol) * plugGrowth;
   const greatest = (bore + boreTol) * boreGrowth - (plug - plugTol) * plugGrowth;
   return {
-    least: millimetres(least),
+    min: millimetres(least),
     nominal: millimetres(bore * boreGrowth - plug * plugGrowth),
-    greatest: millimetres(greatest),
+    max: millimetres(greatest),
     fit: least >= 0 ? 'clearance' : greatest <= 0 ? 'interference' : 'either',
   };
 }

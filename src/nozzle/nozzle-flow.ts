@@ -69,7 +69,7 @@ export function nozzleFlowSi(
   const { gamma, expansionRatio, exitMach, exitPressureRatio } = nozzle;
   if (ambientOverChamber >= 1) return filled(out, 'no flow', 0, 0, 0, ambientOverChamber, expansionRatio);
   const stalled = divergent === 'stalled';
-  if (ambientOverChamber >= (stalled ? nozzle.criticalPressureRatio : nozzle.unchokedAbove)) {
+  if (ambientOverChamber >= (stalled ? nozzle.criticalPressureRatio : nozzle.maxChokedBackPressureRatio)) {
     const area = stalled ? 1 : expansionRatio; // the section whose pressure is ambient
     const mach = machFromPressureRatioSi(ambientOverChamber, gamma);
     const share = (massFlowParameterSi(mach, gamma) * area) / nozzle.vandenkerckhove;

@@ -38,11 +38,11 @@ export interface NozzleRegimeResult {
   /** Area at separation over throat area, where the stream separates. */
   readonly separationAreaRatio?: number;
   /** Chamber pressures that bound the inviscid regimes at this ambient pressure. */
-  readonly chokedAbove: Quantity<'absolute pressure'>;
+  readonly minChokedPressure: Quantity<'absolute pressure'>;
   /** Above it no normal shock stands inside. */
-  readonly shockFreeAbove: Quantity<'absolute pressure'>;
+  readonly minShockFreePressure: Quantity<'absolute pressure'>;
   /** The exit pressure is the ambient pressure. */
-  readonly adaptedAt: Quantity<'absolute pressure'>;
+  readonly idealExpansionPressure: Quantity<'absolute pressure'>;
   readonly cautions: readonly string[];
 }
 
@@ -91,7 +91,7 @@ export function nozzleRegime(options: NozzleRegimeOptions): NozzleRegimeResult {
   const regime = nozzleFlowSi(nozzle, ambient / chamber, criterion, out, divergent);
   const pressure = (si: number): Quantity<'absolute pressure'> =>
     fromSiValue(si, 'absolute pressure', unitOf(si < 1e5 ? 'kPa' : 'MPa'));
-  const chokedAt = divergent === 'stalled' ? nozzle.criticalPressureRatio : nozzle.unchokedAbove;
+  const chokedAt = divergent === 'stalled' ? nozzle.criticalPressureRatio : nozzle.maxChokedBackPressureRatio;
   return {
     regime,
     choked: regime !== 'unchoked' && regime !== 'no flow',
@@ -101,9 +101,9 @@ export function nozzleRegime(options: NozzleRegimeOptions): NozzleRegimeResult {
     exitPressure: pressure(out[3] * chamber),
     ...(regime === 'shock in the divergent part' && { shockAreaRatio: out[4] }),
     ...(regime === 'separated' && { separationAreaRatio: out[4] }),
-    chokedAbove: pressure(ambient / chokedAt),
-    shockFreeAbove: pressure(ambient / nozzle.shockAtExit),
-    adaptedAt: pressure(ambient / nozzle.exitPressureRatio),
+    minChokedPressure: pressure(ambient / chokedAt),
+    minShockFreePressure: pressure(ambient / nozzle.shockAtExit),
+    idealExpansionPressure: pressure(ambient / nozzle.exitPressureRatio),
     cautions: cautionsFor(regime, divergent),
   };
 }

@@ -147,12 +147,12 @@ export function sizeNozzle(options: SizeNozzleOptions): SizedNozzle {
     );
 
   const ideal = idealNozzle(gamma, expansion);
-  if (ambient / chamber >= ideal.unchokedAbove)
+  if (ambient / chamber >= ideal.maxChokedBackPressureRatio)
     throw refusal(
       procedure,
       'chamberPressure',
       options.chamberPressure,
-      `above ${(ambient / ideal.unchokedAbove).toPrecision(6)} Pa, where the throat chokes,`,
+      `above ${(ambient / ideal.maxChokedBackPressureRatio).toPrecision(6)} Pa, where the throat chokes,`,
     );
   const parts = thrustCoefficientPartsSi(gamma, expansion, ambient / chamber);
   const delivered = deliveredThrustCoefficient.si({

@@ -30,8 +30,8 @@ export const thrustCoefficient = /* @__PURE__ */ formula({
   example: { gamma: 1.2, expansionRatio: 6, chamberPressure: '5 MPa', ambientPressure: '101325 Pa' },
   requires: [
     ({ gamma, expansionRatio, chamberPressure, ambientPressure }) =>
-      ambientPressure / chamberPressure < idealNozzle(gamma, expansionRatio).unchokedAbove ||
-      `the throat is not choked: ambient must be below ${(idealNozzle(gamma, expansionRatio).unchokedAbove * chamberPressure).toPrecision(6)} Pa here; nozzleRegime treats unchoked flow`,
+      ambientPressure / chamberPressure < idealNozzle(gamma, expansionRatio).maxChokedBackPressureRatio ||
+      `the throat is not choked: ambient must be below ${(idealNozzle(gamma, expansionRatio).maxChokedBackPressureRatio * chamberPressure).toPrecision(6)} Pa here; nozzleRegime treats unchoked flow`,
   ],
   valid: [
     ({ gamma, expansionRatio, chamberPressure, ambientPressure }) =>
@@ -103,10 +103,10 @@ export const optimumThrustCoefficient = /* @__PURE__ */ formula({
 /**
  * Greatest thrust coefficient there is at a γ: infinite expansion into a vacuum.
  *
- * @example greatestThrustCoefficient({ gamma: 1.2 }) // => 2.246578
+ * @example maximumThrustCoefficient({ gamma: 1.2 }) // => 2.246578
  */
-export const greatestThrustCoefficient = /* @__PURE__ */ formula({
-  name: 'greatestThrustCoefficient',
+export const maximumThrustCoefficient = /* @__PURE__ */ formula({
+  name: 'maximumThrustCoefficient',
   title: 'Greatest thrust coefficient',
   equation: 'C_F,max = √(2·γ² / (γ − 1)·(2 / (γ + 1))^((γ + 1) / (γ − 1)))',
   source: `${sutton}, limit of infinite expansion`,

@@ -5,7 +5,7 @@
  * knot on. `hint` is a guess, best the previous answer: the search widens from there by doubling, so a lookup that
  * moves a little costs a comparison or two and any other costs a bisection. Needs two or more ascending knots.
  *
- * Source: the "hunt" of a bracket by doubling, then bisection (common practice, no source).
+ * Source: the "hunt" of a bracket by doubling, then bisection (engineering practice, no published source).
  *
  * @example
  * findInterval(new Float64Array([0, 1, 4, 9]), 5, 0) // => 2

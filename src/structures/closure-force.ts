@@ -9,7 +9,7 @@ export const closureForce = /* @__PURE__ */ formula({
   name: 'closureForce',
   title: 'Force on a closure',
   equation: 'F = p·π·D² / 4',
-  source: 'Statics: pressure times the sealed area (common practice, no source)',
+  source: 'Statics: pressure times the sealed area (engineering practice, no published source)',
   inputs: {
     pressure: gaugePressure('p', 'pressure difference across the closure'),
     sealDiameter: length('D', 'diameter of the seal'),

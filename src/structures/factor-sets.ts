@@ -34,14 +34,14 @@ const sets = {
     ultimateFactor: 2,
     proofFactor: 1.5,
     source: 'amateur ground testing of metal cases',
-    provenance: 'common practice, no source',
+    provenance: 'engineering practice, no published source',
   },
   'ground test, least': {
     yieldFactor: 1.5,
     ultimateFactor: 1.5,
     proofFactor: 1.5,
     source: 'amateur ground testing of metal cases, the least in use',
-    provenance: 'common practice, no source',
+    provenance: 'engineering practice, no published source',
     note: 'proof by water at 1.5 MEOP without yield',
   },
   'NASA SP-8025, upper': {

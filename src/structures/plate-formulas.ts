@@ -124,7 +124,7 @@ export const plugShearStress = /* @__PURE__ */ formula({
   name: 'plugShearStress',
   title: 'Shear of a closure through its support',
   equation: 'τ = q·D / (4·t)',
-  source: 'Statics: force q·π·D²/4 on the cylinder π·D·t (common practice, no source)',
+  source: 'Statics: force q·π·D²/4 on the cylinder π·D·t (engineering practice, no published source)',
   inputs: {
     pressure,
     diameter: length('D', 'diameter of the cylinder that would shear'),

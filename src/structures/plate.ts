@@ -25,7 +25,7 @@ export interface PlateInput {
 /** Stresses and deflection of a flat circular closure. */
 export interface PlateStress {
   /** The greatest of all. */
-  readonly greatest: Quantity<'stress'>;
+  readonly maxStress: Quantity<'stress'>;
   /** Where it is: `edge`, `centre` or `hole`. */
   readonly at: 'edge' | 'centre' | 'hole';
   /** Radial bending at the edge; zero where simply supported. */
@@ -84,7 +84,7 @@ const simplySupportedPlateFields: FieldsOf<PlateInput> = {
  * A flat circular closure whose edge can tilt: the default for a closure, since bolts and a seal do not hold an edge flat.
  *
  * @throws MeopError as the formulas it is made of
- * @example simplySupportedPlate({ pressure: '1000 psi', radius: '1.5 in', thickness: '0.375 in', poissonRatio: 0.33 }).greatest.in('psi') // => 19980
+ * @example simplySupportedPlate({ pressure: '1000 psi', radius: '1.5 in', thickness: '0.375 in', poissonRatio: 0.33 }).maxStress.in('psi') // => 19980
  */
 export function simplySupportedPlate(input: PlateInput): PlateStress {
   requireFields('simplySupportedPlate', input, simplySupportedPlateFields);
@@ -119,7 +119,7 @@ function assembled({ edge, centre, hole, deflection, cautions }: Parts): PlateSt
   ];
   const worst = places.reduce((a, b) => (Math.abs(b.stress.si) > Math.abs(a.stress.si) ? b : a));
   const result = {
-    greatest: worst.stress,
+    maxStress: worst.stress,
     at: worst.at,
     edge,
     centre,

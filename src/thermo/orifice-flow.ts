@@ -20,7 +20,7 @@ export interface OrificeFlow {
   readonly pressure: Quantity<'absolute pressure'>;
   readonly temperature: Quantity<'temperature'>;
   /** Back pressure at which it just chokes. */
-  readonly chokedBelow: Quantity<'absolute pressure'>;
+  readonly maxChokedBackPressure: Quantity<'absolute pressure'>;
 }
 
 /** What {@link orificeFlow} needs. */
@@ -86,6 +86,6 @@ export function orificeFlow(options: OrificeFlowOptions): OrificeFlow {
     massFlow: fromSiValue(flow, 'mass flow', unitOf('kg/s')),
     pressure: fromSiValue(choked ? critical * stagnation : back, 'absolute pressure', unitOf('kPa')),
     temperature: fromSiValue(hot * isentropicTemperatureRatioSi(mach, gamma), 'temperature', unitOf('K')),
-    chokedBelow: fromSiValue(critical * stagnation, 'absolute pressure', unitOf('kPa')),
+    maxChokedBackPressure: fromSiValue(critical * stagnation, 'absolute pressure', unitOf('kPa')),
   };
 }

@@ -68,10 +68,10 @@ export const prandtlMeyerAngle = /* @__PURE__ */ formula({
 /**
  * Greatest Prandtl-Meyer angle: expansion from Mach 1 into a vacuum.
  *
- * @example greatestPrandtlMeyerAngle({ gamma: 1.4 }).in('deg') // => 130.4540769
+ * @example maximumPrandtlMeyerAngle({ gamma: 1.4 }).in('deg') // => 130.4540769
  */
-export const greatestPrandtlMeyerAngle = /* @__PURE__ */ formula({
-  name: 'greatestPrandtlMeyerAngle',
+export const maximumPrandtlMeyerAngle = /* @__PURE__ */ formula({
+  name: 'maximumPrandtlMeyerAngle',
   title: 'Greatest Prandtl-Meyer angle',
   equation: 'ν_max = π / 2·(√((γ + 1) / (γ − 1)) − 1)',
   source: 'NACA Report 1135 (1953), Prandtl-Meyer expansion, limit of infinite Mach number',
@@ -111,7 +111,7 @@ export function machFromPrandtlMeyerAngleSi(nu: number, gamma: number): number {
 
 /** What {@link machFromPrandtlMeyerAngle} needs. */
 export interface MachFromPrandtlMeyerAngleOptions {
-  /** Prandtl-Meyer angle, from 0 to below {@link greatestPrandtlMeyerAngle}. */
+  /** Prandtl-Meyer angle, from 0 to below {@link maximumPrandtlMeyerAngle}. */
   readonly angle: QuantityInput<'angle'>;
   /** Ratio of specific heats, above 1. */
   readonly gamma: number;
@@ -136,7 +136,7 @@ export function machFromPrandtlMeyerAngle(options: MachFromPrandtlMeyerAngleOpti
   const nu = readInput('angle', 'angle', angle, procedure).si;
   const g = readInput('dimensionless', 'gamma', gamma, procedure).si;
   if (!(g > 1)) throw refusal(procedure, 'gamma', gamma, 'above 1');
-  const greatest = greatestPrandtlMeyerAngle.si({ gamma: g });
+  const greatest = maximumPrandtlMeyerAngle.si({ gamma: g });
   if (!(nu >= 0 && nu < greatest)) {
     const limit: Quantity<'angle'> = fromSiValue(greatest, 'angle', unitOf('deg'));
     throw refusal(

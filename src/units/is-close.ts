@@ -1,4 +1,4 @@
-import { alike, differenceOf } from './kind-rules';
+import { differenceOf, isSameKind } from './kind-rules';
 import type { Kind } from './kinds';
 import { finiteSi } from './parse';
 import type { Quantity } from './quantity';
@@ -7,7 +7,7 @@ import { isQuantity } from './quantity-mark';
 import { unitOf } from './unit';
 
 /** How near two quantities must be to count as close. */
-export interface Closeness {
+export interface ComparisonTolerance {
   /** Relative to the larger of the two; 1e-9 where neither is given. */
   readonly rel?: number;
   /** Absolute: a difference of that kind, so `delta_degC` for temperatures. */
@@ -20,7 +20,7 @@ export interface Closeness {
  * @throws MeopError `wrong-kind` where their kinds differ, `not-finite` where `rel` is no number
  * @example isClose(q('1 in'), q('25.4 mm')) // => true
  */
-export function isClose(a: Quantity, b: Quantity, { rel, abs }: Closeness = {}): boolean {
+export function isClose(a: Quantity, b: Quantity, { rel, abs }: ComparisonTolerance = {}): boolean {
   requireKind('a', a, a.kind ?? b.kind ?? 'dimensionless');
   requireKind('b', b, a.kind);
   if (abs) requireKind('abs', abs, differenceOf(a.kind));
@@ -30,6 +30,6 @@ export function isClose(a: Quantity, b: Quantity, { rel, abs }: Closeness = {}):
 }
 
 function requireKind(field: string, given: Quantity, kind: Kind): void {
-  if (!isQuantity(given) || !alike(kind, given.kind))
+  if (!isQuantity(given) || !isSameKind(kind, given.kind))
     throw wrongKind(field, given, kind, `isClose: ${field}`);
 }

@@ -152,4 +152,4 @@ export function accepts(wanted: Kind, given: Kind): boolean {
 }
 
 /** Whether one kind is a meaning of the other. */
-export const alike = (a: Kind, b: Kind): boolean => accepts(a, b) || accepts(b, a);
+export const isSameKind = (a: Kind, b: Kind): boolean => accepts(a, b) || accepts(b, a);

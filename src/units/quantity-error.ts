@@ -12,7 +12,7 @@ export const article = (kind: Kind): string =>
       : `${/^[aeiou]/.test(kind) ? 'an' : 'a'} ${kind}`;
 
 // What to write instead, for the mix-ups of the trade: wanted < given.
-export const waysOut: Readonly<Record<string, string>> = {
+export const remedies: Readonly<Record<string, string>> = {
   'force<mass': 'write lbf, kgf or N',
   'mass<force': 'write kg, lb or oz',
   'absolute pressure<gauge pressure': 'convert with absolute(p, ambient)',
@@ -25,8 +25,8 @@ export const waysOut: Readonly<Record<string, string>> = {
 };
 
 /** What to write where a kind was given and another is wanted. */
-export function wayOut(given: Kind, wanted: Kind): string {
-  const known = waysOut[`${wanted}<${given}`];
+export function remedyFor(given: Kind, wanted: Kind): string {
+  const known = remedies[`${wanted}<${given}`];
   if (known) return known;
   const beyond = dimensionOfKind(wanted).key - dimensionOfKind(given).key;
   if (beyond === dimensionOfKind('acceleration').key && dimensionOfKind(given).exponents[1])
@@ -48,7 +48,7 @@ export function wrongKind(field: string, given: unknown, wanted: Kind, context =
   const quantity = isQuantity(given) ? given : undefined;
   const text = quantity ? quantity.toJSON() : quoted(given);
   const what = quantity ? `'${text}' is ${article(quantity.kind)}` : `${text} is not a quantity`;
-  const out = typeof given === 'string' ? `write q(${text})` : wayOut(quantity?.kind ?? wanted, wanted);
+  const out = typeof given === 'string' ? `write q(${text})` : remedyFor(quantity?.kind ?? wanted, wanted);
   return new MeopError(
     'wrong-kind',
     `${context === '' ? '' : `${context}: `}${what}; ${article(wanted)} is expected: ${out}`,

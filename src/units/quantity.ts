@@ -12,7 +12,7 @@ import type {
   KindOfTimes,
   SubtractableFrom,
 } from './kind-rules';
-import { accepts, alike, differenceOf, isGaugeRatio, kindOfProduct, kindOfSum } from './kind-rules';
+import { accepts, differenceOf, isGaugeRatio, isSameKind, kindOfProduct, kindOfSum } from './kind-rules';
 import { type Kind, kindOfDimension, type NamedKind } from './kinds';
 import { wrongKind } from './quantity-error';
 import { isQuantity, mark } from './quantity-mark';
@@ -198,7 +198,7 @@ class SiQuantity<K extends Kind> implements Quantity<K> {
     return finite(si, kind, shownIn(kind, this.#unit.us), this);
   }
   as<T extends NamedKind>(kind: T): Quantity<T> {
-    if (!alike(kind, this.#kind)) throw wrongKind('as', this, kind, `.as('${kind}')`);
+    if (!isSameKind(kind, this.#kind)) throw wrongKind('as', this, kind, `.as('${kind}')`);
     const unit = accepts(kind, this.#unit.kind) ? this.#unit : shownIn(kind, this.#unit.us);
     return new SiQuantity(this.#si, kind, unit, this.#cautions);
   }

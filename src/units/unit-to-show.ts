@@ -1,7 +1,7 @@
 import { MeopError } from './errors';
 import { accepts } from './kind-rules';
 import type { Kind } from './kinds';
-import { article, wayOut, waysOut } from './quantity-error';
+import { article, remedies, remedyFor } from './quantity-error';
 import { type Unit, unitFor } from './unit';
 
 /**
@@ -12,7 +12,7 @@ import { type Unit, unitFor } from './unit';
 export function unitToShow(kind: Kind, text: string, subject: unknown): Unit {
   const unit = unitFor(kind, text);
   if (accepts(kind, unit.kind)) return unit;
-  const out = waysOut[`${unit.kind}<${kind}`] ?? wayOut(unit.kind, kind);
+  const out = remedies[`${unit.kind}<${kind}`] ?? remedyFor(unit.kind, kind);
   throw new MeopError(
     'wrong-unit',
     `${subject} is ${article(kind)} and cannot be shown in '${text}', ${article(unit.kind)}: ${out}`,

@@ -52,8 +52,8 @@ describe('burning rate of published laws', () => {
     const one = caseOf('ballistics', 'continuous-two-slope-law');
     const { inputs } = one;
     const law = saintRobert([
-      { from: '0.1 MPa', to: '3 MPa', rate: '9 mm/s', atPressure: '3 MPa', exponent: 0.45 },
-      { from: '3 MPa', to: '10 MPa', rate: '9 mm/s', atPressure: '3 MPa', exponent: 0.2 },
+      { from: '0.1 MPa', to: '3 MPa', referenceRate: '9 mm/s', referencePressure: '3 MPa', exponent: 0.45 },
+      { from: '3 MPa', to: '10 MPa', referenceRate: '9 mm/s', referencePressure: '3 MPa', exponent: 0.2 },
     ]);
     checkValue(one, 'coefficientBelow', law.coefficient('mm/s', 'MPa', 0));
     checkValue(one, 'coefficientAbove', law.coefficient('mm/s', 'MPa', 1));
@@ -209,9 +209,9 @@ describe('a burn law', () => {
     expect(code(() => burnRate(law, { pressure: '5 MPa', temprature: '300 K' } as never))).toMatchObject({
       code: 'unknown-field',
     });
-    expect(code(() => saintRobert({ ...whole, rate: '7 mm/s', atPressure: '1 MPa' } as never))).toMatchObject(
-      { code: 'inconsistent', path: 'coefficient' },
-    );
+    expect(
+      code(() => saintRobert({ ...whole, referenceRate: '7 mm/s', referencePressure: '1 MPa' } as never)),
+    ).toMatchObject({ code: 'inconsistent', path: 'coefficient' });
     expect(
       code(() => convertBurnRateCoefficient({ coefficient: 7, exponent: 0.3, from: mpa } as never)),
     ).toMatchObject({ code: 'missing-field', path: 'to' });

@@ -134,7 +134,7 @@ describe('equilibrium of one power law', () => {
     const gasConstant = constants.molarGasConstant.value / si(inputs.molarMass);
     const made = propellant({
       density: '1800 kg/m^3',
-      law: { rate: '7 mm/s', atPressure: '1 MPa', exponent: 0.3 },
+      law: { referenceRate: '7 mm/s', referencePressure: '1 MPa', exponent: 0.3 },
       gamma: si(inputs.gamma),
       gasConstant: q(gasConstant, 'J/(kg*K)').as('specific gas constant'),
       flameTemperature: q(si(inputs.temperature), 'K'),
@@ -186,8 +186,20 @@ describe('every equilibrium of a law of bands', () => {
       molarMass: '40 g/mol',
       flameTemperature: '1600 K',
       law: [
-        { from: '0.1 MPa', to: '4 MPa', rate: q(below, 'mm/s'), atPressure: '4 MPa', exponent: 0.5 },
-        { from: '4 MPa', to: '20 MPa', rate: q(above, 'mm/s'), atPressure: '4 MPa', exponent: 0.5 },
+        {
+          from: '0.1 MPa',
+          to: '4 MPa',
+          referenceRate: q(below, 'mm/s'),
+          referencePressure: '4 MPa',
+          exponent: 0.5,
+        },
+        {
+          from: '4 MPa',
+          to: '20 MPa',
+          referenceRate: q(above, 'mm/s'),
+          referencePressure: '4 MPa',
+          exponent: 0.5,
+        },
       ],
     });
 
@@ -261,7 +273,13 @@ describe('every equilibrium of a law of bands', () => {
     const made = (outside: 'clamp' | 'error' | 'extrapolate', to: '2 MPa' | '9 MPa' = '2 MPa') =>
       propellant({
         density: '1800 kg/m^3',
-        law: { rate: '8 mm/s', atPressure: '2 MPa', exponent: 0.5, characterisedTo: to, outside },
+        law: {
+          referenceRate: '8 mm/s',
+          referencePressure: '2 MPa',
+          exponent: 0.5,
+          characterisedTo: to,
+          outside,
+        },
         gamma: 1.15,
         molarMass: '40 g/mol',
         flameTemperature: '1600 K',
@@ -298,7 +316,7 @@ describe('every equilibrium of a law of bands', () => {
   it('warns where the exponent comes close to 1', () => {
     const made = propellant({
       density: '1800 kg/m^3',
-      law: { rate: '8 mm/s', atPressure: '2 MPa', exponent: 0.85 },
+      law: { referenceRate: '8 mm/s', referencePressure: '2 MPa', exponent: 0.85 },
       gamma: 1.15,
       molarMass: '40 g/mol',
       flameTemperature: '1600 K',

@@ -41,9 +41,19 @@ const motors: readonly (readonly [string, SimulateInput, Solved])[] = [
         separation: 'none',
         dischargeCoefficient: 0.97,
         efficiency: 0.93,
-        throatErosion: { rate: '0.12 mm/s', atPressure: '4 MPa', exponent: 0.8, delay: '0.3 s' },
+        throatErosion: {
+          referenceRate: '0.12 mm/s',
+          referencePressure: '4 MPa',
+          exponent: 0.8,
+          delay: '0.3 s',
+        },
       },
-      ignition: { gasMass: '1.5 g', duration: '20 ms', flameSpread: '50 ms', closureBurst: '0.8 MPa' },
+      ignition: {
+        igniterMass: '1.5 g',
+        duration: '20 ms',
+        flameSpreadTime: '50 ms',
+        nozzleClosureBurstPressure: '0.8 MPa',
+      },
     },
     {
       burnout: 1.52460962,
@@ -72,7 +82,12 @@ const motors: readonly (readonly [string, SimulateInput, Solved])[] = [
         throatDiameter: '5.2 mm',
         expansionRatio: 6,
         separation: 'none',
-        throatErosion: { rate: '-0.06 mm/s', atPressure: '3 MPa', exponent: 1, delay: '0.2 s' },
+        throatErosion: {
+          referenceRate: '-0.06 mm/s',
+          referencePressure: '3 MPa',
+          exponent: 1,
+          delay: '0.2 s',
+        },
       },
     },
     {

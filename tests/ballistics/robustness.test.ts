@@ -20,7 +20,10 @@ describe('starts and ends at their limits', () => {
 
   it('a closure weaker than the initial pressure is open from the start', () => {
     const open = simulate({ ...base, ignition: { initialPressure: '2 MPa' } });
-    const closed = simulate({ ...base, ignition: { initialPressure: '2 MPa', closureBurst: '1 MPa' } });
+    const closed = simulate({
+      ...base,
+      ignition: { initialPressure: '2 MPa', nozzleClosureBurstPressure: '1 MPa' },
+    });
     expect(closed.pressure.si).toEqual(open.pressure.si);
     expect(closed.events[0]?.name).toBe('nozzle closure opens');
     expect(closed.events[0]?.time.si).toBe(0);
@@ -51,7 +54,7 @@ describe('starts and ends at their limits', () => {
     const record = simulate({
       ...base,
       ambient: '0 Pa',
-      ignition: { gasMass: '1 g', duration: '10 ms' },
+      ignition: { igniterMass: '1 g', duration: '10 ms' },
     });
     expect(record.end).toBe('burned out');
     expect(Math.abs(record.balance.relativeError)).toBeLessThan(1e-6);
@@ -66,7 +69,7 @@ describe('starts and ends at their limits', () => {
   it('the reason of an end is the true one', () => {
     const limited = simulate({ ...base, timeLimit: '0.5 s' });
     expect(limited.cautions[0]).toMatch(/at the time limit: it burns at 4/);
-    const shut = simulate({ ...base, ignition: { closureBurst: '800 MPa' } });
+    const shut = simulate({ ...base, ignition: { nozzleClosureBurstPressure: '800 MPa' } });
     expect(shut.cautions[0]).toMatch(/closure still held/);
     const tail = simulate({ ...base, chamber: { volume: '1 m^3' }, timeLimit: '10 s' });
     expect(tail.cautions[0]).toMatch(/all propellant had burned at 4\.57/);
@@ -85,7 +88,7 @@ describe('names and values that there are not', () => {
     ['unknown-field', { grainTemprature: '300 K' }],
     ['unknown-field', { nozzle: { throatDiameter: '7 mm', expansionRatio: 5, effciency: 0.5 } }],
     ['unknown-field', { chamber: { ...caseOf5, burst: '5 MPa' } }],
-    ['unknown-field', { ignition: { igniterMass: '1 g' } }],
+    ['unknown-field', { ignition: { gasMass: '1 g' } }],
     ['out-of-domain', { nozzle: { throatDiameter: '7 mm', expansionRatio: 5, separation: 'somewhere' } }],
     ['out-of-domain', { grain: {} }],
     ['out-of-domain', { propellant: {} }],
@@ -129,7 +132,7 @@ describe('close to ambient pressure', () => {
   });
 
   it('a flame that takes minutes to spread keeps the mass balance', () => {
-    const record = simulate({ ...base, ignition: { flameSpread: '100 s' } });
+    const record = simulate({ ...base, ignition: { flameSpreadTime: '100 s' } });
     expect(Math.abs(record.balance.relativeError)).toBeLessThan(1e-6);
   });
 
@@ -138,7 +141,7 @@ describe('close to ambient pressure', () => {
     const nozzle = {
       throatDiameter: '16 mm',
       expansionRatio: 5,
-      throatErosion: { rate: '0.5 mm/s' },
+      throatErosion: { referenceRate: '0.5 mm/s' },
     } as const;
     const record = simulate({ ...base, nozzle });
     expect(record.end).toBe('burned out');
@@ -149,7 +152,7 @@ describe('close to ambient pressure', () => {
     for (const rate of ['-2.1 mm/s', '-1 m/s', '-1000 m/s'] as const) {
       const record = simulate({
         ...base,
-        nozzle: { throatDiameter: '7 mm', expansionRatio: 5, throatErosion: { rate } },
+        nozzle: { throatDiameter: '7 mm', expansionRatio: 5, throatErosion: { referenceRate: rate } },
       });
       expect(['throat closed', 'pressure limit']).toContain(record.end);
       expect(record.cautions.length).toBeGreaterThan(0);
@@ -193,8 +196,8 @@ describe('any motor', () => {
     ambient: fc.constantFrom(101325, 20e3, 0),
     start: fc.option(positive(1e4, 3e6), { nil: undefined }),
     igniter: fc.option(positive(0.01, 10), { nil: undefined }),
-    flameSpread: fc.option(positive(1, 300), { nil: undefined }),
-    closureBurst: fc.option(positive(0.1, 10), { nil: undefined }),
+    flameSpreadTime: fc.option(positive(1, 300), { nil: undefined }),
+    nozzleClosureBurstPressure: fc.option(positive(0.1, 10), { nil: undefined }),
   });
 
   it('ends within bounds, with finite numbers, and says why where it did not burn out', () => {
@@ -225,15 +228,15 @@ describe('any motor', () => {
           nozzle: {
             throatDiameter: q(throat, 'mm'),
             expansionRatio: 4,
-            ...(v.erosion !== undefined && { throatErosion: { rate: q(v.erosion, 'mm/s') } }),
+            ...(v.erosion !== undefined && { throatErosion: { referenceRate: q(v.erosion, 'mm/s') } }),
           },
           ambient: q(v.ambient, 'Pa').as('absolute pressure'),
           ignition: {
             ...(v.start !== undefined && { initialPressure: q(v.start, 'Pa').as('absolute pressure') }),
-            ...(v.igniter !== undefined && { gasMass: q(v.igniter, 'g'), duration: '20 ms' }),
-            ...(v.flameSpread !== undefined && { flameSpread: q(v.flameSpread, 'ms') }),
-            ...(v.closureBurst !== undefined && {
-              closureBurst: q(v.closureBurst, 'MPa').as('gauge pressure'),
+            ...(v.igniter !== undefined && { igniterMass: q(v.igniter, 'g'), duration: '20 ms' }),
+            ...(v.flameSpreadTime !== undefined && { flameSpreadTime: q(v.flameSpreadTime, 'ms') }),
+            ...(v.nozzleClosureBurstPressure !== undefined && {
+              nozzleClosureBurstPressure: q(v.nozzleClosureBurstPressure, 'MPa').as('gauge pressure'),
             }),
           },
         });

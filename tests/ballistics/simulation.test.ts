@@ -187,7 +187,7 @@ describe('conservation and limits', () => {
       ...base,
       propellant: propellant({
         density: '1780 kg/m^3',
-        law: { rate: '10 mm/s', atPressure: '1 MPa', exponent: 0 },
+        law: { referenceRate: '10 mm/s', referencePressure: '1 MPa', exponent: 0 },
         gamma: 1.14,
         molarMass: '40 g/mol',
         flameTemperature: '1600 K',
@@ -202,7 +202,7 @@ describe('conservation and limits', () => {
         ...base,
         nozzle: {
           ...base.nozzle,
-          throatErosion: { rate: q(rate, 'mm/s'), atPressure: '4 MPa', exponent: 0.8 },
+          throatErosion: { referenceRate: q(rate, 'mm/s'), referencePressure: '4 MPa', exponent: 0.8 },
         },
       });
     const none = simulate(base);
@@ -227,7 +227,7 @@ describe('ignition', () => {
   it('an igniter pulse adds its gas to the balance and raises pressure before the surface is alight', () => {
     const record = simulate({
       ...base,
-      ignition: { gasMass: '2 g', duration: '20 ms', flameSpread: '80 ms' },
+      ignition: { igniterMass: '2 g', duration: '20 ms', flameSpreadTime: '80 ms' },
     });
     expect(record.balance.igniterGas.in('g')).toBeCloseTo(2, 9);
     expect(Math.abs(record.balance.relativeError)).toBeLessThan(1e-6);
@@ -236,7 +236,7 @@ describe('ignition', () => {
   });
 
   it('a closure holds until its burst pressure, exactly', () => {
-    const record = simulate({ ...base, ignition: { closureBurst: '1.5 MPa' } });
+    const record = simulate({ ...base, ignition: { nozzleClosureBurstPressure: '1.5 MPa' } });
     const opens = record.events.find(({ name }) => name === 'nozzle closure opens');
     expect(opens).toBeDefined();
     close(pressureAt(record, opens?.time.si ?? 0), 1.5e6 + 101325, 1e-9);
@@ -250,16 +250,17 @@ describe('ignition', () => {
     const record = simulate({
       ...base,
       chamber: { volume: '2000 cm^3' },
-      ignition: { closureBurst: '80 MPa' },
+      ignition: { nozzleClosureBurstPressure: '80 MPa' },
     });
     expect(record.end).toBe('closure held');
     expect(record.cautions.join()).toMatch(/closure still held/);
   });
 
   it('flame spread delays the rise', () => {
-    const rise = (flameSpread: number) =>
-      summarize(simulate({ ...base, ignition: { ...base.ignition, flameSpread: q(flameSpread, 'ms') } }))
-        .ignitionDelay.si;
+    const rise = (flameSpreadTime: number) =>
+      summarize(
+        simulate({ ...base, ignition: { ...base.ignition, flameSpreadTime: q(flameSpreadTime, 'ms') } }),
+      ).ignitionDelay.si;
     expect(rise(100)).toBeGreaterThan(rise(20));
     expect(rise(20)).toBeGreaterThan(rise(0));
   });
@@ -326,7 +327,10 @@ describe('bad input and runaway', () => {
   });
 
   it('deposits that close the throat end the run', () => {
-    const record = simulate({ ...base, nozzle: { ...base.nozzle, throatErosion: { rate: '-5 mm/s' } } });
+    const record = simulate({
+      ...base,
+      nozzle: { ...base.nozzle, throatErosion: { referenceRate: '-5 mm/s' } },
+    });
     expect(['pressure limit', 'throat closed']).toContain(record.end);
   });
 
@@ -363,7 +367,7 @@ describe('bad input and runaway', () => {
     ['out-of-domain', { nozzle: { throatDiameter: '7 mm', expansionRatio: 0.5 } }],
     ['missing-field', { nozzle: { throatDiameter: '7 mm' } }],
     ['out-of-domain', { tolerance: 1 }],
-    ['missing-field', { ignition: { gasMass: '1 g' } }],
+    ['missing-field', { ignition: { igniterMass: '1 g' } }],
   ] as const)('%s: %o', (code, change) => {
     expect(() => simulate({ ...base, ...change })).toThrow(expect.objectContaining({ code }));
   });

@@ -110,12 +110,12 @@ describe('the command', () => {
 
   test('checks documents: every problem with its place, and code 1', () => {
     expect(command.run(['check', tern])).toEqual({ code: 0, out: `${tern}: sound\n`, err: '' });
-    const { code, out } = command.run(['check'], '{ "version": 1, "name": "x" }');
+    const { code, out } = command.run(['check'], '{ "version": 2, "name": "x" }');
     expect(code).toBe(1);
     for (const path of ['case', 'nozzle', 'propellant', 'grain', 'ambient'])
       expect(out).toContain(`standard input, line 1: ${path}: missing`);
     expect(command.run(['check'], 'no json').out).toContain('no JSON');
-    expect(command.run(['check'], '{\n "version": 1,\n}').out).toMatch(/line 3/);
+    expect(command.run(['check'], '{\n "version": 2,\n}').out).toMatch(/line 3/);
     // What only the review would refuse.
     const motor = JSON.parse(JSON.stringify(demoMotor()));
     motor.closures.head.joint.engagement = '40 mm';

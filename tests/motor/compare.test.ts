@@ -4,10 +4,10 @@ import { detectClipping, readLog, reduceFiring } from '../../src/firing';
 import {
   compare,
   demoMotor,
-  motorFacts,
   parseMotor,
   patchMotor,
   predict,
+  reductionInputs,
   report,
   review,
 } from '../../src/motor';
@@ -20,8 +20,8 @@ describe('compare', () => {
     expect(found.patch).toEqual({});
     expect(found.patchReasons).toEqual([]);
     for (const { ratio, figure } of found.figures) expect(ratio, figure).toBeCloseTo(1, 6);
-    const against = found.reuse.facts.filter(({ speaks }) => speaks === 'against');
-    expect(against.map(({ fact }) => fact)).toEqual([
+    const against = found.reuse.findings.filter(({ effect }) => effect === 'adverse');
+    expect(against.map(({ finding }) => finding)).toEqual([
       'no temperature was recorded: how hot the case got is not known',
     ]);
   });
@@ -30,7 +30,7 @@ describe('compare', () => {
     const truth = patchMotor(demoMotor(), {
       propellant: {
         characteristicVelocityEfficiency: { value: 0.92, plusMinus: 0.015 },
-        burnLaw: { rate: { value: '7.6 mm/s', plusMinus: '4 %' } },
+        burnLaw: { referenceRate: { value: '7.6 mm/s', plusMinus: '4 %' } },
       },
     });
     const fired = predict(truth);
@@ -39,7 +39,7 @@ describe('compare', () => {
     // The constants that the firing was made with.
     const off = (found: number, made: number): number => Math.abs(found / made - 1);
     expect(off(updated.propellant.characteristicVelocityEfficiency.value.si, 0.92)).toBeLessThan(0.003);
-    expect(off(updated.propellant.burnLaw.rate?.value.si ?? 0, 7.6e-3)).toBeLessThan(0.005);
+    expect(off(updated.propellant.burnLaw.referenceRate?.value.si ?? 0, 7.6e-3)).toBeLessThan(0.005);
     expect(off(predict(updated).peakPressure.si, fired.peakPressure.si)).toBeLessThan(0.005);
     // What the patch does not name stays as it was.
     expect(updated.document.nozzle).toEqual(JSON.parse(JSON.stringify(demoMotor().nozzle)));
@@ -56,7 +56,7 @@ describe('compare', () => {
       const diameter = updated.nozzle.throatDiameter.value.in('mm');
       expect(Math.abs(diameter / (10.6 * factor) - 1)).toBeLessThan(0.002);
       expect(updated.propellant.characteristicVelocityEfficiency.value.si).toBe(0.95);
-      expect(found.lesson).toEqual([]);
+      expect(found.diagnosis).toEqual([]);
     }
   });
 
@@ -64,37 +64,37 @@ describe('compare', () => {
     const found = planted({ nozzle: { throatErosion: '0.15 mm/s' } });
     expect(Object.keys(found.patch)).toEqual(['nozzle']);
     expect(found.patchReasons.join()).toContain('may have worn');
-    expect(found.lesson.join()).toContain('That does not explain the whole firing');
+    expect(found.diagnosis.join()).toContain('That does not explain the whole firing');
   });
 
   test('another c* is patched, and nobody is told that no constant explains the firing', () => {
     const found = planted({ propellant: { characteristicVelocityEfficiency: 0.912 } });
     const updated = patchMotor(demoMotor(), found.patch);
     expect(updated.propellant.characteristicVelocityEfficiency.value.si).toBeCloseTo(0.912, 3);
-    expect(found.lesson).toEqual([]);
+    expect(found.diagnosis).toEqual([]);
     expect(report(found)).not.toContain('No constant');
   });
 
   test('a rate of 5 % more is patched alone', () => {
-    const { patch } = planted({ propellant: { burnLaw: { rate: '7.56 mm/s' } } });
+    const { patch } = planted({ propellant: { burnLaw: { referenceRate: '7.56 mm/s' } } });
     const updated = patchMotor(demoMotor(), patch);
     expect(Object.keys(patch)).toEqual(['propellant']);
     expect(updated.propellant.characteristicVelocityEfficiency.value.si).toBe(0.95);
-    expect((updated.propellant.burnLaw.rate?.value.in('mm/s') ?? 0) / 7.56).toBeCloseTo(1, 2);
+    expect((updated.propellant.burnLaw.referenceRate?.value.in('mm/s') ?? 0) / 7.56).toBeCloseTo(1, 2);
   });
 
   test('a law of bands has every rate changed', () => {
-    const band = { rate: '7.2 mm/s', atPressure: '4 MPaa', exponent: 0.32 };
+    const band = { referenceRate: '7.2 mm/s', referencePressure: '4 MPaa', exponent: 0.32 };
     const bands = [
       { from: '0.1 MPaa', to: '2 MPaa', ...band },
       { from: '2 MPaa', to: '10 MPaa', ...band },
     ];
-    const power = { rate: null, atPressure: null, exponent: null };
+    const power = { referenceRate: null, referencePressure: null, exponent: null };
     const banded = patchMotor(demoMotor(), { propellant: { burnLaw: { ...power, bands } } });
-    const quick = bands.map((one) => ({ ...one, rate: '7.56 mm/s' }));
+    const quick = bands.map((one) => ({ ...one, referenceRate: '7.56 mm/s' }));
     const fired = predict(patchMotor(banded, { propellant: { burnLaw: { bands: quick } } }));
     const updated = patchMotor(banded, compare(banded, fired).patch);
-    for (const { rate } of updated.propellant.burnLaw.bands ?? [])
+    for (const { referenceRate: rate } of updated.propellant.burnLaw.bands ?? [])
       expect(rate.value.in('mm/s') / 7.56).toBeCloseTo(1, 2);
   });
 
@@ -111,41 +111,41 @@ describe('compare', () => {
   };
 
   test('a crack is told with its size, and no constant is changed for it', () => {
-    const { patch, lesson, impliedArea } = cracked1('76 mm');
+    const { patch, diagnosis, impliedArea } = cracked1('76 mm');
     expect(patch).toEqual({});
-    expect(lesson.join(' ')).toContain('That is what a flaw does');
+    expect(diagnosis.join(' ')).toContain('That is what a flaw does');
     // The crack as drawn: 13 mm deep, 76 mm long.
     expect(Math.abs((impliedArea?.flaw?.crackArea.in('cm^2') ?? 0) / (1.3 * 7.6) - 1)).toBeLessThan(0.12);
   });
 
   test('a crack too small for a size is still told from a wrong constant', () => {
-    const { patch, lesson } = cracked1('50 mm');
+    const { patch, diagnosis } = cracked1('50 mm');
     expect(patch).toEqual({});
-    expect(lesson.join(' ')).toContain('a small flaw does that');
+    expect(diagnosis.join(' ')).toContain('a small flaw does that');
   });
 
   test('what both ends say alike is one fact', () => {
-    const facts = compare(demoMotor(), predict(cracked)).reuse.facts.map(({ fact }) => fact);
-    expect(facts.some((fact) => fact.startsWith('head and aft joint, bearing of the case, yield'))).toBe(
-      true,
-    );
-    expect(facts.some((fact) => fact.startsWith('aft joint'))).toBe(false);
+    const findings = compare(demoMotor(), predict(cracked)).reuse.findings.map(({ finding }) => finding);
+    expect(
+      findings.some((finding) => finding.startsWith('head and aft joint, bearing yield, case wall')),
+    ).toBe(true);
+    expect(findings.some((finding) => finding.startsWith('aft joint'))).toBe(false);
   });
 
   test('recovers what the hardware saw from the clipped log of the cracked motor, and says that it is over MEOP', async () => {
     const log = await readLog(readFileSync('examples/motors/tern-54-firing.csv', 'utf8'));
-    const reduced = reduceFiring(log, motorFacts(demoMotor()));
+    const reduced = reduceFiring(log, reductionInputs(demoMotor()));
     const found = compare(demoMotor(), reduced);
     // The log was made from the prediction of the cracked motor (scripts/write-demo-log.ts), clipped at 1000 psi.
     const truth = predict(cracked).peakPressure.si - 101300;
-    const seen = found.pressureSeen?.si ?? 0;
+    const seen = found.peakPressureUpperBound?.si ?? 0;
     expect(seen).toBeGreaterThan(0.98 * truth);
     expect(seen).toBeLessThan(1.03 * truth);
-    expect(found.reuse.says).toContain('against');
-    const facts = found.reuse.facts.map(({ fact }) => fact).join('\n');
-    expect(facts).toContain('times the MEOP');
-    expect(facts).toContain('saturated');
-    expect(found.impliedArea?.flaw?.greatestShare).toBeGreaterThan(0.3);
+    expect(found.reuse.summary).toContain('against');
+    const findings = found.reuse.findings.map(({ finding }) => finding).join('\n');
+    expect(findings).toContain('times the MEOP');
+    expect(findings).toContain('saturated');
+    expect(found.impliedArea?.flaw?.maxExcessFraction).toBeGreaterThan(0.3);
     // A flawed grain says little of its propellant: no constant is changed.
     expect(found.patch).toEqual({});
   });
@@ -157,11 +157,12 @@ describe('compare', () => {
     const at = (list: readonly { readonly mode: string; readonly applied: { readonly si: number } }[]) =>
       list.find((one) => one.mode === mode)?.applied.si ?? Number.NaN;
     // Lamé is linear in the pressure.
-    expect(at(found.used) / at(judged.margins)).toBeCloseTo(
-      (found.pressureSeen?.si ?? 0) / judged.meop.pressure.si,
+    expect(at(found.utilisations) / at(judged.margins)).toBeCloseTo(
+      (found.peakPressureUpperBound?.si ?? 0) / judged.meop.pressure.si,
       9,
     );
-    for (const { used, applied, allowable } of found.used) expect(used).toBe(applied.si / allowable.si);
+    for (const { utilisation, applied, allowable } of found.utilisations)
+      expect(utilisation).toBe(applied.si / allowable.si);
   });
 
   test('the verdict lists facts and never permits', () => {
@@ -188,7 +189,10 @@ test('no limit of a channel is seen in what a nozzle does before it flows full',
   for (const throat of ['9 mm', '10.6 mm', '12 mm', '14 mm'] as const)
     for (const rate of ['6 mm/s', '7.2 mm/s'] as const) {
       const record = predict(
-        patchMotor(demoMotor(), { nozzle: { throatDiameter: throat }, propellant: { burnLaw: { rate } } }),
+        patchMotor(demoMotor(), {
+          nozzle: { throatDiameter: throat },
+          propellant: { burnLaw: { referenceRate: rate } },
+        }),
       );
       expect(detectClipping(record), `${throat}, ${rate}`).not.toHaveProperty('pressure');
       expect(detectClipping(record), `${throat}, ${rate}`).not.toHaveProperty('thrust');

@@ -59,8 +59,8 @@ describe('a motor document', () => {
   test('tolerances are absolute or in per cent of the value', () => {
     const motor = parseMotor(demoMotor());
     // 4 % of 7.2 mm/s and 0.05 mm, as the document says.
-    const { rate } = motor.propellant.burnLaw;
-    expect(rate?.plusMinus).toBeCloseTo(0.04 * 7.2e-3, 12);
+    const { referenceRate } = motor.propellant.burnLaw;
+    expect(referenceRate?.plusMinus).toBeCloseTo(0.04 * 7.2e-3, 12);
     expect(motor.nozzle.throatDiameter.plusMinus).toBeCloseTo(5e-5, 15);
     expect(motor.nozzle.exitDiameter.plusMinus).toBe(0);
   });
@@ -152,7 +152,7 @@ describe('version and JSON Schema', () => {
     };
     expect(migrateMotorDocument({ version: 1 }, steps, 3)).toEqual({ version: 3, second: true, third: true });
     expect(migrateMotorDocument({ version: 3 }, steps, 3)).toEqual({ version: 3 });
-    expect(motorProblems(set('version', 2))[0]?.code).toBe('newer-document');
+    expect(motorProblems(set('version', 3))[0]?.code).toBe('newer-document');
     expect(
       problem(
         at('version', (owner, key) => delete owner[key]),
@@ -186,8 +186,8 @@ describe('slips that would pass for a motor', () => {
     ['temperatureRange.hottest', '40 K', 'degC'],
     ['propellant.density', '1.75 kg/m^3', 'kg/m^3'],
     ['propellant.density', '17500 kg/m^3', 'kg/m^3'],
-    ['propellant.burnLaw.rate', '7.2 m/s', 'mm/s'],
-    ['propellant.burnLaw.rate', '7.2 um/s', 'mm/s'],
+    ['propellant.burnLaw.referenceRate', '7.2 m/s', 'mm/s'],
+    ['propellant.burnLaw.referenceRate', '7.2 um/s', 'mm/s'],
     ['propellant.burnLaw.temperatureSensitivity', '0.12 1/K', 'kelvin'],
     ['propellant.molarMass', '39.9 kg/mol', 'g/mol'],
     ['propellant.flameTemperature', '160 K', 'K'],
@@ -212,7 +212,9 @@ describe('slips that would pass for a motor', () => {
 describe('what a newcomer is told', () => {
   test('how a coefficient and an exponent are written', () => {
     const json = set('propellant.burnLaw', { a: 8.3, n: 0.3, source: 'a test' });
-    expect(problem(json, 'propellant.burnLaw.a')?.message).toContain("rate 'a mm/s' at atPressure '1 MPaa'");
+    expect(problem(json, 'propellant.burnLaw.a')?.message).toContain(
+      "referenceRate 'a mm/s' at referencePressure '1 MPaa'",
+    );
     expect(problem(json, 'propellant.burnLaw.n')?.message).toContain("'exponent'");
   });
 
@@ -233,12 +235,12 @@ describe('what a newcomer is told', () => {
   });
 
   test('problems in the order of the document, and where a text is no JSON', () => {
-    const json = { version: 1, name: 'x', case: {}, propellant: { burnLaw: {} }, grain: { segments: [{}] } };
+    const json = { version: 2, name: 'x', case: {}, propellant: { burnLaw: {} }, grain: { segments: [{}] } };
     const order = ['case', 'nozzle', 'propellant', 'grain', 'ambient'];
     const parts = motorProblems(json).map(({ path }) => order.indexOf(path.split(/[.[]/, 1)[0]));
     expect(parts).toEqual([...parts].sort((a, b) => a - b));
-    expect(motorProblems('{\n  "version": 1,\n}')[0].message).toContain('line 3');
-    expect(problem(set('version', '1'), 'version')?.message).toContain('"1" given; expected is the number 1');
+    expect(motorProblems('{\n  "version": 2,\n}')[0].message).toContain('line 3');
+    expect(problem(set('version', '1'), 'version')?.message).toContain('"1" given; expected is the number 2');
   });
 });
 

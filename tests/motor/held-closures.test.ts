@@ -18,7 +18,7 @@ import {
 } from '../../src/index';
 import { structureMargins } from '../../src/motor/review/review';
 import { settingsOf } from '../../src/motor/settings';
-import { atWorseEnds } from '../../src/motor/worst-ends';
+import { atWorstCaseTolerances } from '../../src/motor/worst-case-tolerances';
 import { type Json, plover, withChange } from './plover';
 
 const motor = parseMotor(plover);
@@ -40,7 +40,7 @@ describe('a retaining ring', () => {
       pressure,
       boreDiameter: '38.06 mm',
       grooveDepth,
-      landLength: '5.9 mm',
+      edgeMargin: '5.9 mm',
       caseWall: '5.98 mm',
       caseMaterial: '6061-T6 drawn tube',
       ringThickness: '1.69 mm',
@@ -100,7 +100,7 @@ describe('a thread of its own', () => {
 
   test('lets go where its stress is the strength, which comes sooner than in proportion', () => {
     for (const one of own('aft joint').filter(({ mode }) => mode.startsWith('shear'))) {
-      const reached = one.reachedAt ?? pressure;
+      const reached = one.failurePressure ?? pressure;
       const then = [closure(reached, '80 degC'), closure(reached)].map((other) =>
         other.margins.find(({ mode }) => mode === one.mode),
       );
@@ -114,7 +114,7 @@ describe('a thread of its own', () => {
     // 0.05 mm of wall are left under the thread's groove.
     const thin = parseMotor(withChange('closures.aft.thread.reliefDiameter', '49.9 mm'));
     const margins = structureMargins(
-      atWorseEnds(thin),
+      atWorstCaseTolerances(thin),
       q('40 MPag').as('gauge pressure'),
       q('500 N').as('force'),
       settingsOf(thin),
@@ -125,7 +125,7 @@ describe('a thread of its own', () => {
     for (const one of margins) {
       expect(Number.isFinite(one.marginOfSafety), one.mode).toBe(true);
       if (one.mode.startsWith('shear'))
-        expect(one.reachedAt?.si).toBeLessThanOrEqual((parted?.reachedAt?.si ?? 0) * 1.00001);
+        expect(one.failurePressure?.si).toBeLessThanOrEqual((parted?.failurePressure?.si ?? 0) * 1.00001);
     }
   });
 
@@ -246,8 +246,8 @@ describe('the review of both', () => {
     expect(judged.failureOrder.map(({ mode }) => mode)).toEqual(expect.arrayContaining(modes));
     expect(flawEnvelope(motor).rows.map(({ mode }) => mode)).toEqual(expect.arrayContaining(modes));
     const found = compare(motor, predict(motor));
-    expect(found.used.map(({ mode }) => mode)).toEqual(expect.arrayContaining(modes));
-    expect(found.reuse.facts.map(({ fact }) => fact).join()).toContain('retaining ring');
+    expect(found.utilisations.map(({ mode }) => mode)).toEqual(expect.arrayContaining(modes));
+    expect(found.reuse.findings.map(({ finding }) => finding).join()).toContain('retaining ring');
   });
 
   test('a hotter wall leaves less of every mode of case, ring groove and thread', () => {

@@ -11,7 +11,7 @@ describe('bad documents', () => {
     ['closures.aft.joint', joint, 'closures.aft.thread', 'contradiction', 'leave the others out'],
     ['closures.head.retainingRing.grooveDepth', '6 mm', undefined, 'does-not-fit', 'less than the wall'],
     ['closures.head.retainingRing.grooveDepth', '-1 mm', undefined, 'out-of-domain', 'more than 0'],
-    ['closures.head.retainingRing.landLength', '60 mm', undefined, 'does-not-fit', 'beyond the chamber'],
+    ['closures.head.retainingRing.edgeMargin', '60 mm', undefined, 'does-not-fit', 'beyond the chamber'],
     ['closures.head.retainingRing.thickness', '60 mm', undefined, 'does-not-fit', 'beyond the chamber'],
     ['closures.head.retainingRing.shearStrength', undefined, undefined, 'missing-field', 'from its maker'],
     ['closures.aft.thread.majorDiameter', '51 mm', undefined, 'does-not-fit', 'outside diameter of the case'],

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { equilibriumPressure, equilibriumPressures } from '../../src/ballistics';
 import { demoMotor, type MotorDocument, meop, parseMotor, predict } from '../../src/motor';
 import { propellantOf } from '../../src/motor/document/propellant-of';
-import { drawMotors, motorOfRank, percentileBand } from '../../src/motor/meop/monte-carlo';
+import { indexAtPercentile, percentileBand, sampleMotors } from '../../src/motor/meop/monte-carlo';
 import { lnPeakPressure } from '../../src/motor/meop/peak-kernel';
 import { lnPeakAt, peakResponse, workState } from '../../src/motor/meop/peak-response';
 import { placedValues, withValues } from '../../src/motor/varied-motor';
@@ -120,7 +120,7 @@ describe('meop', () => {
     const work = workState(response);
     const none = new Float64Array(response.inputs.length);
     const nominal = predict(motor).peakPressure.si / Math.exp(lnPeakAt(response, none, 293.15, work));
-    const drawn = drawMotors(response, {
+    const drawn = sampleMotors(response, {
       samples: 6,
       seed: 3,
       distribution: 'uniform',
@@ -174,7 +174,7 @@ describe('meop', () => {
     const throat = found.sensitivity.find(({ input }) => input === 'nozzle.throatDiameter');
     // d ln p = −2/(1 − n) d ln d_t: equilibriumPressure differentiated, Sutton & Biblarz 7th ed. ch. 11; n = 0.32.
     expect(throat?.slope).toBeCloseTo(-2 / (1 - 0.32), 1);
-    const rate = found.sensitivity.find(({ input }) => input === 'propellant.burnLaw.rate');
+    const rate = found.sensitivity.find(({ input }) => input === 'propellant.burnLaw.referenceRate');
     expect(rate?.slope).toBeCloseTo(1 / (1 - 0.32), 1);
     const heat = found.sensitivity.find(({ input }) => input === 'grain temperature');
     // π_K = σ_p/(1 − n), Sutton & Biblarz 7th ed. ch. 11.
@@ -210,8 +210,20 @@ describe('the kernel of the scatter', () => {
         ...base.propellant,
         burnLaw: {
           bands: [
-            { from: '0.1 MPaa', to: '3 MPaa', rate: '6.2 mm/s', atPressure: '1 MPaa', exponent: 0.1 },
-            { from: '3 MPaa', to: '9 MPaa', rate: '7.2 mm/s', atPressure: '4 MPaa', exponent: 0.4 },
+            {
+              from: '0.1 MPaa',
+              to: '3 MPaa',
+              referenceRate: '6.2 mm/s',
+              referencePressure: '1 MPaa',
+              exponent: 0.1,
+            },
+            {
+              from: '3 MPaa',
+              to: '9 MPaa',
+              referenceRate: '7.2 mm/s',
+              referencePressure: '4 MPaa',
+              exponent: 0.4,
+            },
           ],
           source: 'invented for this test',
         },
@@ -231,8 +243,8 @@ describe('the kernel of the scatter', () => {
 
   test('ranks and their band', () => {
     const values = Float64Array.from([3, 1, 2, 5, 4]);
-    expect(motorOfRank(values, 0.8)).toBe(4);
-    expect(motorOfRank(values, 1)).toBe(3);
+    expect(indexAtPercentile(values, 0.8)).toBe(4);
+    expect(indexAtPercentile(values, 1)).toBe(3);
     const sorted = Float64Array.from({ length: 1000 }, (_, k) => k + 1);
     // 0.9·1000 ± 1.96·√(1000·0.9·0.1) = 900 ± 18.6: normal approximation of the binomial.
     expect(percentileBand(sorted, 0.9)).toEqual([881, 919]);

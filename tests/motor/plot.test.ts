@@ -118,7 +118,7 @@ describe('what is drawn', () => {
             { mode: 'ample', marginOfSafety: 12.5 },
             { mode: 'scarce', marginOfSafety: -0.25 },
           ],
-          { greatest: 2 },
+          { maxMargin: 2 },
         ),
       ),
     );
@@ -128,7 +128,7 @@ describe('what is drawn', () => {
       'ample +12.50',
     ]);
     expect(spec.data.values.map(({ drawn }: { drawn: number }) => drawn)).toEqual([-0.25, 2]);
-    expect(spec.data.values[0].holds).toBe('does not hold');
+    expect(spec.data.values[0].passes).toBe('does not hold');
   });
 
   test('nothing to plot is an error that says so', () => {

@@ -23,8 +23,8 @@ describe('predict', () => {
       propellant: propellant({
         density: '1750 kg/m^3',
         law: {
-          rate: '7.2 mm/s',
-          atPressure: '4 MPa',
+          referenceRate: '7.2 mm/s',
+          referencePressure: '4 MPa',
           exponent: 0.32,
           characterisedFrom: '1 MPa',
           characterisedTo: '6 MPa',
@@ -42,7 +42,7 @@ describe('predict', () => {
       chamber: { innerDiameter: '48.6 mm', length: '322 mm' },
       ambient: '101.3 kPa',
       grainTemperature: '20 degC',
-      ignition: { gasMass: '0.6 g', duration: '0.08 s', flameSpread: '0.03 s' },
+      ignition: { igniterMass: '0.6 g', duration: '0.08 s', flameSpreadTime: '0.03 s' },
     });
     const predicted = predict(document);
     expect(predicted.peakPressure.si / byHand.peakPressure.si).toBeCloseTo(1, 8);

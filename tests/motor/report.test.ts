@@ -87,11 +87,11 @@ describe('the report says what the functions say', () => {
   test('a motor that does not hold says so in every format', () => {
     const motor = demoMotor();
     const weak = review({ ...motor, case: { ...motor.case, wall: '0.8 mm' }, closures: {} });
-    expect(weak.holds).toBe(false);
+    expect(weak.passes).toBe(false);
     expect(report(weak)).toContain('Not every margin holds');
     expect(report(weak)).toMatch(/−\d\.\d\d ✗/);
-    expect(report(weak, { format: 'html' })).toMatch(/class="n fails"[^>]*>−\d\.\d\d ✗/);
-    expect(JSON.parse(report(weak, { format: 'json' })).verdict).toBe('fails');
+    expect(report(weak, { format: 'html' })).toMatch(/class="n fail"[^>]*>−\d\.\d\d ✗/);
+    expect(JSON.parse(report(weak, { format: 'json' })).verdict).toBe('fail');
   });
 });
 
@@ -110,7 +110,7 @@ describe('what a report holds', () => {
 
   test('the schema refuses what is not a report', () => {
     expect(reportSchema.safeParse(json).success).toBe(true);
-    expect(reportSchema.safeParse({ ...json, version: 2 }).success).toBe(false);
+    expect(reportSchema.safeParse({ ...json, version: 3 }).success).toBe(false);
     expect(reportSchema.safeParse({ ...json, more: 1 }).success).toBe(false);
     expect(reportSchema.safeParse({ ...json, summary: { MEOP: { value: 1 } } }).success).toBe(false);
   });
@@ -162,21 +162,21 @@ describe('what a page of a review says first', () => {
   const part = (id: string) => json.sections.find((section) => section.id === id);
 
   test('the answer, then what the firing adds, each with its own verdict', () => {
-    const lines = [...page.matchAll(/<p class="headline (\w+)">([^<]*)</g)].map(([, verdict, says]) => ({
+    const lines = [...page.matchAll(/<p class="headline (\w+)">([^<]*)</g)].map(([, verdict, message]) => ({
       verdict,
-      says: unescaped(says),
+      message: unescaped(message),
     }));
-    expect(lines.map(({ verdict }) => verdict)).toEqual(['holds', 'fails']);
-    expect(lines[1].says).toContain('speak against using this hardware again');
-    expect(lines.map(({ says }) => says).join(' ')).toBe(json.headline);
+    expect(lines.map(({ verdict }) => verdict)).toEqual(['pass', 'fail']);
+    expect(lines[1].message).toContain('speak against using this hardware again');
+    expect(lines.map(({ message }) => message).join(' ')).toBe(json.headline);
   });
 
   test('the tiles hold what the firing reached, judged against MEOP', () => {
     expect(json.summary['reached when fired']).toMatchObject({
-      value: comparison.pressureSeen?.in('MPa'),
-      verdict: 'fails',
+      value: comparison.peakPressureUpperBound?.in('MPa'),
+      verdict: 'fail',
     });
-    const against = comparison.reuse.facts.filter(({ speaks }) => speaks === 'against');
+    const against = comparison.reuse.findings.filter(({ effect }) => effect === 'adverse');
     expect(json.summary['facts against using it again'].value).toBe(against.length);
   });
 
@@ -210,7 +210,7 @@ describe('a document that leaves parts out', () => {
   test('is not said to hold: the end that nobody described comes first', () => {
     expect(json.headline).toContain('Every margin that was judged holds');
     expect(json.headline).toContain('Not judged, since the document does not describe it: the aft closure');
-    expect(json.verdict).toBe('close');
+    expect(json.verdict).toBe('marginal');
   });
 
   test('without a tolerance it says that the worst case is the nominal motor', () => {

@@ -5,7 +5,7 @@ import { demoMotor, type Motor, parseMotor, review } from '../../src/motor';
 import { structureMargins } from '../../src/motor/review/review';
 import { settingsOf } from '../../src/motor/settings';
 import { placedValues } from '../../src/motor/varied-motor';
-import { atWorseEnds } from '../../src/motor/worst-ends';
+import { atWorstCaseTolerances } from '../../src/motor/worst-case-tolerances';
 import { q } from '../../src/units';
 
 type Json = { [key: string]: Json } & { value?: unknown };
@@ -14,7 +14,7 @@ const whole = (): Json => {
   const document = JSON.parse(JSON.stringify(demoMotor()));
   document.closures.head.temperature = '80 degC';
   document.closures.head.joint.sealToHoles = '10 mm';
-  document.closures.head.joint.misplacement = '0.1 mm';
+  document.closures.head.joint.positionTolerance = '0.1 mm';
   Object.assign(document.stand.members, { angle: '10 deg', endFactor: 1.1 });
   Object.assign(document.stand.restraint, { legAngle: '20 deg', designFactor: 5 });
   document.meop = { samples: 100, seed: 1 };
@@ -62,7 +62,7 @@ const [pressure, thrust] = [q('5 MPag'), q('650 N')];
 const margins = (motor: Motor) =>
   new Map(
     structureMargins(
-      atWorseEnds(motor),
+      atWorstCaseTolerances(motor),
       pressure.as('gauge pressure'),
       thrust.as('force'),
       settingsOf(motor),
@@ -87,7 +87,7 @@ describe('tolerances of the hardware', () => {
   });
 
   test.each([
-    ['closures.head.joint.gap', 'head joint: bolt bending with shear'],
+    ['closures.head.joint.gap', 'head joint: combined bolt bending and shear'],
     ['closures.head.opening', 'head closure: bending of the plate'],
     ['closures.head.temperature', 'head closure: bending of the plate'],
     ['case.wallTemperature', 'case: yield at the bore, hoop stress'],
@@ -131,7 +131,7 @@ describe('tolerances of a retaining ring, a thread and a seal in a face', () => 
   test.each([
     ['closures.head.retainingRing.grooveDepth', 'head joint: bearing of the groove, yield'],
     ['closures.head.retainingRing.grooveDepth', 'head joint: hoop at the groove'],
-    ['closures.head.retainingRing.landLength', 'head joint: shear of the land'],
+    ['closures.head.retainingRing.edgeMargin', 'head joint: shear of the land'],
     ['closures.head.retainingRing.thickness', 'head joint: shear of the ring'],
     ['closures.head.retainingRing.shearStrength', 'head joint: shear of the ring'],
     ['closures.aft.thread.engagement', "aft joint: shear of the case's thread"],

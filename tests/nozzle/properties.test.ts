@@ -78,7 +78,7 @@ describe('thrust coefficient', () => {
 
   test('tends to the greatest one as the expansion grows into a vacuum', () => {
     for (const gamma of [1.2, 1.3, 1.4])
-      close(nozzle.thrustCoefficientSi(gamma, 1e6, 0), nozzle.greatestThrustCoefficient.si({ gamma }), 0.05);
+      close(nozzle.thrustCoefficientSi(gamma, 1e6, 0), nozzle.maximumThrustCoefficient.si({ gamma }), 0.05);
   });
 });
 
@@ -153,7 +153,9 @@ describe('regimes', () => {
         fc.double({ min: 0.05, max: 0.95, noNaN: true }),
         (gamma, epsilon, share) => {
           const fixed = nozzle.idealNozzle(gamma, epsilon);
-          const ratio = fixed.unchokedAbove - share * Math.min(0.1, fixed.unchokedAbove - fixed.shockAtExit);
+          const ratio =
+            fixed.maxChokedBackPressureRatio -
+            share * Math.min(0.1, fixed.maxChokedBackPressureRatio - fixed.shockAtExit);
           fc.pre(nozzle.nozzleFlowSi(fixed, ratio, 'summerfield', out) === 'shock in the divergent part');
           const stagnation = ratio / thermo.isentropicPressureRatioSi(out[2], gamma);
           // Choked flow through the exit at the lower stagnation pressure: Γ = p02/p01·parameter(M_e)·ε.

@@ -153,25 +153,25 @@ describe('threads', () => {
   });
   test('the stripping procedure is more cautious than the example with the wrong limit', () => {
     const one = structuresCase('thread-engagement-m10-aluminium');
-    const { engagementForScrew } = threadStripping({
+    const { fullStrengthEngagement } = threadStripping({
       thread: 'M10',
       engagement: '20 mm',
       screwUltimate: '1200 MPa',
       screwShear: '720 MPa',
       holeShear: '130 MPa',
     });
-    expect(engagementForScrew.in('mm')).toBeGreaterThan(expected(one, 'engagement_mm'));
+    expect(fullStrengthEngagement.in('mm')).toBeGreaterThan(expected(one, 'engagement_mm'));
   });
   caseTest('npt-eighth-quarter', () => {
     const [eighth, quarter] = [pipeThread('1/8'), pipeThread('1/4')];
     return {
-      '1/8_L1_in': eighth.handTight.in('in'),
-      '1/8_L2_in': eighth.effective.in('in'),
-      '1/8_L1_turns': eighth.handTight.si / eighth.pitch.si,
-      '1/4_L1_in': quarter.handTight.in('in'),
-      '1/4_L2_in': quarter.effective.in('in'),
-      '1/4_L1_turns': quarter.handTight.si / quarter.pitch.si,
-      '1/4_L2_turns': quarter.effective.si / quarter.pitch.si,
+      '1/8_L1_in': eighth.handTightLength.in('in'),
+      '1/8_L2_in': eighth.effectiveLength.in('in'),
+      '1/8_L1_turns': eighth.handTightLength.si / eighth.pitch.si,
+      '1/4_L1_in': quarter.handTightLength.in('in'),
+      '1/4_L2_in': quarter.effectiveLength.in('in'),
+      '1/4_L1_turns': quarter.handTightLength.si / quarter.pitch.si,
+      '1/4_L2_turns': quarter.effectiveLength.si / quarter.pitch.si,
     };
   });
 });

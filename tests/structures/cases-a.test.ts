@@ -246,7 +246,7 @@ describe('walls, factors and margins', () => {
       const { yieldFactor = 0, ultimateFactor = 0, proofFactor = 0 } = factorSet(name);
       return designPressures({ meop: '700 psi', factors: { yieldFactor, ultimateFactor, proofFactor } });
     };
-    expect(factorSet('ground test').provenance).toBe('common practice, no source');
+    expect(factorSet('ground test').provenance).toBe('engineering practice, no published source');
     return {
       burstMinimum_psi: of('ground test, least').burst.in('psi'),
       burstCautious_psi: of('ground test').burst.in('psi'),

@@ -182,7 +182,7 @@ describe('radial bolts', () => {
     perBolt_lbf: review.boltLoad.in('lbf'),
     shearShank_psi: psi('bolt shear', reviewJoint({ ...given, shearPlane: 'shank' })),
     shearStressArea_psi: psi('bolt shear'),
-    bearing_psi: psi('bearing of the case'),
+    bearing_psi: psi('bearing, case wall'),
     tearOutHoleEdge_psi: psi('tear-out of the case end, planes from the hole edge'),
     tearOut40deg_psi: psi('tear-out of the case end, planes at 40°'),
     netSection_psi: psi('net section of the case'),

@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
+  grooveWallCollapseLoad,
   type RetainingRingJoint,
   reviewRetainingRing,
   reviewThreadedClosure,
   ringShearStress,
   type ThreadedClosure,
-  threadWedgePressure,
-  wallFoldingLoad,
+  threadRadialPressure,
 } from '../../src/structures/closures';
 import { customThread, threadGeometry, threadStripping } from '../../src/structures/threads';
 import { MeopError } from '../../src/units';
@@ -16,7 +16,7 @@ const ring: RetainingRingJoint = {
   pressure: '4 MPa',
   boreDiameter: '60 mm',
   grooveDepth: '1.5 mm',
-  landLength: '6 mm',
+  edgeMargin: '6 mm',
   caseWall: '5 mm',
   caseMaterial: '6061-T6 drawn tube',
   ringThickness: '2 mm',
@@ -78,7 +78,7 @@ describe('retaining ring', () => {
   });
 
   test('a short land is cautioned', () => {
-    expect(reviewRetainingRing({ ...ring, landLength: '4 mm' }).cautions.join()).toContain(
+    expect(reviewRetainingRing({ ...ring, edgeMargin: '4 mm' }).cautions.join()).toContain(
       'three groove depths',
     );
     expect(review.cautions.join()).not.toContain('three groove depths');
@@ -96,7 +96,7 @@ describe('retaining ring', () => {
 
 describe('a wall folds under a groove', () => {
   const load = (arm: number): number =>
-    wallFoldingLoad.si({ yieldStrength: 241e6, wall: 3.5e-3, arm, diameter: 66.5e-3 });
+    grooveWallCollapseLoad.si({ yieldStrength: 241e6, wall: 3.5e-3, arm, diameter: 66.5e-3 });
   test('at yield in tension without an arm, and at the plastic moment alone with a long one', () => {
     // Statics: F = π·D·t·S_y; F·a/(π·D) = S_y·t²/4.
     expect(load(0)).toBeCloseTo(Math.PI * 66.5e-3 * 3.5e-3 * 241e6, 3);
@@ -115,7 +115,7 @@ describe('a wall folds under a groove', () => {
   test('and the review of a ring counts it, with the ring on the middle of the groove', () => {
     const found = reviewRetainingRing(ring).margins.find(({ mode }) => mode.startsWith('folding'));
     // Mean diameter 63 + 3.5 mm, arm half of the 5 mm wall, 35 ksi of the drawn tube (MIL-HDBK-5J table 3.6.2.0(c1)).
-    const folds = wallFoldingLoad.si({
+    const folds = grooveWallCollapseLoad.si({
       yieldStrength: 241.3165e6,
       wall: 3.5e-3,
       arm: 2.5e-3,
@@ -197,7 +197,7 @@ describe('threaded closure', () => {
     expect(hot.cautions.join()).toContain('closureTemperature');
   });
   test('flanks push by the tangent of their angle', () => {
-    const push = threadWedgePressure({
+    const push = threadRadialPressure({
       load: '10 kN',
       pitchDiameter: '50 mm',
       engagement: '10 mm',

@@ -111,10 +111,12 @@ describe('factors', () => {
   test('every set names a source; what is not published says so', () => {
     for (const set of factorSetNames().map(factorSet)) {
       expect(set.source.length).toBeGreaterThan(10);
-      expect(['published', 'from memory', 'common practice, no source']).toContain(set.provenance);
+      expect(['published', 'from memory', 'engineering practice, no published source']).toContain(
+        set.provenance,
+      );
     }
     expect(designFactors('NASA SP-8025, upper').cautions.join()).toContain('from memory');
-    expect(designFactors().ultimateFactor).toBe(2); // amateur ground testing: common practice, no source
+    expect(designFactors().ultimateFactor).toBe(2); // amateur ground testing: engineering practice, no published source
   });
   test('a set that lacks a factor is refused, never completed in silence', () => {
     expect(codeOf(() => designFactors('solid motor 1961, manned'))).toBe('missing-field');

@@ -275,9 +275,9 @@ describe('thrust stand', () => {
         decimals(0.1, 2),
         decimals(0.1, 2),
         decimals(0, 5e3),
-        (thrust, height, spread, weight) => {
-          const pull = anchorUplift.si({ thrust, height, spread, weight, count: 2 });
-          const about = thrust * height - (weight * spread) / 2 - 2 * pull * spread;
+        (thrust, height, anchorSpacing, weight) => {
+          const pull = anchorUplift.si({ thrust, height, anchorSpacing, weight, count: 2 });
+          const about = thrust * height - (weight * anchorSpacing) / 2 - 2 * pull * anchorSpacing;
           expect(Math.abs(about)).toBeLessThan(1e-9 * thrust);
         },
       ),

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
+  checkSealOverHoles,
   customORing,
   extrusionGapLimit,
   type FaceSealInput,
@@ -15,7 +16,6 @@ import {
   oRingsForGroove,
   rubberModulus,
   sealPair,
-  sealPassesHole,
   standardGroove,
   stretchedCrossSection,
   stretchThinning,
@@ -182,7 +182,7 @@ describe('glands', () => {
   test('hot rubber fills more: three times its linear expansion, 160e-6 1/K for FKM (seal suppliers)', () => {
     const fill = (input: Partial<ORingGlandInput>): number =>
       Number.parseFloat(
-        oRingGland({ ...gland, ...input }).checks.find(({ check }) => check === 'fill')?.says ?? '',
+        oRingGland({ ...gland, ...input }).checks.find(({ check }) => check === 'fill')?.message ?? '',
       );
     const cold = oRingGland(gland).fill.max * 100;
     expect(fill({})).toBeCloseTo(cold, 1);
@@ -213,21 +213,21 @@ describe('glands', () => {
   });
 
   test('more pressure, wider gaps: an extrusion check that held fails in the end', () => {
-    const holds = (psi: number): boolean => {
+    const passes = (psi: number): boolean => {
       const found = oRingGland({ ...gland, pressure: `${psi} psi` }).checks.find(({ check }) =>
         check.startsWith('extrusion'),
       );
-      return found?.holds ?? false;
+      return found?.passes ?? false;
     };
-    expect(holds(400)).toBe(true);
-    expect(holds(2900)).toBe(false);
-    expect(holds(5000)).toBe(false);
+    expect(passes(400)).toBe(true);
+    expect(passes(2900)).toBe(false);
+    expect(passes(5000)).toBe(false);
   });
 
   test('a backup ring closes the gap and takes room', () => {
     const wide = { ...gland, grooveWidth: '0.240 in', pressure: '2900 psi' } as const;
     const backed = oRingGland({ ...wide, backupRings: 1, backupThickness: '0.053 in' });
-    expect(backed.checks.find(({ check }) => check.startsWith('extrusion'))?.holds).toBe(true);
+    expect(backed.checks.find(({ check }) => check.startsWith('extrusion'))?.passes).toBe(true);
     expect(backed.fill.nominal).toBeCloseTo(
       oRingGland({ ...gland, grooveWidth: '0.187 in' }).fill.nominal,
       9,
@@ -252,14 +252,14 @@ describe('glands', () => {
       grooveWidth: `${crossSection.in('in') * 1.4} in`,
       closureDiameter: `${land} in`,
     });
-    const said = (check: string): string => made.checks.find((one) => one.check === check)?.says ?? '';
+    const said = (check: string): string => made.checks.find((one) => one.check === check)?.message ?? '';
     expect(said('squeeze, least')).toContain(`at least ${min}.0 %`);
     expect(said('squeeze, greatest')).toContain(`at most ${max}.0 %`);
   });
 
   test('every check that fails is a caution, and the gland does not hold', () => {
     const loose = oRingGland({ ...gland, grooveDiameter: '2.20 in' });
-    expect(loose.holds).toBe(false);
+    expect(loose.passes).toBe(false);
     expect(loose.squeeze.min).toBeLessThan(0.1);
     expect(loose.cautions.join()).toContain('squeeze, least');
     expect(String(loose)).toContain('FAILS');
@@ -268,7 +268,7 @@ describe('glands', () => {
   test('temperatures beyond the compound fail', () => {
     const failing = (input: Partial<ORingGlandInput>): string[] =>
       oRingGland({ ...gland, ...input })
-        .checks.filter(({ holds }) => !holds)
+        .checks.filter(({ passes }) => !passes)
         .map(({ check }) => check);
     // FKM serves from −20 to 204 °C (seal suppliers' property pages).
     expect(failing({ hottest: '200 degC' })).not.toContain('hottest');
@@ -395,11 +395,11 @@ describe('a seal in a face', () => {
     faceGap: '0.002 in',
   };
   const check = (change: Partial<FaceSealInput>, name: string): boolean =>
-    faceSeal({ ...face, ...change }).checks.find((one) => one.check === name)?.holds ?? false;
+    faceSeal({ ...face, ...change }).checks.find((one) => one.check === name)?.passes ?? false;
 
   test('the groove of the handbook holds; the pressure acts on its outside', () => {
     const seal = faceSeal(face);
-    expect(seal.holds).toBe(true);
+    expect(seal.passes).toBe(true);
     expect(seal.sealDiameter.in('in')).toBeCloseTo(2.512, 9);
     expect(seal.squeeze.nominal).toBeCloseTo((0.139 - 0.104) / 0.139, 9); // by hand
     expect(seal.fill.nominal).toBeCloseTo((Math.PI / 4) * (0.139 ** 2 / (0.104 * 0.183)), 9);
@@ -491,7 +491,7 @@ describe('extrusion gap', () => {
 
 describe('drilled holes', () => {
   const at = (edgeBreak: `${number} mm`, holeToGroove: `${number} mm` = '12 mm') =>
-    sealPassesHole({ gland: oRingGland(gland), holeDiameter: '6.4 mm', edgeBreak, holeToGroove });
+    checkSealOverHoles({ gland: oRingGland(gland), holeDiameter: '6.4 mm', edgeBreak, holeToGroove });
   test('a sharp edge cuts; an edge broken as deep as the ring bulges does not', () => {
     const sharp = at('0 mm');
     expect(sharp.passes).toBe(false);
@@ -521,6 +521,6 @@ describe('primary and backup', () => {
       backup: { ...gland, bore: '2.51 in', grooveDiameter: '2.288 in' },
     });
     expect(pair.sealDiameter.in('in')).toBeCloseTo(2.51, 12);
-    expect(pair.holds).toBe(pair.primary.holds && pair.backup.holds);
+    expect(pair.passes).toBe(pair.primary.passes && pair.backup.passes);
   });
 });

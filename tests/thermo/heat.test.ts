@@ -334,7 +334,7 @@ describe('steady walls, ducts and radiation', () => {
     const conductivity = `${(4.6941645e-5 * 1921) / prandtl} W/(m*K)` as const; // Pr = μ·c_p/k
     near(thermo.coefficientFromNusselt({ nusselt, conductivity, diameter: '25 mm' }).si, 2805.8705, 1e-7);
   });
-  test('Gnielinski lies a fifth or more below at the Prandtl number of combustion gas [common practice, no source]', () => {
+  test('Gnielinski lies a fifth or more below at the Prandtl number of combustion gas [engineering practice, no published source]', () => {
     const at = { reynolds: 1e5, prandtl: 0.55 };
     const share = thermo.gnielinskiNusselt(at) / thermo.dittusBoelterNusselt(at);
     expect(share).toBeGreaterThan(0.74);

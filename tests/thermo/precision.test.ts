@@ -81,7 +81,7 @@ const everywhere: readonly Form[] = [
   ],
   [
     'greatest C_F',
-    (_, gamma) => nozzle.greatestThrustCoefficient.si({ gamma }),
+    (_, gamma) => nozzle.maximumThrustCoefficient.si({ gamma }),
     (p) => gammaFunction(p).mul(p.g.mul(2).mul(p.n).sqrt()),
   ],
 ];

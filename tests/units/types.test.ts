@@ -85,12 +85,12 @@ describe('what the compiler says', () => {
   });
   it('to an unknown field', () => {
     expect(errorOf('unknown field')).toMatchInlineSnapshot(
-      `"Object literal may only specify known properties, and 'thickness' does not exist in type 'Arguments<{ readonly pressure: Given<"gauge pressure", undefined>; readonly radius: Given<"length", undefined>; readonly wall: Given<"length", undefined>; }>'."`,
+      `"Object literal may only specify known properties, and 'thickness' does not exist in type 'Arguments<{ readonly pressure: FormulaParameter<"gauge pressure", undefined>; readonly radius: FormulaParameter<"length", undefined>; readonly wall: FormulaParameter<"length", undefined>; }>'."`,
     );
   });
   it('to a missing field', () => {
     expect(errorOf('missing field')).toMatchInlineSnapshot(`
-      "Argument of type '{ pressure: "1000 psi"; radius: "38 mm"; }' is not assignable to parameter of type 'Arguments<{ readonly pressure: Given<"gauge pressure", undefined>; readonly radius: Given<"length", undefined>; readonly wall: Given<"length", undefined>; }>'.
+      "Argument of type '{ pressure: "1000 psi"; radius: "38 mm"; }' is not assignable to parameter of type 'Arguments<{ readonly pressure: FormulaParameter<"gauge pressure", undefined>; readonly radius: FormulaParameter<"length", undefined>; readonly wall: FormulaParameter<"length", undefined>; }>'.
         Property 'wall' is missing in type '{ pressure: "1000 psi"; radius: "38 mm"; }' but required in type '{ readonly pressure: Quantity<"pressure" | "gauge pressure"> | \`\${number} psi\` | \`\${number} Pa\` | …'."
     `);
   });

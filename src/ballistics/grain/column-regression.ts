@@ -38,7 +38,7 @@ export function columnRegression(segments: readonly ColumnSegment[]): Regression
     wallExposure: exposureOf(segments),
     flawLighting: parts.flatMap((part) => part.flawLighting),
     accuracy: {
-      asked: Math.max(...parts.map(({ accuracy }) => accuracy.asked)),
+      requested: Math.max(...parts.map(({ accuracy }) => accuracy.requested)),
       achieved: Math.max(...parts.map(({ accuracy }) => accuracy.achieved)),
       cells: parts.reduce((sum, { accuracy }) => sum + accuracy.cells, 0),
       symmetry: Math.min(...parts.map(({ accuracy }) => accuracy.symmetry)),

@@ -10,7 +10,7 @@ export interface RayCutter {
    */
   readonly cut: (ray: Float64Array, litAt: number, owner: number) => number;
   /** Rays that were cut by a surface outside the grain: the grain is then not the union it claims to be. */
-  readonly strayed: () => number;
+  readonly exteriorHits: () => number;
 }
 
 export function rayCutter(
@@ -20,7 +20,7 @@ export function rayCutter(
 ): RayCutter {
   const tolerance = 1e-9 * envelope.radius;
   const foot = field.foot;
-  let strayed = 0;
+  let exteriorHits = 0;
   let guess = 0;
   const cut = (ray: Float64Array, litAt: number, owner: number): number => {
     const exit = exitDistance(envelope, ray);
@@ -53,7 +53,7 @@ export function rayCutter(
           t = exit;
           continue;
         }
-        if (touched && outsideBy(envelope, touchX, touchY, touchZ) > 1e-6 * envelope.radius) strayed++;
+        if (touched && outsideBy(envelope, touchX, touchY, touchZ) > 1e-6 * envelope.radius) exteriorHits++;
         guess = t;
         // Half way along, only a surface that lies in the owner's can be as near: it counts once, for the first of them.
         if (field.footSource() !== owner) {
@@ -79,5 +79,5 @@ export function rayCutter(
     }
     return t;
   };
-  return { cut, strayed: () => strayed };
+  return { cut, exteriorHits: () => exteriorHits };
 }

@@ -114,7 +114,7 @@ export function regressShape(shape: GrainShape, options: ShapeOptions): ShapeReg
       options.onProgress?.(from + ((to - from) * (i + 1)) / patches.length);
       return c;
     });
-    if (cutter.strayed() > 0)
+    if (cutter.exteriorHits() > 0)
       throw new MeopError(
         'grain-surface-outside',
         'part of a burning surface that lies outside the grain would be the nearest one to propellant inside it: keep cores and flaws within the wall and the ends',

@@ -90,7 +90,7 @@ export function regress(grain: Grain, options: RegressOptions = {}): Regression 
       depth: q(found.lit[found.lit.length - flawCount + i].litAt, 'm').to('mm'),
     })),
     accuracy: {
-      asked: accuracy,
+      requested: accuracy,
       achieved,
       cells: found.cells,
       symmetry: found.wedge.axisymmetric ? Number.POSITIVE_INFINITY : found.wedge.copies,

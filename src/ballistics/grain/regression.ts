@@ -94,7 +94,7 @@ export interface Regression {
   /** Lighting depth of each flaw, in the order they were given; zero for one that burns from the start. */
   readonly flawLighting: readonly { readonly label: string; readonly depth: Quantity<'length'> }[];
   readonly accuracy: {
-    readonly asked: number;
+    readonly requested: number;
     /** Estimated from two resolutions. */
     readonly achieved: number;
     readonly cells: number;

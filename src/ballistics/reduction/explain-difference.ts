@@ -7,7 +7,7 @@ import { refusal } from '../../units/refusal';
 export type DifferenceCause = 'burning area' | 'throat area' | 'characteristic velocity' | 'burning rate';
 
 /** How well one cause alone explains a measured trace. */
-export interface Explanation {
+export interface DifferenceExplanation {
   readonly cause: DifferenceCause;
   /** What the predicted value must be multiplied by. */
   readonly factor: number;
@@ -19,7 +19,7 @@ export interface Explanation {
 }
 
 /** A prediction against its firing. */
-export interface Difference {
+export interface PredictionDifference {
   /** Shift that puts the 10 % point of the prediction on that of the firing. */
   readonly shift: Quantity<'time'>;
   /** Measured over predicted; undefined where a channel is missing from either. */
@@ -30,7 +30,7 @@ export interface Difference {
   /** Root mean square difference as a share of the measured peaks. */
   readonly residual: number;
   /** The best first. */
-  readonly explanations: readonly Explanation[];
+  readonly explanations: readonly DifferenceExplanation[];
   readonly cautions: readonly string[];
   toString(): string;
 }
@@ -72,7 +72,7 @@ export function explainDifference(
   predicted: Firing,
   measured: Firing,
   options: DifferenceOptions = {},
-): Difference {
+): PredictionDifference {
   const { exponent = 0.35 } = options;
   if (!(exponent < 1 && exponent > -2))
     throw refusal('explainDifference', 'exponent', exponent, 'below 1 and above -2');
@@ -124,7 +124,7 @@ export function explainDifference(
         ? 'burning area and characteristic velocity change pressure and thrust alike, and no trace tells them apart: the propellant weighed does (c* from pressure integral, throat and mass), or the grain measured'
         : `${first.cause} and ${second.cause} explain it about equally well: weigh and measure to decide`,
     );
-  const made: Difference = {
+  const made: PredictionDifference = {
     shift: fromSiValue(lead.measured.start - lead.predicted.start, 'time', unitOf('s')),
     peakPressureRatio: pressure && pressure.measured.peak / pressure.predicted.peak,
     peakThrustRatio: thrust && thrust.measured.peak / thrust.predicted.peak,
@@ -252,7 +252,7 @@ function integral({ time, values, rest }: Trace): number {
   return sum;
 }
 
-function differenceText(difference: Difference): string {
+function differenceText(difference: PredictionDifference): string {
   const { explanations, cautions, residual, burnTimeRatio } = difference;
   const ratio = (name: string, value: number | undefined): string[] =>
     value === undefined ? [] : [`  ${name} measured over predicted: ${value.toFixed(3)}`];

@@ -159,8 +159,8 @@ function fitPoints(
   const reference = Math.exp(centre);
   const rate = Math.exp(level);
   const law = saintRobert({
-    rate: fromSiValue<'speed'>(rate, 'speed', unitOf('mm/s')),
-    atPressure: fromSiValue<'absolute pressure'>(reference, 'absolute pressure', unitOf('MPa')),
+    referenceRate: fromSiValue<'speed'>(rate, 'speed', unitOf('mm/s')),
+    referencePressure: fromSiValue<'absolute pressure'>(reference, 'absolute pressure', unitOf('MPa')),
     exponent,
     characterisedFrom: fromSiValue<'absolute pressure'>(
       Math.min(...pressures),

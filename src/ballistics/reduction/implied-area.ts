@@ -29,7 +29,7 @@ export interface ImpliedAreaInput {
   readonly finalThroatDiameter?: QuantityInput<'length'>;
   readonly grainTemperature?: QuantityInput<'temperature'>;
   /** The grain as it should have been; with it the excess and what it amounts to are told. */
-  readonly soundGrain?: Grain | Regression;
+  readonly flawFreeGrain?: Grain | Regression;
 }
 
 /** The burning area that a pressure trace implies, and what is over that of the sound grain. */
@@ -41,20 +41,20 @@ export interface ImpliedArea {
   /** Burned depth. */
   readonly depth: Series<'length'>;
   /** Of the sound grain at that depth; undefined where none was given. */
-  readonly soundArea: Series<'area'> | undefined;
+  readonly flawFreeArea: Series<'area'> | undefined;
   readonly excess: Series<'area'> | undefined;
   readonly flaw: EquivalentFlaw | undefined;
   /** The least excess that would have been told as a flaw: a twentieth of the sound area, or more where noise hides it. */
-  readonly leastExcess: Quantity<'area'> | undefined;
+  readonly detectableExcess: Quantity<'area'> | undefined;
   readonly cautions: readonly string[];
 }
 
 /** What the excess area amounts to. */
 export interface EquivalentFlaw {
   /** Upper tenth of the excess, as means over fortieths of the burn. */
-  readonly greatestExcess: Quantity<'area'>;
+  readonly maxExcess: Quantity<'area'>;
   /** As a share of the sound area then. */
-  readonly greatestShare: number;
+  readonly maxExcessFraction: number;
   /** When the excess first stays above a twentieth of the sound area. */
   readonly from: Quantity<'time'>;
   readonly atDepth: Quantity<'length'>;
@@ -78,7 +78,7 @@ const caller = 'impliedBurningArea';
  * Source: equilibrium of burning and outflow, Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 11.
  *
  * @throws MeopError `missing-field`, `no-pulse`
- * @example impliedBurningArea({ record: firing({ origin: 'measured', time: series([0, 1, 2, 3, 4], 's'), pressure: series([0.1, 2, 2, 2, 0.1], 'MPa') }), ambientPressure: '0.1 MPa', law: saintRobert({ rate: '5 mm/s', atPressure: '2 MPa', exponent: 0.3 }), density: '1800 kg/m^3', characteristicVelocity: '900 m/s', throatDiameter: '10 mm' }).areaRatio.at(1).si.toFixed(1) // => '246.9'
+ * @example impliedBurningArea({ record: firing({ origin: 'measured', time: series([0, 1, 2, 3, 4], 's'), pressure: series([0.1, 2, 2, 2, 0.1], 'MPa') }), ambientPressure: '0.1 MPa', law: saintRobert({ referenceRate: '5 mm/s', referencePressure: '2 MPa', exponent: 0.3 }), density: '1800 kg/m^3', characteristicVelocity: '900 m/s', throatDiameter: '10 mm' }).areaRatio.at(1).si.toFixed(1) // => '246.9'
  */
 export function impliedBurningArea(input: ImpliedAreaInput): ImpliedArea {
   const { record, law } = input;
@@ -125,11 +125,11 @@ export function impliedBurningArea(input: ImpliedAreaInput): ImpliedArea {
   }
   const cautions: string[] = [];
   const regression =
-    input.soundGrain && ('si' in input.soundGrain ? input.soundGrain : regress(input.soundGrain));
+    input.flawFreeGrain && ('si' in input.flawFreeGrain ? input.flawFreeGrain : regress(input.flawFreeGrain));
   const sound = regression && depth.map((w) => (w < regression.si.burnout ? regression.si.areaAt(w) : 0));
   const excess = sound && area.map((a, k) => a - sound[k]);
   const times = time.slice(edges.first, edges.last + 1);
-  const found = excess && sound && equivalent(times, depth, sound, excess, input.soundGrain);
+  const found = excess && sound && equivalent(times, depth, sound, excess, input.flawFreeGrain);
   if (regression) {
     const reached = depth[count - 1] / regression.burnout.si;
     if (Math.abs(reached - 1) > 0.08)
@@ -142,10 +142,10 @@ export function impliedBurningArea(input: ImpliedAreaInput): ImpliedArea {
     areaRatio: fromSiArray('dimensionless', ratio),
     burningArea: fromSiArray('area', area, 'cm^2'),
     depth: fromSiArray('length', depth, 'mm'),
-    soundArea: sound && fromSiArray('area', sound, 'cm^2'),
+    flawFreeArea: sound && fromSiArray('area', sound, 'cm^2'),
     excess: excess && fromSiArray('area', excess, 'cm^2'),
     flaw: found?.flaw,
-    leastExcess: found && fromSiValue(found.least, 'area', unitOf('cm^2')),
+    detectableExcess: found && fromSiValue(found.least, 'area', unitOf('cm^2')),
     cautions,
   };
 }
@@ -218,8 +218,8 @@ function equivalent(
   const of = (si: number): Quantity<'area'> => fromSiValue(si, 'area', unitOf('cm^2'));
   const length = grain && 'length' in grain ? grain.length.si : undefined;
   const flaw: EquivalentFlaw = {
-    greatestExcess: of(top),
-    greatestShare: share,
+    maxExcess: of(top),
+    maxExcessFraction: share,
     from: fromSiValue(time[start], 'time', unitOf('s')),
     atDepth: fromSiValue(depth[start], 'length', unitOf('mm')),
     crackArea: of(top / 2),

@@ -21,7 +21,7 @@ export interface ImpliedThroat {
  * Source: equilibrium of burning and outflow, Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 11.
  *
  * @throws MeopError `missing-field`, `no-pulse`
- * @example impliedThroat({ record: firing({ origin: 'measured', time: series(Array.from({ length: 40 }, (_, i) => i / 10), 's'), pressure: series(Array.from({ length: 40 }, (_, i) => (i > 2 && i < 37 ? 2 : 0.1)), 'MPa') }), ambientPressure: '0.1 MPa', law: saintRobert({ rate: '5 mm/s', atPressure: '2 MPa', exponent: 0.3 }), density: '1800 kg/m^3', characteristicVelocity: '900 m/s', grain: internalTube({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '100 mm' }) }).growth > 0 // => true
+ * @example impliedThroat({ record: firing({ origin: 'measured', time: series(Array.from({ length: 40 }, (_, i) => i / 10), 's'), pressure: series(Array.from({ length: 40 }, (_, i) => (i > 2 && i < 37 ? 2 : 0.1)), 'MPa') }), ambientPressure: '0.1 MPa', law: saintRobert({ referenceRate: '5 mm/s', referencePressure: '2 MPa', exponent: 0.3 }), density: '1800 kg/m^3', characteristicVelocity: '900 m/s', grain: internalTube({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '100 mm' }) }).growth > 0 // => true
  */
 export function impliedThroat(input: {
   readonly record: Firing;

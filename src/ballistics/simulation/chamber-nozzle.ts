@@ -8,9 +8,10 @@ import type { MotorModel } from './motor-model';
 export function setNozzle(m: MotorModel, w: ChamberWorkspace, nozzle: IdealNozzle): void {
   w.nozzle = nozzle;
   const { constants: c } = w;
-  const choked = m.ambientPressure / nozzle.unchokedAbove;
+  const choked = m.ambientPressure / nozzle.maxChokedBackPressureRatio;
   // A throat that changes inside a step moves the bound; above the ratio of a plain hole every throat is choked.
-  c[Constant.chokedAbove] = m.erosionRate === 0 ? choked : m.ambientPressure / nozzle.criticalPressureRatio;
+  c[Constant.minChokedPressure] =
+    m.erosionRate === 0 ? choked : m.ambientPressure / nozzle.criticalPressureRatio;
   c[Constant.fullAbove] = m.separation === 'none' ? choked : m.ambientPressure / nozzle.exitPressureRatio;
   c[Constant.thrustFactor] = m.thrustEfficiency * m.dischargeCoefficient * Math.PI;
   c[Constant.vacuumCoefficient] = nozzle.vacuumThrustCoefficient;
@@ -51,7 +52,7 @@ export function updateNozzle(m: MotorModel, w: ChamberWorkspace, throat: number)
 export function nozzleMassFlow(m: MotorModel, w: ChamberWorkspace, p: number, throat: number): number {
   if (!w.flowing) return 0;
   const choked = w.constants[Constant.flowFactor] * p * throat * throat;
-  if (p > w.constants[Constant.chokedAbove]) return choked;
+  if (p > w.constants[Constant.minChokedPressure]) return choked;
   if (p <= m.ambientPressure) return 0;
   const mach = machFromPressureRatioSi(m.ambientPressure / p, m.gamma);
   return choked * Math.min(1, unchokedShare(m, w, mach, throat));
@@ -77,7 +78,7 @@ export function massFlowSlopes(
 ): void {
   out[0] = flow / p;
   out[1] = (2 * flow) / throat;
-  if (!w.flowing || p > w.constants[Constant.chokedAbove] || p <= m.ambientPressure) return;
+  if (!w.flowing || p > w.constants[Constant.minChokedPressure] || p <= m.ambientPressure) return;
   const mach = machFromPressureRatioSi(m.ambientPressure / p, m.gamma);
   if (unchokedShare(m, w, mach, throat) >= 1) return;
   // dM/dp of the isentropic relation in the mass flow parameter: steep where pressure is close to ambient.

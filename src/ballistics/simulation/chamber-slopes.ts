@@ -20,9 +20,9 @@ export function beginRun(m: MotorModel, w: ChamberWorkspace): void {
 }
 
 /** Share of the surface that is alight: it grows evenly over the time of flame spread. */
-export function litShare(m: MotorModel, w: ChamberWorkspace, t: number): number {
+export function ignitedFraction(m: MotorModel, w: ChamberWorkspace, t: number): number {
   if (!w.burning) return 0;
-  return w.spreading ? t / m.flameSpread : 1;
+  return w.spreading ? t / m.flameSpreadTime : 1;
 }
 
 /**
@@ -37,7 +37,7 @@ export function chamberSlopes(m: MotorModel, w: ChamberWorkspace): void {
   const throat = point[3];
   w.interval = lookUp(m.table, w.piece, point[2], w.interval, surface);
   // Kept short, so that it is compiled into the step: what happens seldom stands apart.
-  if (w.plain && p > c[Constant.chokedAbove]) {
+  if (w.plain && p > c[Constant.minChokedPressure]) {
     let made = -c[Constant.flowFactor] * p * throat * throat;
     let depthRate = 0;
     if (w.burning) {
@@ -62,7 +62,7 @@ function otherSlopes(m: MotorModel, w: ChamberWorkspace): void {
     rateAt(m, w);
     depthRate = rate[0];
     if (m.erosive !== undefined) depthRate = erosiveRate(m, m.erosive, w, depthRate, flow, p, point[2]);
-    if (w.spreading) depthRate *= point[0] / m.flameSpread;
+    if (w.spreading) depthRate *= point[0] / m.flameSpreadTime;
     made += (c[Constant.density] - p * c[Constant.perGasEnergy]) * surface[Surface.area] * depthRate;
   }
   slope[0] = (c[Constant.gasEnergy] * made) / (c[Constant.chamberVolume] - surface[Surface.volume]);
@@ -96,7 +96,7 @@ export function chamberJacobian(m: MotorModel, w: ChamberWorkspace): void {
   let rateByThroat = 0;
   let rateByT = 0;
   if (w.burning) {
-    const lit = w.spreading ? t / m.flameSpread : 1;
+    const lit = w.spreading ? t / m.flameSpreadTime : 1;
     let whole = rate[0];
     if (m.erosive === undefined) rateByP = (lit * rate[1]) / p;
     else {
@@ -111,7 +111,7 @@ export function chamberJacobian(m: MotorModel, w: ChamberWorkspace): void {
       rateByY = (at(base, flow, p, y + dy) - whole) * (lit / dy);
       rateByThroat = (at(base, flow + d * throat * flowByThroat, p, y) - whole) * (lit / (d * throat));
     }
-    if (w.spreading) rateByT = whole / m.flameSpread;
+    if (w.spreading) rateByT = whole / m.flameSpreadTime;
   }
   const solid = m.density - p / m.gasEnergy;
   const burnsOut = w.burning ? area : 0;

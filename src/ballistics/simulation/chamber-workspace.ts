@@ -46,7 +46,7 @@ export enum Constant {
   perGasEnergy,
   chamberVolume,
   flowFactor,
-  chokedAbove,
+  minChokedPressure,
   fullAbove,
   thrustFactor,
   vacuumCoefficient,

@@ -58,9 +58,9 @@ export interface MotorModel {
   readonly igniterMass: number;
   readonly igniterDuration: number;
   /** Time in which the flame covers the surface [s]. */
-  readonly flameSpread: number;
+  readonly flameSpreadTime: number;
   /** Pressure above ambient that opens the nozzle closure [Pa]; 0 where there is none. */
-  readonly closureBurst: number;
+  readonly nozzleClosureBurstPressure: number;
   readonly erosive: ErosiveKernel | undefined;
   /** After burnout the run ends when the pressure has fallen to this [Pa]. */
   readonly stopPressure: number;

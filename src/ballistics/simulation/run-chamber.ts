@@ -33,7 +33,9 @@ export function runChamber(
   w.piece = 0;
   w.interval = 0;
   w.burning = true;
-  w.flowing = m.closureBurst === 0 || m.initialPressure - m.ambientPressure >= m.closureBurst;
+  w.flowing =
+    m.nozzleClosureBurstPressure === 0 ||
+    m.initialPressure - m.ambientPressure >= m.nozzleClosureBurstPressure;
   let t = 0;
   let p = m.initialPressure;
   let y = 0;
@@ -45,7 +47,7 @@ export function runChamber(
   result.peakPressure = p;
   setSwitches(m, w, t);
   recorder?.begin(m, w, t, p, y, throat);
-  if (w.flowing && m.closureBurst > 0) recorder?.mark(m, w, 'closure', t, p, y, throat);
+  if (w.flowing && m.nozzleClosureBurstPressure > 0) recorder?.mark(m, w, 'closure', t, p, y, throat);
   let end: RunEnd | undefined;
   while (end === undefined) {
     setSwitches(m, w, t);
@@ -133,7 +135,7 @@ export function runChamber(
 /** Which of the equations hold from time t on. */
 function setSwitches(m: MotorModel, w: ChamberWorkspace, t: number): void {
   w.igniting = t < m.igniterDuration;
-  w.spreading = w.burning && t < m.flameSpread;
+  w.spreading = w.burning && t < m.flameSpreadTime;
   w.eroding = m.erosionRate !== 0 && t >= m.erosionDelay && w.flowing;
   w.plain = w.flowing && !w.igniting && !w.spreading && !w.eroding && m.erosive === undefined;
 }
@@ -142,7 +144,7 @@ function setSwitches(m: MotorModel, w: ChamberWorkspace, t: number): void {
 function nextChange(m: MotorModel, t: number): number {
   let next = m.timeLimit;
   if (m.igniterDuration > t && m.igniterDuration < next) next = m.igniterDuration;
-  if (m.flameSpread > t && m.flameSpread < next) next = m.flameSpread;
+  if (m.flameSpreadTime > t && m.flameSpreadTime < next) next = m.flameSpreadTime;
   if (m.erosionRate !== 0 && m.erosionDelay > t && m.erosionDelay < next) next = m.erosionDelay;
   return next;
 }
@@ -160,7 +162,8 @@ function errorOf(m: MotorModel, w: ChamberWorkspace): number {
   const y = start[3];
   // Close to ambient the flow goes with the root of the difference: that is what must be right there.
   const top = Math.max(p, next[0]);
-  const scale = top > w.constants[Constant.chokedAbove] ? top : Math.max(top - m.ambientPressure, 1e-5 * top);
+  const scale =
+    top > w.constants[Constant.minChokedPressure] ? top : Math.max(top - m.ambientPressure, 1e-5 * top);
   const pressure = Math.abs(error[0]) / (m.tolerance * scale);
   const depth = Math.abs(error[1]) / (m.tolerance * Math.max(y, 0.1 * m.table.burnout));
   const radius = Math.abs(error[2]) / (m.tolerance * next[2]);
@@ -175,7 +178,7 @@ const closesFast = ({ next, start, eroding }: ChamberWorkspace): boolean =>
 function crossed(m: MotorModel, w: ChamberWorkspace): Crossing {
   const { next, start } = w;
   if (w.burning && next[1] >= m.table.pieceEnds[w.piece]) return 'depth';
-  if (!w.flowing && next[0] - m.ambientPressure >= m.closureBurst) return 'closure';
+  if (!w.flowing && next[0] - m.ambientPressure >= m.nozzleClosureBurstPressure) return 'closure';
   if (next[0] >= m.pressureLimit && start[2] < m.pressureLimit) return 'limit';
   // A peak between the ends of the step counts, too.
   if (
@@ -233,7 +236,7 @@ function land(m: MotorModel, w: ChamberWorkspace, result: RunResult, first: Cros
 
 function targetOf(m: MotorModel, w: ChamberWorkspace, crossing: Crossing): number {
   if (crossing === 'depth') return m.table.pieceEnds[w.piece];
-  if (crossing === 'closure') return m.ambientPressure + m.closureBurst;
+  if (crossing === 'closure') return m.ambientPressure + m.nozzleClosureBurstPressure;
   return crossing === 'limit' ? m.pressureLimit : m.stopPressure;
 }
 

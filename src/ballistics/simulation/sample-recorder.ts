@@ -1,6 +1,6 @@
 import { lookUp, lookUpArray, Surface } from './burn-table';
 import { nozzleMassFlow, thrustAt, updateNozzle } from './chamber-nozzle';
-import { litShare } from './chamber-slopes';
+import { ignitedFraction } from './chamber-slopes';
 import type { ChamberWorkspace } from './chamber-workspace';
 import type { MotorModel } from './motor-model';
 import type { RunRecorder } from './run-record';
@@ -60,7 +60,7 @@ export function sampleRecorder(perStep: number): RunRecorder & { samples(): RunS
     rows[at + 3] = throat;
     rows[at + 4] = thrustAt(m, w, p, throat);
     rows[at + 5] = nozzleMassFlow(m, w, p, throat);
-    rows[at + 6] = Math.max(0, surface[Surface.area]) * litShare(m, w, t);
+    rows[at + 6] = Math.max(0, surface[Surface.area]) * ignitedFraction(m, w, t);
     rows[at + 7] = Math.max(0, surface[Surface.volume]);
     count++;
   };

@@ -3,14 +3,14 @@ import { MeopError, type QuantityInput, readInput } from '../../units';
 import type { Firing } from '../firing';
 import { burnEdges } from './burn-edges';
 import { interpolated } from './resample';
-import { type CleanedChannel, channelSi, restingValue, step } from './step';
+import { baselineValue, type CleanedChannel, channelSi, step } from './step';
 
 /** How one trace lies in time against another. All lags: positive where the second comes later, s. */
 export interface TraceLag {
   /** Shift at which the two look most alike. */
   readonly lag: number;
   /** Correlation there, 1 for traces of one shape. */
-  readonly likeness: number;
+  readonly correlation: number;
   /** Of the 10 % points at the start and at the end. */
   readonly startLag: number;
   readonly endLag: number;
@@ -46,7 +46,7 @@ export function traceLag(
   const within = curve < 0 ? (0.5 * (left - right)) / curve : 0;
   return {
     lag: (lag[best] + within) * period,
-    likeness: value[best],
+    correlation: value[best],
     startLag: b.start - a.start,
     endLag: b.end - a.end,
   };
@@ -67,7 +67,7 @@ export interface AlignOptions {
   /** The channel that is moved. Default `'thrust'`; the other one stays. */
   readonly move?: CleanedChannel;
   /** Largest offset believed. Default 1 s. */
-  readonly mostLag?: QuantityInput<'time'>;
+  readonly maxLag?: QuantityInput<'time'>;
 }
 
 /**
@@ -79,19 +79,19 @@ export interface AlignOptions {
  * @example align(firing({ origin: 'measured', time: series([0, 1, 2, 3, 4, 5], 's'), pressure: series([0.1, 1, 5, 5, 1, 0.1], 'MPa'), thrust: series([0, 1, 5, 5, 1, 0], 'N'), ambientPressure: quantity('absolute pressure', '1 atm') })).history.length // => 1
  */
 export function align(record: Firing, options: AlignOptions = {}): Firing {
-  const { move = 'thrust', mostLag = '1 s' } = options;
+  const { move = 'thrust', maxLag = '1 s' } = options;
   const stays: CleanedChannel = move === 'thrust' ? 'pressure' : 'thrust';
-  const most = readInput('time', 'mostLag', mostLag, 'align').si;
+  const most = readInput('time', 'maxLag', maxLag, 'align').si;
   const time = record.time.si;
   const fixed = channelSi(record, stays, 'align');
   const moved = channelSi(record, move, 'align');
-  const rest = (channel: CleanedChannel): number => restingValue(record, channel, 'align');
+  const rest = (channel: CleanedChannel): number => baselineValue(record, channel, 'align');
   const found = traceLag(
     { time, values: fixed, rest: rest(stays) },
     { time, values: moved, rest: rest(move) },
   );
-  const { lag, likeness, startLag, endLag } = found;
-  const text = `${move} lags ${stays} by ${ms(lag)} (likeness ${likeness.toFixed(3)}; start ${ms(startLag)}, end ${ms(endLag)})`;
+  const { lag, correlation, startLag, endLag } = found;
+  const text = `${move} lags ${stays} by ${ms(lag)} (likeness ${correlation.toFixed(3)}; start ${ms(startLag)}, end ${ms(endLag)})`;
   const step1 = meanStep(time);
   if (
     Math.abs(startLag - endLag) > Math.max(0.05, 5 * step1) &&
@@ -111,8 +111,8 @@ export function align(record: Firing, options: AlignOptions = {}): Firing {
   if (Math.abs(lag) > most)
     throw new MeopError(
       'lag-too-large',
-      `align: ${text}; at most ${most} s is believed: raise mostLag if it is true`,
-      'mostLag',
+      `align: ${text}; at most ${most} s is believed: raise maxLag if it is true`,
+      'maxLag',
       {
         value: lag,
       },

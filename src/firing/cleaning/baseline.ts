@@ -1,7 +1,7 @@
 import { MeopError, type QuantityInput, readInput } from '../../units';
 import type { Firing } from '../firing';
 import { type BurnEdges, burnEdges, integralBetween, lowerBound } from './burn-edges';
-import { type CleanedChannel, channelSi, channelsOf, restingValue, shown, step } from './step';
+import { baselineValue, type CleanedChannel, channelSi, channelsOf, shown, step } from './step';
 
 /** A stretch of time, s. */
 export interface TimeSpan {
@@ -100,7 +100,7 @@ export function withoutBaseline(
 }
 
 /** Kernel: the quiet stretches on either side of the burn, kept clear of its edges. */
-export function quietSpans(
+export function baselineSpans(
   time: Float64Array,
   values: Float64Array,
 ): { readonly before: TimeSpan; readonly after: TimeSpan | undefined } {
@@ -146,7 +146,7 @@ export function findBaseline(
   values: Float64Array,
   spans?: { readonly before?: TimeSpan | undefined; readonly after?: TimeSpan | undefined },
 ): Baseline {
-  const quiet = spans?.before === undefined ? quietSpans(time, values) : undefined;
+  const quiet = spans?.before === undefined ? baselineSpans(time, values) : undefined;
   const beforeSpan = spans?.before ?? quiet?.before ?? { from: time[0], to: time[0] };
   const afterSpan = spans?.after ?? quiet?.after;
   const rest = (span: TimeSpan, found: boolean): QuietRest =>
@@ -200,7 +200,7 @@ export function removeBaseline(record: Firing, options: BaselineOptions = {}): F
   const cautions: string[] = [];
   for (const channel of channelsOf(record, options.channels, 'removeBaseline')) {
     const values = channelSi(record, channel, 'removeBaseline');
-    const rest = restingValue(record, channel, 'removeBaseline');
+    const rest = baselineValue(record, channel, 'removeBaseline');
     const baseline = findBaseline(time, values, spans);
     if (mode === 'line' && baseline.after === undefined)
       cautions.push(`${channel}: no quiet stretch after the burn: the zero before it is used throughout`);

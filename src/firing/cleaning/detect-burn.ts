@@ -2,7 +2,7 @@ import { fromSiValue, unitOf } from '../../units';
 import { type Firing, firing } from '../firing';
 import { findBaseline } from './baseline';
 import { burnEdges } from './burn-edges';
-import { type CleanedChannel, restingValue } from './step';
+import { baselineValue, type CleanedChannel } from './step';
 
 /** Ignition and end of action of a channel, s. */
 export interface BurnMoments {
@@ -32,7 +32,7 @@ export function burnMoments(time: Float64Array, values: Float64Array, rest = 0):
 export function detectBurn(record: Firing, options: { readonly channel?: CleanedChannel } = {}): Firing {
   const channel: CleanedChannel = options.channel ?? (record.pressure ? 'pressure' : 'thrust');
   const values = record[channel]?.si ?? new Float64Array(0);
-  const rest = restingValue(record, channel, 'detectBurn');
+  const rest = baselineValue(record, channel, 'detectBurn');
   const moments = burnMoments(record.time.si, values, rest);
   const event = (name: string, si: number) => ({ name, time: fromSiValue<'time'>(si, 'time', unitOf('s')) });
   return firing({

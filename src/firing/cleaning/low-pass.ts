@@ -3,7 +3,7 @@ import { MeopError, type QuantityInput, readInput } from '../../units';
 import type { Firing } from '../firing';
 import { burnEdges } from './burn-edges';
 import { evenTimes, interpolated } from './resample';
-import { type CleanedChannel, channelSi, channelsOf, restingValue, step } from './step';
+import { baselineValue, type CleanedChannel, channelSi, channelsOf, step } from './step';
 
 export interface LowPassRule {
   /** Hz. */
@@ -68,7 +68,7 @@ export function lowPass(record: Firing, options: LowPassFilterOptions): Firing {
     const values = channelSi(record, channel, 'lowPass');
     const filtered = lowPassed(time, values, { cutoff, order, cutoffOf });
     channels[channel] = filtered;
-    const rest = restingValue(record, channel, 'lowPass');
+    const rest = baselineValue(record, channel, 'lowPass');
     const before = shapeOf(time, values, rest);
     const after = shapeOf(time, filtered, rest);
     if (before === undefined || after === undefined) continue;

@@ -4,7 +4,7 @@ import type { Firing } from '../firing';
 import { burnEdges } from './burn-edges';
 import { lowPassed } from './low-pass';
 import { evenTimes, interpolated } from './resample';
-import { type CleanedChannel, channelSi, restingValue } from './step';
+import { baselineValue, type CleanedChannel, channelSi } from './step';
 
 /** A frequency at which a channel rings, and how strongly. */
 export interface Resonance {
@@ -24,7 +24,7 @@ const mostSamples = 1 << 14;
  * Looks in the spectrum of the burn for a sharp line that stands out, as a stand ringing on its load cell makes. The
  * slow course of the burn is taken off first. Undefined where nothing stands out.
  *
- * Thrust features faster than about a third of the stand's own frequency are ringing (common practice, no source).
+ * Thrust features faster than about a third of the stand's own frequency are ringing (engineering practice, no published source).
  * @example ((t) => findResonance(firing({ origin: 'measured', time: series(t, 's'), thrust: series(t.map((v) => 100 + 10 * Math.sin(100 * Math.PI * v)), 'N') })).frequency.in('Hz').toFixed(0))(Array.from({ length: 1000 }, (_, i) => i / 500)) // => '50'
  */
 export function findResonance(
@@ -36,7 +36,7 @@ export function findResonance(
   const time = record.time.si;
   const edges = burnEdges(time, all, {
     threshold: 0.1,
-    rest: restingValue(record, channel, 'findResonance'),
+    rest: baselineValue(record, channel, 'findResonance'),
   });
   const span = edges.end - edges.start;
   const samples = edges.last - edges.first + 1;

@@ -2,7 +2,7 @@ import { cumulativeTrapezoid } from '../../numerics';
 import { MeopError, type QuantityInput, readInput } from '../../units';
 import type { Firing } from '../firing';
 import { burnEdges, valueAt } from './burn-edges';
-import { channelSi, restingValue, step } from './step';
+import { baselineValue, channelSi, step } from './step';
 
 const gravity = 9.80665;
 
@@ -35,7 +35,7 @@ export function correctStandWeight(record: Firing, options: StandWeightOptions):
       'correctStandWeight: propellantMass: neither given nor known from the record (loadedMass)',
       'propellantMass',
     );
-  const rest = restingValue(record, record.pressure ? 'pressure' : 'thrust', 'correctStandWeight');
+  const rest = baselineValue(record, record.pressure ? 'pressure' : 'thrust', 'correctStandWeight');
   const leading = record.pressure?.si ?? thrust;
   const edges = burnEdges(time, leading, { threshold: 0.02, rest });
   const running = cumulativeTrapezoid(

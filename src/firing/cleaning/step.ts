@@ -57,7 +57,7 @@ export function channelsOf(
 }
 
 /** What a pressure stands at before ignition: ambient. Thrust stands at zero. @throws MeopError `missing-field` */
-export function restingValue(record: Firing, channel: CleanedChannel, caller: string): number {
+export function baselineValue(record: Firing, channel: CleanedChannel, caller: string): number {
   if (channel === 'thrust') return 0;
   return ambientOf(record, undefined, caller);
 }

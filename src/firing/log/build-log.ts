@@ -1,15 +1,15 @@
 import { MeopError, readInput } from '../../units';
 import { applyCalibration } from '../calibration/calibration';
-import { mendClock } from './clock';
+import { repairClock } from './clock';
 import { clockUnit } from './clock-unit';
 import type { LogColumns } from './columns';
+import type { ReportWriter } from './import-report';
 import type { LogLayout } from './layout';
 import { type Log, type LogChannel, makeLog } from './log';
 import { type ChannelPlan, planColumns } from './plan-columns';
-import type { ReportWriter } from './reading-report';
 import { type RawRows, type RowReader, rowReader } from './row-reader';
 
-const defaultMostRows = 50_000_000;
+const defaultMaxRows = 50_000_000;
 
 /** A reader for a layout, with what the column map says of it. */
 export function readerFor(layout: LogLayout, columns: LogColumns, report: ReportWriter): RowReader {
@@ -27,7 +27,7 @@ export function readerFor(layout: LogLayout, columns: LogColumns, report: Report
       names: plan.channels.map(({ name }) => name),
       from: from === undefined ? Number.NEGATIVE_INFINITY : at('from', from),
       to: to === undefined ? Number.POSITIVE_INFINITY : at('to', to),
-      mostRows: columns.mostRows ?? defaultMostRows,
+      maxRows: columns.maxRows ?? defaultMaxRows,
     },
     report,
   );
@@ -100,7 +100,7 @@ function timeOf(
     given === undefined
       ? [...[16, 24, 31, 32].map((bits) => 2 ** bits * unit.seconds), 3600, 86_400]
       : [given * unit.seconds];
-  const clock = mendClock(stamps, { wrapsAfter, repeats, lineOf, report });
+  const clock = repairClock(stamps, { wrapsAfter, repeats, lineOf, report });
   cautions.push(...clock.cautions);
   const { time, order } = clock;
   // Of a calendar time only the differences matter, and doubles have more digits for small numbers.

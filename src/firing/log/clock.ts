@@ -1,5 +1,5 @@
 import { MeopError } from '../../units';
-import type { ReportWriter } from './reading-report';
+import type { ReportWriter } from './import-report';
 import { spreadRepeats } from './repeated-stamps';
 
 export interface ClockOptions {
@@ -10,7 +10,7 @@ export interface ClockOptions {
   readonly report: ReportWriter;
 }
 
-export interface MendedClock {
+export interface RepairedClock {
   /** Seconds, strictly increasing. */
   readonly time: Float64Array;
   /** Where each sample stood in the log; undefined where the order was kept. */
@@ -24,7 +24,7 @@ export interface MendedClock {
  * counter that wrapped goes on, a logger that restarted goes on one step later, rows out of order are sorted, and
  * repeated stamps are spread. Each repair is noted.
  */
-export function mendClock(stamps: Float64Array, options: ClockOptions): MendedClock {
+export function repairClock(stamps: Float64Array, options: ClockOptions): RepairedClock {
   const { report, lineOf } = options;
   const cautions: string[] = [];
   fillMissing(stamps, options);

@@ -42,7 +42,7 @@ export interface LogColumns {
   /** Only rows with stamps from `from` to `to`, in s of the log's clock, are kept. */
   readonly window?: { readonly from?: QuantityInput<'time'>; readonly to?: QuantityInput<'time'> };
   /** Rows kept at most. Default 50 million. */
-  readonly mostRows?: number;
+  readonly maxRows?: number;
 }
 
 const name = z.string().check(z.minLength(1));
@@ -90,7 +90,7 @@ const schema = z.strictObject({
   comment: z.optional(name),
   skipLines: z.optional(wholeFrom(0)),
   window: z.optional(z.strictObject({ from: z.optional(quantityLike), to: z.optional(quantityLike) })),
-  mostRows: z.optional(wholeFrom(1)),
+  maxRows: z.optional(wholeFrom(1)),
 });
 
 /**

@@ -1,6 +1,6 @@
 import { formatNumber } from '../../units';
 import type { Calibration, MeasuredKind, ReadingRange } from '../calibration/calibration';
-import type { ReadingReport } from './reading-report';
+import type { ImportReport } from './import-report';
 
 /** One sensor's samples. Channels that were read together share one array of times. */
 export interface LogChannel {
@@ -23,7 +23,7 @@ export interface Log {
   readonly channels: Readonly<Record<string, LogChannel>>;
   /** Seconds of the logger's clock at time zero: not 0 where the clock shows the time of day or a date. */
   readonly clockOffset: number;
-  readonly report: ReadingReport;
+  readonly report: ImportReport;
   readonly cautions: readonly string[];
   readonly history: readonly string[];
   toString(): string;

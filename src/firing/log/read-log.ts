@@ -3,10 +3,10 @@ import { buildLog, readerFor } from './build-log';
 import { type LogSource, textChunks } from './chunks';
 import { checkColumns, type LogColumns } from './columns';
 import { headerCell } from './header-cell';
+import { type ReportWriter, reportWriter } from './import-report';
 import { type LineReading, lineReading } from './labelled-lines';
 import { findLayout, type LogLayout } from './layout';
 import type { Log } from './log';
-import { type ReportWriter, reportWriter } from './reading-report';
 import type { RowReader } from './row-reader';
 
 /**

@@ -1,8 +1,8 @@
 import { cellEmpty, cellNumber, cellText, scanCells } from './cell-scanner';
 import { clockSeconds } from './clock-text';
+import type { ReportWriter } from './import-report';
+import { isTruncated } from './is-truncated';
 import { isComment, type LogLayout, standIn, textCells } from './layout';
-import { cutShort } from './partial-line';
-import type { ReportWriter } from './reading-report';
 import { rowStore } from './row-store';
 
 /** Which columns of a layout are read, counted from 0, and for how long. */
@@ -14,7 +14,7 @@ export interface ReadingPlan {
   /** Least and greatest stamp kept, in the log's own unit of time. */
   readonly from: number;
   readonly to: number;
-  readonly mostRows: number;
+  readonly maxRows: number;
 }
 
 /** The numbers of a log as they stand, before clock and units are seen to. */
@@ -107,7 +107,7 @@ export function rowReader(layout: LogLayout, plan: ReadingPlan, report: ReportWr
       report.note('outside the window', 'skipped', line);
       return;
     }
-    if (rows >= plan.mostRows) {
+    if (rows >= plan.maxRows) {
       report.note('beyond the reading limit', 'dropped', line);
       return;
     }
@@ -227,7 +227,7 @@ export function rowReader(layout: LogLayout, plan: ReadingPlan, report: ReportWr
       delimiter.length > 1 ? text.replaceAll(delimiter, standIn) : text;
     const text = within(partialLine);
     const before = within(tail).split('\n').slice(-65, -1);
-    const { columns: whole, at } = cutShort(text, before, format);
+    const { columns: whole, at } = isTruncated(text, before, format);
     if (text.endsWith('\r') || line < firstRow || whole === undefined || !(row.wanted[whole] === 1)) {
       readLine(text, 0, text.length);
       return;

@@ -41,7 +41,7 @@ const foot = 0.3048;
 /**
  * Least distance of people from the pad at a LAUNCH, by total impulse. No published table for the static firing of
  * home-made motors is known: a static firing wants at least as much, people behind a barrier, and nobody in line with
- * nozzle or head end (common practice, no source).
+ * nozzle or head end (engineering practice, no published source).
  *
  * Sources: NFPA 1127, table 4.16.3; research safety code of May 2016; both as tabulated by a club's page.
  *

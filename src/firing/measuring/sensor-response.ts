@@ -53,7 +53,7 @@ export const converterStep = /* @__PURE__ */ formula({
 });
 
 /** What a lag leaves of a peak. */
-export interface LaggedPeak {
+export interface FirstOrderPeakResponse {
   /** Peak told over true peak. */
   readonly peakRatio: number;
   /** How much later than the true peak. */
@@ -67,20 +67,20 @@ export interface LaggedPeak {
  * Source: exact response y = (sin ω·t − ω·τ·cos ω·t + ω·τ·exp(−t / τ)) / (1 + (ω·τ)²) of τ·y' + y = sin ω·t.
  *
  * @throws MeopError `out-of-domain` for a duration or time constant not above 0
- * @example peakThroughLag({ duration: '0.4 s', timeConstant: '20 ms' }).peakRatio.toFixed(4) // => '0.9879'
+ * @example firstOrderPeakResponse({ duration: '0.4 s', timeConstant: '20 ms' }).peakRatio.toFixed(4) // => '0.9879'
  */
-export function peakThroughLag(options: {
+export function firstOrderPeakResponse(options: {
   /** Length of the pulse. */
   readonly duration: QuantityInput<'time'>;
   /** Time in which the sensor makes up 63 % of a sudden change. */
   readonly timeConstant: QuantityInput<'time'>;
-}): LaggedPeak {
+}): FirstOrderPeakResponse {
   const read = (field: 'duration' | 'timeConstant'): number => {
-    const { si } = readInput('time', field, options[field], 'peakThroughLag');
+    const { si } = readInput('time', field, options[field], 'firstOrderPeakResponse');
     if (si > 0) return si;
     throw new MeopError(
       'out-of-domain',
-      `peakThroughLag: ${field}: ${String(options[field])} given; above 0 is expected`,
+      `firstOrderPeakResponse: ${field}: ${String(options[field])} given; above 0 is expected`,
       field,
       { value: options[field], expected: 'above 0' },
     );

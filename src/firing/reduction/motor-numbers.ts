@@ -4,7 +4,7 @@ import { burnEdges, integralBetween } from '../cleaning/burn-edges';
 import type { Firing } from '../firing';
 import { type MotorClass, motorClass } from '../motor-class';
 import { type Estimate, estimate } from '../saturation/recovery';
-import type { MotorFactsSi } from './motor-facts';
+import type { ReductionInputsSi } from './reduction-inputs';
 
 /** What a cleaned record says of the motor. A number is undefined where a channel or a fact for it is missing. */
 export interface MotorNumbers {
@@ -57,7 +57,7 @@ export interface NumberErrors {
  */
 export function motorNumbers(
   record: Firing,
-  facts: MotorFactsSi,
+  facts: ReductionInputsSi,
   errors: NumberErrors,
   peaks: Pick<MotorNumbers, 'peakPressure' | 'peakThrust'>,
 ): MotorNumbers {

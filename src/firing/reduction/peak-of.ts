@@ -1,12 +1,12 @@
 import { burnEdges } from '../cleaning/burn-edges';
 import type { CleanedChannel } from '../cleaning/step';
 import type { Firing } from '../firing';
+import { maxOverrangeFactor } from '../saturation/bounds-without-second-channel';
 import type { Clipping } from '../saturation/clipping';
-import { mostBeyond } from '../saturation/recover-alone';
 import { type Estimate, estimate, type Recovery } from '../saturation/recovery';
 import { smoothPeak } from './channel-health';
-import type { MotorFactsSi } from './motor-facts';
 import type { ClippedIntegral } from './motor-numbers';
+import type { ReductionInputsSi } from './reduction-inputs';
 
 /**
  * Kernel: a channel's peak with its interval: the recovered one, or the highest sample with noise and calibration. Where a
@@ -15,10 +15,10 @@ import type { ClippedIntegral } from './motor-numbers';
 export function peakOf<K extends 'absolute pressure' | 'force'>(
   record: Firing,
   kind: K,
-  facts: MotorFactsSi,
+  facts: ReductionInputsSi,
   clipping: Clipping | undefined,
   recovery: Recovery<'absolute pressure'> | Recovery<'force'> | undefined,
-  doubted?: Recovery<'absolute pressure'> | Recovery<'force'>,
+  uncertainRecovery?: Recovery<'absolute pressure'> | Recovery<'force'>,
 ): Estimate<K> | undefined {
   const channel: CleanedChannel = kind === 'force' ? 'thrust' : 'pressure';
   const values = record[channel]?.si;
@@ -44,12 +44,12 @@ export function peakOf<K extends 'absolute pressure' | 'force'>(
   const top = rest + edges.peak;
   const half = 1.96 * Math.hypot(smooth.deviation, facts.calibrationUncertainty * (smooth.value - rest));
   // The highest sample carries noise; the smoothed one may lack a true spike: the interval holds both.
-  const high = clipping?.certain ? rest + mostBeyond * edges.peak : top + half;
+  const high = clipping?.certain ? rest + maxOverrangeFactor * edges.peak : top + half;
   return estimate(
     kind,
     top,
     Math.min(smooth.value, top) - half,
-    doubted?.channel === channel ? Math.max(high, doubted.peak.high.si) : high,
+    uncertainRecovery?.channel === channel ? Math.max(high, uncertainRecovery.peak.high.si) : high,
   );
 }
 

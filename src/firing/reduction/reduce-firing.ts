@@ -15,11 +15,11 @@ import { recoverPressure, recoverThrust } from '../saturation/recover';
 import type { Recovery } from '../saturation/recovery';
 import { channelHealth } from './channel-health';
 import { firingFromLog } from './firing-from-log';
-import { type MotorFacts, readMotorFacts } from './motor-facts';
 import { motorNumbers } from './motor-numbers';
 import { clippedIntegral, peakOf } from './peak-of';
 import type { ReducedFiring } from './reduced-firing';
 import { reducedText } from './reduced-text';
+import { type ReductionInputs, readReductionInputs } from './reduction-inputs';
 import { suddenEnds } from './sudden-end';
 import { zeroError } from './zero-error';
 
@@ -32,8 +32,8 @@ import { zeroError } from './zero-error';
  * @throws MeopError `missing-field`, `not-calibrated`, `too-short`
  * @example reduceFiring(firing({ origin: 'measured', time: series([0, 1, 2, 3, 4, 5, 6, 7, 8, 9], 's'), thrust: series([0, 0, 0, 90, 100, 80, 0, 0, 0, 0], 'N') }), { ambientPressure: '1 atm' }).motorClass.letter // => 'H'
  */
-export function reduceFiring(log: Log | Firing, facts: MotorFacts): ReducedFiring {
-  const si = readMotorFacts(facts);
+export function reduceFiring(log: Log | Firing, facts: ReductionInputs): ReducedFiring {
+  const si = readReductionInputs(facts);
   const started = 'channels' in log ? firingFromLog(log, facts) : withFacts(log, facts);
   let record = removeSpikes(started);
   const ends = suddenEnds(record, si);
@@ -79,15 +79,16 @@ export function reduceFiring(log: Log | Firing, facts: MotorFacts): ReducedFirin
   record = lagNoted(record);
   const recovery = recovered(record, levelled, facts);
   const inDoubt = recovery ? undefined : recovered(record, softOnly(levelled), facts);
-  const doubted = inDoubt && 'record' in inDoubt ? inDoubt : undefined;
+  const uncertainRecovery = inDoubt && 'record' in inDoubt ? inDoubt : undefined;
   if (recovery && 'record' in recovery) record = recovery.record;
   else if (recovery) record = step(record, { cautions: [recovery.why] }, recovery.why);
-  for (const doubt of doubts(levelled, doubted)) record = step(record, { cautions: [doubt] }, doubt);
+  for (const doubt of clippingCautions(levelled, uncertainRecovery))
+    record = step(record, { cautions: [doubt] }, doubt);
   if (facts.lowPass !== undefined) record = lowPass(record, { cutoff: facts.lowPass });
   record = detectBurn(record);
   const made = recovery && 'record' in recovery ? recovery : undefined;
-  const peakPressure = peakOf(record, 'absolute pressure', si, levelled.pressure, made, doubted);
-  const peakThrust = peakOf(record, 'force', si, levelled.thrust, made, doubted);
+  const peakPressure = peakOf(record, 'absolute pressure', si, levelled.pressure, made, uncertainRecovery);
+  const peakThrust = peakOf(record, 'force', si, levelled.thrust, made, uncertainRecovery);
   const errors = {
     thrustZero: zero.thrust,
     pressureZero: zero.pressure,
@@ -102,7 +103,7 @@ export function reduceFiring(log: Log | Firing, facts: MotorFacts): ReducedFirin
     record,
     clipping: levelled,
     recovery: made,
-    pressureSeen:
+    peakPressureUpperBound:
       numbers.peakPressure &&
       fromSiValue(numbers.peakPressure.high.si - si.ambient, 'gauge pressure', unitOf('MPa')),
     resonance,
@@ -114,8 +115,8 @@ export function reduceFiring(log: Log | Firing, facts: MotorFacts): ReducedFirin
 }
 
 /** Facts that the record does not have yet. */
-function withFacts(record: Firing, facts: MotorFacts): Firing {
-  const si = readMotorFacts(facts);
+function withFacts(record: Firing, facts: ReductionInputs): Firing {
+  const si = readReductionInputs(facts);
   return firing({
     ...record,
     ambientPressure:
@@ -159,7 +160,7 @@ function noResult(record: Firing, reasons: readonly string[]): ReducedFiring {
     record,
     clipping: {},
     recovery: undefined,
-    pressureSeen: undefined,
+    peakPressureUpperBound: undefined,
     resonance: undefined,
     totalImpulse: undefined,
     motorClass: undefined,
@@ -183,7 +184,7 @@ function noResult(record: Firing, reasons: readonly string[]): ReducedFiring {
   return nothing;
 }
 
-function rangesOfLog(log: Log | Firing, ambient: number): MotorFacts['ranges'] {
+function rangesOfLog(log: Log | Firing, ambient: number): ReductionInputs['ranges'] {
   if (!('channels' in log)) return {};
   const high = (measures: string): number | undefined => {
     const found = Object.values(log.channels).filter((c) => c.measures?.endsWith(measures) && c.range);
@@ -232,9 +233,9 @@ function lagNoted(record: Firing): Firing {
 }
 
 /** Tops that clipping or the motor itself may have made: they are told, and left as they are. */
-function doubts(
+function clippingCautions(
   clipping: { readonly pressure?: Clipping; readonly thrust?: Clipping },
-  doubted: Recovery<'absolute pressure'> | Recovery<'force'> | undefined,
+  uncertainRecovery: Recovery<'absolute pressure'> | Recovery<'force'> | undefined,
 ): readonly string[] {
   return (['pressure', 'thrust'] as const).flatMap((channel) => {
     const found = clipping[channel];
@@ -244,7 +245,10 @@ function doubts(
       found.evidence === 'soft limit'
         ? 'falls short of its line with the other channel, as an amplifier near its end or a throat that changes makes it'
         : 'has a flat top, as clipping or a true plateau makes it';
-    const then = doubted?.channel === channel ? `; its peak would then be ${doubted.peak.value}` : '';
+    const then =
+      uncertainRecovery?.channel === channel
+        ? `; its peak would then be ${uncertainRecovery.peak.value}`
+        : '';
     return [
       `${channel} ${looks} (${when})${then}: not recovered; if the channel was at its end, say so: { ranges: { ${channel}: … } }`,
     ];
@@ -269,7 +273,7 @@ type Recovered = Recovery<'absolute pressure'> | Recovery<'force'> | { readonly 
 function recovered(
   record: Firing,
   clipping: { readonly pressure?: Clipping; readonly thrust?: Clipping },
-  facts: MotorFacts,
+  facts: ReductionInputs,
 ): Recovered {
   const { pressure, thrust } = clipping;
   const known = {

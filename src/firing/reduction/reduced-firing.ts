@@ -13,7 +13,7 @@ export interface ReducedFiring extends MotorNumbers {
   readonly clipping: { readonly pressure?: Clipping; readonly thrust?: Clipping };
   readonly recovery: Recovery<'absolute pressure'> | Recovery<'force'> | undefined;
   /** Upper end of the peak pressure above ambient: what the hardware may have seen. */
-  readonly pressureSeen: Quantity<'gauge pressure'> | undefined;
+  readonly peakPressureUpperBound: Quantity<'gauge pressure'> | undefined;
   readonly resonance: Resonance | undefined;
   toString(): string;
 }

@@ -1,7 +1,7 @@
 import { findBaseline } from '../cleaning/baseline';
 import { burnEdges, integralBetween } from '../cleaning/burn-edges';
 import type { Firing } from '../firing';
-import type { MotorFactsSi } from './motor-facts';
+import type { ReductionInputsSi } from './reduction-inputs';
 
 const high = 0.6;
 const low = 0.1;
@@ -29,7 +29,7 @@ export interface SuddenEnds {
  * Source: mass balance of a chamber with choked outflow, Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001),
  * ch. 3 (from memory).
  */
-export function suddenEnds(record: Firing, facts: MotorFactsSi): SuddenEnds | undefined {
+export function suddenEnds(record: Firing, facts: ReductionInputsSi): SuddenEnds | undefined {
   const time = record.time.si;
   const pressure = record.pressure?.si;
   const thrust = record.thrust?.si;

@@ -3,7 +3,7 @@ import { ambientOf } from '../ambient';
 import type { CleanedChannel } from '../cleaning/step';
 import type { Firing } from '../firing';
 import { type Clipping, findClipping } from './clipping';
-import { cutByTheOther } from './plateau';
+import { isClippedByOtherChannel } from './plateau';
 import { findSoftLimit, type SoftLimit } from './soft-limit';
 
 /** What is known of the ranges of the channels, and of the air around the motor. */
@@ -84,8 +84,10 @@ function softened(flat: Clipping | undefined, { clipping: soft, gradual }: SoftL
 }
 
 const confirmed = (clipping: Clipping, ...traces: [Trace, Trace]): Clipping =>
-  clipping.certain || !cutByTheOther(clipping, ...traces) ? clipping : { ...clipping, certain: true };
-type Trace = Parameters<typeof cutByTheOther>[1];
+  clipping.certain || !isClippedByOtherChannel(clipping, ...traces)
+    ? clipping
+    : { ...clipping, certain: true };
+type Trace = Parameters<typeof isClippedByOtherChannel>[1];
 
 function clippingText(found: { readonly pressure?: Clipping; readonly thrust?: Clipping }): string {
   const lines = (['pressure', 'thrust'] as const).flatMap((channel) => {

@@ -1,8 +1,8 @@
 import { interpolated } from '../cleaning/resample';
 import type { BurnSamples } from './burn-samples';
 
-/** How late one channel usually is against the other, s: common practice, no source. */
-export const usualLag = 0.001;
+/** How late one channel usually is against the other, s: engineering practice, no published source. */
+export const typicalLag = 0.001;
 
 const farthest = 3;
 const steps = 6;
@@ -13,7 +13,7 @@ const parameters = 4;
  * Kernel: thrust moved in time by what brings it and pressure closest to one line, weighed against lags being small: a
  * logger reads channels in turn and amplifiers lag. Where the good samples only rise or only fall, next to nothing is moved.
  */
-export function inTime(
+export function alignToLine(
   samples: BurnSamples,
   lineOf: (
     samples: BurnSamples,
@@ -21,7 +21,7 @@ export function inTime(
 ): BurnSamples {
   const { time, thrust } = samples;
   const spacing = (time[time.length - 1] - time[0]) / Math.max(1, time.length - 1);
-  const usual = Math.hypot(usualLag, spacing);
+  const usual = Math.hypot(typicalLag, spacing);
   const moved = (lag: number): BurnSamples =>
     lag === 0
       ? samples

@@ -7,7 +7,7 @@ const parts = 8;
  * varies by more than its noise and the width of the flat band explain. Thrust and pressure go together, so a channel
  * that truly stays level keeps the other level too.
  */
-export function cutByTheOther(
+export function isClippedByOtherChannel(
   clipping: Clipping,
   channel: { readonly values: Float64Array; readonly rest: number },
   other: { readonly values: Float64Array; readonly rest: number },

@@ -2,7 +2,7 @@ import { interpolated } from '../cleaning/resample';
 import type { Firing } from '../firing';
 import { type BurnSamples, burnSamples } from './burn-samples';
 import type { Clipping } from './clipping';
-import { inTime, usualLag } from './lag';
+import { alignToLine, typicalLag } from './lag';
 import type { RecoveredBand, RecoverFacts } from './recovery';
 import { adaptiveParabola } from './smooth';
 import { fitThrustLine, pressureOnLine, type ThrustLine, thrustOnLine } from './thrust-line';
@@ -27,7 +27,7 @@ export function throughThrustLine(
     pressureClipping: channel === 'pressure' ? clipping : otherClipping,
     thrustClipping: channel === 'thrust' ? clipping : otherClipping,
   });
-  const samples = inTime(asRead, (each) => fitGood(each, facts));
+  const samples = alignToLine(asRead, (each) => fitGood(each, facts));
   const driverGood = driver === 'thrust' ? samples.thrustGood : samples.pressureGood;
   const channelGood = driver === 'thrust' ? samples.pressureGood : samples.thrustGood;
   const lost = channelGood.reduce((sum, good) => sum + 1 - good, 0);
@@ -162,7 +162,7 @@ function timingError(samples: BurnSamples, ambient: number, spacing: number): nu
     change += (thrust[i + 1] - thrust[i - 1]) / (time[i + 1] - time[i - 1]);
     count++;
   }
-  return count === 0 ? 0 : Math.abs(change / count) * Math.hypot(usualLag, spacing / Math.sqrt(3));
+  return count === 0 ? 0 : Math.abs(change / count) * Math.hypot(typicalLag, spacing / Math.sqrt(3));
 }
 /** The samples without those of the upper fifth below the limit, where a soft one bends over. */
 function belowShoulders(

@@ -2,9 +2,9 @@ import { fromSiArray, fromSiValue, MeopError, type QuantityInput, readInput, uni
 import { ambientOf } from '../ambient';
 import { step } from '../cleaning/step';
 import { type Firing, firing } from '../firing';
+import { boundsWithoutSecondChannel } from './bounds-without-second-channel';
 import type { Clipping } from './clipping';
 import { detectClipping } from './detect-clipping';
-import { alone } from './recover-alone';
 import { throughThrustLine } from './recover-through-line';
 import {
   type ChannelOfKind,
@@ -92,7 +92,10 @@ function recover<K extends 'absolute pressure' | 'force'>(
   const facts = readFacts(record, options, caller);
   const other = channel === 'pressure' ? found.thrust : found.pressure;
   const through = throughThrustLine(record, channel, clipping, other, facts);
-  const bands = [...(through ? [through] : []), ...alone(record, channel, clipping, facts)];
+  const bands = [
+    ...(through ? [through] : []),
+    ...boundsWithoutSecondChannel(record, channel, clipping, facts),
+  ];
   const best = bands[0];
   if (best === undefined)
     throw new MeopError(

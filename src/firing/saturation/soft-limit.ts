@@ -1,7 +1,7 @@
 import { burnEdges } from '../cleaning/burn-edges';
 import { movingMean } from '../cleaning/moving-average';
 import type { Clipping } from './clipping';
-import { usualLag } from './lag';
+import { typicalLag } from './lag';
 import { fitLevelLine, type LevelLine, type LevelLinePriors } from './level-line';
 import { type PairedMeans, pairedMeans } from './paired-means';
 
@@ -36,7 +36,7 @@ export function findSoftLimit(
   // Thrust at no gauge pressure is (C_F − ε)·p_a·A_t: two ambient pressures' worth, one to four for usual nozzles.
   const thrustLimited = bend(time, p, f, (slope) => [-2.1 * ambient * slope, 1.9 * ambient * slope]);
   const pressureLimited = bend(time, f, p, () => [2.1 * ambient, 1.9 * ambient]);
-  if (thrustLimited && !(pressureLimited && pressureLimited.surety > thrustLimited.surety))
+  if (thrustLimited && !(pressureLimited && pressureLimited.significance > thrustLimited.significance))
     return { channel: 'thrust', ...thrustLimited };
   if (pressureLimited) return { channel: 'pressure', ...pressureLimited };
   return undefined;
@@ -59,7 +59,7 @@ function bend(
   driver: Trace,
   limited: Trace,
   constantOf: (slope: number) => readonly [number, number],
-): (Omit<SoftLimit, 'channel'> & { readonly surety: number }) | undefined {
+): (Omit<SoftLimit, 'channel'> & { readonly significance: number }) | undefined {
   const rough = burnEdges(time, driver.values, { threshold: 0.1, rest: driver.rest });
   if (rough.last - rough.first + 1 < fewestSamples) return undefined;
   const length = rough.end - rough.start;
@@ -75,7 +75,7 @@ function bend(
     // A zero that drifts shifts the line, too.
     constant: [constant, Math.hypot(deviation, 0.015 * yMost)],
     growth: 0.1,
-    lag: Math.hypot(usualLag, means.period),
+    lag: Math.hypot(typicalLag, means.period),
   };
   const found = kneeOf(means, steps, height, priors);
   if (found === undefined) return undefined;
@@ -85,7 +85,7 @@ function bend(
     members.reduce((sum, k) => sum + values[k], 0) / members.length;
   const meant = steps.map((each) => meanOf(line.meant, each));
   const worst = 1 - steps[top].y / meant[top];
-  const surety = line.missing / line.missingDeviation;
+  const significance = line.missing / line.missingDeviation;
   const luck = means.driverNoise / steps[top].x;
   // A channel that is read more seldom than the stamps say shares its noise among neighbours.
   const enough = means.jitter > 0 ? 5 : worst < 0.06 ? 3 : 2;
@@ -93,13 +93,13 @@ function bend(
   const late =
     Math.abs(burnEdges(time, limited.values, { threshold: 0.1, rest: limited.rest }).start - rough.start) /
     length;
-  if (worst < 0.03 + luck + late || line.missing < 0.12 || surety < enough) return undefined;
+  if (worst < 0.03 + luck + late || line.missing < 0.12 || significance < enough) return undefined;
   // What still comes through of a rise of the other channel, over the last third of what is short.
   const third = Math.min(top - 1, Math.floor(step + (2 * (top - step)) / 3));
   const passed = (steps[top].y - steps[third].y) / (meant[top] - meant[third]);
   // A stream that leaves the wall bends the line gently and low, until the nozzle flows full: no channel's limit does both.
   if (passed > 0.75 && steps[step].x < 0.5 * steps[top].x) return undefined;
-  const certain = worst > 0.04 && surety > 4 && passed < 0.6;
+  const certain = worst > 0.04 && significance > 4 && passed < 0.6;
   // Cut at once, a mean across the corner lacks an eighth of a step.
   const spacing = (meant[top] - meant[0]) / top;
   const gradual = steps.some(
@@ -120,7 +120,7 @@ function bend(
   if (first < 0) return undefined;
   const span = { from: time[first], to: time[last], first, last, samples: last - first + 1 };
   return {
-    surety,
+    significance,
     gradual,
     clipping: {
       evidence: 'soft limit',

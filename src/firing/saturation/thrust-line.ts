@@ -27,7 +27,7 @@ export interface ThrustLine {
 }
 
 /** What is known of the nozzle beforehand. */
-export interface NozzleKnowledge {
+export interface NozzlePrior {
   readonly ambient: number;
   /** m², where the throat was measured. */
   readonly throatArea?: number | undefined;
@@ -37,7 +37,7 @@ export interface NozzleKnowledge {
 }
 
 /** Pressure, thrust and share of the pressure integral of the samples where both channels are good. */
-export interface GoodSamples {
+export interface ValidSamples {
   readonly pressure: Float64Array;
   readonly thrust: Float64Array;
   readonly share: Float64Array;
@@ -50,7 +50,7 @@ const mostMeans = 80;
 const rounds = 12;
 
 /** Kernel: fits the line to means of the good samples; undefined where they are too few or do not rise together. */
-export function fitThrustLine(good: GoodSamples, known: NozzleKnowledge): ThrustLine | undefined {
+export function fitThrustLine(good: ValidSamples, known: NozzlePrior): ThrustLine | undefined {
   const { pressure, thrust, share, pressureNoise, thrustNoise } = inMeans(good);
   const m = pressure.length;
   if (m < 2) return undefined;
@@ -129,7 +129,7 @@ function extended(values: Float64Array, first: number, second: number): Float64A
 }
 
 /** Means of runs of samples: noise averages out, and what remains together counts once. */
-function inMeans(good: GoodSamples): GoodSamples {
+function inMeans(good: ValidSamples): ValidSamples {
   const n = good.pressure.length;
   const means = Math.min(n, mostMeans);
   const at = (values: Float64Array): Float64Array =>

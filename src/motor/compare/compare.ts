@@ -1,8 +1,8 @@
 import {
-  type Difference,
   explainDifference,
   type ImpliedArea,
   impliedBurningArea,
+  type PredictionDifference,
   type SimulatedFiring,
 } from '../../ballistics';
 import { type Firing, type ReducedFiring, reduceFiring } from '../../firing';
@@ -15,11 +15,16 @@ import { predict } from '../predict';
 import type { RegressionCache } from '../regression-cache';
 import { structureMargins } from '../review/review';
 import { settingsOf } from '../settings';
-import { atWorseEnds } from '../worst-ends';
-import { type ComparedFigure, comparisonText, type MotorComparison, type UsedMargin } from './comparison';
-import { lessonOf } from './lesson';
-import { factsOf } from './motor-facts';
-import { reuseFacts } from './reuse-facts';
+import { atWorstCaseTolerances } from '../worst-case-tolerances';
+import {
+  type ComparedFigure,
+  comparisonText,
+  type MotorComparison,
+  type StrengthUtilisation,
+} from './comparison';
+import { diagnosisOf } from './diagnosis';
+import { factsOf } from './reduction-inputs';
+import { reuseFindings } from './reuse-findings';
 import { updatePatch } from './update-patch';
 
 /**
@@ -42,19 +47,20 @@ export function compare(input: MotorInput, given: Firing | ReducedFiring): Motor
   const expected = reduceFiring(predicted, { ...facts, ranges: {} });
   const settings = settingsOf(motor);
   const cautions: string[] = [...measured.cautions];
-  const difference = tried(() => explained(motor, predicted, measured), cautions);
+  const difference = attempt(() => explained(motor, predicted, measured), cautions);
   const impliedArea =
     measured.record.pressure === undefined
       ? undefined
-      : tried(() => areaOf(motor, measured, cache), cautions);
+      : attempt(() => areaOf(motor, measured, cache), cautions);
   const { patch, reasons, left } = updatePatch(motor, measured, expected, (changed) =>
-    changed === motor ? difference : tried(() => explained(changed, predict(changed), measured), []),
+    changed === motor ? difference : attempt(() => explained(changed, predict(changed), measured), []),
   );
-  const pressureSeen = measured.pressureSeen;
+  const peakPressureUpperBound = measured.peakPressureUpperBound;
   const thrust = measured.peakThrust?.high ?? predicted.thrust.max();
-  const used = pressureSeen === undefined ? [] : usedMargins(motor, pressureSeen, thrust);
-  const reuse = reuseFacts(motor, measured, used, pressureSeen, meop.pressure, settings);
-  const against = reuse.filter(({ speaks }) => speaks === 'against').length;
+  const utilisations =
+    peakPressureUpperBound === undefined ? [] : strengthUtilisations(motor, peakPressureUpperBound, thrust);
+  const reuse = reuseFindings(motor, measured, utilisations, peakPressureUpperBound, meop.pressure, settings);
+  const against = reuse.filter(({ effect }) => effect === 'adverse').length;
   const figures = figuresOf(expected, measured);
   const impulse = figures.find(({ figure }) => figure === 'total impulse')?.ratio;
   const found = {
@@ -65,12 +71,12 @@ export function compare(input: MotorInput, given: Firing | ReducedFiring): Motor
     impliedArea,
     patch,
     patchReasons: reasons,
-    lesson: lessonOf(left, impliedArea, { impulse, isPatched: reasons.length > 0 }),
-    pressureSeen,
-    used,
+    diagnosis: diagnosisOf(left, impliedArea, { impulse, isPatched: reasons.length > 0 }),
+    peakPressureUpperBound,
+    utilisations,
     reuse: {
-      facts: reuse,
-      says:
+      findings: reuse,
+      summary:
         against > 0
           ? `${against} ${against === 1 ? 'fact speaks' : 'facts speak'} against using this hardware again`
           : 'nothing in this record speaks against using this hardware again; that is no permission',
@@ -82,7 +88,7 @@ export function compare(input: MotorInput, given: Firing | ReducedFiring): Motor
 }
 
 /** A step of the comparison that a poor record may not allow: then its reason is a caution. */
-function tried<T>(make: () => T, cautions: string[]): T | undefined {
+function attempt<T>(make: () => T, cautions: string[]): T | undefined {
   try {
     return make();
   } catch (error) {
@@ -92,7 +98,7 @@ function tried<T>(make: () => T, cautions: string[]): T | undefined {
   }
 }
 
-function explained(motor: Motor, predicted: SimulatedFiring, measured: ReducedFiring): Difference {
+function explained(motor: Motor, predicted: SimulatedFiring, measured: ReducedFiring): PredictionDifference {
   const { burnLaw } = motor.propellant;
   const exponent = burnLaw.exponent ?? burnLaw.bands?.[0]?.exponent;
   return explainDifference(predicted, measured.record, exponent ? { exponent: exponent.value.si } : {});
@@ -107,26 +113,26 @@ function areaOf(motor: Motor, measured: ReducedFiring, cache: RegressionCache): 
     characteristicVelocity,
     throatDiameter: motor.nozzle.throatDiameter.value,
     grainTemperature: motor.ambient.temperature.value,
-    soundGrain: motorRegression(motor, 'none', cache),
+    flawFreeGrain: motorRegression(motor, 'none', cache),
   });
 }
 
-function usedMargins(
+function strengthUtilisations(
   motor: Motor,
   pressure: Quantity<'gauge pressure'>,
   thrust: Quantity<'force'>,
-): readonly UsedMargin[] {
-  return structureMargins(atWorseEnds(motor), pressure, thrust, settingsOf(motor))
-    .margins.filter(({ part, reachedAt }) => reachedAt !== undefined || part === 'stand')
+): readonly StrengthUtilisation[] {
+  return structureMargins(atWorstCaseTolerances(motor), pressure, thrust, settingsOf(motor))
+    .margins.filter(({ part, failurePressure }) => failurePressure !== undefined || part === 'stand')
     .map(({ part, mode, applied, allowable, marginOfSafety }) => ({
       part,
       mode,
       applied,
       allowable,
-      used: applied.si / allowable.si,
+      utilisation: applied.si / allowable.si,
       marginOfSafety,
     }))
-    .sort((a, b) => b.used - a.used);
+    .sort((a, b) => b.utilisation - a.utilisation);
 }
 
 function figuresOf(expected: ReducedFiring, measured: ReducedFiring): readonly ComparedFigure[] {

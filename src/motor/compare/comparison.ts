@@ -1,4 +1,4 @@
-import type { Difference, ImpliedArea, SimulatedFiring } from '../../ballistics';
+import type { ImpliedArea, PredictionDifference, SimulatedFiring } from '../../ballistics';
 import type { ReducedFiring } from '../../firing';
 import { type Quantity, table } from '../../units';
 import type { ReviewPart } from '../review/review-result';
@@ -13,21 +13,21 @@ export interface ComparedFigure {
 }
 
 /** How much of its strength a mode used in the firing. */
-export interface UsedMargin {
+export interface StrengthUtilisation {
   readonly part: ReviewPart;
   readonly mode: string;
   readonly applied: Quantity;
   readonly allowable: Quantity;
   /** Applied over allowable, without factor: from 1 on the part yielded or was at its end. */
-  readonly used: number;
+  readonly utilisation: number;
   /** With the factor of safety, as in the review. */
   readonly marginOfSafety: number;
 }
 
 /** A fact for or against flying the hardware again; what is decided is not the library's. */
-export interface ReuseFact {
-  readonly fact: string;
-  readonly speaks: 'against' | 'for' | 'neither';
+export interface ReuseFinding {
+  readonly finding: string;
+  readonly effect: 'adverse' | 'favourable' | 'neutral';
 }
 
 /** A change to the document, as a JSON merge patch (RFC 7396). */
@@ -39,21 +39,21 @@ export interface MotorComparison {
   readonly measured: ReducedFiring;
   readonly figures: readonly ComparedFigure[];
   /** Which single cause explains the difference best; undefined where the two share no channel. */
-  readonly difference: Difference | undefined;
+  readonly difference: PredictionDifference | undefined;
   /** The burning area that the pressure implies; undefined without pressure. */
   readonly impliedArea: ImpliedArea | undefined;
   /** Constants that the firing asks to change, each with why. */
   readonly patch: MotorPatch;
   readonly patchReasons: readonly string[];
   /** What the firing teaches where no constant explains it, such as the flaw that the pressure tells of; empty elsewhere. */
-  readonly lesson: readonly string[];
+  readonly diagnosis: readonly string[];
   /** Upper end of the peak pressure above ambient that the hardware saw. */
-  readonly pressureSeen: Quantity<'gauge pressure'> | undefined;
+  readonly peakPressureUpperBound: Quantity<'gauge pressure'> | undefined;
   /** What each mode used at that pressure, the most first. */
-  readonly used: readonly UsedMargin[];
+  readonly utilisations: readonly StrengthUtilisation[];
   readonly reuse: {
-    readonly facts: readonly ReuseFact[];
-    readonly says: string;
+    readonly findings: readonly ReuseFinding[];
+    readonly summary: string;
   };
   readonly cautions: readonly string[];
   toString(): string;
@@ -61,19 +61,29 @@ export interface MotorComparison {
 
 /** A comparison as people read it. */
 export function comparisonText(found: Omit<MotorComparison, 'toString'>): string {
-  const { figures, difference, patch, patchReasons, pressureSeen, used, reuse, lesson, cautions } = found;
+  const {
+    figures,
+    difference,
+    patch,
+    patchReasons,
+    peakPressureUpperBound,
+    utilisations,
+    reuse,
+    diagnosis,
+    cautions,
+  } = found;
   const rows = figures.map(({ figure, predicted, measured, ratio }) => ({
     figure,
     predicted: predicted ?? '–',
     measured: measured ?? '–',
     ratio: ratio === undefined ? '–' : ratio.toFixed(3),
   }));
-  const most = used.slice(0, 8).map(({ part, mode, applied, allowable, used: share }) => ({
+  const most = utilisations.slice(0, 8).map(({ part, mode, applied, allowable, utilisation }) => ({
     part,
     mode,
     applied,
     allowable,
-    used: `${(100 * share).toFixed(0)} %`,
+    used: `${(100 * utilisation).toFixed(0)} %`,
   }));
   return [
     table(rows),
@@ -85,17 +95,20 @@ export function comparisonText(found: Omit<MotorComparison, 'toString'>): string
           ...patchReasons.map((reason) => `  ${reason}`),
           JSON.stringify(patch),
         ]
-      : lesson.length > 0
-        ? lesson
+      : diagnosis.length > 0
+        ? diagnosis
         : ['the firing asks for no change of the document']),
-    ...(patchReasons.length > 0 ? lesson : []),
+    ...(patchReasons.length > 0 ? diagnosis : []),
     '',
-    ...(pressureSeen === undefined
+    ...(peakPressureUpperBound === undefined
       ? ['what pressure the hardware saw is not known']
-      : [`the hardware saw up to ${pressureSeen} above ambient; of its strength it used`, table(most)]),
+      : [
+          `the hardware saw up to ${peakPressureUpperBound} above ambient; of its strength it used`,
+          table(most),
+        ]),
     '',
-    reuse.says,
-    ...reuse.facts.map(({ fact, speaks }) => `  ${speaks === 'neither' ? 'note' : speaks}: ${fact}`),
+    reuse.summary,
+    ...reuse.findings.map(({ finding, effect }) => `  ${effect === 'neutral' ? 'note' : effect}: ${finding}`),
     ...cautions.map((caution) => `caution: ${caution}`),
   ].join('\n');
 }

@@ -1,4 +1,4 @@
-import type { Difference } from '../../ballistics';
+import type { PredictionDifference } from '../../ballistics';
 import type { ReducedFiring } from '../../firing';
 import { fromSiValue, type Quantity, unitFor } from '../../units';
 import type { Measured, Motor } from '../document';
@@ -10,7 +10,7 @@ export interface UpdatePatch {
   readonly patch: MotorPatch;
   readonly reasons: readonly string[];
   /** What no change explains: the difference with c* and throat brought in, before the last one. */
-  readonly left: Difference | undefined;
+  readonly left: PredictionDifference | undefined;
 }
 
 /** A value closer than this to the document's is no reason to change it. */
@@ -25,7 +25,7 @@ export function updatePatch(
   motor: Motor,
   measured: ReducedFiring,
   expected: ReducedFiring,
-  explain: (motor: Motor) => Difference | undefined,
+  explain: (motor: Motor) => PredictionDifference | undefined,
 ): UpdatePatch {
   const { propellant, nozzle } = motor;
   const changes: Change[] = [];
@@ -69,10 +69,10 @@ export function updatePatch(
     best.explained >= 0.5
   ) {
     const why = `explains ${(100 * best.explained).toFixed(0)} % of the difference alone`;
-    const { rate } = propellant.burnLaw;
-    if (best.cause === 'burning rate' && rate)
-      change(['propellant', 'burnLaw', 'rate'], rate, best.factor, why);
-    if (best.cause === 'burning rate' && !rate) changes.push(...bandChange(motor, best.factor, why));
+    const { referenceRate } = propellant.burnLaw;
+    if (best.cause === 'burning rate' && referenceRate)
+      change(['propellant', 'burnLaw', 'referenceRate'], referenceRate, best.factor, why);
+    if (best.cause === 'burning rate' && !referenceRate) changes.push(...bandChange(motor, best.factor, why));
     if (best.cause === 'throat area' && throat === undefined)
       change(['nozzle', 'throatDiameter'], nozzle.throatDiameter, Math.sqrt(best.factor), why);
     if (best.cause === 'characteristic velocity' && ofVelocity === undefined)
@@ -103,7 +103,7 @@ function velocityRatio(measured: ReducedFiring, expected: ReducedFiring): number
  * whereas with another c* both would be.
  */
 function throatTold(
-  difference: Difference | undefined,
+  difference: PredictionDifference | undefined,
   ofVelocity: number,
   measured: ReducedFiring,
   expected: ReducedFiring,
@@ -124,7 +124,10 @@ function bandChange(motor: Motor, factor: number, why: string): readonly Change[
   return [
     {
       path: ['propellant', 'burnLaw', 'bands'],
-      value: documented.map((band, i) => ({ ...band, rate: written(scaled(bands[i].rate, factor)) })),
+      value: documented.map((band, i) => ({
+        ...band,
+        referenceRate: written(scaled(bands[i].referenceRate, factor)),
+      })),
       reason: `propellant.burnLaw.bands: every rate times ${Number(factor.toPrecision(4))} (${why})`,
     },
   ];

@@ -1,12 +1,12 @@
 import { customThread, threadGeometry } from '../../structures';
 import { fromSiValue, MeopError, type Quantity, unitOf } from '../../units';
-import { holdings } from './closure-schema';
+import { retentionMethods } from './closure-schema';
 import { both, type FitCheck, mm, type Path } from './fit-check';
 import { type DocumentProblem, pathText } from './problems';
 import { rawAt, rawList } from './raw-value';
 
 /** What a closure has to go into. */
-export interface ClosureRoom {
+export interface ClosureSpace {
   readonly outside: number | undefined;
   readonly wall: number | undefined;
   readonly bore: number | undefined;
@@ -15,7 +15,7 @@ export interface ClosureRoom {
 }
 
 /** Whether a closure, what holds it and its seals go together with the case. */
-export function checkClosure(json: unknown, end: 'head' | 'aft', fit: FitCheck, room: ClosureRoom): void {
+export function checkClosure(json: unknown, end: 'head' | 'aft', fit: FitCheck, room: ClosureSpace): void {
   const at: Path = ['closures', end];
   const closure = rawAt(json, at);
   if (typeof closure !== 'object' || closure === null || Array.isArray(closure)) return;
@@ -39,8 +39,8 @@ export function checkClosure(json: unknown, end: 'head' | 'aft', fit: FitCheck, 
 
 /** A closure is held in exactly one way. */
 function holdingProblems(json: unknown, at: Path): DocumentProblem[] {
-  const given = Object.keys(holdings).filter((field) => rawAt(json, [...at, field]) !== undefined);
-  const ways = Object.entries(holdings)
+  const given = Object.keys(retentionMethods).filter((field) => rawAt(json, [...at, field]) !== undefined);
+  const ways = Object.entries(retentionMethods)
     .map(([field, meaning]) => `${field} (${meaning})`)
     .join(', ');
   if (given.length === 0)
@@ -60,7 +60,7 @@ function holdingProblems(json: unknown, at: Path): DocumentProblem[] {
   }));
 }
 
-function withinEnd(path: Path, what: string, { length, need }: FitCheck, { beyond }: ClosureRoom): void {
+function withinEnd(path: Path, what: string, { length, need }: FitCheck, { beyond }: ClosureSpace): void {
   need(
     both(length(...path), beyond, (given, most) => given < most),
     path,
@@ -68,7 +68,7 @@ function withinEnd(path: Path, what: string, { length, need }: FitCheck, { beyon
   );
 }
 
-function checkBolts(json: unknown, joint: Path, fit: FitCheck, room: ClosureRoom): void {
+function checkBolts(json: unknown, joint: Path, fit: FitCheck, room: ClosureSpace): void {
   const { length, need } = fit;
   const hole = length(...joint, 'holeDiameter');
   const edge = length(...joint, 'edgeDistance');
@@ -92,7 +92,7 @@ function checkBolts(json: unknown, joint: Path, fit: FitCheck, room: ClosureRoom
   );
 }
 
-function checkRing(ring: Path, fit: FitCheck, room: ClosureRoom): void {
+function checkRing(ring: Path, fit: FitCheck, room: ClosureSpace): void {
   const { length, need } = fit;
   const depth = length(...ring, 'grooveDepth');
   need(
@@ -100,11 +100,11 @@ function checkRing(ring: Path, fit: FitCheck, room: ClosureRoom): void {
     [...ring, 'grooveDepth'],
     `${mm(depth)} given; less than the wall of the case, ${mm(room.wall)}, is expected`,
   );
-  withinEnd([...ring, 'landLength'], 'the ring sits outside the closure', fit, room);
+  withinEnd([...ring, 'edgeMargin'], 'the ring sits outside the closure', fit, room);
   withinEnd([...ring, 'thickness'], 'the ring sits in the end of the case', fit, room);
 }
 
-function checkThread(json: unknown, thread: Path, fit: FitCheck, room: ClosureRoom): void {
+function checkThread(json: unknown, thread: Path, fit: FitCheck, room: ClosureSpace): void {
   const { length, need } = fit;
   const { outside, bore } = room;
   const major = length(...thread, 'majorDiameter');
@@ -157,7 +157,7 @@ function tried(
   }
 }
 
-function checkRadialSeal(seal: Path, { length, need }: FitCheck, { bore }: ClosureRoom): void {
+function checkRadialSeal(seal: Path, { length, need }: FitCheck, { bore }: ClosureSpace): void {
   const land = length(...seal, 'closureDiameter');
   const groove = length(...seal, 'grooveDiameter');
   need(
@@ -177,7 +177,7 @@ function checkFaceSeal(
   closure: Path,
   seal: Path,
   { problems, length, need }: FitCheck,
-  { outside }: ClosureRoom,
+  { outside }: ClosureSpace,
 ): void {
   const outer = length(...seal, 'grooveOutsideDiameter');
   const inner = length(...seal, 'grooveInsideDiameter');
@@ -211,7 +211,7 @@ function checkFaceSeal(
     problems.push({
       path: pathText([...seal, 'faceGap']),
       code: 'missing-field',
-      message: `missing; expected is how far the pressure moves the closure before ${holdings[loose]} stops it, such as '0.2 mm': the faces open by that`,
+      message: `missing; expected is how far the pressure moves the closure before ${retentionMethods[loose]} stops it, such as '0.2 mm': the faces open by that`,
     });
 }
 

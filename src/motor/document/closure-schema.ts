@@ -1,18 +1,18 @@
 import * as z from 'zod/mini';
 import { boltClass, boltClassNames, threadGeometry } from '../../structures';
-import { choice, counted, explained, listOf, part, words } from './fields';
-import { lookedUp } from './looked-up';
+import { choice, explained, listOf, part, positiveCount, textField } from './fields';
 import { materialField } from './material-field';
 import { measure } from './measure';
 import { sealSchema } from './seal-schema';
+import { tableName } from './table-name';
 
 const jointSchema = () =>
   part(
     {
-      thread: lookedUp('the thread of the bolts', 'M5', threadGeometry),
-      boltClass: lookedUp('the strength class of the bolts', 'A2-70', boltClass, boltClassNames()),
-      count: counted('the number of bolts'),
-      rows: z.optional(counted('the number of rows of bolts')),
+      thread: tableName('the thread of the bolts', 'M5', threadGeometry),
+      boltClass: tableName('the strength class of the bolts', 'A2-70', boltClass, boltClassNames()),
+      count: positiveCount('the number of bolts'),
+      rows: z.optional(positiveCount('the number of rows of bolts')),
       rowSpacing: z.optional(measure('length', 'distance between rows', '15 mm')),
       shearPlane: explained(choice(['thread', 'shank'], 'what of the bolt lies in the shear plane'), {
         description: 'what of the bolt lies in the shear plane between case and closure',
@@ -37,7 +37,7 @@ const jointSchema = () =>
           words: '0 or more',
         }),
       ),
-      misplacement: z.optional(
+      positionTolerance: z.optional(
         measure('length', 'by how much a hole may lie out of place', '0.05 mm', {
           min: 0,
           words: '0 or more',
@@ -51,7 +51,7 @@ const retainingRingSchema = () =>
   part(
     {
       grooveDepth: measure('length', 'depth of the groove in the bore of the case, radially', '1.2 mm'),
-      landLength: measure('length', 'length of case from the groove to its end', '5 mm'),
+      edgeMargin: measure('length', 'length of case from the groove to its end', '5 mm'),
       thickness: measure('length', 'thickness of the ring, along the axis', '1.75 mm'),
       shearStrength: measure('stress', 'shear strength of the ring, from its maker', '800 MPa'),
     },
@@ -76,7 +76,7 @@ const closureThreadSchema = () =>
   );
 
 /** How a closure can be held: the fields of which it has exactly one, and what each is. */
-export const holdings = {
+export const retentionMethods = {
   joint: 'radial bolts',
   retainingRing: 'a retaining ring in a groove of the case',
   thread: 'a thread of its own',
@@ -93,7 +93,7 @@ export const closureSchema = (which: string) =>
           `thickness of the ${which} closure where it carries the pressure as a plate`,
           '15 mm',
         ),
-        held: choice(['clamped', 'simply supported'], 'how the edge of the plate is held'),
+        edgeSupport: choice(['clamped', 'simply supported'], 'how the edge of the plate is held'),
         opening: z.optional(measure('length', 'diameter of the hole in its middle: port or nozzle', '20 mm')),
         temperature: z.optional(
           measure('temperature', 'hottest that the closure gets while it is under pressure', '80 degC'),
@@ -102,13 +102,13 @@ export const closureSchema = (which: string) =>
         retainingRing: z.optional(retainingRingSchema()),
         thread: z.optional(closureThreadSchema()),
         seals: listOf(sealSchema(), 'O-rings, the one nearest the gas first'),
-        notes: z.optional(words('remarks')),
+        notes: z.optional(textField('remarks')),
       },
       `the ${which} closure`,
     ),
     // An editor asks for one of them, and refuses two.
     {
       description: `the ${which} closure`,
-      oneOf: Object.keys(holdings).map((field) => ({ required: [field] })),
+      oneOf: Object.keys(retentionMethods).map((field) => ({ required: [field] })),
     },
   );

@@ -47,7 +47,7 @@ export function unknownField(key: string, names: readonly string[]): string {
 }
 
 /** A free text, not empty. */
-export function words(meaning: string): z.ZodMiniString {
+export function textField(meaning: string): z.ZodMiniString {
   const schema = z
     .string({ error: ({ input }) => `${given(input)}; expected is a text: ${meaning}` })
     .check(z.minLength(1, { error: `an empty text given; expected is ${meaning}` }));
@@ -71,7 +71,7 @@ export function choice<const T extends readonly [string, ...string[]]>(
 }
 
 /** A whole number of at least `least`. */
-export function counted(meaning: string, least = 1): z.ZodMiniNumber<number> {
+export function positiveCount(meaning: string, least = 1): z.ZodMiniNumber<number> {
   const expected = `expected is ${meaning}: a whole number of at least ${least}`;
   const error = ({ input }: { readonly input?: unknown }): string => `${given(input)}; ${expected}`;
   const schema = z.number({ error }).check(z.int({ error }), z.minimum(least, { error }));

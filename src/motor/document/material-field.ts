@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { datum, type Material, type MaterialName, material } from '../../structures';
 import { fromSiValue, MeopError, type NamedKind, unitFor } from '../../units';
-import { choice, explained, part, words } from './fields';
+import { choice, explained, part, textField } from './fields';
 import { type Measured, measure } from './measure';
 import { codeOf } from './problems';
 
@@ -14,7 +14,7 @@ const datumOf = <const K extends NamedKind>(kind: K, meaning: string, example: s
           ['A', 'B', 'S', 'specified minimum', 'typical', 'computed'],
           'what the value stands for in the stock',
         ),
-        source: words('the mill certificate, test or sheet it is from'),
+        source: textField('the mill certificate, test or sheet it is from'),
       },
       meaning,
     ),
@@ -36,8 +36,8 @@ const bearing = (meaning: string) =>
 export const ownMaterial = /* @__PURE__ */ (() =>
   part(
     {
-      name: words('the name of the material'),
-      form: words('the product form and sizes that the values hold for'),
+      name: textField('the name of the material'),
+      form: textField('the product form and sizes that the values hold for'),
       class: choice(['metal', 'brittle', 'elastomer', 'liner'], 'what the material is'),
       yieldStrength: strength('tensile yield strength'),
       ultimateStrength: strength('tensile ultimate strength'),

@@ -37,7 +37,9 @@ const law: Path = ['propellant', 'burnLaw'];
 function lawProblems(json: unknown): DocumentProblem[] {
   const given = rawAt(json, law);
   if (typeof given !== 'object' || given === null || Array.isArray(given)) return [];
-  const power = ['rate', 'atPressure', 'exponent'].filter((field) => rawAt(given, [field]) !== undefined);
+  const power = ['referenceRate', 'referencePressure', 'exponent'].filter(
+    (field) => rawAt(given, [field]) !== undefined,
+  );
   const bands = rawAt(given, ['bands']) !== undefined;
   if (bands && power.length > 0)
     return [
@@ -49,14 +51,14 @@ function lawProblems(json: unknown): DocumentProblem[] {
       ),
     ];
   if (bands) return [];
-  return ['rate', 'atPressure', 'exponent']
+  return ['referenceRate', 'referencePressure', 'exponent']
     .filter((field) => !power.includes(field))
     .map((field) =>
       problem(
         json,
         [...law, field],
         'missing-field',
-        'missing; expected is a burn law of rate, atPressure and exponent, or of bands',
+        'missing; expected is a burn law of referenceRate, referencePressure and exponent, or of bands',
       ),
     );
 }

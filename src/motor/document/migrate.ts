@@ -3,14 +3,35 @@ import { motorDocumentVersion } from './motor-schema';
 /** Brings a document of one version to the form of the next. */
 export type Migration = (document: Readonly<Record<string, unknown>>) => Record<string, unknown>;
 
-/** By the version they start from; none yet, since there has been one version. */
-const known: Readonly<Record<number, Migration>> = {};
+/** Fields that version 2 renames, by the part that has them; `*` stands for every field of a part, or every item of a list. */
+const renamedInVersion2: readonly (readonly [part: string, from: string, to: string])[] = [
+  ['closures.*', 'held', 'edgeSupport'],
+  ['closures.*.joint', 'misplacement', 'positionTolerance'],
+  ['closures.*.retainingRing', 'landLength', 'edgeMargin'],
+  ['stand.anchors', 'spread', 'anchorSpacing'],
+  ['instruments.*', 'proof', 'proofPressure'],
+  ['instruments.*', 'overload', 'safeOverload'],
+  ['propellant.burnLaw', 'rate', 'referenceRate'],
+  ['propellant.burnLaw', 'atPressure', 'referencePressure'],
+  ['propellant.burnLaw.bands.*', 'rate', 'referenceRate'],
+  ['propellant.burnLaw.bands.*', 'atPressure', 'referencePressure'],
+  ['ignition', 'closureBurstPressure', 'nozzleClosureBurstPressure'],
+];
+
+/** By the version they start from. */
+const known: Readonly<Record<number, Migration>> = {
+  1: (document) =>
+    renamedInVersion2.reduce<Record<string, unknown>>((current, [part, from, to]) => {
+      const changed = changedAt(current, part.split('.'), (owner) => renamedField(owner, from, to));
+      return isRecord(changed) ? { ...changed } : current;
+    }, document),
+};
 
 /**
  * A document in today's form. One that carries no version, an unknown one, or is no object at all comes back as it is,
  * for the schema to refuse.
  *
- * @example JSON.stringify(migrateMotorDocument({ version: 1, name: 'Tern-54' })) // => '{"version":1,"name":"Tern-54"}'
+ * @example JSON.stringify(migrateMotorDocument({ version: 1, ignition: { closureBurstPressure: '1 MPag' } })) // => '{"version":2,"ignition":{"nozzleClosureBurstPressure":"1 MPag"}}'
  */
 export function migrateMotorDocument(
   document: unknown,
@@ -26,5 +47,27 @@ export function migrateMotorDocument(
   return current;
 }
 
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
+type Part = Readonly<Record<string, unknown>>;
+
+const isRecord = (value: unknown): value is Part =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** The value with `change` applied to the parts that the path leads to; what is not there stays as it is. */
+function changedAt(value: unknown, path: readonly string[], change: (part: Part) => Part): unknown {
+  const [field, ...rest] = path;
+  if (field === '*' && Array.isArray(value)) return value.map((item) => changedAt(item, rest, change));
+  if (!isRecord(value)) return value;
+  if (field === undefined) return change(value);
+  return Object.fromEntries(
+    Object.entries(value).map(([name, inside]) => [
+      name,
+      field === '*' || field === name ? changedAt(inside, rest, change) : inside,
+    ]),
+  );
+}
+
+/** The part with one field under its new name, at its place; as it is where it has both, for the schema to refuse. */
+const renamedField = (part: Part, from: string, to: string): Part =>
+  Object.hasOwn(part, from) && !Object.hasOwn(part, to)
+    ? Object.fromEntries(Object.entries(part).map(([name, value]) => [name === from ? to : name, value]))
+    : part;

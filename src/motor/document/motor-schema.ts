@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import { factorSetNames } from '../../structures';
 import { caseSchema, linerSchema } from './case-schema';
 import { closureSchema } from './closure-schema';
-import { choice, counted, explained, listOf, part, words } from './fields';
+import { choice, explained, listOf, part, positiveCount, textField } from './fields';
 import { flawSchema } from './flaw-schema';
 import { measure } from './measure';
 import { ignitionSchema, nozzleSchema } from './nozzle-schema';
@@ -11,10 +11,10 @@ import { segmentSchema } from './segment-schema';
 import { instrumentSchema, standSchema } from './stand-schema';
 
 /** The version of the documents that this library writes; older ones are migrated when they are read. */
-export const motorDocumentVersion = 1;
+export const motorDocumentVersion = 2;
 
 const atLeastOne = { min: 1, words: '1 or more' };
-// Where people stand beside a motor (common practice, no source): kPa for MPa or kelvin for degrees is a slip that would
+// Where people stand beside a motor (engineering practice, no published source): kPa for MPa or kelvin for degrees is a slip that would
 // lower the pressure found without a word.
 const outdoors = { min: 1e3, max: 2e5, words: '1 kPa to 200 kPa (is the unit right?)' };
 const weather = { min: 213.15, max: 373.15, words: '-60 degC to 100 degC (is the unit right?)' };
@@ -28,7 +28,7 @@ const factorsSchema = () =>
       yieldFactor: factor('factor on MEOP up to which nothing may yield', '1.5'),
       ultimateFactor: factor('factor on MEOP up to which nothing may break', '2'),
       proofFactor: factor('proof pressure over MEOP', '1.5'),
-      source: z.optional(words('who asks for these factors')),
+      source: z.optional(textField('who asks for these factors')),
     },
     'the factors of safety: a set by name, one’s own, or a set of which some are replaced',
   );
@@ -65,8 +65,8 @@ const meopSchema = () =>
           words: 'more than 0.5 and below 1',
         }),
       ),
-      samples: z.optional(counted('the number of motors drawn', 100)),
-      seed: z.optional(counted('the seed of the random numbers', 0)),
+      samples: z.optional(positiveCount('the number of motors drawn', 100)),
+      seed: z.optional(positiveCount('the seed of the random numbers', 0)),
       distribution: z.optional(
         choice(
           ['uniform', 'normal'],
@@ -94,7 +94,7 @@ const meopSchema = () =>
 export const motorSchema = /* @__PURE__ */ (() =>
   part(
     {
-      $schema: z.optional(words('where the JSON Schema of this document is')),
+      $schema: z.optional(textField('where the JSON Schema of this document is')),
       version: explained(
         z.literal(motorDocumentVersion, {
           error: ({ input }) =>
@@ -102,8 +102,8 @@ export const motorSchema = /* @__PURE__ */ (() =>
         }),
         { description: 'the version of the document’s form' },
       ),
-      name: words('the name of the motor'),
-      notes: z.optional(listOf(words('a remark'), 'remarks')),
+      name: textField('the name of the motor'),
+      notes: z.optional(listOf(textField('a remark'), 'remarks')),
       case: caseSchema(),
       liner: z.optional(linerSchema()),
       closures: z.optional(
@@ -123,9 +123,9 @@ export const motorSchema = /* @__PURE__ */ (() =>
           assumedFlaw: z.optional(
             part(
               {
-                segment: counted('the number of the segment in the list, from 1'),
+                segment: positiveCount('the number of the segment in the list, from 1'),
                 flaw: flawSchema(),
-                reason: z.optional(words('why this flaw is assumed')),
+                reason: z.optional(textField('why this flaw is assumed')),
               },
               'the flaw that the worst case counts with though nobody has seen it',
             ),

@@ -56,7 +56,7 @@ export const ignitionSchema = () =>
       flameSpreadTime: z.optional(
         measure('time', 'time over which the surface comes alight', '0.05 s', { min: 0, words: '0 or more' }),
       ),
-      closureBurstPressure: z.optional(
+      nozzleClosureBurstPressure: z.optional(
         measure('gauge pressure', 'pressure at which the cover of the nozzle opens', '1 MPag', {
           above: 0,
           words: 'more than 0',

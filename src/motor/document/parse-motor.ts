@@ -37,7 +37,7 @@ export function parseMotor(json: unknown): Motor {
 /**
  * Every problem of a motor document; none where it is sound. Never throws.
  *
- * @example motorProblems({ version: 1, name: 'Tern-54' }).length // => 5
+ * @example motorProblems({ version: 2, name: 'Tern-54' }).length // => 5
  */
 export function motorProblems(json: unknown): readonly DocumentProblem[] {
   return readDocument(json).problems;

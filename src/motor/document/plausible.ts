@@ -1,6 +1,6 @@
 import type { NamedKind } from '../../units';
 
-// Above these no small motor has anything: a slip of the unit or of the keyboard, not a design (common practice, no source).
+// Above these no small motor has anything: a slip of the unit or of the keyboard, not a design (engineering practice, no published source).
 const most: Partial<Readonly<Record<NamedKind, readonly [si: number, words: string]>>> = {
   length: [100, '100 m'],
   mass: [1e6, '1000 t'],

@@ -23,7 +23,7 @@ export function propellantOf(part: MotorParts['propellant']): Propellant {
 }
 
 function lawOf(burnLaw: MotorParts['propellant']['burnLaw']): SaintRobertInput {
-  const { bands, rate, atPressure, exponent } = burnLaw;
+  const { bands, referenceRate, referencePressure, exponent } = burnLaw;
   const facts = {
     ...(burnLaw.characterisedFrom && { characterisedFrom: burnLaw.characterisedFrom.value }),
     ...(burnLaw.characterisedTo && { characterisedTo: burnLaw.characterisedTo.value }),
@@ -36,17 +36,22 @@ function lawOf(burnLaw: MotorParts['propellant']['burnLaw']): SaintRobertInput {
       bands: bands.map((band) => ({
         from: band.from.value,
         to: band.to.value,
-        rate: band.rate.value,
-        atPressure: band.atPressure.value,
+        referenceRate: band.referenceRate.value,
+        referencePressure: band.referencePressure.value,
         exponent: band.exponent.value.si,
       })),
       ...facts,
     };
-  if (rate && atPressure && exponent)
-    return { rate: rate.value, atPressure: atPressure.value, exponent: exponent.value.si, ...facts };
+  if (referenceRate && referencePressure && exponent)
+    return {
+      referenceRate: referenceRate.value,
+      referencePressure: referencePressure.value,
+      exponent: exponent.value.si,
+      ...facts,
+    };
   throw new MeopError(
     'missing-field',
-    'propellant: burnLaw: rate, atPressure and exponent, or bands, are expected',
+    'propellant: burnLaw: referenceRate, referencePressure and exponent, or bands, are expected',
     'burnLaw',
   );
 }

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { explained, listOf, part, words } from './fields';
+import { explained, listOf, part, textField } from './fields';
 import { measure } from './measure';
 
 const stable = {
@@ -7,7 +7,7 @@ const stable = {
   below: 1,
   words: 'a number above -3 and below 1 (from 1 on no chamber pressure is stable)',
 };
-// Wider than any solid propellant (common practice, no source): a slip of the unit falls outside.
+// Wider than any solid propellant (engineering practice, no published source): a slip of the unit falls outside.
 const solid = { min: 500, max: 4000, words: '500 kg/m^3 to 4000 kg/m^3 (is the unit right?)' };
 const regression = { min: 1e-5, max: 0.5, words: '0.01 mm/s to 500 mm/s (is the unit right?)' };
 const flame = { min: 500, max: 5000, words: '500 K to 5000 K (is the unit right?)' };
@@ -17,13 +17,13 @@ const sensitivity = { min: -0.02, max: 0.02, words: '-0.02 to 0.02 per kelvin (i
 const exponent = () => measure('dimensionless', 'pressure exponent n', '0.3', stable);
 
 const powerFields = () => ({
-  rate: measure('speed', 'burning rate at the reference pressure', '8 mm/s', regression),
-  atPressure: measure('absolute pressure', 'reference pressure of that rate', '4 MPaa'),
+  referenceRate: measure('speed', 'burning rate at the reference pressure', '8 mm/s', regression),
+  referencePressure: measure('absolute pressure', 'reference pressure of that rate', '4 MPaa'),
   exponent: exponent(),
 });
 
 const coefficient =
-  "no field of that name here; write what it says as a rate at a pressure: a in mm/s with p in MPa is rate 'a mm/s' at atPressure '1 MPaa', a in in/s with p in psi is rate 'a in/s' at '1 psia'";
+  "no field of that name here; write what it says as a rate at a pressure: a in mm/s with p in MPa is referenceRate 'a mm/s' at referencePressure '1 MPaa', a in in/s with p in psi is referenceRate 'a in/s' at '1 psia'";
 
 /**
  * A burn law in the document: one power law, or bands of them. A coefficient a with its units is entered as the rate at
@@ -32,8 +32,8 @@ const coefficient =
 const burnLawSchema = () =>
   part(
     {
-      rate: z.optional(powerFields().rate),
-      atPressure: z.optional(powerFields().atPressure),
+      referenceRate: z.optional(powerFields().referenceRate),
+      referencePressure: z.optional(powerFields().referencePressure),
       exponent: z.optional(powerFields().exponent),
       bands: z.optional(
         listOf(
@@ -65,9 +65,9 @@ const burnLawSchema = () =>
       referenceTemperature: z.optional(
         measure('temperature', 'grain temperature of the measurements', '21 degC'),
       ),
-      source: words('where the law is from'),
+      source: textField('where the law is from'),
     },
-    'the burn law: rate, atPressure and exponent, or bands; of r = a·p^n, a in mm/s with p in MPa is the rate at 1 MPaa',
+    'the burn law: referenceRate, referencePressure and exponent, or bands; of r = a·p^n, a in mm/s with p in MPa is the rate at 1 MPaa',
     {
       a: coefficient,
       coefficient,
@@ -79,7 +79,7 @@ const burnLawSchema = () =>
 export const propellantSchema = () =>
   part(
     {
-      name: words('the name of the propellant'),
+      name: textField('the name of the propellant'),
       density: measure('density', 'density as cast: weigh a grain', '1780 kg/m^3', solid),
       idealDensity: z.optional(measure('density', 'density without voids', '1841 kg/m^3', solid)),
       burnLaw: burnLawSchema(),
@@ -113,7 +113,7 @@ export const propellantSchema = () =>
         }),
       ),
       sources: z.optional(
-        explained(z.record(z.string(), words('a source')), {
+        explained(z.record(z.string(), textField('a source')), {
           description: 'where values come from, by field',
         }),
       ),

@@ -1,11 +1,11 @@
 import * as z from 'zod/mini';
 import { oRing } from '../../structures';
-import { counted, oneOf, part } from './fields';
-import { lookedUp } from './looked-up';
+import { oneOf, part, positiveCount } from './fields';
 import { materialField } from './material-field';
 import { measure } from './measure';
+import { tableName } from './table-name';
 
-const ringField = () => lookedUp('the size of the O-ring, by its AS568 number', '029', oRing);
+const ringField = () => tableName('the size of the O-ring, by its AS568 number', '029', oRing);
 const hardnessField = () =>
   z.optional(measure('dimensionless', 'hardness, Shore A', '70', { min: 70, max: 90, words: '70 to 90' }));
 const compoundField = () => z.optional(materialField('the rubber of the ring'));
@@ -25,7 +25,7 @@ const radialSeal = () =>
       closureDiameter: measure('length', 'diameter of the closure beside the groove', '47.9 mm'),
       hardness: hardnessField(),
       compound: compoundField(),
-      backupRings: z.optional(counted('the number of backup rings', 0)),
+      backupRings: z.optional(positiveCount('the number of backup rings', 0)),
       backupThickness: z.optional(measure('length', 'thickness of a backup ring', '1.3 mm')),
     },
     'an O-ring in a groove around the closure, against the bore of the case',

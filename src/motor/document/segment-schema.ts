@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { choice, counted, listOf, oneOf, part, words } from './fields';
+import { choice, listOf, oneOf, part, positiveCount, textField } from './fields';
 import { flawSchema } from './flaw-schema';
 import { measure } from './measure';
 
@@ -11,9 +11,9 @@ const outer = () => ({
   burningEnds: z.optional(
     choice(['both', 'head', 'aft', 'none'], 'which flat ends burn; the others are inhibited'),
   ),
-  count: z.optional(counted('the number of such segments, one behind the other')),
+  count: z.optional(positiveCount('the number of such segments, one behind the other')),
   flaws: z.optional(listOf(flawSchema(), 'flaws of the (first) segment of this kind')),
-  notes: z.optional(words('remarks')),
+  notes: z.optional(textField('remarks')),
 });
 const bored = () => ({ ...outer(), boreDiameter: measure('length', 'diameter of the bore', '16 mm') });
 /** A segment of the grain column, under the trade's names. */
@@ -55,7 +55,7 @@ export const segmentSchema = () =>
         {
           shape: z.literal('star'),
           ...outer(),
-          points: counted('the number of points', 3),
+          points: positiveCount('the number of points', 3),
           webThickness: measure('length', 'distance from the arms of the port to the wall', '10 mm'),
           filletRadius: measure('length', 'radius of the fillets', '1.5 mm', zero),
           angularFraction: measure('dimensionless', 'share of a sector that a point takes up', '0.75', {
@@ -75,7 +75,7 @@ export const segmentSchema = () =>
         {
           shape: z.literal('slotted tube'),
           ...bored(),
-          slots: counted('the number of slots'),
+          slots: positiveCount('the number of slots'),
           slotWidth: measure('length', 'width of a slot', '3 mm'),
           slotDiameter: z.optional(
             measure('length', "twice the distance of a blind slot's floor from the axis", '36 mm'),
@@ -89,7 +89,7 @@ export const segmentSchema = () =>
         {
           shape: z.literal('finocyl'),
           ...bored(),
-          fins: counted('the number of fins'),
+          fins: positiveCount('the number of fins'),
           finThickness: measure('length', 'thickness of a fin', '3 mm'),
           finTipDiameter: measure('length', "twice the distance of a fin's tip from the axis", '30 mm'),
           finFrom: z.optional(measure('length', 'where the fins begin, from the head end', '40 mm', zero)),
@@ -101,7 +101,7 @@ export const segmentSchema = () =>
         {
           shape: z.literal('extruded core'),
           ...outer(),
-          outline: words('the outline of the core as SVG path data'),
+          outline: textField('the outline of the core as SVG path data'),
           unit: z.optional(measure('length', 'length of one unit of the path', '1 mm')),
         },
         'a core of any outline',

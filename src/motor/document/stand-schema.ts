@@ -1,8 +1,8 @@
 import * as z from 'zod/mini';
 import { boltClass, threadGeometry } from '../../structures';
-import { choice, counted, oneOf, part, words } from './fields';
-import { lookedUp } from './looked-up';
+import { choice, oneOf, part, positiveCount, textField } from './fields';
 import { measure } from './measure';
+import { tableName } from './table-name';
 
 const zero = { min: 0, words: '0 or more' };
 
@@ -12,14 +12,14 @@ const restraintSchema = () =>
       rope: part(
         {
           diameter: measure('length', 'diameter of the rope', '1/4 in'),
-          construction: words("its construction, such as '7x19' or '6x19 IWRC'"),
-          grade: words("its grade, such as 'aircraft carbon', 'improved plow' or '1770'"),
+          construction: textField("its construction, such as '7x19' or '6x19 IWRC'"),
+          grade: textField("its grade, such as 'aircraft carbon', 'improved plow' or '1770'"),
         },
         'the wire rope',
       ),
       ropeLength: measure('length', 'length of the rope', '1 m'),
       slack: measure('length', 'how far the motor moves before the rope is tight', '0 mm', zero),
-      legs: z.optional(counted('the number of ropes that share the load')),
+      legs: z.optional(positiveCount('the number of ropes that share the load')),
       legAngle: z.optional(
         measure('angle', 'angle between a rope and the thrust', '0 deg', {
           min: 0,
@@ -38,9 +38,9 @@ const restraintSchema = () =>
       anchor: z.optional(
         part(
           {
-            count: counted('the number of bolts that share the load'),
-            thread: lookedUp('the thread of the anchor bolts', 'M10', threadGeometry),
-            boltClass: lookedUp('the strength class of the anchor bolts', '8.8', boltClass),
+            count: positiveCount('the number of bolts that share the load'),
+            thread: tableName('the thread of the anchor bolts', 'M10', threadGeometry),
+            boltClass: tableName('the strength class of the anchor bolts', '8.8', boltClass),
             pullAngle: z.optional(measure('angle', 'angle between the pull and the surface', '0 deg', zero)),
             factor: z.optional(
               measure('dimensionless', 'factor on the ultimate strength', '2', {
@@ -65,7 +65,7 @@ export const standSchema = () =>
       members: z.optional(
         part(
           {
-            count: counted('the number of members that share the thrust'),
+            count: positiveCount('the number of members that share the thrust'),
             angle: z.optional(
               measure('angle', 'angle between a member and the axis', '0 deg', {
                 min: 0,
@@ -94,9 +94,9 @@ export const standSchema = () =>
         part(
           {
             height: measure('length', 'height of the thrust over the base', '0.3 m'),
-            spread: measure('length', 'distance between front and back anchors', '0.8 m'),
+            anchorSpacing: measure('length', 'distance between front and back anchors', '0.8 m'),
             weight: measure('force', 'weight of the stand', '300 N', zero),
-            count: counted('the number of anchors at the back'),
+            count: positiveCount('the number of anchors at the back'),
             allowable: measure('force', 'what one anchor may be pulled with', '2 kN'),
           },
           'the anchors of a horizontal stand',
@@ -108,7 +108,7 @@ export const standSchema = () =>
   );
 
 const channel = () => ({
-  name: words('the name of the channel'),
+  name: textField('the name of the channel'),
   sampleRate: measure('frequency', 'samples in a second', '1 kHz'),
   riseTime: z.optional(measure('time', 'rise time of sensor and amplifier, 10 % to 90 %', '1 ms')),
 });
@@ -126,7 +126,7 @@ export const instrumentSchema = () =>
             above: 0,
             words: 'more than 0',
           }),
-          proof: z.optional(
+          proofPressure: z.optional(
             measure('gauge pressure', 'pressure that it survives', '2000 psig', {
               above: 0,
               words: 'more than 0',
@@ -140,7 +140,7 @@ export const instrumentSchema = () =>
           measures: z.literal('thrust'),
           ...channel(),
           range: measure('force', 'greatest thrust it reads', '2 kN'),
-          overload: z.optional(measure('force', 'force that it survives', '3 kN')),
+          safeOverload: z.optional(measure('force', 'force that it survives', '3 kN')),
         },
         'a load cell',
       ),

@@ -4,12 +4,12 @@ import { meopOf } from '../meop/meop';
 import { addDifference, lnPeakPressure, type PeakFrame, type PeakState } from '../meop/peak-kernel';
 import { peakResponse, workState } from '../meop/peak-response';
 import { worstCorner } from '../meop/worst-corner';
+import { mergeHeadAftRows } from '../merge-head-aft-rows';
 import type { RegressionCache } from '../regression-cache';
 import { failureOrder, structureMargins } from '../review/review';
-import type { FailureStep } from '../review/review-result';
+import type { FailureSequenceEntry } from '../review/review-result';
 import { settingsOf } from '../settings';
-import { withTwins } from '../twin-rows';
-import { atWorseEnds } from '../worst-ends';
+import { atWorstCaseTolerances } from '../worst-case-tolerances';
 import { type FlawFamily, type FlawKind, type FlawSize, flawFamilies } from './flaw-family';
 
 /** The flaw of one kind at which a mode gives way. */
@@ -18,11 +18,11 @@ export interface FlawLimit {
   /** Burning area that the flaw adds; undefined where the greatest flaw that fits does not reach the mode. */
   readonly addedArea: Quantity<'area'> | undefined;
   /** The flaw in words, or that the mode survives the greatest. */
-  readonly says: string;
+  readonly message: string;
 }
 
 /** A mode with the flaws that it still survives. */
-export interface EnvelopeRow extends FailureStep {
+export interface FlawEnvelopeRow extends FailureSequenceEntry {
   readonly limits: readonly FlawLimit[];
 }
 
@@ -31,9 +31,9 @@ export interface FlawEnvelope {
   /** Of the motor. */
   readonly name: string;
   /** Peak pressure above ambient without any further flaw: that of the worst case, with the allowance. */
-  readonly soundPeak: Quantity<'gauge pressure'>;
+  readonly flawFreePeakPressure: Quantity<'gauge pressure'>;
   /** The mode that gives way to the least flaw first. */
-  readonly rows: readonly EnvelopeRow[];
+  readonly rows: readonly FlawEnvelopeRow[];
   /** Pressure by flaw, for a plot: added area and peak pressure above ambient. */
   readonly curves: readonly {
     readonly kind: FlawKind;
@@ -74,25 +74,32 @@ export function flawEnvelope(input: MotorInput): FlawEnvelope {
   const { allowance } = meop;
   const peakWith = (size: FlawSize): number =>
     allowance * (scale * peakOf(corner, frame, kelvin, size) - ambient);
-  const soundPeak = fromSiValue<'gauge pressure'>(
+  const flawFreePeakPressure = fromSiValue<'gauge pressure'>(
     allowance * worstCase.pressure.si,
     'gauge pressure',
     unitOf('MPa'),
   );
 
-  const structure = structureMargins(atWorseEnds(motor), soundPeak, meop.thrust, settingsOf(motor));
+  const structure = structureMargins(
+    atWorstCaseTolerances(motor),
+    flawFreePeakPressure,
+    meop.thrust,
+    settingsOf(motor),
+  );
   const families = flawFamilies(motor, frame.depth).map((family) => ({
     family,
     peaks: greatestSoFar(family.sizes.map(peakWith)),
   }));
-  const rows = failureOrder(structure.margins, soundPeak).map((step) => ({
+  const rows = failureOrder(structure.margins, flawFreePeakPressure).map((step) => ({
     ...step,
-    limits: families.map(({ family, peaks }) => limitOf(family, peaks, step.reachedAt.si, soundPeak.si)),
+    limits: families.map(({ family, peaks }) =>
+      limitOf(family, peaks, step.failurePressure.si, flawFreePeakPressure.si),
+    ),
   }));
   const area = (si: number): Quantity<'area'> => fromSiValue(si, 'area', unitOf('cm^2'));
   const found = {
     name: motor.name,
-    soundPeak,
+    flawFreePeakPressure,
     rows,
     curves: families.map(({ family, peaks }) => ({
       kind: family.kind,
@@ -135,38 +142,38 @@ function peakOf(corner: PeakState, frame: PeakFrame, kelvin: number, { added }: 
 function limitOf(family: FlawFamily, peaks: readonly number[], limit: number, sound: number): FlawLimit {
   const { kind, sizes, describe } = family;
   if (sound >= limit)
-    return { kind, addedArea: fromSiValue(0, 'area', unitOf('cm^2')), says: 'gives way without any flaw' };
+    return { kind, addedArea: fromSiValue(0, 'area', unitOf('cm^2')), message: 'gives way without any flaw' };
   const k = peaks.findIndex((peak) => peak >= limit);
   if (k < 0)
-    return { kind, addedArea: undefined, says: `survives the greatest: ${sizes[sizes.length - 1].words}` };
+    return { kind, addedArea: undefined, message: `survives the greatest: ${sizes[sizes.length - 1].words}` };
   const [from, low] = k === 0 ? [0, sound] : [sizes[k - 1].addedArea, peaks[k - 1]];
   const share = (limit - low) / (peaks[k] - low);
   const area = from + share * (sizes[k].addedArea - from);
-  return { kind, addedArea: fromSiValue(area, 'area', unitOf('cm^2')), says: describe(area) };
+  return { kind, addedArea: fromSiValue(area, 'area', unitOf('cm^2')), message: describe(area) };
 }
 
 const mostInWords = 4;
 
-function envelopeText({ soundPeak, rows, cautions }: Omit<FlawEnvelope, 'toString'>): string {
-  const alike = withTwins(rows, ({ mode, reachedAt, limits }) => [
+function envelopeText({ flawFreePeakPressure, rows, cautions }: Omit<FlawEnvelope, 'toString'>): string {
+  const alike = mergeHeadAftRows(rows, ({ mode, failurePressure, limits }) => [
     mode,
-    reachedAt,
-    ...limits.map(({ says }) => says),
+    failurePressure,
+    ...limits.map(({ message }) => message),
   ]);
-  const lines = alike.map(({ part, mode, reachedAt, limits }) => ({
+  const lines = alike.map(({ part, mode, failurePressure, limits }) => ({
     part,
     mode,
-    at: reachedAt,
+    at: failurePressure,
     ...Object.fromEntries(limits.map(({ kind, addedArea }) => [kind, addedArea ?? 'survives all'])),
   }));
   return [
-    `without a further flaw the worst case peaks at ${soundPeak} above ambient; each mode gives way at an added burning area of`,
+    `without a further flaw the worst case peaks at ${flawFreePeakPressure} above ambient; each mode gives way at an added burning area of`,
     table(lines),
     ...alike
       .slice(0, mostInWords)
       .flatMap(({ part, mode, limits }) => [
         `${part}, ${mode}:`,
-        ...limits.map(({ kind, says }) => `  ${kind}: ${says}`),
+        ...limits.map(({ kind, message }) => `  ${kind}: ${message}`),
       ]),
     ...cautions.map((caution) => `caution: ${caution}`),
   ].join('\n');

@@ -1,6 +1,6 @@
 import type { SimulatedFiring } from '../../ballistics';
 import { type Quantity, type Series, table } from '../../units';
-import type { FlawChoice } from '../motor-grain';
+import type { FlawSet } from '../motor-grain';
 import type { PeakSensitivity } from './sensitivity';
 
 /** One motor that was simulated in full. */
@@ -14,7 +14,7 @@ export interface MeopCase {
   readonly peakPressure: Quantity<'absolute pressure'>;
   readonly peakThrust: Quantity<'force'>;
   readonly grainTemperature: Quantity<'temperature'>;
-  readonly flaws: FlawChoice;
+  readonly flaws: FlawSet;
   /** The values that are not nominal. */
   readonly values: readonly { readonly input: string; readonly value: Quantity }[];
   readonly firing: SimulatedFiring;

@@ -2,14 +2,14 @@ import { type SimulatedFiring, simulate } from '../../ballistics';
 import { mean, standardDeviation } from '../../numerics';
 import { fromSiArray, fromSiValue, type Quantity, unitOf } from '../../units';
 import { type Motor, type MotorInput, motorOf } from '../document';
-import { type FlawChoice, flawAccuracy, motorRegression } from '../motor-grain';
+import { type FlawSet, flawAccuracy, motorRegression } from '../motor-grain';
 import type { RegressionCache } from '../regression-cache';
 import { settingsOf } from '../settings';
 import { simulationInput } from '../simulation-input';
 import { withValues } from '../varied-motor';
-import { firedAtWorseEnds } from '../worst-ends';
+import { worstCaseFiringValues } from '../worst-case-tolerances';
 import { type Meop, type MeopCase, type MeopScatter, meopText } from './meop-result';
-import { type DrawnMotors, drawMotors, motorOfRank, percentileBand } from './monte-carlo';
+import { indexAtPercentile, percentileBand, type SampledMotors, sampleMotors } from './monte-carlo';
 import { lnPeakAt, type PeakResponse, peakResponse, workState } from './peak-response';
 import { peakSensitivities } from './sensitivity';
 import { worstCorner } from './worst-corner';
@@ -40,7 +40,7 @@ export function meopOf(motor: Motor, cache: RegressionCache): Meop {
     flaws === 'as documented'
       ? nominal
       : simulated(motor, { flaws, cache, temperature: temperature.nominal });
-  const drawn = drawMotors(response, {
+  const drawn = sampleMotors(response, {
     ...options,
     temperatures: [temperature.coldest, temperature.hottest],
   });
@@ -100,7 +100,7 @@ function grainTemperatures({ ambient, temperatureRange }: Motor) {
 }
 
 interface Worst {
-  readonly flaws: FlawChoice;
+  readonly flaws: FlawSet;
   readonly response: PeakResponse;
   readonly worstCase: MeopCase;
   readonly cautions: readonly string[];
@@ -114,7 +114,7 @@ function worstOf(
 ): Worst {
   const sensitivity = motor.propellant.burnLaw.temperatureSensitivity?.value.si ?? 0;
   const temperature = sensitivity < 0 ? coldest : hottest;
-  const worst = (flaws: FlawChoice): Omit<Worst, 'cautions'> => {
+  const worst = (flaws: FlawSet): Omit<Worst, 'cautions'> => {
     const response = peakResponse(motor, flaws, cache);
     const shares = worstCorner(response, temperature);
     return {
@@ -174,7 +174,7 @@ function doubts(motor: Motor, percentile: MeopScatter, worstCase: MeopCase): rea
 }
 
 interface Wanted {
-  readonly flaws: FlawChoice;
+  readonly flaws: FlawSet;
   readonly cache: RegressionCache;
   /** [K] */
   readonly temperature: number;
@@ -193,7 +193,7 @@ function simulated(
     const share = shares?.[i] ?? 0;
     return share === 0 ? [] : [{ ...one, si: one.value.si + share * one.plusMinus }];
   });
-  const changes = [...moved, ...(atCorner ? firedAtWorseEnds(motor) : [])];
+  const changes = [...moved, ...(atCorner ? worstCaseFiringValues(motor) : [])];
   const varied = withValues(motor, changes);
   const kelvin: Quantity<'temperature'> = fromSiValue(temperature, 'temperature', unitOf('K'));
   const firing = simulate(
@@ -238,9 +238,9 @@ function headPeak({ pressure, portFlow, peakPressure }: SimulatedFiring): number
 interface Scattered {
   readonly motor: Motor;
   readonly cache: RegressionCache;
-  readonly flaws: FlawChoice;
+  readonly flaws: FlawSet;
   readonly response: PeakResponse;
-  readonly drawn: DrawnMotors;
+  readonly drawn: SampledMotors;
   readonly options: ReturnType<typeof settingsOf>['meop'];
   /** Simulated pressure at the head end over quick pressure, of the nominal motor. */
   readonly scale: number;
@@ -249,7 +249,7 @@ interface Scattered {
 function scatterOf({ motor, cache, flaws, response, drawn, options, scale }: Scattered): MeopScatter {
   const { percentile: share, samples, seed, distribution } = options;
   const peaks = drawn.lnPeak.map((lnP) => scale * Math.exp(lnP));
-  const k = motorOfRank(peaks, share);
+  const k = indexAtPercentile(peaks, share);
   const width = response.inputs.length;
   const checked = simulated(motor, {
     flaws,

@@ -11,7 +11,7 @@ export interface DrawOptions {
 }
 
 /** Drawn motors: the share of each tolerance, the temperature, and ln of the peak pressure. */
-export interface DrawnMotors {
+export interface SampledMotors {
   /** Motor by motor: input i of motor k stands at `k * inputs + i`. */
   readonly shares: Float64Array;
   readonly temperature: Float64Array;
@@ -19,7 +19,7 @@ export interface DrawnMotors {
 }
 
 /** Draws motors and finds the peak pressure of each. The same seed gives the same motors. */
-export function drawMotors(response: PeakResponse, options: DrawOptions): DrawnMotors {
+export function sampleMotors(response: PeakResponse, options: DrawOptions): SampledMotors {
   const { samples, distribution, temperatures } = options;
   const [coldest, hottest] = temperatures;
   const width = response.inputs.length;
@@ -43,7 +43,7 @@ export function drawMotors(response: PeakResponse, options: DrawOptions): DrawnM
 }
 
 /** The place of the motor of a rank among all, least first. */
-export function motorOfRank(values: Float64Array, share: number): number {
+export function indexAtPercentile(values: Float64Array, share: number): number {
   const order = Array.from(values, (_, k) => k).sort((a, b) => values[a] - values[b]);
   return order[Math.min(values.length - 1, Math.ceil(share * values.length) - 1)];
 }

@@ -1,7 +1,7 @@
 import { MeopError } from '../../units';
 import type { Motor } from '../document';
 import { propellantOf } from '../document/propellant-of';
-import { type FlawChoice, motorRegression } from '../motor-grain';
+import { type FlawSet, motorRegression } from '../motor-grain';
 import type { RegressionCache } from '../regression-cache';
 import { type PlacedValue, placedValues, withValues } from '../varied-motor';
 import {
@@ -38,7 +38,7 @@ const depthCount = 240;
  * them and the middle by straight lines, and several at once by their sum: what tolerances are small enough for. A
  * flaw's extra area is taken as that of the nominal grain.
  */
-export function peakResponse(motor: Motor, flaws: FlawChoice, cache: RegressionCache): PeakResponse {
+export function peakResponse(motor: Motor, flaws: FlawSet, cache: RegressionCache): PeakResponse {
   const grain = motorRegression(motor, flaws, cache);
   const sound = motorRegression(motor, 'none', cache);
   const propellant = propellantOf(motor.propellant);
@@ -79,7 +79,7 @@ export function peakResponse(motor: Motor, flaws: FlawChoice, cache: RegressionC
 }
 
 /** Toleranced values that bear on the pressure. */
-function tolerancedInputs(motor: Motor, flaws: FlawChoice): readonly PlacedValue[] {
+function tolerancedInputs(motor: Motor, flaws: FlawSet): readonly PlacedValue[] {
   return placedValues(motor, ['propellant', 'nozzle', 'grain']).filter(
     ({ path, plusMinus }) =>
       plusMinus > 0 &&

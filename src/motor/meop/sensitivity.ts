@@ -1,5 +1,5 @@
 import { variance } from '../../numerics';
-import type { DrawnMotors } from './monte-carlo';
+import type { SampledMotors } from './monte-carlo';
 import { lnPeakAt, type PeakResponse, workState } from './peak-response';
 
 /** What one input does to the peak pressure, alone. */
@@ -20,7 +20,7 @@ export interface PeakSensitivity {
 /** What drives the peak pressure, the strongest first. */
 export function peakSensitivities(
   response: PeakResponse,
-  drawn: DrawnMotors,
+  drawn: SampledMotors,
   temperature: { readonly nominal: number; readonly coldest: number; readonly hottest: number },
 ): readonly PeakSensitivity[] {
   const { inputs } = response;

@@ -8,18 +8,21 @@ import {
   shown,
   shownLike,
   signed,
+  textCell,
   unknown,
   type Verdict,
   verdictOf,
-  words,
 } from './content';
-import { type Beside, measuredSection } from './measured-section';
-import { named, namedOnce } from './named-rows';
+import { type MeasuredContext, measuredSection } from './measured-section';
+import { mergedRows, named } from './merged-rows';
 
 const mostUsed = 12;
 
 /** What a firing says of the model and of the hardware. */
-export function comparisonSections(found: MotorComparison, beside: Beside = {}): readonly ReportSection[] {
+export function comparisonSections(
+  found: MotorComparison,
+  beside: MeasuredContext = {},
+): readonly ReportSection[] {
   return [
     ...measuredSection(found.measured, { prediction: found.predicted, ...beside }),
     ...modelSection(found),
@@ -27,16 +30,16 @@ export function comparisonSections(found: MotorComparison, beside: Beside = {}):
   ];
 }
 
-function modelSection({ figures, difference, patch, patchReasons, lesson, cautions }: MotorComparison) {
+function modelSection({ figures, difference, patch, patchReasons, diagnosis, cautions }: MotorComparison) {
   return section({
     id: 'model',
     title: 'What the firing says of the model',
     lead:
       patchReasons.length === 0
-        ? lesson.length > 0
-          ? lesson
+        ? diagnosis.length > 0
+          ? diagnosis
           : ['The firing asks for no change of the document.']
-        : ['The firing asks for these changes of the document:', ...patchReasons, ...lesson],
+        : ['The firing asks for these changes of the document:', ...patchReasons, ...diagnosis],
     tables: [
       {
         name: 'Prediction and record',
@@ -47,7 +50,7 @@ function modelSection({ figures, difference, patch, patchReasons, lesson, cautio
           { name: 'recorded over predicted', numeric: true },
         ],
         rows: figures.map((row) => [
-          words(row.figure),
+          textCell(row.figure),
           row.predicted === undefined ? unknown : shown(row.predicted),
           row.measured === undefined
             ? unknown
@@ -66,10 +69,10 @@ function modelSection({ figures, difference, patch, patchReasons, lesson, cautio
           { name: 'note' },
         ],
         rows: (difference?.explanations ?? []).map((one) => [
-          words(one.cause),
+          textCell(one.cause),
           figure(one.factor, 4),
           percent(one.explained),
-          words(one.note),
+          textCell(one.note),
         ]),
       },
     ],
@@ -79,23 +82,23 @@ function modelSection({ figures, difference, patch, patchReasons, lesson, cautio
   });
 }
 
-function hardwareSection({ pressureSeen, used, reuse }: MotorComparison) {
+function hardwareSection({ peakPressureUpperBound, utilisations, reuse }: MotorComparison) {
   return section({
     id: 'hardware',
     title: 'What the hardware saw',
     lead: [
-      pressureSeen === undefined
+      peakPressureUpperBound === undefined
         ? 'What pressure the hardware saw is not known.'
-        : `The hardware saw up to ${pressureSeen}.`,
-      `${capital(reuse.says)}.`,
+        : `The hardware saw up to ${peakPressureUpperBound}.`,
+      `${capital(reuse.summary)}.`,
     ],
     tables: [
       {
         name: 'For and against using the hardware again: facts, no permission',
         columns: [{ name: 'fact' }, { name: 'speaks' }],
-        rows: reuse.facts.map(({ fact, speaks }) => [
-          words(fact),
-          { text: speaks, ...(speaks === 'neither' ? {} : { verdict: speaksVerdict[speaks] }) },
+        rows: reuse.findings.map(({ finding, effect }) => [
+          textCell(finding),
+          { text: effect, ...(effect === 'neutral' ? {} : { verdict: effectVerdict[effect] }) },
         ]),
       },
       {
@@ -107,11 +110,11 @@ function hardwareSection({ pressureSeen, used, reuse }: MotorComparison) {
           { name: 'allowable', numeric: true },
           { name: 'margin with its factor', numeric: true },
         ],
-        rows: namedOnce(
-          used.map((one) => ({
+        rows: mergedRows(
+          utilisations.map((one) => ({
             ...named(one),
             cells: [
-              { ...percent(one.used), ...(one.used >= 1 && { verdict: 'fails' as const }) },
+              { ...percent(one.utilisation), ...(one.utilisation >= 1 && { verdict: 'fail' as const }) },
               shown(one.applied),
               shownLike(one.allowable, one.applied),
               signed(one.marginOfSafety, verdictOf(one.marginOfSafety)),
@@ -119,39 +122,44 @@ function hardwareSection({ pressureSeen, used, reuse }: MotorComparison) {
           })),
         )
           .slice(0, mostUsed)
-          .map(({ part, mode, cells }) => [words(`${part}: ${mode}`), ...cells]),
+          .map(({ part, mode, cells }) => [textCell(`${part}: ${mode}`), ...cells]),
       },
     ],
   });
 }
 
-const speaksVerdict: Readonly<Record<'for' | 'against', Verdict>> = { for: 'holds', against: 'close' };
+const effectVerdict: Readonly<Record<'favourable' | 'adverse', Verdict>> = {
+  favourable: 'pass',
+  adverse: 'marginal',
+};
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** What a report on a comparison says. */
 export function comparisonContent(found: MotorComparison): ReportContent {
-  const { measured, predicted, reuse, pressureSeen, patchReasons, lesson, impliedArea } = found;
-  const flaw = lesson.length > 0 ? impliedArea?.flaw : undefined;
+  const { measured, predicted, reuse, peakPressureUpperBound, patchReasons, diagnosis, impliedArea } = found;
+  const flaw = diagnosis.length > 0 ? impliedArea?.flaw : undefined;
   const asks =
     patchReasons.length > 0
       ? `The firing asks for ${patchReasons.length === 1 ? 'one change' : `${patchReasons.length} changes`} of the model`
-      : lesson.length === 0
+      : diagnosis.length === 0
         ? 'The firing asks for no change of the model'
         : flaw === undefined
           ? 'No constant of the model explains the firing'
-          : `The firing shows up to ${flaw.greatestExcess} more burning area than the sound grain has, as a flaw does`;
-  const verdict = reuse.facts.some(({ speaks }) => speaks === 'against') ? 'close' : 'holds';
+          : `The firing shows up to ${flaw.maxExcess} more burning area than the sound grain has, as a flaw does`;
+  const verdict = reuse.findings.some(({ effect }) => effect === 'adverse') ? 'marginal' : 'pass';
   return {
     title: measured.record.title ?? predicted.title ?? 'Firing',
     kind: 'recorded firing beside its prediction',
     headline: [
-      { says: `${asks}.`, ...(lesson.length > 0 && { verdict: 'close' as const }) },
-      { says: `${capital(reuse.says)}.`, verdict },
+      { message: `${asks}.`, ...(diagnosis.length > 0 && { verdict: 'marginal' as const }) },
+      { message: `${capital(reuse.summary)}.`, verdict },
     ],
     verdict,
     keyFigures: [
-      ...(pressureSeen === undefined ? [] : [['pressure the hardware saw', shown(pressureSeen)] as const]),
+      ...(peakPressureUpperBound === undefined
+        ? []
+        : [['pressure the hardware saw', shown(peakPressureUpperBound)] as const]),
       ...(measured.totalImpulse === undefined
         ? []
         : [['total impulse', shown(measured.totalImpulse.value)] as const]),

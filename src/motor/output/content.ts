@@ -4,7 +4,7 @@ import { formatNumber, type Quantity } from '../../units';
 import type { PlotSpec } from './plot-spec';
 
 /** How a value is judged; said in words too, never by colour alone. */
-export type Verdict = 'holds' | 'close' | 'fails';
+export type Verdict = 'pass' | 'marginal' | 'fail';
 
 /** A value as every format prints it. */
 export interface Shown {
@@ -57,19 +57,19 @@ export interface ReportSection {
 
 /** A sentence of the headline, with how it judges. */
 export interface HeadLine {
-  readonly says: string;
+  readonly message: string;
   /** Where it judges something. */
   readonly verdict?: Verdict;
 }
 
 /** A headline of one sentence. */
-export const said = (says: string, verdict?: Verdict): readonly HeadLine[] => [
-  { says, ...(verdict !== undefined && { verdict }) },
+export const headlineOf = (message: string, verdict?: Verdict): readonly HeadLine[] => [
+  { message, ...(verdict !== undefined && { verdict }) },
 ];
 
 /** The headline as one text. */
 export const headlineText = ({ headline }: ReportContent): string =>
-  headline.map(({ says }) => says).join(' ');
+  headline.map(({ message }) => message).join(' ');
 
 /** A whole report. */
 export interface ReportContent {
@@ -96,7 +96,7 @@ export function section(
 }
 
 /** Words. */
-export const words = (text: string): Shown => ({ text });
+export const textCell = (text: string): Shown => ({ text });
 
 /** A quantity to four figures, in the unit it carries. */
 export const shown = (quantity: Quantity, verdict?: Verdict): Shown => ({
@@ -138,7 +138,7 @@ export const unknown: Shown = { text: '–' };
 
 /** How a margin is judged: close is below a tenth. */
 export const verdictOf = (margin: number): Verdict =>
-  margin < 0 ? 'fails' : margin < 0.1 ? 'close' : 'holds';
+  margin < 0 ? 'fail' : margin < 0.1 ? 'marginal' : 'pass';
 
 /** Facts as a table of two columns; those that are not known are left out. */
 export function facts(
@@ -149,6 +149,6 @@ export function facts(
   return {
     name,
     columns: [{ name: columns[0] }, { name: columns[1], numeric: true }],
-    rows: rows.flatMap(([label, value]) => (value === undefined ? [] : [[words(label), value]])),
+    rows: rows.flatMap(([label, value]) => (value === undefined ? [] : [[textCell(label), value]])),
   };
 }

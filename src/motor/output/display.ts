@@ -44,7 +44,7 @@ export function display(thing: Reportable | Regression | DisplayRows): Displayed
       `<pre>${escaped(report(thing))}</pre>`,
       plotFiring([thing.measured, thing.predicted]),
     );
-  if ('soundPeak' in thing)
+  if ('flawFreePeakPressure' in thing)
     return shownAs(report(thing), `<pre>${escaped(report(thing))}</pre>`, plotFlawEnvelope(thing));
   if ('record' in thing) {
     const plot = thing.status === 'reduced' ? plotFiring(thing) : undefined;

@@ -1,29 +1,29 @@
 import type { FlawEnvelope } from '../envelope/flaw-envelope';
-import { type ReportContent, type ReportSection, said, section, shown, words } from './content';
-import { named, namedOnce } from './named-rows';
+import { headlineOf, type ReportContent, type ReportSection, section, shown, textCell } from './content';
+import { mergedRows, named } from './merged-rows';
 import { plotFlawEnvelope } from './plot-flaw-envelope';
 
-const mostRows = 12;
+const maxRows = 12;
 const mostInWords = 6;
 
 /** How large flaws may be before each mode gives way. */
 export function envelopeSection(envelope: FlawEnvelope): readonly ReportSection[] {
-  const { rows, soundPeak, cautions } = envelope;
-  const limitRows = namedOnce(
+  const { rows, flawFreePeakPressure, cautions } = envelope;
+  const limitRows = mergedRows(
     rows.map((row) => ({
       ...named(row),
       cells: [
-        shown(row.reachedAt),
+        shown(row.failurePressure),
         ...row.limits.map(({ addedArea }) =>
-          addedArea === undefined ? words('survives all') : shown(addedArea),
+          addedArea === undefined ? textCell('survives all') : shown(addedArea),
         ),
       ],
     })),
-  ).slice(0, mostRows);
-  const wordRows = namedOnce(
+  ).slice(0, maxRows);
+  const wordRows = mergedRows(
     rows.map((row) => ({
       ...named(row),
-      cells: row.limits.map(({ says }) => words(says)),
+      cells: row.limits.map(({ message }) => textCell(message)),
     })),
   ).slice(0, mostInWords);
   const kinds = rows[0]?.limits.map(({ kind }) => kind) ?? [];
@@ -31,7 +31,7 @@ export function envelopeSection(envelope: FlawEnvelope): readonly ReportSection[
     id: 'flaws',
     title: 'Flaws that the motor survives',
     lead: [
-      `The flaw that lifts the peak from ${soundPeak}, that of the worst case without it, to where each strength is used up. No factor of safety is left there.`,
+      `The flaw that lifts the peak from ${flawFreePeakPressure}, that of the worst case without it, to where each strength is used up. No factor of safety is left there.`,
     ],
     figures: [
       {
@@ -49,13 +49,13 @@ export function envelopeSection(envelope: FlawEnvelope): readonly ReportSection[
           { name: 'at pressure', numeric: true },
           ...kinds.map((kind) => ({ name: kind, numeric: true })),
         ],
-        rows: limitRows.map(({ part, mode, cells }) => [words(`${part}: ${mode}`), ...cells]),
+        rows: limitRows.map(({ part, mode, cells }) => [textCell(`${part}: ${mode}`), ...cells]),
       },
       {
         name: 'The first of those flaws in words',
         prose: true,
         columns: [{ name: 'part and mode' }, ...kinds.map((name) => ({ name }))],
-        rows: wordRows.map(({ part, mode, cells }) => [words(`${part}: ${mode}`), ...cells]),
+        rows: wordRows.map(({ part, mode, cells }) => [textCell(`${part}: ${mode}`), ...cells]),
       },
     ],
     cautions,
@@ -70,12 +70,12 @@ export function envelopeContent(envelope: FlawEnvelope): ReportContent {
     kind: 'flaws that a motor survives',
     headline:
       first === undefined
-        ? said('No mode could be judged.', 'fails')
-        : said(
-            `The first to give way is ${first.part}, ${first.mode}, at ${first.reachedAt}: ${first.limits.map(({ kind, says }) => `${kind}: ${says}`).join('; ')}.`,
+        ? headlineOf('No mode could be judged.', 'fail')
+        : headlineOf(
+            `The first to give way is ${first.part}, ${first.mode}, at ${first.failurePressure}: ${first.limits.map(({ kind, message }) => `${kind}: ${message}`).join('; ')}.`,
           ),
-    ...(first === undefined && { verdict: 'fails' as const }),
-    keyFigures: [['peak without the flaw', shown(envelope.soundPeak)]],
+    ...(first === undefined && { verdict: 'fail' as const }),
+    keyFigures: [['peak without the flaw', shown(envelope.flawFreePeakPressure)]],
     sections: envelopeSection(envelope),
   };
 }

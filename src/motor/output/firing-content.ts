@@ -1,7 +1,7 @@
 import type { Firing, ReducedFiring } from '../../firing';
-import { type ReportContent, said, section, shown, words } from './content';
+import { headlineOf, type ReportContent, section, shown, textCell } from './content';
 import { simulatedSummary, summaryTable } from './firing-section';
-import { type Beside, measuredSection } from './measured-section';
+import { type MeasuredContext, measuredSection } from './measured-section';
 import { plotFiring } from './plot-firing';
 
 /** What a report on a firing says, predicted or measured. */
@@ -10,7 +10,7 @@ export function firingContent(firing: Firing): ReportContent {
   return {
     title: firing.title ?? 'Firing',
     kind: `${firing.origin} firing`,
-    headline: said(
+    headline: headlineOf(
       `${summary.designation ?? 'A firing'}: ${[
         summary.totalImpulse && `total impulse ${summary.totalImpulse}`,
         summary.peakPressure && `peak pressure ${summary.peakPressure}`,
@@ -28,7 +28,7 @@ export function firingContent(firing: Firing): ReportContent {
         ? []
         : [['total impulse', shown(summary.totalImpulse)] as const]),
       ...(summary.burnTime === undefined ? [] : [['burn time', shown(summary.burnTime)] as const]),
-      ...(summary.designation === undefined ? [] : [['class', words(summary.designation)] as const]),
+      ...(summary.designation === undefined ? [] : [['class', textCell(summary.designation)] as const]),
     ],
     sections: section({
       id: 'firing',
@@ -49,15 +49,15 @@ export function firingContent(firing: Firing): ReportContent {
 }
 
 /** What a report on a reduced firing says. */
-export function reducedContent(reduced: ReducedFiring, beside: Beside = {}): ReportContent {
+export function reducedContent(reduced: ReducedFiring, beside: MeasuredContext = {}): ReportContent {
   const { record, status, totalImpulse, peakPressure, motorClass } = reduced;
   return {
     title: record.title ?? 'Firing',
     kind: 'recorded firing, reduced',
     headline:
       status === 'no result'
-        ? said('The record gives no result.', 'fails')
-        : said(
+        ? headlineOf('The record gives no result.', 'fail')
+        : headlineOf(
             `${[
               motorClass && `Class ${motorClass.letter}`,
               totalImpulse && `total impulse ${totalImpulse.value}`,
@@ -66,9 +66,9 @@ export function reducedContent(reduced: ReducedFiring, beside: Beside = {}): Rep
               .filter((part) => part !== undefined)
               .join(', ')}.`,
           ),
-    ...(status === 'no result' && { verdict: 'fails' as const }),
+    ...(status === 'no result' && { verdict: 'fail' as const }),
     keyFigures: [
-      ...(motorClass === undefined ? [] : [['class', words(motorClass.letter)] as const]),
+      ...(motorClass === undefined ? [] : [['class', textCell(motorClass.letter)] as const]),
       ...(totalImpulse === undefined ? [] : [['total impulse', shown(totalImpulse.value)] as const]),
       ...(peakPressure === undefined
         ? []

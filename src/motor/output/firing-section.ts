@@ -1,7 +1,7 @@
 import type { SimulatedFiring } from '../../ballistics';
 import { type Firing, type FiringSummary, summarize } from '../../firing';
 import type { Review } from '../review/review-result';
-import { facts, figure, type ReportSection, type ReportTable, section, shown, words } from './content';
+import { facts, figure, type ReportSection, type ReportTable, section, shown, textCell } from './content';
 import { plotFiring } from './plot-firing';
 
 /** The predicted firing. */
@@ -24,7 +24,7 @@ export function firingSection(review: Review, summary: FiringSummary): readonly 
     tables: [
       summaryTable('At nominal values', summary, [
         ['propellant burned', shown(prediction.balance.burned)],
-        ['how it ends', words(prediction.end)],
+        ['how it ends', textCell(prediction.end)],
       ]),
       {
         name: 'Flow along the port',
@@ -34,14 +34,14 @@ export function firingSection(review: Review, summary: FiringSummary): readonly 
           { name: 'limit', numeric: true },
           { name: 'says' },
         ],
-        rows: flow.map(({ check, value, limit, holds, says }) => [
-          words(check),
+        rows: flow.map(({ check, value, limit, passes, message }) => [
+          textCell(check),
           {
             ...(typeof value === 'number' ? figure(value) : shown(value)),
-            verdict: holds ? 'holds' : 'fails',
+            verdict: passes ? 'pass' : 'fail',
           },
           typeof limit === 'number' ? figure(limit) : shown(limit),
-          words(says),
+          textCell(message),
         ]),
       },
     ],
@@ -72,7 +72,7 @@ export function summaryTable(
 ): ReportTable {
   const known = (value: Parameters<typeof shown>[0] | undefined) => value && shown(value);
   return facts(name, [
-    ['designation', summary.designation === undefined ? undefined : words(summary.designation)],
+    ['designation', summary.designation === undefined ? undefined : textCell(summary.designation)],
     ['total impulse', known(summary.totalImpulse)],
     ['specific impulse', known(summary.specificImpulse)],
     ['peak thrust', known(summary.peakThrust)],

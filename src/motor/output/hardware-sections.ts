@@ -1,5 +1,5 @@
 import type { Review, ReviewCheck } from '../review/review-result';
-import { everySeal } from '../review/seal-review';
+import { allSeals } from '../review/seal-review';
 import {
   facts,
   figure,
@@ -8,19 +8,19 @@ import {
   type Shown,
   section,
   shown,
+  textCell,
   unknown,
   type Verdict,
-  words,
 } from './content';
 
-const judged = (holds: boolean): Verdict => (holds ? 'holds' : 'fails');
+const judged = (passes: boolean): Verdict => (passes ? 'pass' : 'fail');
 
 /** The O-rings. */
 export function sealSection(review: Review): readonly ReportSection[] {
   const { seals, faceSeals, sealsHold } = review;
-  const every = everySeal(review);
+  const every = allSeals(review);
   const band = ({ min, max }: { readonly min: number; readonly max: number }): Shown =>
-    words(`${percent(min, 1).text} to ${percent(max, 1).text}`);
+    textCell(`${percent(min, 1).text} to ${percent(max, 1).text}`);
   return section({
     id: 'seals',
     title: 'Seals',
@@ -44,12 +44,12 @@ export function sealSection(review: Review): readonly ReportSection[] {
           { name: 'verdict' },
         ],
         rows: seals.map(({ closure, place, gland }) => [
-          words(`${closure} closure, seal ${place}`),
+          textCell(`${closure} closure, seal ${place}`),
           band(gland.squeezeUnderPressure),
           band(gland.stretch),
           band(gland.fill),
           shown(gland.clearanceUnderPressure.max.to('mm')),
-          { text: gland.holds ? 'holds' : failing(gland.checks), verdict: judged(gland.holds) },
+          { text: gland.passes ? 'holds' : failing(gland.checks), verdict: judged(gland.passes) },
         ]),
       },
       {
@@ -63,12 +63,12 @@ export function sealSection(review: Review): readonly ReportSection[] {
           { name: 'verdict' },
         ],
         rows: faceSeals.map(({ closure, place, face }) => [
-          words(`${closure} closure, seal ${place}, in a face`),
+          textCell(`${closure} closure, seal ${place}, in a face`),
           band(face.squeezeUnderPressure),
           band(face.seat),
           band(face.fill),
           shown(face.sealDiameter.to('mm')),
-          { text: face.holds ? 'holds' : failing(face.checks), verdict: judged(face.holds) },
+          { text: face.passes ? 'holds' : failing(face.checks), verdict: judged(face.passes) },
         ]),
       },
     ],
@@ -76,9 +76,9 @@ export function sealSection(review: Review): readonly ReportSection[] {
   });
 }
 
-const failing = (checks: readonly { readonly holds: boolean; readonly check: string }[]): string =>
+const failing = (checks: readonly { readonly passes: boolean; readonly check: string }[]): string =>
   checks
-    .filter(({ holds }) => !holds)
+    .filter(({ passes }) => !passes)
     .map(({ check }) => check)
     .join(', ');
 
@@ -98,19 +98,19 @@ export function instrumentSection({ instruments }: Review): readonly ReportSecti
           { name: 'samples in the rise', numeric: true },
           { name: 'verdict' },
         ],
-        rows: instruments.map(({ name, measures, range, expected, headroom, rise, holds, checks }) => [
-          words(`${name} (${measures})`),
+        rows: instruments.map(({ name, measures, range, expected, headroom, rise, passes, checks }) => [
+          textCell(`${name} (${measures})`),
           shown(range),
           expected === undefined ? unknown : shown(expected),
           headroom === undefined ? unknown : figure(headroom, 3),
           rise === undefined ? unknown : figure(rise.samples, 3),
-          { text: holds ? 'holds' : failing(checks), verdict: judged(holds) },
+          { text: passes ? 'holds' : failing(checks), verdict: judged(passes) },
         ]),
       },
     ],
     cautions: [...new Set(instruments.flatMap(({ cautions }) => cautions))],
     remarks: instruments.flatMap(({ name, checks }) =>
-      checks.map(({ says }: ReviewCheck) => `${name}: ${says}`),
+      checks.map(({ message }: ReviewCheck) => `${name}: ${message}`),
     ),
   });
 }

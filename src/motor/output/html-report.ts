@@ -33,7 +33,7 @@ export function htmlReport(content: ReportContent, drawings: Drawings = {}): str
 <div class="name">
 <p class="kind">${escaped(kind)}</p>
 <h1>${escaped(title)}</h1>
-${headline.map(({ says, verdict }) => `<p class="headline${verdict === undefined ? '' : ` ${verdict}`}">${escaped(says)}</p>`).join('\n')}
+${headline.map(({ message, verdict }) => `<p class="headline${verdict === undefined ? '' : ` ${verdict}`}">${escaped(message)}</p>`).join('\n')}
 </div>
 ${keyFigures.length === 0 ? '' : `<dl class="key">${keyFigures.map(([name, shown]) => `<div><dt>${escaped(name)}</dt><dd${classOf(shown)}>${escaped(cellText(shown))}</dd></div>`).join('')}</dl>`}
 </header>

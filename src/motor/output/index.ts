@@ -17,7 +17,7 @@ export type { JsonValue, PlotLevel, PlotSpec } from './plot-spec';
 export {
   type Reportable,
   type ReportFormat,
-  type ReportMatter,
+  type ReportInput,
   type ReportOptions,
   report,
   reportDrawings,

@@ -8,7 +8,7 @@ const cell = () =>
     value: z.optional(z.number()),
     unit: z.optional(z.string()),
     kind: z.optional(z.string()),
-    verdict: z.optional(z.enum(['holds', 'close', 'fails'])),
+    verdict: z.optional(z.enum(['pass', 'marginal', 'fail'])),
   });
 
 /**
@@ -19,11 +19,11 @@ const cell = () =>
  */
 export const reportSchema = /* @__PURE__ */ (() =>
   z.strictObject({
-    version: z.literal(1),
+    version: z.literal(2),
     title: z.string(),
     kind: z.string(),
     headline: z.string(),
-    verdict: z.optional(z.enum(['holds', 'close', 'fails'])),
+    verdict: z.optional(z.enum(['pass', 'marginal', 'fail'])),
     summary: z.record(z.string(), cell()),
     sections: z.array(
       z.strictObject({
@@ -50,7 +50,7 @@ export type ReportJson = z.output<typeof reportSchema>;
 /** A report as plain data: values in full, each beside the text that the other formats print. */
 export function reportJson(content: ReportContent): ReportJson {
   return {
-    version: 1,
+    version: 2,
     title: content.title,
     kind: content.kind,
     headline: headlineText(content),

@@ -1,5 +1,5 @@
+import { mergeHeadAftLines } from '../merge-head-aft-lines';
 import type { Review } from '../review/review-result';
-import { twinLines } from '../twin-lines';
 import {
   figure,
   type ReportSection,
@@ -7,11 +7,11 @@ import {
   shown,
   shownLike,
   signed,
+  textCell,
   unknown,
   verdictOf,
-  words,
 } from './content';
-import { named, namedOnce } from './named-rows';
+import { mergedRows, named } from './merged-rows';
 import { plotMargins } from './plot-margins';
 
 const mostDrawn = 12;
@@ -20,7 +20,7 @@ const mostSteps = 10;
 /** Every failure mode with its margin at MEOP. */
 export function marginSection({ margins, meop }: Review): readonly ReportSection[] {
   if (margins.length === 0) return [];
-  const rows = namedOnce(
+  const rows = mergedRows(
     margins.map((one) => ({
       ...named(one),
       marginOfSafety: one.marginOfSafety,
@@ -29,7 +29,7 @@ export function marginSection({ margins, meop }: Review): readonly ReportSection
         shown(one.applied),
         shownLike(one.allowable, one.applied),
         figure(one.factor),
-        one.reachedAt === undefined ? unknown : shown(one.reachedAt),
+        one.failurePressure === undefined ? unknown : shown(one.failurePressure),
       ],
     })),
   );
@@ -51,7 +51,7 @@ export function marginSection({ margins, meop }: Review): readonly ReportSection
           { name: 'factor', numeric: true },
           { name: 'reached at', numeric: true },
         ],
-        rows: rows.map(({ part, mode, cells }) => [words(`${part}: ${mode}`), ...cells]),
+        rows: rows.map(({ part, mode, cells }) => [textCell(`${part}: ${mode}`), ...cells]),
       },
     ],
     figures: [
@@ -73,11 +73,14 @@ export function failureSection({
   threads,
 }: Review): readonly ReportSection[] {
   if (failureOrder.length === 0) return [];
-  const steps = namedOnce(
-    failureOrder.map((one) => ({ ...named(one), cells: [shown(one.reachedAt), figure(one.timesMeop, 3)] })),
+  const steps = mergedRows(
+    failureOrder.map((one) => ({
+      ...named(one),
+      cells: [shown(one.failurePressure), figure(one.meopRatio, 3)],
+    })),
   );
   const cut = { 'retaining ring': retainingRings, thread: threads };
-  const orders = twinLines([
+  const orders = mergeHeadAftLines([
     ...Object.entries(joints).map(([end, joint]) =>
       joint.bearingFirst
         ? `${end} joint: the holes stretch before anything lets go, as they should`
@@ -105,7 +108,9 @@ export function failureSection({
           { name: 'pressure above ambient', numeric: true },
           { name: 'times MEOP', numeric: true },
         ],
-        rows: steps.slice(0, mostSteps).map(({ part, mode, cells }) => [words(`${part}: ${mode}`), ...cells]),
+        rows: steps
+          .slice(0, mostSteps)
+          .map(({ part, mode, cells }) => [textCell(`${part}: ${mode}`), ...cells]),
       },
     ],
     remarks: orders,
@@ -119,10 +124,10 @@ export function sourceSection({ margins }: Review): readonly ReportSection[] {
     if (!sources.includes(source)) sources.push(source);
     return sources.indexOf(source) + 1;
   };
-  const rows = namedOnce(
+  const rows = mergedRows(
     margins.map((one) => ({
       ...named(one),
-      cells: [words(one.formulas.join(', ')), words(one.source.split('; ').map(numbered).join(', '))],
+      cells: [textCell(one.formulas.join(', ')), textCell(one.source.split('; ').map(numbered).join(', '))],
     })),
   );
   return section({
@@ -133,12 +138,12 @@ export function sourceSection({ margins }: Review): readonly ReportSection[] {
         name: 'Formulas and sources',
         prose: true,
         columns: [{ name: 'part and mode' }, { name: 'formulas' }, { name: 'sources' }],
-        rows: rows.map(({ part, mode, cells }) => [words(`${part}: ${mode}`), ...cells]),
+        rows: rows.map(({ part, mode, cells }) => [textCell(`${part}: ${mode}`), ...cells]),
       },
       {
         name: 'The sources by number',
         columns: [{ name: 'number' }, { name: 'source' }],
-        rows: sources.map((source, i) => [words(String(i + 1)), words(source)]),
+        rows: sources.map((source, i) => [textCell(String(i + 1)), textCell(source)]),
       },
     ],
   });

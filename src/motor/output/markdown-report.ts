@@ -6,7 +6,7 @@ import { usualCautions } from './usual-cautions';
 export function markdownReport(content: ReportContent): string {
   const parts = [
     `# ${escaped(`${content.title}: ${content.kind}`)}`,
-    ...content.headline.map(({ says }) => escaped(says)),
+    ...content.headline.map(({ message }) => escaped(message)),
     list(content.keyFigures.map(([name, { text }]) => `${escaped(name)}: **${escaped(text)}**`)),
     ...content.sections.flatMap(({ title, lead, tables, cautions, remarks }) => [
       `## ${escaped(title)}`,

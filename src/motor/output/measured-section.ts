@@ -9,14 +9,14 @@ import {
   type Shown,
   section,
   shown,
+  textCell,
   unknown,
-  words,
 } from './content';
 import { plotFiring } from './plot-firing';
 import type { PlotLevel } from './plot-spec';
 
 /** What the recorded firing is laid beside. */
-export interface Beside {
+export interface MeasuredContext {
   readonly prediction?: Firing;
   readonly levels?: readonly PlotLevel[];
 }
@@ -28,7 +28,10 @@ interface Interval {
 }
 
 /** A reduced firing: what the motor did, as far as the record tells. */
-export function measuredSection(reduced: ReducedFiring, beside: Beside = {}): readonly ReportSection[] {
+export function measuredSection(
+  reduced: ReducedFiring,
+  beside: MeasuredContext = {},
+): readonly ReportSection[] {
   const { record, recovery, cautions } = reduced;
   return section({
     id: 'recorded',
@@ -50,7 +53,7 @@ const recoveryText = (recovery: ReducedFiring['recovery']): string =>
     ? ''
     : `The ${recovery.channel} clipped; what it missed is recovered from the other channel, with its 95 % band.`;
 
-function tracePlot(reduced: ReducedFiring, { prediction, levels = [] }: Beside): ReportFigure {
+function tracePlot(reduced: ReducedFiring, { prediction, levels = [] }: MeasuredContext): ReportFigure {
   const described =
     prediction === undefined ? 'Recorded pressure and thrust' : 'Recorded and predicted pressure and thrust';
   return {
@@ -75,9 +78,9 @@ const columns: readonly Column[] = [
 
 function numbersTable(reduced: ReducedFiring): ReportTable {
   const interval = (name: string, given: Interval | undefined): readonly Shown[][] =>
-    given === undefined ? [] : [[words(name), shown(given.value), shown(given.low), shown(given.high)]];
+    given === undefined ? [] : [[textCell(name), shown(given.value), shown(given.low), shown(given.high)]];
   const single = (name: string, given: Shown | undefined): readonly Shown[][] =>
-    given === undefined ? [] : [[words(name), given, unknown, unknown]];
+    given === undefined ? [] : [[textCell(name), given, unknown, unknown]];
   const quantity = (name: string, given: Quantity | undefined) => single(name, given && shown(given));
   const number = (name: string, given: number | undefined) =>
     single(name, given === undefined ? undefined : figure(given));
@@ -85,7 +88,7 @@ function numbersTable(reduced: ReducedFiring): ReportTable {
     name: 'What the motor did, with 95 % confidence where two limits are given',
     columns,
     rows: [
-      ...single('class', reduced.motorClass && words(reduced.motorClass.letter)),
+      ...single('class', reduced.motorClass && textCell(reduced.motorClass.letter)),
       ...interval('total impulse', reduced.totalImpulse),
       ...quantity('specific impulse', reduced.specificImpulse),
       ...interval('peak thrust', reduced.peakThrust),
@@ -98,7 +101,7 @@ function numbersTable(reduced: ReducedFiring): ReportTable {
       ...number('thrust coefficient', reduced.thrustCoefficient),
       ...number('combustion efficiency', reduced.combustionEfficiency),
       ...number('nozzle efficiency', reduced.nozzleEfficiency),
-      ...quantity('pressure that the hardware may have seen', reduced.pressureSeen),
+      ...quantity('pressure that the hardware may have seen', reduced.peakPressureUpperBound),
     ],
   };
 }

@@ -1,12 +1,12 @@
 /** The look of the page: paper and ink, a title block as on a drawing, rules instead of boxes. */
 export const pageStyle = `
 :root { color-scheme: light dark; --paper: #fbf9f5; --raised: #f3efe7; --ink: #26323d; --quiet: #5d6671; --line: #d9d3c7;
-  --accent: #a84a26; --holds: #2f6244; --close: #8a5a00; --fails: #b3261e; --link: #0b6f7c; }
+  --accent: #a84a26; --pass: #2f6244; --marginal: #8a5a00; --fail: #b3261e; --link: #0b6f7c; }
 @media screen and (prefers-color-scheme: dark) {
   :root { --paper: #171b21; --raised: #1f252d; --ink: #e8e4da; --quiet: #a3adb8; --line: #38414c;
-    --accent: #e58a63; --holds: #7cc295; --close: #e0b45c; --fails: #ff8f85; --link: #5cc9d6;
+    --accent: #e58a63; --pass: #7cc295; --marginal: #e0b45c; --fail: #ff8f85; --link: #5cc9d6;
     --plot-ink: #e8e4da; --plot-quiet: #a3adb8; --plot-line: #323b46; --plot-first: #e58a63; --plot-second: #4fbecb;
-    --plot-third: #b79be0; --plot-fails: #ff8f85; --plot-holds: #7cc295; }
+    --plot-third: #b79be0; --plot-fail: #ff8f85; --plot-pass: #7cc295; }
 }
 * { box-sizing: border-box; }
 html { -webkit-text-size-adjust: 100%; scroll-padding-top: 1rem; }
@@ -20,7 +20,7 @@ header { border: 2px solid var(--ink); }
 .kind { margin: 0; color: var(--quiet); font-size: .875rem; }
 h1 { margin: 0; font-size: clamp(1.6rem, 5.5vw, 2.4rem); line-height: 1.15; font-weight: 650; letter-spacing: -.01em; overflow-wrap: anywhere; }
 .headline { margin: .5rem 0 0; max-width: 44rem; font-size: 1.0625rem; }
-.headline.fails { color: var(--fails); } .headline.close { color: var(--close); }
+.headline.fail { color: var(--fail); } .headline.marginal { color: var(--marginal); }
 .key { display: flex; flex-wrap: wrap; margin: 0; border-top: 2px solid var(--ink); overflow: hidden; }
 .key div { flex: 1 1 30%; padding: .55rem 1.1rem .65rem; box-shadow: 0 0 0 .5px var(--line); }
 .key dt { color: var(--quiet); font-size: .8125rem; line-height: 1.35; } .key dd { margin: 0; font-size: 1.25rem; font-weight: 600; line-height: 1.35; }
@@ -32,10 +32,10 @@ caption { text-align: left; font-weight: 600; padding: 0 0 .25rem; }
 th, td { text-align: left; vertical-align: top; padding: .35rem .75rem .35rem 0; border-bottom: 1px solid var(--line); overflow-wrap: break-word; }
 thead th { color: var(--quiet); font-weight: 500; font-size: .8125rem; border-bottom-color: var(--quiet); vertical-align: bottom; }
 tbody th { font-weight: 500; } .n { text-align: right; padding-right: 0; padding-left: .75rem; } td.n { white-space: nowrap; } .n + td:not(.n), .n + th:not(.n) { padding-left: 1rem; } table.facts { max-width: 32rem; } table:not(.facts, .stack) td { width: 1%; white-space: nowrap; } #sources table:not(.stack) th:first-child { width: 4.5rem; } #sources table:not(.stack) td { width: auto; white-space: normal; } #sources .stack td:last-child { white-space: nowrap; }
-.fails { color: var(--fails); font-weight: 600; } .close { color: var(--close); font-weight: 600; } .holds { color: var(--holds); }
+.fail { color: var(--fail); font-weight: 600; } .marginal { color: var(--marginal); font-weight: 600; } .pass { color: var(--pass); }
 #glance td:nth-child(2) { white-space: nowrap; } figure { margin: 1.2rem 0; break-inside: avoid; } figure svg { display: block; width: 100%; height: auto; } .narrow { display: none; }
 figcaption { color: var(--quiet); font-size: .875rem; margin-top: .3rem; max-width: 44rem; }
-ul.cautions { list-style: none; padding: 0; margin: 1rem 0; } ul.cautions li { border-left: 4px solid var(--close); background: var(--raised); padding: .45rem .8rem; margin: .35rem 0; font-size: .9375rem; }
+ul.cautions { list-style: none; padding: 0; margin: 1rem 0; } ul.cautions li { border-left: 4px solid var(--marginal); background: var(--raised); padding: .45rem .8rem; margin: .35rem 0; font-size: .9375rem; }
 ul.remarks { padding-left: 1.1rem; color: var(--quiet); font-size: .875rem; } li { overflow-wrap: break-word; }
 .before { border: 2px solid var(--ink); padding: 0 1.1rem .6rem; } .before h2 { border: 0; padding-top: .8rem; } .before ul { padding-left: 1.2rem; margin: 0; } .before li { margin: .35rem 0; }
 footer { margin-top: 1.5rem; color: var(--quiet); font-size: .8125rem; }

@@ -208,12 +208,12 @@ function levelLayers(label: string, value: number): JsonValue[] {
   return [
     {
       data,
-      mark: { type: 'rule', strokeDash: [2, 3], strokeWidth: 1.5, color: plotColours.fails },
+      mark: { type: 'rule', strokeDash: [2, 3], strokeWidth: 1.5, color: plotColours.fail },
       encoding: { y },
     },
     {
       data,
-      mark: { type: 'text', align: 'right', baseline: 'bottom', dy: -3, color: plotColours.fails },
+      mark: { type: 'text', align: 'right', baseline: 'bottom', dy: -3, color: plotColours.fail },
       encoding: { x: { value: 'width' }, y, text: { field: 'label' } },
     },
   ];

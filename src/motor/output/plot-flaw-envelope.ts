@@ -33,8 +33,8 @@ export function plotFlawEnvelope(
       'plotFlawEnvelope: no flaw was burned back; there is nothing to plot',
     );
   const kinds = curves.map(({ kind }) => kind);
-  const first = rows.slice(0, 1).map(({ reachedAt }) => ({
-    at: Number(reachedAt.in('MPa').toPrecision(6)),
+  const first = rows.slice(0, 1).map(({ failurePressure }) => ({
+    at: Number(failurePressure.in('MPa').toPrecision(6)),
     label: 'the first strength used up',
   }));
   const level = { field: 'at', type: 'quantitative' };
@@ -65,7 +65,7 @@ export function plotFlawEnvelope(
       },
       {
         data: { values: first },
-        mark: { type: 'rule', strokeDash: [2, 3], strokeWidth: 1.5, color: plotColours.fails },
+        mark: { type: 'rule', strokeDash: [2, 3], strokeWidth: 1.5, color: plotColours.fail },
         encoding: { y: level },
       },
       {
@@ -77,7 +77,7 @@ export function plotFlawEnvelope(
           dx: 4,
           dy: -3,
           limit: 0,
-          color: plotColours.fails,
+          color: plotColours.fail,
         },
         encoding: { x: { value: 0 }, y: level, text: { field: 'label' } },
       },

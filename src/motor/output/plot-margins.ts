@@ -8,9 +8,9 @@ export interface PlotMarginsOptions {
   /** Of the drawing [px]. Default 640. */
   readonly width?: number;
   /** Bars end here, so that ample margins do not flatten the scarce ones; their number stands beside. Default 2. */
-  readonly greatest?: number;
+  readonly maxMargin?: number;
   /** Modes drawn, the least margins first. Default 14. */
-  readonly most?: number;
+  readonly maxRows?: number;
 }
 
 type WithMargin = Pick<Margin, 'mode' | 'marginOfSafety'> & { readonly part?: string };
@@ -26,22 +26,22 @@ export function plotMargins(
   options: PlotMarginsOptions = {},
 ): PlotSpec {
   const margins = 'margins' in given ? given.margins : given;
-  const { width = 640, greatest = 2, most = 14 } = options;
+  const { width = 640, maxMargin = 2, maxRows = 14 } = options;
   if (margins.length === 0)
     throw new MeopError(
       'nothing-to-plot',
       'plotMargins: no margins given; at least one is expected',
       'margins',
     );
-  const sorted = [...margins].sort((a, b) => a.marginOfSafety - b.marginOfSafety).slice(0, most);
+  const sorted = [...margins].sort((a, b) => a.marginOfSafety - b.marginOfSafety).slice(0, maxRows);
   const rows = sorted.map(({ part, mode, marginOfSafety }, rank) => ({
     rank,
     margin: marginOfSafety,
-    drawn: Math.max(-1, Math.min(greatest, marginOfSafety)),
+    drawn: Math.max(-1, Math.min(maxMargin, marginOfSafety)),
     label: shortened(part === undefined ? mode : `${part}: ${mode}`, Math.floor(width / 6.9)),
     number: signed(marginOfSafety).text,
-    numberAt: Math.max(0, Math.min(greatest, marginOfSafety)),
-    holds: marginOfSafety >= 0 ? 'holds' : 'does not hold',
+    numberAt: Math.max(0, Math.min(maxMargin, marginOfSafety)),
+    passes: marginOfSafety >= 0 ? 'holds' : 'does not hold',
   }));
   const least = Math.min(0, ...rows.map(({ drawn }) => drawn));
   const last = Math.max(0.2, ...rows.map(({ drawn }) => drawn));
@@ -72,9 +72,9 @@ export function plotMargins(
             axis: { orient: 'bottom', format: '+.1~f', grid: false }, // lines would strike through the names
           },
           color: {
-            field: 'holds',
+            field: 'passes',
             type: 'nominal',
-            scale: { domain: ['holds', 'does not hold'], range: [plotColours.second, plotColours.fails] },
+            scale: { domain: ['holds', 'does not hold'], range: [plotColours.second, plotColours.fail] },
             legend: null,
           },
         },

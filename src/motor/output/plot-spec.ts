@@ -23,8 +23,8 @@ export const plotColours = {
   first: '#a84a26',
   second: '#0b6f7c',
   third: '#6a4c93',
-  fails: '#b3261e',
-  holds: '#3f6b4f',
+  fail: '#b3261e',
+  pass: '#3f6b4f',
 } as const;
 
 /** Colours of series in the order in which they come. */
@@ -32,7 +32,7 @@ export const seriesColours: readonly string[] = [
   plotColours.first,
   plotColours.second,
   plotColours.third,
-  plotColours.holds,
+  plotColours.pass,
 ];
 
 /** Line patterns of series, so that they can be told apart without colour. */

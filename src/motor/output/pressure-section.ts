@@ -3,21 +3,21 @@ import type { Meop, MeopCase } from '../meop/meop-result';
 import type { Review } from '../review/review-result';
 import {
   change,
+  headlineOf,
   percent,
   type ReportContent,
   type ReportSection,
   type Shown,
-  said,
   section,
   shown,
-  words,
+  textCell,
 } from './content';
 
 /** How MEOP was found and what drives it. */
 export function pressureSection({ meop }: Pick<Review, 'meop'>): readonly ReportSection[] {
   const { nominal, worstCase, percentile, sensitivity, basis, allowance } = meop;
   const row = (name: string, { pressure, peakThrust }: MeopCase, grain: Shown): readonly Shown[] => [
-    words(name),
+    textCell(name),
     shown(pressure),
     shown(peakThrust),
     grain,
@@ -44,7 +44,7 @@ export function pressureSection({ meop }: Pick<Review, 'meop'>): readonly Report
         ],
         rows: [
           row('nominal values', nominal, temperature(nominal)),
-          row(`${share} % of motors drawn`, percentile.checked, words('its range')),
+          row(`${share} % of motors drawn`, percentile.checked, textCell('its range')),
           row(`worst case, ${worstCase.flaws}`, worstCase, temperature(worstCase)),
         ],
       },
@@ -58,8 +58,8 @@ export function pressureSection({ meop }: Pick<Review, 'meop'>): readonly Report
           { name: 'share of the scatter', numeric: true },
         ],
         rows: sensitivity.map((one) => [
-          words(one.input),
-          words(one.value),
+          textCell(one.input),
+          textCell(one.value),
           change(one.atLower),
           change(one.atUpper),
           percent(one.shareOfVariance, 1),
@@ -80,7 +80,7 @@ export function pressureContent(meop: Meop): ReportContent {
   return {
     title: nominal.firing.title ?? 'Motor',
     kind: 'maximum expected operating pressure',
-    headline: said(
+    headline: headlineOf(
       `MEOP is ${pressure}, by the ${basis}${strongest === undefined ? '' : `; ${strongest.input} drives the scatter most`}.`,
     ),
     keyFigures: [

@@ -26,7 +26,7 @@ export type ReportFormat = 'text' | 'markdown' | 'html' | 'csv' | 'json';
 export type Reportable = Review | Meop | MotorComparison | FlawEnvelope | ReducedFiring | Firing;
 
 /** What goes into a report beside its subject. */
-export interface ReportMatter {
+export interface ReportInput {
   /** A recorded firing of the motor, laid beside the prediction of a review. */
   readonly firing?: ReducedFiring;
   /** What a recorded firing says of the model and of the hardware; holds the firing, too. */
@@ -36,7 +36,7 @@ export interface ReportMatter {
 }
 
 /** How a report is written. */
-export interface ReportOptions extends ReportMatter {
+export interface ReportOptions extends ReportInput {
   /** Default `'text'`. */
   readonly format?: ReportFormat;
   /** The plots of an HTML page, drawn by {@link reportDrawings}; without them it has tables only. */
@@ -83,7 +83,7 @@ export function report(subject: Reportable, options: ReportOptions = {}): string
  */
 export function reportDrawings(
   subject: Reportable,
-  matter: ReportMatter = {},
+  matter: ReportInput = {},
   engine?: PlotEngine,
 ): Promise<Drawings> {
   return drawingsOf(contentOf(subject, matter), engine);
@@ -98,14 +98,14 @@ export function reportDrawings(
  */
 export async function reportPage(
   subject: Reportable,
-  matter: ReportMatter = {},
+  matter: ReportInput = {},
   engine?: PlotEngine,
 ): Promise<string> {
   const content = contentOf(subject, matter);
   return htmlReport(content, await drawingsOf(content, engine));
 }
 
-function contentOf(subject: Reportable, { firing, comparison, flaws }: ReportMatter): ReportContent {
+function contentOf(subject: Reportable, { firing, comparison, flaws }: ReportInput): ReportContent {
   if ('margins' in subject) {
     const levels = [{ label: 'MEOP', at: subject.meop.pressure }];
     const { prediction } = subject;
@@ -124,6 +124,6 @@ function contentOf(subject: Reportable, { firing, comparison, flaws }: ReportMat
   }
   if ('worstCase' in subject) return pressureContent(subject);
   if ('reuse' in subject) return comparisonContent(subject);
-  if ('soundPeak' in subject) return envelopeContent(subject);
+  if ('flawFreePeakPressure' in subject) return envelopeContent(subject);
   return 'record' in subject ? reducedContent(subject) : firingContent(subject);
 }

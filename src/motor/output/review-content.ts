@@ -1,15 +1,15 @@
 import { formatNumber } from '../../units';
 import type { MotorComparison } from '../compare/comparison';
+import { mergeHeadAftLines } from '../merge-head-aft-lines';
 import type { Review } from '../review/review-result';
-import { twinLines } from '../twin-lines';
 import {
   type ReportContent,
   type ReportSection,
   shown,
   signed,
+  textCell,
   type Verdict,
   verdictOf,
-  words,
 } from './content';
 import { firingSection, simulatedSummary } from './firing-section';
 import { glanceSection, recordedLine } from './glance-section';
@@ -31,12 +31,12 @@ export function reviewContent(
     title: motor.name,
     kind: 'review of a static firing',
     headline: [
-      { says: headline(review), verdict: overall(review) },
+      { message: headline(review), verdict: overall(review) },
       ...(recorded === undefined
         ? []
-        : [{ says: recorded.says, verdict: recorded.speaksAgainst ? 'fails' : 'holds' } as const]),
+        : [{ message: recorded.message, verdict: recorded.speaksAgainst ? 'fail' : 'pass' } as const]),
     ],
-    verdict: recorded?.speaksAgainst && overall(review) === 'holds' ? 'close' : overall(review),
+    verdict: recorded?.speaksAgainst && overall(review) === 'pass' ? 'marginal' : overall(review),
     keyFigures: [
       ['MEOP', shown(meop.pressure)],
       ...(governing === undefined
@@ -45,7 +45,7 @@ export function reviewContent(
       ['peak pressure, absolute', shown(prediction.peakPressure)],
       ...(summary.peakThrust === undefined ? [] : [['peak thrust', shown(summary.peakThrust)] as const]),
       ['total impulse', shown(prediction.totalImpulse)],
-      ...(summary.designation === undefined ? [] : [['class', words(summary.designation)] as const]),
+      ...(summary.designation === undefined ? [] : [['class', textCell(summary.designation)] as const]),
       ...(comparison === undefined ? [] : firedFigures(review, comparison)),
     ],
     sections: [
@@ -68,20 +68,20 @@ export function reviewContent(
 /** The numbers that a recorded firing adds. */
 function firedFigures(
   { meop }: Review,
-  { pressureSeen, measured, reuse }: MotorComparison,
+  { peakPressureUpperBound, measured, reuse }: MotorComparison,
 ): ReportContent['keyFigures'] {
-  const against = reuse.facts.filter(({ speaks }) => speaks === 'against').length;
-  const over = pressureSeen !== undefined && pressureSeen.si > meop.pressure.si;
+  const against = reuse.findings.filter(({ effect }) => effect === 'adverse').length;
+  const over = peakPressureUpperBound !== undefined && peakPressureUpperBound.si > meop.pressure.si;
   return [
-    ...(pressureSeen === undefined
+    ...(peakPressureUpperBound === undefined
       ? []
-      : [['reached when fired', shown(pressureSeen, over ? 'fails' : 'holds')] as const]),
+      : [['reached when fired', shown(peakPressureUpperBound, over ? 'fail' : 'pass')] as const]),
     ...(measured.totalImpulse === undefined
       ? []
       : [['impulse when fired', shown(measured.totalImpulse.value)] as const]),
     [
       'facts against using it again',
-      { text: String(against), value: against, verdict: against > 0 ? 'fails' : 'holds' },
+      { text: String(against), value: against, verdict: against > 0 ? 'fail' : 'pass' },
     ],
   ];
 }
@@ -97,11 +97,11 @@ function headline(review: Review): string {
   const order =
     first === undefined
       ? ''
-      : `. As pressure rises, ${isSame ? 'the same mode comes first' : `${first.part}, ${first.mode}, comes first`}, at ${first.reachedAt} (${formatNumber(first.timesMeop, 3)} times MEOP)`;
+      : `. As pressure rises, ${isSame ? 'the same mode comes first' : `${first.part}, ${first.mode}, comes first`}, at ${first.failurePressure} (${formatNumber(first.meopRatio, 3)} times MEOP)`;
   const others = [
     ...(review.sealsHold ? [] : ['a seal is outside its limits']),
-    ...(review.flow.every(({ holds }) => holds) ? [] : ['a limit of the port is passed']),
-    ...(review.instruments.every(({ holds }) => holds)
+    ...(review.flow.every(({ passes }) => passes) ? [] : ['a limit of the port is passed']),
+    ...(review.instruments.every(({ passes }) => passes)
       ? []
       : ['an instrument does not cover what it will see']),
   ];
@@ -111,7 +111,7 @@ function headline(review: Review): string {
     missing.length === 0
       ? ''
       : `. Not judged, since the document does not describe it: ${missing.join(' and ')}, with joint and seals`;
-  const verdict = review.holds
+  const verdict = review.passes
     ? `Every margin ${missing.length === 0 ? '' : 'that was judged '}holds at ${meop.pressure}`
     : `Not every margin holds at ${meop.pressure}`;
   return `${verdict}; ${least}${order}${unjudged}${also}.`;
@@ -124,11 +124,11 @@ const missingClosures = ({ motor }: Review): readonly string[] =>
     .map((end) => `the ${end} closure`);
 
 function overall(review: Review): Verdict {
-  const { governing, holds, sealsHold, flow, instruments } = review;
-  if (!holds || governing === undefined) return 'fails';
+  const { governing, passes, sealsHold, flow, instruments } = review;
+  if (!passes || governing === undefined) return 'fail';
   const sound =
-    missingClosures(review).length === 0 && sealsHold && [...flow, ...instruments].every((one) => one.holds);
-  return sound ? verdictOf(governing.marginOfSafety) : 'close';
+    missingClosures(review).length === 0 && sealsHold && [...flow, ...instruments].every((one) => one.passes);
+  return sound ? verdictOf(governing.marginOfSafety) : 'marginal';
 }
 
 function assumptionSection({ assumptions, cautions }: Review): readonly ReportSection[] {
@@ -144,7 +144,7 @@ function assumptionSection({ assumptions, cautions }: Review): readonly ReportSe
           ],
           tables: [],
           figures: [],
-          cautions: twinLines(cautions),
+          cautions: mergeHeadAftLines(cautions),
           remarks: assumptions.map((text) => `Assumed: ${text}`),
         },
       ];

@@ -9,7 +9,7 @@ export function textReport(content: ReportContent): string {
   const lines = [
     title,
     '═'.repeat(widthOf(title)),
-    ...content.headline.flatMap(({ says }) => wrapped(says)),
+    ...content.headline.flatMap(({ message }) => wrapped(message)),
     ...(content.keyFigures.length > 0 ? ['', ...pairs(content.keyFigures)] : []),
   ];
   for (const { title: name, lead, tables, cautions, remarks } of content.sections) {
@@ -70,7 +70,7 @@ export function textTable({ columns, rows }: ReportTable): string[] {
 
 /** A cell as it is printed; what does not hold is marked in words, since text has no colour. */
 export const cellText = (cell: Shown | undefined): string =>
-  cell === undefined ? '' : cell.verdict === 'fails' ? `${cell.text} ✗` : cell.text;
+  cell === undefined ? '' : cell.verdict === 'fail' ? `${cell.text} ✗` : cell.text;
 
 // Characters as a terminal counts them: combining marks take no room.
 const widthOf = (text: string): number => [...text.replace(/\p{M}/gu, '')].length;

@@ -3,7 +3,7 @@ import { fromSiValue, type Quantity, unitOf } from '../../units';
 import type { Motor } from '../document';
 import type { MotorSettings } from '../settings';
 import { type Closure, closureHeat } from './closure-heat';
-import { pushedDiameter, weakestCase } from './worst-sizes';
+import { pressureAreaDiameter, weakestCase } from './worst-sizes';
 
 type BoltedClosure = Closure & { readonly joint: NonNullable<Closure['joint']> };
 
@@ -40,8 +40,10 @@ export function worstJoint(
     ...thin,
     modes,
     governing: governing(modes),
-    holds: modes.every(({ marginOfSafety }) => marginOfSafety >= 0),
-    firstToFail: modes.reduce((least, next) => (next.reachedAt.si < least.reachedAt.si ? next : least)),
+    passes: modes.every(({ marginOfSafety }) => marginOfSafety >= 0),
+    firstToFail: modes.reduce((least, next) =>
+      next.failurePressure.si < least.failurePressure.si ? next : least,
+    ),
     bearingFirst: [thin, ...others].every(({ bearingFirst }) => bearingFirst),
   };
 }
@@ -63,7 +65,7 @@ function jointOf(
     caseWall: wall,
     caseMaterial: motor.case.material,
     closureMaterial: material,
-    sealDiameter: pushedDiameter(motor, closure),
+    sealDiameter: pressureAreaDiameter(motor, closure),
     thread: joint.thread,
     boltClass: joint.boltClass,
     count: joint.count,
@@ -75,8 +77,8 @@ function jointOf(
     ...(joint.rows !== undefined && { rows: joint.rows }),
     ...(joint.rowSpacing && { rowSpacing: joint.rowSpacing.value }),
     ...(joint.sealToHoles && { sealToHoles: joint.sealToHoles.value }),
-    ...(joint.misplacement &&
-      joint.misplacement.value.si > 0 && { positionTolerance: joint.misplacement.value }),
+    ...(joint.positionTolerance &&
+      joint.positionTolerance.value.si > 0 && { positionTolerance: joint.positionTolerance.value }),
     ...(wallTemperature && { caseTemperature: wallTemperature.value }),
     ...(closureTemperature && { closureTemperature }),
     factors,

@@ -54,7 +54,7 @@ export function caseMargins(
     const isProof = margin.mode.includes('proof');
     return reviewMargin(margin, {
       part: 'case',
-      formulas: isProof ? ['yieldStart', 'proofCheck'] : formulas,
+      formulas: isProof ? ['yieldPressuresAtTemperature', 'proofCheck'] : formulas,
       ...(steps && { steps }),
       ...(!isProof && { meop }),
     });

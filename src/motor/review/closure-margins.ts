@@ -13,7 +13,7 @@ import { threadMargins } from './thread-margins';
 type End = 'head' | 'aft';
 
 /** What holds a closure, judged. */
-export interface HoldJudged {
+export interface RetentionReview {
   readonly margins: readonly ReviewMargin[];
   readonly cautions: readonly string[];
   readonly joint?: JointReview;
@@ -28,7 +28,7 @@ export function closureMargins(
   closure: Closure,
   meop: Quantity<'gauge pressure'>,
   settings: MotorSettings,
-): HoldJudged {
+): RetentionReview {
   const hold = holdMargins(motor, end, closure, meop, settings);
   const plate = plateMargins(motor, end, closure, meop, settings);
   return {
@@ -54,7 +54,7 @@ function holdMargins(
   closure: Closure,
   meop: Quantity<'gauge pressure'>,
   settings: MotorSettings,
-): HoldJudged {
+): RetentionReview {
   const { joint: bolts, retainingRing, thread } = closure;
   const part = `${end} joint` as const;
   if (retainingRing !== undefined)

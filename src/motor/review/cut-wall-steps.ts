@@ -1,4 +1,10 @@
-import { allowable, lameHoopStress, type Material, wallFoldingLoad, wallTension } from '../../structures';
+import {
+  allowable,
+  grooveWallCollapseLoad,
+  lameHoopStress,
+  type Material,
+  wallTension,
+} from '../../structures';
 import type { Quantity } from '../../units';
 
 /** The wall that a groove or a thread leaves of the case. */
@@ -33,10 +39,10 @@ export function cutWallSteps(mode: string, wall: CutWall): readonly { toString()
     diameter: outsideDiameter.plus(insideDiameter).per(2),
   };
   const applied = wallTension(tension);
-  const limit = wallFoldingLoad(folding);
+  const limit = grooveWallCollapseLoad(folding);
   return [
     wallTension.explain(tension),
-    wallFoldingLoad.explain(folding),
+    grooveWallCollapseLoad.explain(folding),
     `as a tension of the wall, what it carries: σ_t·F_c / F = ${applied} · ${limit} / ${load} = ${applied.times(limit.per(load))}`,
   ];
 }
@@ -46,5 +52,5 @@ export const cutWallFormulas = (mode: string): readonly string[] =>
   mode.startsWith('hoop')
     ? ['lameHoopStress']
     : mode.startsWith('folding')
-      ? ['wallTension', 'wallFoldingLoad']
+      ? ['wallTension', 'grooveWallCollapseLoad']
       : ['wallTension'];

@@ -17,7 +17,8 @@ export function flowChecks(
   cache: RegressionCache,
 ): readonly ReviewCheck[] {
   const { portFlow } = firing;
-  const source = (own: boolean): string => (own ? 'the document' : 'common practice, no source');
+  const source = (own: boolean): string =>
+    own ? 'the document' : 'engineering practice, no published source';
   if (portFlow === undefined) return [];
   // At ignition, when the port is narrowest: the first sample at which gas flows through the throat.
   const first = firing.massFlow.si.findIndex((flow) => flow > 0);
@@ -36,25 +37,25 @@ export function flowChecks(
       check: 'port-to-throat area ratio',
       value: ratio,
       limit: limits.portToThroat,
-      holds: ratio >= limits.portToThroat,
-      says: `${ratio.toPrecision(3)} at ignition, at least ${limits.portToThroat} wanted`,
+      passes: ratio >= limits.portToThroat,
+      message: `${ratio.toPrecision(3)} at ignition, at least ${limits.portToThroat} wanted`,
       source: source(motor.limits?.portToThroat !== undefined),
     },
     {
       check: 'mass flux in the port',
       value: show(flux),
       limit: show(limits.massFlux),
-      holds: flux <= limits.massFlux,
-      says: `${show(flux)} at most, up to ${show(limits.massFlux)} wanted: above it erosive burning is to be expected`,
+      passes: flux <= limits.massFlux,
+      message: `${show(flux)} at most, up to ${show(limits.massFlux)} wanted: above it erosive burning is to be expected`,
       source: source(motor.limits?.massFlux !== undefined),
     },
     {
       check: 'head-end pressure over chamber pressure',
       value: head,
       limit: 1.05,
-      holds: head <= 1.05,
-      says: `${head.toPrecision(4)} at most: what a gauge at the head end reads too much, up to 1.05 wanted`,
-      source: 'momentum balance of the port; 5 % is common practice, no source',
+      passes: head <= 1.05,
+      message: `${head.toPrecision(4)} at most: what a gauge at the head end reads too much, up to 1.05 wanted`,
+      source: 'momentum balance of the port; 5 % is engineering practice, no published source',
     },
   ];
 }

@@ -33,22 +33,27 @@ function instrumentReview(
       check: 'head-room',
       value: headroom,
       limit: wanted,
-      holds: headroom >= wanted,
-      says:
+      passes: headroom >= wanted,
+      message:
         headroom < 1
           ? `SATURATES: ${expected} is expected and it reads to ${range}`
           : `reads to ${range}, ${headroom.toFixed(2)} times the ${expected} that is expected; ${wanted} times wanted`,
-      source: motor.limits?.headroom === undefined ? 'common practice, no source' : 'the document',
+      source:
+        motor.limits?.headroom === undefined ? 'engineering practice, no published source' : 'the document',
     });
   const survives =
-    one.measures === 'pressure' ? one.proof : one.measures === 'thrust' ? one.overload : undefined;
+    one.measures === 'pressure'
+      ? one.proofPressure
+      : one.measures === 'thrust'
+        ? one.safeOverload
+        : undefined;
   if (survives !== undefined && expected !== undefined)
     checks.push({
       check: 'overload',
       value: expected,
       limit: survives.value,
-      holds: survives.value.si >= expected.si,
-      says: `survives ${survives.value}, ${expected} expected`,
+      passes: survives.value.si >= expected.si,
+      message: `survives ${survives.value}, ${expected} expected`,
       source: 'the document',
     });
   const rise = one.measures === 'temperature' ? undefined : riseOf(firing, one.measures);
@@ -59,9 +64,12 @@ function instrumentReview(
       check: 'samples in the rise',
       value: samples,
       limit: limits.samplesPerRise,
-      holds: samples >= limits.samplesPerRise,
-      says: `${samples.toFixed(1)} samples in the ${time} from 10 % to 90 %, ${limits.samplesPerRise} wanted`,
-      source: motor.limits?.samplesPerRise === undefined ? 'common practice, no source' : 'the document',
+      passes: samples >= limits.samplesPerRise,
+      message: `${samples.toFixed(1)} samples in the ${time} from 10 % to 90 %, ${limits.samplesPerRise} wanted`,
+      source:
+        motor.limits?.samplesPerRise === undefined
+          ? 'engineering practice, no published source'
+          : 'the document',
     });
     if (one.riseTime !== undefined) checks.push(sensorSpeed(one.riseTime.value, time));
   }
@@ -71,7 +79,7 @@ function instrumentReview(
     range,
     expected,
     headroom,
-    holds: checks.every(({ holds }) => holds),
+    passes: checks.every(({ passes }) => passes),
     ...(rise !== undefined &&
       samples !== undefined && { rise: { time: fromSiValue(rise, 'time', unitOf('ms')), samples } }),
     checks,
@@ -84,9 +92,9 @@ const sensorSpeed = (own: Quantity<'time'>, rise: Quantity): ReviewCheck => ({
   check: 'speed of the sensor',
   value: own,
   limit: fromSiValue(rise.si / 3, 'time', unitOf('ms')),
-  holds: own.si <= rise.si / 3,
-  says: `rises in ${own}; a third of the ${rise} of the motor wanted, which draws the rise out by 5 %`,
-  source: 'rise times of filters in series add as their squares (common practice, no source)',
+  passes: own.si <= rise.si / 3,
+  message: `rises in ${own}; a third of the ${rise} of the motor wanted, which draws the rise out by 5 %`,
+  source: 'rise times of filters in series add as their squares (engineering practice, no published source)',
 });
 
 function expectedOf(one: Instrument, motor: Motor, meop: Meop): Quantity | undefined {

@@ -5,7 +5,7 @@ import type { MotorSettings } from '../settings';
 import { type Closure, closureHeat } from './closure-heat';
 import { reviewMargin } from './review-margin';
 import type { ReviewMargin } from './review-result';
-import { pushedDiameter } from './worst-sizes';
+import { pressureAreaDiameter } from './worst-sizes';
 
 /** The plate of a closure at MEOP. */
 export function plateMargins(
@@ -15,7 +15,7 @@ export function plateMargins(
   meop: Quantity<'gauge pressure'>,
   { factors }: MotorSettings,
 ): { readonly margins: readonly ReviewMargin[]; readonly cautions: readonly string[] } {
-  const { material, held, opening } = closure;
+  const { material, edgeSupport, opening } = closure;
   const temperature = closureHeat(motor, closure);
   const { poissonRatio, elasticModulus } = material;
   if (poissonRatio === undefined)
@@ -23,15 +23,15 @@ export function plateMargins(
       margins: [],
       cautions: [`${end} closure: ${material.name} has no poissonRatio: its plate is not judged`],
     };
-  const plate = (held === 'clamped' ? clampedPlate : simplySupportedPlate)({
+  const plate = (edgeSupport === 'clamped' ? clampedPlate : simplySupportedPlate)({
     pressure: fromSiValue<'pressure difference'>(meop.si, 'pressure difference', unitOf(meop.unit)),
-    radius: pushedDiameter(motor, closure).per(2),
+    radius: pressureAreaDiameter(motor, closure).per(2),
     thickness: closure.thickness.value,
     poissonRatio: poissonRatio.value,
     ...(elasticModulus && { elasticModulus: elasticModulus.value }),
     ...(opening && { holeRadius: opening.value.per(2) }),
   });
-  const source = `flat circular plate, ${held}, ${plate.at === 'hole' ? 'at its hole' : `at its ${plate.at}`}: Roark's Formulas for Stress and Strain`;
+  const source = `flat circular plate, ${edgeSupport}, ${plate.at === 'hole' ? 'at its hole' : `at its ${plate.at}`}: Roark's Formulas for Stress and Strain`;
   const mode = (limit: 'yield' | 'ultimate'): ReviewMargin[] => {
     try {
       const strength = allowable({ material, property: limit, ...(temperature && { temperature }) });
@@ -39,7 +39,7 @@ export function plateMargins(
         reviewMargin(
           margin({
             mode: `bending of the plate${limit === 'yield' ? ', yield' : ''}`,
-            applied: plate.greatest,
+            applied: plate.maxStress,
             allowable: strength.value,
             factor: limit === 'yield' ? factors.yieldFactor : factors.ultimateFactor,
             ...(temperature && { temperature }),
@@ -48,7 +48,7 @@ export function plateMargins(
           }),
           {
             part: `${end} closure`,
-            formulas: [held === 'clamped' ? 'clampedPlate' : 'simplySupportedPlate'],
+            formulas: [edgeSupport === 'clamped' ? 'clampedPlate' : 'simplySupportedPlate'],
             steps: () => [plate],
             meop,
           },

@@ -11,13 +11,13 @@ export interface MarginContext {
   /** Where the chamber pressure drives the mode in proportion. */
   readonly meop?: Quantity<'gauge pressure'>;
   /** The pressure that uses it up, where it is driven otherwise. */
-  readonly reachedAt?: Quantity<'gauge pressure'>;
+  readonly failurePressure?: Quantity<'gauge pressure'>;
 }
 
 /** A margin of the review, with the pressure that uses it up and its hand calculation. */
 export function reviewMargin(
   margin: Margin,
-  { part, formulas, steps, meop, reachedAt }: MarginContext,
+  { part, formulas, steps, meop, failurePressure }: MarginContext,
 ): ReviewMargin {
   const { applied, allowable, factor } = margin;
   return {
@@ -25,13 +25,13 @@ export function reviewMargin(
     part,
     formulas: [...formulas, 'marginOfSafety'],
     ...(meop !== undefined && {
-      reachedAt: fromSiValue<'gauge pressure'>(
+      failurePressure: fromSiValue<'gauge pressure'>(
         (meop.si * allowable.si) / applied.si,
         'gauge pressure',
         unitOf(meop.unit),
       ),
     }),
-    ...(reachedAt !== undefined && { reachedAt }),
+    ...(failurePressure !== undefined && { failurePressure }),
     explain: () => {
       const said = (steps?.() ?? []).map(String);
       // The working of a joint ends with its margin by itself.

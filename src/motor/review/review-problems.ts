@@ -3,7 +3,7 @@ import { type DocumentProblem, type Motor, type MotorInput, motorOf, strengthPro
 import { pathText } from '../document/problems';
 import { rawAt } from '../document/raw-value';
 import { settingsOf } from '../settings';
-import { atWorseEnds } from '../worst-ends';
+import { atWorstCaseTolerances } from '../worst-case-tolerances';
 import { caseMargins } from './case-margins';
 import { closureMargins } from './closure-margins';
 import { insertMargins } from './insert-margin';
@@ -24,7 +24,7 @@ export function reviewProblems(input: MotorInput): readonly DocumentProblem[] {
   const lacking = strengthProblems(motor);
   if (lacking.length > 0) return lacking;
   const json: unknown = JSON.parse(JSON.stringify(motor));
-  const worst = atWorseEnds(motor);
+  const worst = atWorstCaseTolerances(motor);
   const settings = settingsOf(motor);
   const { closures } = worst;
   // What is refused does not depend on how much is asked for: a thread that parts at some pressure is judged, not refused.

@@ -27,7 +27,7 @@ export type ReviewPart =
 export interface ReviewMargin extends Margin {
   readonly part: ReviewPart;
   /** The chamber pressure above ambient that uses the allowable up, without factor; where pressure drives the mode. */
-  readonly reachedAt?: Quantity<'gauge pressure'>;
+  readonly failurePressure?: Quantity<'gauge pressure'>;
   /** The names of the formulas that the number comes from. */
   readonly formulas: readonly string[];
   /** The hand calculation, to the same number. */
@@ -35,22 +35,22 @@ export interface ReviewMargin extends Margin {
 }
 
 /** A place in the order in which things give way as pressure rises. */
-export interface FailureStep {
+export interface FailureSequenceEntry {
   readonly part: ReviewPart;
   readonly mode: string;
-  readonly reachedAt: Quantity<'gauge pressure'>;
+  readonly failurePressure: Quantity<'gauge pressure'>;
   /** Over MEOP. */
-  readonly timesMeop: number;
+  readonly meopRatio: number;
 }
 
 /** One thing that was looked at beside the margins, and whether it holds. */
 export interface ReviewCheck {
   readonly check: string;
-  readonly holds: boolean;
+  readonly passes: boolean;
   readonly value: Quantity | number;
   readonly limit: Quantity | number;
   /** The numbers, in words. */
-  readonly says: string;
+  readonly message: string;
   readonly source: string;
 }
 
@@ -63,7 +63,7 @@ export interface InstrumentReview {
   readonly expected: Quantity | undefined;
   /** Range over expected. */
   readonly headroom: number | undefined;
-  readonly holds: boolean;
+  readonly passes: boolean;
   /** Time from 10 % to 90 % of the peak at ignition, and the samples in it. */
   readonly rise?: { readonly time: Quantity<'time'>; readonly samples: number };
   readonly checks: readonly ReviewCheck[];
@@ -97,9 +97,9 @@ export interface Review {
   /** The mode of least margin; undefined where nothing could be judged. */
   readonly governing: ReviewMargin | undefined;
   /** Whether every margin is zero or more. */
-  readonly holds: boolean;
+  readonly passes: boolean;
   /** What gives way first as pressure rises, without factors. */
-  readonly failureOrder: readonly FailureStep[];
+  readonly failureOrder: readonly FailureSequenceEntry[];
   /** Closures held by radial bolts. */
   readonly joints: Readonly<Partial<Record<'head' | 'aft', JointReview>>>;
   /** Closures held by a retaining ring, each mode at the depth of the groove that leaves it less. */

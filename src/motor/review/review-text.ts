@@ -1,13 +1,13 @@
 import { table } from '../../units';
-import { withTwins } from '../twin-rows';
+import { mergeHeadAftRows } from '../merge-head-aft-rows';
 import type { Review } from './review-result';
-import { everySeal } from './seal-review';
+import { allSeals } from './seal-review';
 
 /** A review as people read it in a terminal. */
 export function reviewText(review: Omit<Review, 'toString'>): string {
   const { motor, meop, margins, governing, failureOrder, flow, instruments } = review;
   const sign = (value: number): string => `${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(2)}`;
-  const verdict = (holds: boolean): string => (holds ? 'holds' : 'FAILS');
+  const verdict = (passes: boolean): string => (passes ? 'holds' : 'FAILS');
   const rows = once(
     margins.map((one) => ({
       part: one.part,
@@ -16,36 +16,36 @@ export function reviewText(review: Omit<Review, 'toString'>): string {
       allowable: one.allowable,
       factor: one.factor,
       margin: sign(one.marginOfSafety),
-      ...(one.reachedAt && { 'reached at': one.reachedAt }),
+      ...(one.failurePressure && { 'reached at': one.failurePressure }),
     })),
   );
   const order = once(
-    failureOrder.map(({ part, mode, reachedAt, timesMeop }) => ({
+    failureOrder.map(({ part, mode, failurePressure, meopRatio }) => ({
       part,
       mode,
-      at: reachedAt,
-      'times MEOP': timesMeop.toFixed(2),
+      at: failurePressure,
+      'times MEOP': meopRatio.toFixed(2),
     })),
   ).slice(0, 8);
   const checks = [
-    ...everySeal(review).flatMap(({ closure, place, seal }) =>
-      seal.checks.map(({ check, holds, says }) => ({
+    ...allSeals(review).flatMap(({ closure, place, seal }) =>
+      seal.checks.map(({ check, passes, message }) => ({
         what: `${closure} seal ${place}`,
         check,
-        '': verdict(holds),
-        says,
+        '': verdict(passes),
+        message,
       })),
     ),
-    ...flow.map(({ check, holds, says }) => ({ what: 'flow', check, '': verdict(holds), says })),
+    ...flow.map(({ check, passes, message }) => ({ what: 'flow', check, '': verdict(passes), message })),
     ...instruments.flatMap(({ name, checks: own }) =>
-      own.map(({ check, holds, says }) => ({ what: name, check, '': verdict(holds), says })),
+      own.map(({ check, passes, message }) => ({ what: name, check, '': verdict(passes), message })),
     ),
   ];
   return [
     `${motor.name}: MEOP ${meop.pressure} above ambient; ${
       governing === undefined
         ? 'no mode could be judged'
-        : `${review.holds ? 'every margin holds' : 'NOT EVERY MARGIN HOLDS'}, governed by ${governing.part}, ${governing.mode} (${sign(governing.marginOfSafety)})`
+        : `${review.passes ? 'every margin holds' : 'NOT EVERY MARGIN HOLDS'}, governed by ${governing.part}, ${governing.mode} (${sign(governing.marginOfSafety)})`
     }`,
     '',
     ...(rows.length > 0 ? [table(rows), ''] : []),
@@ -57,4 +57,4 @@ export function reviewText(review: Omit<Review, 'toString'>): string {
 }
 
 const once = <R extends { readonly part: string }>(rows: readonly R[]): readonly R[] =>
-  withTwins(rows, ({ part: _, ...rest }) => Object.values(rest));
+  mergeHeadAftRows(rows, ({ part: _, ...rest }) => Object.values(rest));

@@ -1,23 +1,23 @@
 import type { JointReview, RetainingRingReview, ThreadedClosureReview } from '../../structures';
 import { governing } from '../../structures';
 import type { Quantity } from '../../units';
+import { assumedDefaults, notEvaluated } from '../assumed-defaults';
 import { type Motor, type MotorInput, motorOf } from '../document';
 import { documentError } from '../document/problems';
 import { meopOf } from '../meop/meop';
 import type { Meop } from '../meop/meop-result';
-import { notJudged, omissions } from '../omissions';
 import type { RegressionCache } from '../regression-cache';
 import { type MotorSettings, settingsOf } from '../settings';
-import { atWorseEnds, uncountedTolerances } from '../worst-ends';
+import { atWorstCaseTolerances, unusedTolerances } from '../worst-case-tolerances';
 import { caseMargins } from './case-margins';
 import { closureMargins } from './closure-margins';
 import { flowChecks } from './flow-checks';
 import { insertMargins } from './insert-margin';
 import { instrumentReviews } from './instrument-review';
 import { reviewProblems } from './review-problems';
-import type { FailureStep, Review, ReviewMargin } from './review-result';
+import type { FailureSequenceEntry, Review, ReviewMargin } from './review-result';
 import { reviewText } from './review-text';
-import { everySeal, faceSealReviews, sealReviews } from './seal-review';
+import { allSeals, faceSealReviews, sealReviews } from './seal-review';
 import { standMargins } from './stand-margins';
 
 type End = 'head' | 'aft';
@@ -28,7 +28,7 @@ type End = 'head' | 'aft';
  * said in `assumptions` and `cautions`. It is an analysis, never a permission.
  *
  * @throws MeopError `motor-document` for a document with problems, those of {@link reviewProblems} included
- * @example review(demoMotor()).holds // => true
+ * @example review(demoMotor()).passes // => true
  */
 export function review(input: MotorInput): Review {
   return reviewOf(motorOf(input), new Map());
@@ -39,12 +39,12 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
   needSound(motor);
   const settings = settingsOf(motor);
   const meop = meopOf(motor, cache);
-  const worst = atWorseEnds(motor);
+  const worst = atWorstCaseTolerances(motor);
   const structure = structureMargins(worst, meop.pressure, meop.thrust, settings);
   const margins = [...structure.margins].sort((a, b) => a.marginOfSafety - b.marginOfSafety);
   const seals = sealReviews(motor, worst, meop.pressure);
   const faceSeals = faceSealReviews(motor, worst, meop.pressure);
-  const allSeals = everySeal({ seals, faceSeals });
+  const everyRing = allSeals({ seals, faceSeals });
   const instruments = instrumentReviews(worst, meop, settings);
   const found: Omit<Review, 'toString'> = {
     motor,
@@ -52,23 +52,23 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
     prediction: meop.nominal.firing,
     margins,
     governing: margins.length === 0 ? undefined : governing(margins),
-    holds: margins.length > 0 && margins.every(({ marginOfSafety }) => marginOfSafety >= 0),
+    passes: margins.length > 0 && margins.every(({ marginOfSafety }) => marginOfSafety >= 0),
     failureOrder: failureOrder(margins, meop.pressure),
     joints: structure.joints,
     retainingRings: structure.retainingRings,
     threads: structure.threads,
     seals,
     faceSeals,
-    sealsHold: allSeals.every(({ seal }) => seal.holds),
+    sealsHold: everyRing.every(({ seal }) => seal.passes),
     flow: flowChecks(motor, meop.worstCase, settings, cache),
     instruments,
     restraint: structure.restraint,
     assumptions: [
       ...settings.assumptions,
-      ...omissions(motor),
-      ...uncountedTolerances(motor, new Set(meop.sensitivity.map(({ input }) => input))),
+      ...assumedDefaults(motor),
+      ...unusedTolerances(motor, new Set(meop.sensitivity.map(({ input }) => input))),
     ],
-    cautions: cautionsOf(motor, meop, structure.cautions, allSeals, instruments, margins),
+    cautions: cautionsOf(motor, meop, structure.cautions, everyRing, instruments, margins),
   };
   return {
     ...found,
@@ -125,19 +125,21 @@ export function structureMargins(
 export function failureOrder(
   margins: readonly ReviewMargin[],
   meop: Quantity<'gauge pressure'>,
-): readonly FailureStep[] {
+): readonly FailureSequenceEntry[] {
   return margins
-    .flatMap(({ part, mode, reachedAt }) =>
-      reachedAt === undefined ? [] : [{ part, mode, reachedAt, timesMeop: reachedAt.si / meop.si }],
+    .flatMap(({ part, mode, failurePressure }) =>
+      failurePressure === undefined
+        ? []
+        : [{ part, mode, failurePressure, meopRatio: failurePressure.si / meop.si }],
     )
-    .sort((a, b) => a.reachedAt.si - b.reachedAt.si);
+    .sort((a, b) => a.failurePressure.si - b.failurePressure.si);
 }
 
 function cautionsOf(
   motor: Motor,
   meop: Meop,
   structure: readonly string[],
-  seals: ReturnType<typeof everySeal>,
+  seals: ReturnType<typeof allSeals>,
   instruments: Review['instruments'],
   margins: readonly ReviewMargin[],
 ): readonly string[] {
@@ -158,7 +160,7 @@ function cautionsOf(
             'case.wallTemperature is not given: the case is judged at room temperature, which a firing exceeds',
           ]
         : []),
-      ...notJudged(motor),
+      ...notEvaluated(motor),
       ...((motor.instruments ?? []).length === 0
         ? ['the document has no instruments: whether a channel saturates is not judged']
         : []),

@@ -14,7 +14,7 @@ import type { Closure } from './closure-heat';
 import { cutWallFormulas, cutWallSteps } from './cut-wall-steps';
 import { reviewMargin } from './review-margin';
 import type { ReviewMargin } from './review-result';
-import { pushedDiameter, weakestCase } from './worst-sizes';
+import { pressureAreaDiameter, weakestCase } from './worst-sizes';
 
 type Ringed = Closure & { readonly retainingRing: NonNullable<Closure['retainingRing']> };
 
@@ -61,7 +61,7 @@ export function ringMargins(judged: RingJudged): {
       endForce,
       margins,
       governing: worst,
-      holds: worst.marginOfSafety >= 0,
+      passes: worst.marginOfSafety >= 0,
       cautions,
       toString: text,
       ...{ [Symbol.for('nodejs.util.inspect.custom')]: text },
@@ -76,8 +76,8 @@ function atDepth(
   const { wall, bore, outsideDiameter } = weakestCase(motor);
   const { material, wallTemperature } = motor.case;
   const { retainingRing: ring } = closure;
-  const sealDiameter = pushedDiameter(motor, closure);
-  const landLength = ring.landLength.value;
+  const sealDiameter = pressureAreaDiameter(motor, closure);
+  const edgeMargin = ring.edgeMargin.value;
   const ringThickness = ring.thickness.value;
   const temperature = wallTemperature?.value;
   const review = reviewRetainingRing({
@@ -85,7 +85,7 @@ function atDepth(
     boreDiameter: bore,
     sealDiameter,
     grooveDepth,
-    landLength,
+    edgeMargin,
     caseWall: wall,
     caseMaterial: material,
     ringThickness,
@@ -100,7 +100,7 @@ function atDepth(
       ? ringShearStress.explain({ load, boreDiameter: bore, ringThickness })
       : mode.startsWith('bearing')
         ? grooveBearingStress.explain({ load, boreDiameter: bore, grooveDepth })
-        : grooveLandShearStress.explain({ load, grooveDiameter, landLength });
+        : grooveLandShearStress.explain({ load, grooveDiameter, edgeMargin });
     return [
       ...(mode.startsWith('hoop') ? [] : [closureForce.explain({ pressure: meop, sealDiameter })]),
       ...(cutWallSteps(mode, {

@@ -86,7 +86,7 @@ export function faceSealReviews(
 }
 
 /** The seals of both kinds, those of a closure together, the one nearest the gas first. */
-export function everySeal({ seals, faceSeals }: Pick<Review, 'seals' | 'faceSeals'>): readonly {
+export function allSeals({ seals, faceSeals }: Pick<Review, 'seals' | 'faceSeals'>): readonly {
   readonly closure: 'head' | 'aft';
   readonly place: number;
   readonly seal: ORingGland | FaceSeal;

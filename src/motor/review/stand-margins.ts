@@ -12,16 +12,16 @@ import { reviewMargin } from './review-margin';
 import type { ReviewMargin } from './review-result';
 
 /** Stand and restraint under a thrust. */
-export interface StandJudged {
+export interface StandReview {
   readonly margins: readonly ReviewMargin[];
   readonly restraint: RopeRestraint | undefined;
   readonly cautions: readonly string[];
 }
 
-const columnFactor = 3; // common practice, no source: slender members buckle below Euler's load where they are bent or pinned off centre
+const columnFactor = 3; // engineering practice, no published source: slender members buckle below Euler's load where they are bent or pinned off centre
 
 /** The stand's members, anchors and restraint at the greatest thrust. */
-export function standMargins(motor: Motor, thrust: Quantity<'force'>): StandJudged {
+export function standMargins(motor: Motor, thrust: Quantity<'force'>): StandReview {
   const { stand } = motor;
   if (stand === undefined)
     return {
@@ -50,7 +50,7 @@ export function standMargins(motor: Motor, thrust: Quantity<'force'>): StandJudg
           applied: strutForce(strut),
           allowable: eulerBucklingLoad(column),
           factor: columnFactor,
-          source: `${eulerBucklingLoad.source}; factor ${columnFactor}: common practice, no source`,
+          source: `${eulerBucklingLoad.source}; factor ${columnFactor}: engineering practice, no published source`,
           cautions: [
             'the thrust is taken as steady: a start that knocks loads the stand by up to twice as much',
           ],
@@ -67,7 +67,7 @@ export function standMargins(motor: Motor, thrust: Quantity<'force'>): StandJudg
     const tipping = {
       thrust,
       height: anchors.height.value,
-      spread: anchors.spread.value,
+      anchorSpacing: anchors.anchorSpacing.value,
       weight: anchors.weight.value,
       count: anchors.count,
     };

@@ -10,7 +10,7 @@ import { fromSiValue, MeopError, type Quantity, unitOf } from '../../units';
 import type { Motor } from '../document';
 import type { MotorSettings } from '../settings';
 import type { Closure } from './closure-heat';
-import { narrowestCase, pushedDiameter, weakestCase } from './worst-sizes';
+import { narrowestCase, pressureAreaDiameter, weakestCase } from './worst-sizes';
 
 /** A closure with a thread of its own. */
 export type Threaded = Closure & { readonly thread: NonNullable<Closure['thread']> };
@@ -47,7 +47,7 @@ export function threadAt(
       caseOutsideDiameter: outsideDiameter,
       caseMaterial: material,
       closureMaterial: closure.material,
-      sealDiameter: pushedDiameter(motor, closure),
+      sealDiameter: pressureAreaDiameter(motor, closure),
       ...(reliefDiameter && { reliefDiameter: reliefDiameter.value }),
       ...(wallTemperature && { caseTemperature: wallTemperature.value }),
       ...(temperature && { closureTemperature: temperature }),

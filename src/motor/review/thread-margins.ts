@@ -9,7 +9,7 @@ import {
   marginTable,
   radialDisplacement,
   type ThreadedClosureReview,
-  threadWedgePressure,
+  threadRadialPressure,
 } from '../../structures';
 import { fromSiValue, type Quantity, unitOf } from '../../units';
 import type { ClosureAtMeop } from './closure-at-meop';
@@ -18,7 +18,7 @@ import { type CutWall, cutWallFormulas, cutWallSteps } from './cut-wall-steps';
 import { reviewMargin } from './review-margin';
 import type { ReviewMargin } from './review-result';
 import { meshed, type ThreadAt, type Threaded, threadAsCut, threadAt, usedUpAt } from './thread-at-pressure';
-import { narrowestCase, pushedDiameter } from './worst-sizes';
+import { narrowestCase, pressureAreaDiameter } from './worst-sizes';
 
 type ThreadJudged = ClosureAtMeop<Threaded>;
 
@@ -48,8 +48,10 @@ export function threadMargins(judged: ThreadJudged): {
   const modes = [...new Set(all.map(({ mode }) => mode))];
   const margins = modes.map((mode) => {
     const among = all.filter((one) => one.mode === mode);
-    const first = among.reduce((a, b) => ((b.reachedAt?.si ?? 0) < (a.reachedAt?.si ?? 0) ? b : a));
-    return { ...governing(among), ...(first.reachedAt && { reachedAt: first.reachedAt }) };
+    const first = among.reduce((a, b) =>
+      (b.failurePressure?.si ?? 0) < (a.failurePressure?.si ?? 0) ? b : a,
+    );
+    return { ...governing(among), ...(first.failurePressure && { failurePressure: first.failurePressure }) };
   });
   const worst = governing(margins);
   const widest = others.reduce(
@@ -65,7 +67,7 @@ export function threadMargins(judged: ThreadJudged): {
         ]
       : []),
   ];
-  const endForce = closureForce({ pressure: meop, sealDiameter: pushedDiameter(motor, closure) });
+  const endForce = closureForce({ pressure: meop, sealDiameter: pressureAreaDiameter(motor, closure) });
   const text = (): string =>
     [
       `end force ${endForce}; the case opens by ${widest} against the closure; governed by ${worst.mode}`,
@@ -80,7 +82,7 @@ export function threadMargins(judged: ThreadJudged): {
       growth: widest,
       margins,
       governing: worst,
-      holds: worst.marginOfSafety >= 0,
+      passes: worst.marginOfSafety >= 0,
       cautions,
       toString: text,
       ...{ [Symbol.for('nodejs.util.inspect.custom')]: text },
@@ -120,7 +122,7 @@ function explainedMargin(
     part,
     formulas: formulasOf(one.mode),
     steps: () => stepsOf(judged, one.mode, review.growth, partsAt ?? meop),
-    ...(isShear ? { reachedAt: usedUpAt(at, found, meop.si) } : { meop }),
+    ...(isShear ? { failurePressure: usedUpAt(at, found, meop.si) } : { meop }),
   });
 }
 
@@ -129,9 +131,9 @@ const area = (mode: string) => (mode.includes("case's") ? internalThreadShearAre
 const formulasOf = (mode: string): readonly string[] => [
   'closureForce',
   ...(mode.startsWith('shear')
-    ? ['threadWedgePressure', 'lameHoopStress', 'radialDisplacement', area(mode).name]
+    ? ['threadRadialPressure', 'lameHoopStress', 'radialDisplacement', area(mode).name]
     : mode.startsWith('hoop')
-      ? ['threadWedgePressure', ...cutWallFormulas(mode)]
+      ? ['threadRadialPressure', ...cutWallFormulas(mode)]
       : cutWallFormulas(mode)),
 ];
 
@@ -146,14 +148,14 @@ function stepsOf(
   const outsideDiameter = narrowestCase(motor);
   const { limits, pitchDiameter, pitch, majorDiameter } = geometry;
   const engagement = closure.thread.engagement.value;
-  const end = { pressure, sealDiameter: pushedDiameter(motor, closure) };
+  const end = { pressure, sealDiameter: pressureAreaDiameter(motor, closure) };
   const load = closureForce(end);
   const flanks = { load, pitchDiameter, engagement };
   const roots = majorDiameter.si + (pitch.si * Math.sqrt(3)) / 8;
   const cut = Math.max(roots, closure.thread.reliefDiameter?.value.si ?? 0);
   const insideDiameter = fromSiValue<'length'>(cut, 'length', unitOf('mm'));
   const inside = fromSiValue<'gauge pressure'>(
-    pressure.si + threadWedgePressure(flanks).si,
+    pressure.si + threadRadialPressure(flanks).si,
     'gauge pressure',
     unitOf('MPa'),
   );
@@ -167,7 +169,7 @@ function stepsOf(
     temperature: motor.case.wallTemperature?.value,
   };
   const push =
-    mode.startsWith('shear') || mode.startsWith('hoop') ? [threadWedgePressure.explain(flanks)] : [];
+    mode.startsWith('shear') || mode.startsWith('hoop') ? [threadRadialPressure.explain(flanks)] : [];
   const first = [closureForce.explain(end), ...push];
   if (!mode.startsWith('shear')) return [...first, ...(cutWallSteps(mode, wall) ?? [])];
   const opened = [

@@ -33,7 +33,7 @@ export function weakestCase({ case: tube }: Motor): {
  * The diameter on which the pressure pushes a closure out: the bore; with a thread all of it, since a leak past the seal
  * gets there; with a seal in a face all within its groove.
  */
-export function pushedDiameter(motor: Motor, { thread, seals }: Closure): Quantity<'length'> {
+export function pressureAreaDiameter(motor: Motor, { thread, seals }: Closure): Quantity<'length'> {
   const { bore } = weakestCase(motor);
   const others = [
     ...(thread === undefined ? [] : [thread.majorDiameter.value.si]),

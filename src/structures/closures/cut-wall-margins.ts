@@ -1,6 +1,6 @@
 import type { Margin } from '../margin';
 import { lameHoopStress } from '../shell/lame';
-import { wallFoldingLoad, wallTension } from './cut-wall';
+import { grooveWallCollapseLoad, wallTension } from './cut-wall';
 import { type JudgedPart, partMargin } from './part-margin';
 
 /** What a groove or a thread leaves of the case's wall, in SI. */
@@ -31,10 +31,10 @@ export function cutWallMargins(
   const tension = { applied: pulled, source: wallTension.source };
   const folding = {
     applied: pulled,
-    source: wallFoldingLoad.source,
+    source: grooveWallCollapseLoad.source,
     // As a stress in the wall: what it carries when it folds.
     carried: (yieldStrength: number) =>
-      (pulled / load) * wallFoldingLoad.si({ yieldStrength, wall, arm, diameter }),
+      (pulled / load) * grooveWallCollapseLoad.si({ yieldStrength, wall, arm, diameter }),
   };
   const round = { applied: hoop, source: lameHoopStress.source };
   return [

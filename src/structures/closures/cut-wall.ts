@@ -37,10 +37,10 @@ export const wallTension = /* @__PURE__ */ formula({
  * middle of what is left of the wall, which must carry tension and bending together. The whole bending is put on the wall
  * and none on the land or closure, so it is a lower bound.
  *
- * @example wallFoldingLoad({ yieldStrength: '241 MPa', wall: '3.5 mm', arm: '2.5 mm', diameter: '66.5 mm' }).in('kN') // => 55.54864161
+ * @example grooveWallCollapseLoad({ yieldStrength: '241 MPa', wall: '3.5 mm', arm: '2.5 mm', diameter: '66.5 mm' }).in('kN') // => 55.54864161
  */
-export const wallFoldingLoad = /* @__PURE__ */ formula({
-  name: 'wallFoldingLoad',
+export const grooveWallCollapseLoad = /* @__PURE__ */ formula({
+  name: 'grooveWallCollapseLoad',
   title: 'End force that folds the wall at a groove',
   equation: 'F_c = π·D·t·S_y·(√(1 + (2·a / t)²) − 2·a / t)',
   source:

@@ -9,5 +9,5 @@ export * from './cut-wall';
 export * from './retaining-ring';
 export * from './review-retaining-ring';
 export * from './review-threaded-closure';
-export * from './thread-wedge';
+export * from './thread-radial-pressure';
 export type { ThreadedClosure } from './threaded-closure';

@@ -53,7 +53,7 @@ export const ringShearStress = /* @__PURE__ */ formula({
 /**
  * Shear stress in the land between the groove and the end of the case, which a ring shears off as one piece.
  *
- * @example grooveLandShearStress({ load: '20 kN', grooveDiameter: '63 mm', landLength: '5 mm' }).in('MPa') // => 20.21015150
+ * @example grooveLandShearStress({ load: '20 kN', grooveDiameter: '63 mm', edgeMargin: '5 mm' }).in('MPa') // => 20.21015150
  */
 export const grooveLandShearStress = /* @__PURE__ */ formula({
   name: 'grooveLandShearStress',
@@ -63,19 +63,19 @@ export const grooveLandShearStress = /* @__PURE__ */ formula({
   inputs: {
     load: force('F', 'thrust on the ring'),
     grooveDiameter: length('D_g', 'diameter of the bottom of the groove, where the land shears'),
-    landLength: length('z', 'from the groove to the end of the case'),
+    edgeMargin: length('z', 'from the groove to the end of the case'),
   },
   output: stress('τ_l', 'shear stress'),
-  example: { load: '20 kN', grooveDiameter: '63 mm', landLength: '5 mm' },
+  example: { load: '20 kN', grooveDiameter: '63 mm', edgeMargin: '5 mm' },
   valid: [
-    ({ grooveDiameter, landLength }) =>
-      landLength <= grooveDiameter / 4 ||
+    ({ grooveDiameter, edgeMargin }) =>
+      edgeMargin <= grooveDiameter / 4 ||
       'a long land does not share its shear evenly: the stress is greater at the groove',
   ],
-  si: ({ load, grooveDiameter, landLength }) => load / (Math.PI * grooveDiameter * landLength),
+  si: ({ load, grooveDiameter, edgeMargin }) => load / (Math.PI * grooveDiameter * edgeMargin),
   solve: {
-    load: (tau, { grooveDiameter, landLength }) => tau * Math.PI * grooveDiameter * landLength,
-    landLength: (tau, { load, grooveDiameter }) => load / (tau * Math.PI * grooveDiameter),
-    grooveDiameter: (tau, { load, landLength }) => load / (tau * Math.PI * landLength),
+    load: (tau, { grooveDiameter, edgeMargin }) => tau * Math.PI * grooveDiameter * edgeMargin,
+    edgeMargin: (tau, { load, grooveDiameter }) => load / (tau * Math.PI * grooveDiameter),
+    grooveDiameter: (tau, { load, edgeMargin }) => load / (tau * Math.PI * edgeMargin),
   },
 });

@@ -28,7 +28,7 @@ export interface RetainingRingJoint {
   /** Radially. */
   readonly grooveDepth: QuantityInput<'length'>;
   /** From the groove to the end of the case. */
-  readonly landLength: QuantityInput<'length'>;
+  readonly edgeMargin: QuantityInput<'length'>;
   readonly caseWall: QuantityInput<'length'>;
   readonly caseMaterial: Material | MaterialName;
   /** Axially. */
@@ -46,7 +46,7 @@ export interface RetainingRingReview {
   readonly endForce: Quantity<'force'>;
   readonly margins: readonly Margin[];
   readonly governing: Margin;
-  readonly holds: boolean;
+  readonly passes: boolean;
   readonly cautions: readonly string[];
   toString(): string;
 }
@@ -58,7 +58,7 @@ const reviewRetainingRingFields: FieldsOf<RetainingRingJoint> = {
   boreDiameter: 'required',
   sealDiameter: 'optional',
   grooveDepth: 'required',
-  landLength: 'required',
+  edgeMargin: 'required',
   caseWall: 'required',
   caseMaterial: 'required',
   ringThickness: 'required',
@@ -73,7 +73,7 @@ const reviewRetainingRingFields: FieldsOf<RetainingRingJoint> = {
  * land, tension, folding and hoop of the wall that the groove leaves.
  *
  * @throws MeopError `out-of-domain`, `unknown-name`, `no-allowable`
- * @example reviewRetainingRing({ pressure: '5 MPa', boreDiameter: '60 mm', grooveDepth: '1.5 mm', landLength: '6 mm', caseWall: '5 mm', caseMaterial: '6061-T6 drawn tube', ringThickness: '2 mm', ringShearStrength: '800 MPa' }).endForce.in('kN') // => 14.13716694
+ * @example reviewRetainingRing({ pressure: '5 MPa', boreDiameter: '60 mm', grooveDepth: '1.5 mm', edgeMargin: '6 mm', caseWall: '5 mm', caseMaterial: '6061-T6 drawn tube', ringThickness: '2 mm', ringShearStrength: '800 MPa' }).endForce.in('kN') // => 14.13716694
  */
 export function reviewRetainingRing(joint: RetainingRingJoint): RetainingRingReview {
   requireFields('reviewRetainingRing', joint, reviewRetainingRingFields);
@@ -83,7 +83,7 @@ export function reviewRetainingRing(joint: RetainingRingJoint): RetainingRingRev
   const boreDiameter = read('length', 'boreDiameter');
   const sealDiameter = joint.sealDiameter === undefined ? boreDiameter : read('length', 'sealDiameter');
   const grooveDepth = read('length', 'grooveDepth');
-  const landLength = read('length', 'landLength');
+  const edgeMargin = read('length', 'edgeMargin');
   const wall = read('length', 'caseWall');
   const ringThickness = read('length', 'ringThickness');
   const ringStrength = read('stress', 'ringShearStrength');
@@ -94,8 +94,8 @@ export function reviewRetainingRing(joint: RetainingRingJoint): RetainingRingRev
   const load = closureForce.si({ pressure, sealDiameter });
   const grooveDiameter = boreDiameter + 2 * grooveDepth;
   const [insideRadius, outsideRadius] = [grooveDiameter / 2, boreDiameter / 2 + wall];
-  const like = readInput('gauge pressure', 'pressure', joint.pressure, name).unit;
-  const unit = unitFor('stress', like.us ? 'psi' : 'MPa');
+  const displayUnit = readInput('gauge pressure', 'pressure', joint.pressure, name).unit;
+  const unit = unitFor('stress', displayUnit.us ? 'psi' : 'MPa');
   const stress = (si: number): Quantity<'stress'> => fromSiValue(si, 'stress', unit);
   const { caseTemperature: temperature, exposure } = joint;
   const tube = { material: materialOf(joint.caseMaterial), temperature, exposure, factors, unit };
@@ -117,7 +117,7 @@ export function reviewRetainingRing(joint: RetainingRingJoint): RetainingRingRev
     }),
     partMargin(tube, {
       mode: 'shear of the land',
-      applied: grooveLandShearStress.si({ load, grooveDiameter, landLength }),
+      applied: grooveLandShearStress.si({ load, grooveDiameter, edgeMargin }),
       property: 'shear ultimate',
       source: grooveLandShearStress.source,
     }),
@@ -131,8 +131,8 @@ export function reviewRetainingRing(joint: RetainingRingJoint): RetainingRingRev
           'the pressure is taken to act on less than the bore: an O-ring in a groove of the closure seals on the bore',
         ]
       : []),
-    ...(landLength < 3 * grooveDepth
-      ? ['the land is shorter than three groove depths (common practice, no source)']
+    ...(edgeMargin < 3 * grooveDepth
+      ? ['the land is shorter than three groove depths (engineering practice, no published source)']
       : []),
     'the full hoop stress is taken at the groove: true of a groove beside the seal, cautious further away',
     'a corner radius or chamfer on the closure tips the ring and lowers what it carries: ask its maker',
@@ -140,15 +140,15 @@ export function reviewRetainingRing(joint: RetainingRingJoint): RetainingRingRev
   const worst = governing(margins);
   const text = (): string =>
     [
-      `end force ${fromSiValue(load, 'force', unitFor('force', like.us ? 'lbf' : 'N'))}; governed by ${worst.mode}`,
+      `end force ${fromSiValue(load, 'force', unitFor('force', displayUnit.us ? 'lbf' : 'N'))}; governed by ${worst.mode}`,
       marginTable(margins),
       ...cautions.map((caution) => `caution: ${caution}`),
     ].join('\n');
   return {
-    endForce: fromSiValue(load, 'force', unitFor('force', like.us ? 'lbf' : 'N')),
+    endForce: fromSiValue(load, 'force', unitFor('force', displayUnit.us ? 'lbf' : 'N')),
     margins,
     governing: worst,
-    holds: worst.marginOfSafety >= 0,
+    passes: worst.marginOfSafety >= 0,
     cautions,
     toString: text,
     ...{ [Symbol.for('nodejs.util.inspect.custom')]: text },

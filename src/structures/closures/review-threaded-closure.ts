@@ -19,7 +19,7 @@ import { threadGeometry } from '../threads';
 import { externalThreadShearArea, internalThreadShearArea } from '../threads/shear-area';
 import { cutWallMargins } from './cut-wall-margins';
 import { partMargin } from './part-margin';
-import { threadWedgePressure } from './thread-wedge';
+import { threadRadialPressure } from './thread-radial-pressure';
 import { type ThreadedClosure, threadedClosureFields } from './threaded-closure';
 
 /** A threaded closure, judged. */
@@ -29,7 +29,7 @@ export interface ThreadedClosureReview {
   readonly growth: Quantity<'length'>;
   readonly margins: readonly Margin[];
   readonly governing: Margin;
-  readonly holds: boolean;
+  readonly passes: boolean;
   readonly cautions: readonly string[];
   toString(): string;
 }
@@ -71,7 +71,7 @@ export function reviewThreadedClosure(joint: ThreadedClosure): ThreadedClosureRe
   const closure = materialOf(joint.closureMaterial);
 
   const load = closureForce.si({ pressure, sealDiameter: seal });
-  const wedge = threadWedgePressure.si({ load, pitchDiameter: thread.pitchDiameter.si, engagement });
+  const wedge = threadRadialPressure.si({ load, pitchDiameter: thread.pitchDiameter.si, engagement });
   const [insideRadius, outsideRadius] = [relief / 2, outside / 2];
   const inside = pressure + wedge;
   const hoop = lameHoopStress.si({ pressure: inside, insideRadius, outsideRadius, radius: insideRadius });
@@ -105,8 +105,8 @@ export function reviewThreadedClosure(joint: ThreadedClosure): ThreadedClosureRe
       `the case opens by ${mm(opened.si)} and the threads no longer meet`,
     );
 
-  const like = readInput('gauge pressure', 'pressure', joint.pressure, name).unit;
-  const unit = unitFor('stress', like.us ? 'psi' : 'MPa');
+  const displayUnit = readInput('gauge pressure', 'pressure', joint.pressure, name).unit;
+  const unit = unitFor('stress', displayUnit.us ? 'psi' : 'MPa');
   const { caseTemperature, closureTemperature, exposure } = joint;
   const ofCase = { material: tube, temperature: caseTemperature, exposure, factors, unit };
   const ofClosure = { material: closure, temperature: closureTemperature, exposure, factors, unit };
@@ -142,7 +142,7 @@ export function reviewThreadedClosure(joint: ThreadedClosure): ThreadedClosureRe
       : []),
     ...(engagement > 10 * pitch
       ? [
-          'turns are taken to share alike: beyond about ten, further turns carry little (common practice, no source)',
+          'turns are taken to share alike: beyond about ten, further turns carry little (engineering practice, no published source)',
         ]
       : []),
     'full pressure and the push of the flanks are taken inside the thread: true beside the seal, cautious further away',
@@ -150,7 +150,7 @@ export function reviewThreadedClosure(joint: ThreadedClosure): ThreadedClosureRe
   ];
   const worst = governing(margins);
   const lengthUnit = readInput('length', 'caseOutsideDiameter', joint.caseOutsideDiameter, name).unit;
-  const force = fromSiValue<'force'>(load, 'force', unitFor('force', like.us ? 'lbf' : 'N'));
+  const force = fromSiValue<'force'>(load, 'force', unitFor('force', displayUnit.us ? 'lbf' : 'N'));
   const growth = fromSiValue<'length'>(opened.si, 'length', lengthUnit);
   const text = (): string =>
     [
@@ -163,7 +163,7 @@ export function reviewThreadedClosure(joint: ThreadedClosure): ThreadedClosureRe
     growth,
     margins,
     governing: worst,
-    holds: worst.marginOfSafety >= 0,
+    passes: worst.marginOfSafety >= 0,
     cautions,
     toString: text,
     ...{ [Symbol.for('nodejs.util.inspect.custom')]: text },

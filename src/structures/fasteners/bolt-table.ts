@@ -65,13 +65,13 @@ const threadHalf = ratio(
 const extended = ratio(
   0.5,
   'the 0.5 of EN 1993-1-8 for class 10.9, extended to this class',
-  'common practice, no source',
+  'engineering practice, no published source',
 );
 const bolts = ratio(0.6, 'rule of fastener handbooks', 'from memory');
 const stainless = ratio(
   0.6,
   'cautious practice for cold-worked austenitic bolts',
-  'common practice, no source',
+  'engineering practice, no published source',
 );
 
 const iso898 = 'ISO 898-1:2013, mechanical properties, read in reproductions of its table';

@@ -200,7 +200,7 @@ function cautionsFor(p: {
     );
   if (p.ligament < p.hole)
     cautions.push(
-      'less than one hole diameter of metal between holes: peak stresses of neighbours add up (common practice, no source)',
+      'less than one hole diameter of metal between holes: peak stresses of neighbours add up (engineering practice, no published source)',
     );
   return cautions;
 }

@@ -22,10 +22,10 @@ import {
 /** What a search found. */
 export interface JointDesign {
   /** Those that hold, lightest first. */
-  readonly combinations: readonly JointOption[];
+  readonly feasible: readonly JointOption[];
   /** The one of greatest margin among those that do not hold, where nothing does. */
-  readonly closest: JointOption | undefined;
-  readonly tried: number;
+  readonly nearestInfeasible: JointOption | undefined;
+  readonly evaluatedCount: number;
   readonly cautions: readonly string[];
   toString(): string;
 }
@@ -41,7 +41,7 @@ const steelDensity = 7850; // kg/m³, of bolts
  * holes; pass one on to {@link reviewJoint} for all its modes.
  *
  * @throws MeopError as {@link reviewJoint}; `out-of-domain` for a search that is empty
- * @example designJoint({ pressure: '5 MPa', caseOutsideDiameter: '76 mm', caseWall: '3 mm', caseMaterial: '6061-T6 drawn tube', closureMaterial: '6061-T6 bar', boltClass: '8.8' }).combinations.length > 0 // => true
+ * @example designJoint({ pressure: '5 MPa', caseOutsideDiameter: '76 mm', caseWall: '3 mm', caseMaterial: '6061-T6 drawn tube', closureMaterial: '6061-T6 bar', boltClass: '8.8' }).feasible.length > 0 // => true
  */
 export function designJoint(search: JointSearch): JointDesign {
   requireFields(name, search, searchFields);
@@ -99,12 +99,12 @@ export function designJoint(search: JointSearch): JointDesign {
     }
   }
   const holding = found.filter(({ least }) => least >= 0).sort((a, b) => a.mass - b.mass);
-  const [closest] = holding.length > 0 ? [] : [...found].sort((a, b) => b.least - a.least);
-  const combinations = holding.map((one) => optionOf(one, parts));
+  const [nearestInfeasible] = holding.length > 0 ? [] : [...found].sort((a, b) => b.least - a.least);
+  const feasible = holding.map((one) => optionOf(one, parts));
   const design = {
-    combinations,
-    closest: closest === undefined ? undefined : optionOf(closest, parts),
-    tried: found.length,
+    feasible,
+    nearestInfeasible: nearestInfeasible === undefined ? undefined : optionOf(nearestInfeasible, parts),
+    evaluatedCount: found.length,
     cautions: [
       ...said,
       ...(search.factors?.cautions ?? []),
@@ -129,16 +129,22 @@ function judge(parts: PartsSi, bolts: BoltsSi, joint: JointSi, strengths: JointS
   const stresses = jointStressesSi(joint);
   let least = Number.POSITIVE_INFINITY;
   let governing: JointModeName = 'bolt shear';
-  let gentle = Number.POSITIVE_INFINITY;
-  let violent = Number.POSITIVE_INFINITY;
+  let gradualReserve = Number.POSITIVE_INFINITY;
+  let suddenReserve = Number.POSITIVE_INFINITY;
   for (const rule of rulesFor(stresses)) {
     const reserve = strengths[rule.strength].si / stresses[rule.stress];
     const left = reserve / parts.factors[rule.limit] - 1;
     if (left < least) [least, governing] = [left, rule.mode];
-    if (rule.gentle) gentle = Math.min(gentle, reserve);
-    else if (rule.stress !== 'hoop') violent = Math.min(violent, reserve);
+    if (rule.failsGradually) gradualReserve = Math.min(gradualReserve, reserve);
+    else if (rule.stress !== 'hoop') suddenReserve = Math.min(suddenReserve, reserve);
   }
-  return { bolts, least, governing, bearingFirst: gentle < violent, mass: massOf(parts, bolts) };
+  return {
+    bolts,
+    least,
+    governing,
+    bearingFirst: gradualReserve < suddenReserve,
+    mass: massOf(parts, bolts),
+  };
 }
 
 function massOf(parts: PartsSi, { thread, count, edgeDistance, engagement }: BoltsSi): number {
@@ -164,7 +170,12 @@ function optionOf({ bolts, least, governing, bearingFirst, mass }: Found, parts:
   };
 }
 
-function designText({ combinations, closest, tried, cautions }: Omit<JointDesign, 'toString'>): string {
+function designText({
+  feasible,
+  nearestInfeasible,
+  evaluatedCount,
+  cautions,
+}: Omit<JointDesign, 'toString'>): string {
   const row = ({
     thread,
     count,
@@ -183,11 +194,11 @@ function designText({ combinations, closest, tried, cautions }: Omit<JointDesign
     governing: rest.governing,
     'bearing first': rest.bearingFirst ? 'yes' : 'no',
   });
-  const shown = combinations.slice(0, 15);
+  const shown = feasible.slice(0, 15);
   return [
-    `${combinations.length} of ${tried} combinations hold${combinations.length > shown.length ? `; the ${shown.length} lightest` : ''}`,
+    `${feasible.length} of ${evaluatedCount} combinations hold${feasible.length > shown.length ? `; the ${shown.length} lightest` : ''}`,
     ...(shown.length > 0 ? [table(shown.map(row))] : []),
-    ...(closest === undefined ? [] : ['none holds; the closest:', table([row(closest)])]),
+    ...(nearestInfeasible === undefined ? [] : ['none holds; the closest:', table([row(nearestInfeasible)])]),
     ...cautions.map((caution) => `caution: ${caution}`),
   ].join('\n');
 }

@@ -7,7 +7,7 @@ import type { JointParts } from './radial-bolt-joint';
 import { type BoltsSi, edgeRatios, type PartsSi } from './read-joint';
 
 /** What the cautions of a joint depend on. */
-export interface JudgedJoint {
+export interface JointContext {
   readonly parts: PartsSi;
   readonly bolts: BoltsSi;
   readonly strengths: JointStrengths;
@@ -19,7 +19,7 @@ export interface JudgedJoint {
 }
 
 /** What a joint's margins rest on and could be wrong about, each said once. */
-export function jointCautions(judged: JudgedJoint): readonly string[] {
+export function jointCautions(judged: JointContext): readonly string[] {
   const { parts, bolts, stresses, modes, pattern, length } = judged;
   const { given } = parts;
   const clearance = bolts.holeDiameter - bolts.thread.majorDiameter.si;
@@ -32,7 +32,7 @@ export function jointCautions(judged: JudgedJoint): readonly string[] {
       ...partsCautions(given, parts, length),
       ...preloadCaution(judged),
       ...(bolts.count < 3 ? [fewBolts] : []),
-      ...(parts.misplacement > clearance && clearance > 0
+      ...(parts.positionTolerance > clearance && clearance > 0
         ? ['the position tolerance exceeds the clearance of the holes: not every bolt will go in']
         : []),
       ...(stresses.shareFactor > 1
@@ -90,11 +90,11 @@ const shareCaution = (share: number, asGiven: boolean): string =>
     ? `the worst bolt is taken to carry ${share.toFixed(2)} times the equal share, as given, in bearing too`
     : `the worst bolt carries ${share.toFixed(2)} times its share until its hole yields; bearing is judged on the equal share, since it is what yields; holes drilled through both parts together have no such bolt`;
 
-function preloadCaution({ parts, bolts, strengths }: JudgedJoint): readonly string[] {
+function preloadCaution({ parts, bolts, strengths }: JointContext): readonly string[] {
   const yielding = strengths.boltYield.si * bolts.thread.tensileStressArea.si;
   return parts.preload > 0.9 * yielding
     ? [
-        'the preload exceeds nine tenths of what yields the bolts, about their proof load: tighten less (common practice, no source)',
+        'the preload exceeds nine tenths of what yields the bolts, about their proof load: tighten less (engineering practice, no published source)',
       ]
     : [];
 }

@@ -35,14 +35,14 @@ export interface ExplainedMode {
   readonly allowable: number;
   readonly factor: number;
   /** Metric or inch, as the pressure was given. */
-  readonly like: Unit;
+  readonly displayUnit: Unit;
 }
 
 /** The steps from the pressure to the margin of one mode. */
 export function explainMode(mode: ExplainedMode): JointExplanation {
-  const { rule, joint, stresses, like } = mode;
+  const { rule, joint, stresses, displayUnit } = mode;
   const show = <const K extends NamedKind>(kind: K, si: number, metric: string, inch: string): Quantity<K> =>
-    fromSiValue<K>(si, kind, unitFor(kind, like.us ? inch : metric));
+    fromSiValue<K>(si, kind, unitFor(kind, displayUnit.us ? inch : metric));
   const length = (si: number): Quantity<'length'> => show('length', si, 'mm', 'in');
   const force = (si: number): Quantity<'force'> => show('force', si, 'N', 'lbf');
   const stress = (si: number): Quantity<'stress'> => show('stress', si, 'MPa', 'psi');
@@ -82,7 +82,7 @@ export function explainMode(mode: ExplainedMode): JointExplanation {
         load: force(stresses.endForce),
         count,
         stiffness: boltStiffness(stiffness),
-        misplacement: length(joint.misplacement),
+        positionTolerance: length(joint.positionTolerance),
       }),
     ];
   };
@@ -152,7 +152,7 @@ export function explainMode(mode: ExplainedMode): JointExplanation {
         externalMajorMin: length(joint.externalMajorMin),
         internalPitchMax: length(joint.internalPitchMax),
       };
-      const along = internalThreadShearArea(stripping).to(like.us ? 'in^2' : 'mm^2');
+      const along = internalThreadShearArea(stripping).to(displayUnit.us ? 'in^2' : 'mm^2');
       return [
         end(),
         ...sharing(),

@@ -11,21 +11,21 @@ import { tearOutStress } from './tear-out';
 export type JointModeName =
   | 'bolt shear'
   | 'bolt shear, yield'
-  | 'bearing of the case'
-  | 'bearing of the case, yield'
-  | "bearing of the closure's threads"
-  | "bearing of the closure's threads, yield"
-  | 'bearing of the bolts, yield'
+  | 'bearing, case wall'
+  | 'bearing yield, case wall'
+  | 'bearing, closure threads'
+  | 'bearing yield, closure threads'
+  | 'bearing yield, bolts'
   | 'tear-out of the case end, planes from the hole edge'
   | 'tear-out of the case end, planes at 40°'
   | 'tear-out of the closure, planes from the hole edge'
   | 'net section of the case'
   | 'net section of the case, yield'
   | "shear of the closure's threads"
-  | 'bolt bending with shear'
-  | 'bolt bending with shear, yield'
-  | 'hoop at the holes'
-  | 'hoop at the holes, yield';
+  | 'combined bolt bending and shear'
+  | 'combined bolt bending and shear, yield'
+  | 'hoop stress, hole row'
+  | 'hoop yield, hole row';
 
 /** How a mode is worked out. */
 export interface ModeRule {
@@ -34,7 +34,7 @@ export interface ModeRule {
   readonly strength: keyof JointStrengths;
   readonly limit: 'yield' | 'ultimate';
   /** Bearing gives way slowly and shows; the others let go. */
-  readonly gentle: boolean;
+  readonly failsGradually: boolean;
   readonly source: string;
 }
 
@@ -47,8 +47,8 @@ const rule = (
   mode,
   stress,
   strength,
-  limit: mode.endsWith('yield') ? 'yield' : 'ultimate',
-  gentle: mode.startsWith('bearing'),
+  limit: mode.includes('yield') ? 'yield' : 'ultimate',
+  failsGradually: mode.startsWith('bearing'),
   source,
 });
 
@@ -57,31 +57,26 @@ const hoop = "Lamé, as in Roark's Formulas for Stress and Strain, thick-walled 
 
 /** Every mode, in the order of the load's way from case to closure. */
 export const modeRules: readonly ModeRule[] = /* @__PURE__ */ (() => [
-  rule('bearing of the case, yield', 'caseBearing', 'caseBearingYield', bearingStress.source),
-  rule('bearing of the case', 'caseBearing', 'caseBearing', bearingStress.source),
+  rule('bearing yield, case wall', 'caseBearing', 'caseBearingYield', bearingStress.source),
+  rule('bearing, case wall', 'caseBearing', 'caseBearing', bearingStress.source),
   rule('tear-out of the case end, planes from the hole edge', 'tearOut', 'caseShear', tearOutStress.source),
   rule('tear-out of the case end, planes at 40°', 'tearOutLug', 'caseShear', tearOutStress.source),
   rule('net section of the case, yield', 'netSection', 'caseYield', netSectionStress.source),
   rule('net section of the case', 'netSection', 'caseUltimate', netSectionStress.source),
-  rule('hoop at the holes, yield', 'hoop', 'hoopYield', hoop),
-  rule('hoop at the holes', 'hoop', 'hoopUltimate', hoop),
+  rule('hoop yield, hole row', 'hoop', 'hoopYield', hoop),
+  rule('hoop stress, hole row', 'hoop', 'hoopUltimate', hoop),
   rule('bolt shear, yield', 'boltShear', 'boltShearYield', boltShearStress.source),
   rule('bolt shear', 'boltShear', 'boltShear', boltShearStress.source),
   rule(
-    'bearing of the bolts, yield',
+    'bearing yield, bolts',
     'boltBearing',
     'boltYield',
     "Shigley's Mechanical Engineering Design, 9th ed., example 8-6, bearing in bolts",
   ),
-  rule('bolt bending with shear, yield', 'boltBending', 'boltYield', bending),
-  rule('bolt bending with shear', 'boltBending', 'boltUltimate', bending),
-  rule(
-    "bearing of the closure's threads, yield",
-    'closureBearing',
-    'closureBearingYield',
-    bearingStress.source,
-  ),
-  rule("bearing of the closure's threads", 'closureBearing', 'closureBearing', bearingStress.source),
+  rule('combined bolt bending and shear, yield', 'boltBending', 'boltYield', bending),
+  rule('combined bolt bending and shear', 'boltBending', 'boltUltimate', bending),
+  rule('bearing yield, closure threads', 'closureBearing', 'closureBearingYield', bearingStress.source),
+  rule('bearing, closure threads', 'closureBearing', 'closureBearing', bearingStress.source),
   rule(
     'tear-out of the closure, planes from the hole edge',
     'closureTearOut',

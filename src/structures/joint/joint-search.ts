@@ -12,7 +12,7 @@ export interface JointSearch extends JointParts {
   readonly edgeRatios?: readonly number[];
   /** Full threads in the closure, in bolt diameters, as far as its metal goes; 1.5 where left out. */
   readonly engagementRatio?: number;
-  /** Least metal between holes in the bore, in hole diameters; 1 where left out (common practice, no source). */
+  /** Least metal between holes in the bore, in hole diameters; 1 where left out (engineering practice, no published source). */
   readonly ligamentRatio?: number;
 }
 

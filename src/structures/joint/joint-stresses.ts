@@ -38,10 +38,10 @@ export interface JointSi {
   /** Arm that bends the bolts; zero for none. */
   readonly bendingArm: number;
   readonly preload: number;
-  /** Given, or computed from the misplacement. */
+  /** Given, or computed from the positionTolerance. */
   readonly shareFactor: number | undefined;
-  readonly misplacement: number;
-  /** Of bolts, case and closure; needed for a misplacement. */
+  readonly positionTolerance: number;
+  /** Of bolts, case and closure; needed for a positionTolerance. */
   readonly moduli: readonly [bolt: number, wall: number, closure: number];
   /** The load at which a hole yields in bearing and lets the other bolts take their share. */
   readonly bearingYieldStress: number;
@@ -86,7 +86,7 @@ export const lugAngle = (40 * Math.PI) / 180;
 /**
  * Every stress of a radial-bolt joint on plain SI numbers, for embedding; checks nothing.
  *
- * @example jointStressesSi({ pressure: 1e6, sealDiameter: 0.1, outsideDiameter: 0.11, wall: 0.005, count: 10, rows: 1, rowSpacing: 0, edgeDistance: 0.012, holeDiameter: 0.006, boltDiameter: 0.006, shearArea: 2e-5, rootDiameter: 0.0048, pitch: 0.001, externalMajorMin: 0.0058, internalPitchMax: 0.0055, engagement: 0.009, bendingArm: 0, preload: 0, shareFactor: 1, misplacement: 0, moduli: [2e11, 7e10, 7e10], bearingYieldStress: 3e8, sealToHoles: undefined, poissonRatio: 0.33 }).endForce // => 7853.981634
+ * @example jointStressesSi({ pressure: 1e6, sealDiameter: 0.1, outsideDiameter: 0.11, wall: 0.005, count: 10, rows: 1, rowSpacing: 0, edgeDistance: 0.012, holeDiameter: 0.006, boltDiameter: 0.006, shearArea: 2e-5, rootDiameter: 0.0048, pitch: 0.001, externalMajorMin: 0.0058, internalPitchMax: 0.0055, engagement: 0.009, bendingArm: 0, preload: 0, shareFactor: 1, positionTolerance: 0, moduli: [2e11, 7e10, 7e10], bearingYieldStress: 3e8, sealToHoles: undefined, poissonRatio: 0.33 }).endForce // => 7853.981634
  */
 export function jointStressesSi(joint: JointSi): JointStressesSi {
   const { pressure, outsideDiameter, wall, holeDiameter, boltDiameter: diameter, edgeDistance } = joint;
@@ -168,9 +168,9 @@ function netTension(joint: JointSi, load: number): number {
 
 // The worst bolt carries no more than what makes its hole yield: from there the others take over.
 function shareFrom(joint: JointSi, endForce: number, bolts: number): number {
-  if (joint.misplacement === 0) return 1;
+  if (joint.positionTolerance === 0) return 1;
   const [boltModulus, wallModulus, closureModulus] = joint.moduli;
-  const { boltDiameter: diameter, wall, engagement, misplacement } = joint;
+  const { boltDiameter: diameter, wall, engagement, positionTolerance } = joint;
   const stiffness = boltStiffness.si({
     diameter,
     boltModulus,
@@ -179,7 +179,7 @@ function shareFrom(joint: JointSi, endForce: number, bolts: number): number {
     engagement,
     closureModulus,
   });
-  const elastic = boltShareFactor.si({ load: endForce, count: bolts, stiffness, misplacement });
+  const elastic = boltShareFactor.si({ load: endForce, count: bolts, stiffness, positionTolerance });
   const yielding = (joint.bearingYieldStress * diameter * wall * bolts) / endForce;
   return Math.max(1, Math.min(elastic, yielding));
 }

@@ -34,24 +34,25 @@ export const boltStiffness = /* @__PURE__ */ formula({
 
 /**
  * How much more than its equal share the worst bolt carries when one hole lies out of place: that bolt bears first and
- * the others only after it has given way by the misplacement. Elastic, so an upper bound: a ductile wall yields in
- * bearing and levels the loads. Holes drilled through both parts together have no misplacement: the factor is 1.
+ * the others only after it has given way by the positionTolerance. Elastic, so an upper bound: a ductile wall yields in
+ * bearing and levels the loads. Holes drilled through both parts together have no positionTolerance: the factor is 1.
  *
- * @example boltShareFactor({ load: '30 kN', count: 12, stiffness: '100 kN/mm', misplacement: '0.03 mm' }) // => 2.1
+ * @example boltShareFactor({ load: '30 kN', count: 12, stiffness: '100 kN/mm', positionTolerance: '0.03 mm' }) // => 2.1
  */
 export const boltShareFactor = /* @__PURE__ */ formula({
   name: 'boltShareFactor',
   title: 'Share of the worst bolt over the equal share',
   equation: 'κ = min(n, 1 + (n − 1)·k·Δ / F)',
-  source: 'Statics of n equal springs of which one bears before the others (common practice, no source)',
+  source:
+    'Statics of n equal springs of which one bears before the others (engineering practice, no published source)',
   inputs: {
     load: force('F', 'load across the joint', { above: 0 }),
     count: count('n', 'bolts'),
     stiffness: stiffness('k', 'stiffness of one bolt'),
-    misplacement: length('Δ', 'displacement by which one bolt bears before the others', { min: 0 }),
+    positionTolerance: length('Δ', 'displacement by which one bolt bears before the others', { min: 0 }),
   },
   output: ratio('κ', 'load of the worst bolt over F/n', { min: 1 }),
-  example: { load: '31.4 kN', count: 12, stiffness: '100 kN/mm', misplacement: '0.02 mm' },
-  si: ({ load, count: n, stiffness: k, misplacement }) =>
-    Math.min(n, 1 + ((n - 1) * k * misplacement) / load),
+  example: { load: '31.4 kN', count: 12, stiffness: '100 kN/mm', positionTolerance: '0.02 mm' },
+  si: ({ load, count: n, stiffness: k, positionTolerance }) =>
+    Math.min(n, 1 + ((n - 1) * k * positionTolerance) / load),
 });

@@ -23,7 +23,7 @@ export interface PartsSi {
   /** Radial. */
   readonly gap: number;
   readonly closureEdgeDistance: number | undefined;
-  readonly misplacement: number;
+  readonly positionTolerance: number;
   readonly preload: number;
   readonly sealToHoles: number | undefined;
   readonly factors: ReturnType<typeof readFactors>;
@@ -87,7 +87,7 @@ export function readParts(given: JointParts): PartsSi {
     optional('length', 'closureThickness', given.closureThickness) ?? closureDiameter / 2;
   if (closureThickness > closureDiameter / 2)
     throw refusal(name, 'closureThickness', given.closureThickness, 'no more than the radius of the closure');
-  const misplacement =
+  const positionTolerance =
     given.positionTolerance === undefined
       ? 0
       : fromZero('length', 'positionTolerance', given.positionTolerance);
@@ -109,7 +109,7 @@ export function readParts(given: JointParts): PartsSi {
     closureThickness,
     gap: (bore - closureDiameter) / 2,
     closureEdgeDistance: optional('length', 'closureEdgeDistance', given.closureEdgeDistance),
-    misplacement,
+    positionTolerance,
     preload,
     sealToHoles,
     factors: readFactors(name, given.factors),
@@ -250,13 +250,13 @@ export function jointSi(parts: PartsSi, bolts: BoltsSi, strengths: JointStrength
     engagement: bolts.engagement,
     closureEdgeDistance: parts.closureEdgeDistance,
     // A clamped head holds the bolt upright at both ends of the gap; under a soft washer it is a cantilever that the
-    // wall loads at its middle. Statics (common practice, no source).
+    // wall loads at its middle. Statics (engineering practice, no published source).
     bendingArm: washer === 'soft' ? parts.gap + parts.wall / 2 : parts.gap / 2,
     preload: parts.preload,
     shareFactor,
-    misplacement: parts.misplacement,
+    positionTolerance: parts.positionTolerance,
     moduli:
-      parts.misplacement === 0
+      parts.positionTolerance === 0
         ? [steelModulus, steelModulus, steelModulus]
         : [steelModulus, modulusOf(parts.tube, 'caseMaterial'), modulusOf(parts.closure, 'closureMaterial')],
     bearingYieldStress: strengths.caseBearingYield.si,

@@ -35,7 +35,7 @@ export interface JointMode extends Margin {
   readonly mode: JointModeName;
   readonly limit: 'yield' | 'ultimate';
   /** The pressure at which the stress reaches the allowable, without any factor. */
-  readonly reachedAt: Quantity<'gauge pressure'>;
+  readonly failurePressure: Quantity<'gauge pressure'>;
   /** For fatigue, where the mode has a stress concentration. */
   readonly peak?: PeakStress;
   /** The hand calculation, from pressure to margin. */
@@ -54,7 +54,7 @@ export interface JointReview {
   /** The mode of least margin. */
   readonly governing: JointMode;
   /** Whether every margin is zero or more. */
-  readonly holds: boolean;
+  readonly passes: boolean;
   /** The mode that comes first as pressure rises, without factors. */
   readonly firstToFail: JointMode;
   /** Whether a bearing mode comes before bolts, threads, tear-out and net section: it stretches holes before anything lets go. */
@@ -103,15 +103,19 @@ export function reviewJoint(joint: RadialBoltJoint): JointReview {
     );
   const rules = rulesFor(stresses);
   const modes = rules.map((rule) => modeOf({ rule, parts, numbers, stresses, strengths }));
-  const like = parts.pressureUnit;
+  const displayUnit = parts.pressureUnit;
   const force = (si: number): Quantity<'force'> =>
-    fromSiValue(si, 'force', unitFor('force', like.us ? 'lbf' : 'N'));
-  const first = modes.reduce((least, next) => (next.reachedAt.si < least.reachedAt.si ? next : least));
-  const violent = rules.flatMap(({ gentle, stress }, i) => (gentle || stress === 'hoop' ? [] : [modes[i]]));
-  const gentle = rules.flatMap((rule, i) => (rule.gentle ? [modes[i]] : []));
+    fromSiValue(si, 'force', unitFor('force', displayUnit.us ? 'lbf' : 'N'));
+  const first = modes.reduce((least, next) =>
+    next.failurePressure.si < least.failurePressure.si ? next : least,
+  );
+  const suddenModes = rules.flatMap(({ failsGradually: gentle, stress }, i) =>
+    gentle || stress === 'hoop' ? [] : [modes[i]],
+  );
+  const gradualModes = rules.flatMap((rule, i) => (rule.failsGradually ? [modes[i]] : []));
   const least = (among: readonly JointMode[]): number =>
-    Math.min(...among.map(({ reachedAt }) => reachedAt.si));
-  const pressure = fromSiValue<'gauge pressure'>(parts.pressure, 'gauge pressure', like);
+    Math.min(...among.map(({ failurePressure }) => failurePressure.si));
+  const pressure = fromSiValue<'gauge pressure'>(parts.pressure, 'gauge pressure', displayUnit);
   const text = (): string => reviewText(review, pressure);
   const review = {
     endForce: force(stresses.endForce),
@@ -119,9 +123,9 @@ export function reviewJoint(joint: RadialBoltJoint): JointReview {
     shareFactor: stresses.shareFactor,
     modes,
     governing: governing(modes),
-    holds: modes.every(({ marginOfSafety }) => marginOfSafety >= 0),
+    passes: modes.every(({ marginOfSafety }) => marginOfSafety >= 0),
     firstToFail: first,
-    bearingFirst: least(gentle) < least(violent),
+    bearingFirst: least(gradualModes) < least(suddenModes),
     pattern,
     cautions: jointCautions({ parts, bolts, strengths, stresses, modes, pattern, length }),
     toString: text,
@@ -162,8 +166,8 @@ interface ModeParts {
 }
 
 function modeOf({ rule, parts, numbers, stresses, strengths }: ModeParts): JointMode {
-  const { factors, given, pressureUnit: like } = parts;
-  const unit = unitFor('stress', like.us ? 'psi' : 'MPa');
+  const { factors, given, pressureUnit: displayUnit } = parts;
+  const unit = unitFor('stress', displayUnit.us ? 'psi' : 'MPa');
   const applied = stresses[rule.stress];
   const strength = strengths[rule.strength];
   const factor = factors[rule.limit];
@@ -192,8 +196,9 @@ function modeOf({ rule, parts, numbers, stresses, strengths }: ModeParts): Joint
     marginOfSafety: judged.marginOfSafety,
     source: judged.source,
     cautions: judged.cautions,
-    reachedAt: fromSiValue((parts.pressure * strength.si) / applied, 'gauge pressure', like),
-    explain: () => explainMode({ rule, joint: numbers, stresses, allowable: strength.si, factor, like }),
+    failurePressure: fromSiValue((parts.pressure * strength.si) / applied, 'gauge pressure', displayUnit),
+    explain: () =>
+      explainMode({ rule, joint: numbers, stresses, allowable: strength.si, factor, displayUnit }),
   };
   if (judged.temperature !== undefined) mode.temperature = judged.temperature;
   if (peak !== undefined) mode.peak = peak;
@@ -240,13 +245,13 @@ const signed = (left: number): string => `${left < 0 ? '−' : '+'}${Math.abs(le
 function reviewText(review: Omit<JointReview, 'toString'>, pressure: Quantity<'gauge pressure'>): string {
   const rows = [...review.modes]
     .sort((a, b) => a.marginOfSafety - b.marginOfSafety)
-    .map(({ mode, applied, allowable, factor, marginOfSafety: left, reachedAt, temperature }) => ({
+    .map(({ mode, applied, allowable, factor, marginOfSafety: left, failurePressure, temperature }) => ({
       mode,
       stress: applied,
       allowable,
       factor,
       margin: signed(left),
-      'reached at': reachedAt,
+      'reached at': failurePressure,
       ...(temperature !== undefined && { temperature }),
     }));
   const peaks = review.modes.flatMap(({ mode, limit, peak }) =>
@@ -256,9 +261,9 @@ function reviewText(review: Omit<JointReview, 'toString'>, pressure: Quantity<'g
   );
   const { governing: least, firstToFail: first } = review;
   return [
-    `${review.holds ? 'HOLDS' : 'DOES NOT HOLD'} at ${pressure}: least margin ${signed(least.marginOfSafety)}, ${least.mode}`,
+    `${review.passes ? 'HOLDS' : 'DOES NOT HOLD'} at ${pressure}: least margin ${signed(least.marginOfSafety)}, ${least.mode}`,
     `end force ${review.endForce}, worst bolt ${review.boltLoad}`,
-    `first as pressure rises: ${first.mode} at ${first.reachedAt}; ${review.bearingFirst ? 'bearing comes before anything lets go, as it should' : 'something lets go before bearing shows: not the preferred order'}`,
+    `first as pressure rises: ${first.mode} at ${first.failurePressure}; ${review.bearingFirst ? 'bearing comes before anything lets go, as it should' : 'something lets go before bearing shows: not the preferred order'}`,
     'margin: 0 is exactly enough, with the factor; reached at: the pressure that brings the stress to the allowable, without factor',
     table(rows),
     ...peaks,

@@ -170,7 +170,7 @@ function bearingAt(
     ...high,
     value: fromSiValue(si, 'stress', unitFor('stress', high.value.unit)),
     ...(guessed && {
-      provenance: 'common practice, no source',
+      provenance: 'engineering practice, no published source',
       note: 'only e/D = 2.0 is published; taken in proportion to e/D',
     }),
   };

@@ -10,7 +10,7 @@ export type Basis = 'A' | 'B' | 'S' | 'specified minimum' | 'typical' | 'compute
 export type Provenance =
   | 'published'
   | 'from memory'
-  | 'common practice, no source'
+  | 'engineering practice, no published source'
   | 'computed'
   | "user's own";
 
@@ -57,7 +57,9 @@ export function datumCaution(what: string, { basis, source, provenance, note }: 
       ? ['is a typical value, which about half the stock does not reach: no design allowable']
       : []),
     ...(provenance === 'from memory' ? ['is from memory and was not checked against the document'] : []),
-    ...(provenance === 'common practice, no source' ? ['is common practice without a source'] : []),
+    ...(provenance === 'engineering practice, no published source'
+      ? ['is common practice without a source']
+      : []),
   ];
   if (parts.length === 0) return undefined;
   return `${what} ${parts.join(' and ')} (${source}${note === undefined ? '' : `; ${note}`})`;

@@ -37,7 +37,7 @@ export function withEstimatedStrengths(given: Material | MaterialName): Material
     return {
       value: fromSiValue(ratio * value.si, 'stress', unitFor('stress', value.unit)),
       basis: 'computed',
-      provenance: 'common practice, no source',
+      provenance: 'engineering practice, no published source',
       source: `${ratio} × the ${of} strength (${source}): the least ratio of the metals in MIL-HDBK-5J that ship here`,
     };
   };

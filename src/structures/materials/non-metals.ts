@@ -127,7 +127,7 @@ export const paperTube = (): Material =>
     from: origin(
       'typical',
       'common practice (600 to 950 kg/m³, 0.06 to 0.21 W/(m·K))',
-      'common practice, no source',
+      'engineering practice, no published source',
     ),
     heatFrom: memory('Incropera and DeWitt, appendix A.3, paper'),
     notes: ['chars from about 250 to 300 °C: inert properties are only a bound'],

@@ -48,7 +48,7 @@ export interface RopeRestraint {
   /** Of all ropes together, along the thrust. */
   readonly stiffness: Quantity<'stiffness'>;
   /** Twice the thrust: the load were there no slack. */
-  readonly suddenLoad: Quantity<'force'>;
+  readonly suddenlyAppliedLoad: Quantity<'force'>;
   /** The greatest load on the restraint. */
   readonly snatchLoad: Quantity<'force'>;
   readonly impactFactor: number;
@@ -129,7 +129,9 @@ export function ropeRestraint(input: RopeRestraintInput): RopeRestraint {
       ? ['ropes share alike only where their lengths do: one that is shorter takes the snatch alone']
       : []),
     ...(input.metallicArea === undefined && rope.construction !== '7x19'
-      ? [`the wire area of ${rope.construction} is taken as that of 7x19 (common practice, no source)`]
+      ? [
+          `the wire area of ${rope.construction} is taken as that of 7x19 (engineering practice, no published source)`,
+        ]
       : []),
     ...(slack > 0 ? ['the snatch grows with the square root of the slack: take the slack out'] : []),
     'the weight of the motor is left out: add it where it pulls with the thrust',
@@ -153,7 +155,7 @@ export function ropeRestraint(input: RopeRestraintInput): RopeRestraint {
         factor: 1,
         source: 'working load limit, which contains the factor of its maker',
         cautions: [
-          'in line with the bow only: a load from the side takes up to half away (common practice, no source)',
+          'in line with the bow only: a load from the side takes up to half away (engineering practice, no published source)',
         ],
       }),
     );
@@ -162,7 +164,7 @@ export function ropeRestraint(input: RopeRestraintInput): RopeRestraint {
   const result = {
     rope,
     stiffness: fromSiValue<'stiffness'>(stiffness, 'stiffness', unitOf('N/mm')),
-    suddenLoad: force(2 * thrust),
+    suddenlyAppliedLoad: force(2 * thrust),
     snatchLoad: force(peak),
     impactFactor: peak / thrust,
     takeUpSpeed:
@@ -184,7 +186,7 @@ export function ropeRestraint(input: RopeRestraintInput): RopeRestraint {
 
 function restraintText(r: Omit<RopeRestraint, 'toString'>): string {
   const rows = [
-    { what: 'without slack', load: r.suddenLoad },
+    { what: 'without slack', load: r.suddenlyAppliedLoad },
     { what: `with the slack, ${r.impactFactor.toFixed(1)} times the thrust`, load: r.snatchLoad },
     { what: 'in one rope', load: r.ropeLoad },
     { what: 'rope with its ends breaks at', load: r.terminatedStrength },

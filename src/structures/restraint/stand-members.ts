@@ -11,7 +11,7 @@ import {
 } from '../../units';
 
 /**
- * Axial force in one of the members that carry a thrust together, spread like the legs of a tripod.
+ * Axial force in one of the members that carry a thrust together, anchorSpacing like the legs of a tripod.
  *
  * @example strutForce({ load: '3 kN', count: 3, angle: '60 deg' }).in('kN') // => 2
  */
@@ -64,7 +64,7 @@ export const eulerBucklingLoad = /* @__PURE__ */ formula({
 /**
  * Pull on each anchor at the back of a stand that a thrust tries to tip over; negative where its weight holds it down.
  *
- * @example anchorUplift({ thrust: '2 kN', height: '0.5 m', spread: '1 m', weight: '400 N', count: 2 }).in('N') // => 400
+ * @example anchorUplift({ thrust: '2 kN', height: '0.5 m', anchorSpacing: '1 m', weight: '400 N', count: 2 }).in('N') // => 400
  */
 export const anchorUplift = /* @__PURE__ */ formula({
   name: 'anchorUplift',
@@ -74,15 +74,18 @@ export const anchorUplift = /* @__PURE__ */ formula({
   inputs: {
     thrust: force('F', 'thrust, level'),
     height: length('h', 'height of the thrust over the base'),
-    spread: length('b', 'distance between front and back anchors'),
+    anchorSpacing: length('b', 'distance between front and back anchors'),
     weight: force('W', 'weight of the stand', { min: 0 }),
     count: count('n', 'anchors at the back'),
   },
   output: force('R', 'pull on one anchor'),
-  example: { thrust: '2 kN', height: '0.5 m', spread: '1 m', weight: '400 N', count: 2 },
-  si: ({ thrust, height, spread, weight, count: n }) => ((thrust * height) / spread - weight / 2) / n,
+  example: { thrust: '2 kN', height: '0.5 m', anchorSpacing: '1 m', weight: '400 N', count: 2 },
+  si: ({ thrust, height, anchorSpacing, weight, count: n }) =>
+    ((thrust * height) / anchorSpacing - weight / 2) / n,
   solve: {
-    spread: (pull, { thrust, height, weight, count: n }) => (thrust * height) / (pull * n + weight / 2),
-    weight: (pull, { thrust, height, spread, count: n }) => 2 * ((thrust * height) / spread - pull * n),
+    anchorSpacing: (pull, { thrust, height, weight, count: n }) =>
+      (thrust * height) / (pull * n + weight / 2),
+    weight: (pull, { thrust, height, anchorSpacing, count: n }) =>
+      2 * ((thrust * height) / anchorSpacing - pull * n),
   },
 });

@@ -124,7 +124,7 @@ export function ropeClips(options: { readonly diameter: QuantityInput<'length'> 
     spacing: fromSiValue(6 * si, 'length', unitOf('in')),
     torque: fromSiValue(torque * unitOf('ft*lbf').factor, 'torque', unitOf('ft*lbf')),
     source:
-      'maker’s table of wire rope clips (turnback, torque); spacing of six diameters and three clips at least: common practice, no source',
+      'maker’s table of wire rope clips (turnback, torque); spacing of six diameters and three clips at least: engineering practice, no published source',
     cautions: ['U-bolts on the dead end, saddles on the live end', 'torque again after the first load'],
   };
 }

@@ -44,7 +44,7 @@ export function faceSealChecks(
   const { squeeze, seat } = bands;
   const row = grooveRow(bands.section, 'face');
   const [low, high] = row?.squeeze ?? [20, 30];
-  const source = row?.source ?? 'usual range of face seals (common practice, no source)';
+  const source = row?.source ?? 'usual range of face seals (engineering practice, no published source)';
   // The chart is rounded to whole per cent; half of one is allowed for that.
   const slack = 0.005;
   const most = inside ? 0.03 : 0.05;
@@ -53,32 +53,32 @@ export function faceSealChecks(
   return [
     {
       check: 'squeeze, least',
-      holds: squeeze.min >= low / 100 - slack,
-      says: `${percent(squeeze.min)}, at least ${low} % wanted`,
+      passes: squeeze.min >= low / 100 - slack,
+      message: `${percent(squeeze.min)}, at least ${low} % wanted`,
       source,
     },
     {
       check: 'squeeze, greatest',
-      holds: squeeze.max <= high / 100 + slack,
-      says: `${percent(squeeze.max)}, at most ${high} % wanted`,
+      passes: squeeze.max <= high / 100 + slack,
+      message: `${percent(squeeze.max)}, at most ${high} % wanted`,
       source,
     },
     {
       check: 'interference under pressure',
-      holds: interference >= least,
-      says: `${mm(interference)} left with the faces open, at least ${mm(least)} wanted`,
+      passes: interference >= least,
+      message: `${mm(interference)} left with the faces open, at least ${mm(least)} wanted`,
       source: `seal makers' handbooks, 0.007 in (from memory); ${stretchThinning.source}`,
     },
     {
       check: 'seat',
-      holds: seat.nominal >= -1e-9 && seat.nominal <= most,
-      says: `${percent(seat.nominal)} of interference on the ${inside ? 'outer' : 'inner'} wall of the groove, ${percent(seat.min)} to ${percent(seat.max)} over the tolerances; nominally 0 to ${percent(most)} wanted, so that pressure does not move the ring`,
+      passes: seat.nominal >= -1e-9 && seat.nominal <= most,
+      message: `${percent(seat.nominal)} of interference on the ${inside ? 'outer' : 'inner'} wall of the groove, ${percent(seat.min)} to ${percent(seat.max)} over the tolerances; nominally 0 to ${percent(most)} wanted, so that pressure does not move the ring`,
       source: guide,
     },
     {
       check: 'fill',
-      holds: fill < 1,
-      says: `${percent(fill)} at the worst${swell > 0 ? ' when hot' : ''}, below 100 % wanted: rubber does not give way`,
+      passes: fill < 1,
+      message: `${percent(fill)} at the worst${swell > 0 ? ' when hot' : ''}, below 100 % wanted: rubber does not give way`,
       source: 'Geometry of an incompressible ring',
     },
     ...(limit === undefined
@@ -86,8 +86,8 @@ export function faceSealChecks(
       : [
           {
             check: 'extrusion gap under pressure',
-            holds: bands.faceGap <= limit.gap,
-            says: `${mm(bands.faceGap)} between the faces, at most ${mm(limit.gap)}`,
+            passes: bands.faceGap <= limit.gap,
+            message: `${mm(bands.faceGap)} between the faces, at most ${mm(limit.gap)}`,
             source: limit.source,
           },
         ]),

@@ -53,7 +53,7 @@ export interface FaceSeal {
   readonly compressionForce: Band<Quantity<'force'>>;
   readonly checks: readonly SealCheck[];
   /** Whether every check holds. */
-  readonly holds: boolean;
+  readonly passes: boolean;
   readonly cautions: readonly string[];
   toString(): string;
 }
@@ -130,7 +130,7 @@ export function faceSeal(input: FaceSealInput): FaceSeal {
       unit === 'in' ? 'lbf' : 'N',
     ),
     checks,
-    holds: checks.every(({ holds }) => holds),
+    passes: checks.every(({ passes }) => passes),
     cautions: [
       ...ring.cautions,
       ...(limit?.cautions ?? []),
@@ -144,7 +144,7 @@ export function faceSeal(input: FaceSealInput): FaceSeal {
           ]
         : []),
       'for gas the faces are to be smoother than 16 µin (0.4 µm), turned and not scratched across (Parker O-Ring Handbook)',
-      ...checks.filter(({ holds }) => !holds).map(({ check, says }) => `${check}: ${says}`),
+      ...checks.filter(({ passes }) => !passes).map(({ check, message }) => `${check}: ${message}`),
     ],
   };
   const text = (): string => faceSealText(result);
@@ -217,7 +217,7 @@ function faceSealText(seal: Omit<FaceSeal, 'toString'>): string {
     return { min: show(min), nominal: show(nominal), max: show(max) };
   };
   return [
-    `${seal.ring.size} in a face: ${seal.holds ? 'every check holds' : 'not every check holds'}; the pressure acts on ${seal.sealDiameter}`,
+    `${seal.ring.size} in a face: ${seal.passes ? 'every check holds' : 'not every check holds'}; the pressure acts on ${seal.sealDiameter}`,
     table([
       { what: 'squeeze', ...percent(seal.squeeze) },
       { what: 'squeeze under pressure', ...percent(seal.squeezeUnderPressure) },
@@ -227,7 +227,7 @@ function faceSealText(seal: Omit<FaceSeal, 'toString'>): string {
       { what: 'compression force (estimate)', ...seal.compressionForce },
     ]),
     '',
-    ...seal.checks.map(({ check, holds, says }) => `${holds ? 'holds' : 'FAILS'}  ${check}: ${says}`),
+    ...seal.checks.map(({ check, passes, message }) => `${passes ? 'holds' : 'FAILS'}  ${check}: ${message}`),
     ...seal.cautions.map((caution) => `caution: ${caution}`),
   ].join('\n');
 }

@@ -37,7 +37,8 @@ export const glandFill = /* @__PURE__ */ formula({
   name: 'glandFill',
   title: 'Fill of an O-ring gland',
   equation: 'V = (π / 4)·d² / (h·w)',
-  source: 'Definition; limits 75 % nominal and 85 % at the worst of seal makers (common practice, no source)',
+  source:
+    'Definition; limits 75 % nominal and 85 % at the worst of seal makers (engineering practice, no published source)',
   inputs: {
     crossSection: length('d', 'cross section of the ring as it lies in the groove'),
     glandDepth: length('h', 'depth of the gland: groove plus half of the diametral clearance'),

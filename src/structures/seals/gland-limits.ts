@@ -5,9 +5,9 @@ import { stretchThinning } from './stretch-thinning';
 /** One thing a seal must do, and whether it does. */
 export interface SealCheck {
   readonly check: string;
-  readonly holds: boolean;
+  readonly passes: boolean;
   /** The numbers, in words. */
-  readonly says: string;
+  readonly message: string;
   readonly source: string;
 }
 
@@ -35,7 +35,11 @@ function usualSqueezeFor(section: number): {
   const row = grooveRow(section, 'radial');
   return row
     ? { min: row.squeeze[0] / 100, max: row.squeeze[1] / 100, source: row.source }
-    : { min: 0.15, max: 0.3, source: 'usual range of static seals (common practice, no source)' };
+    : {
+        min: 0.15,
+        max: 0.3,
+        source: 'usual range of static seals (engineering practice, no published source)',
+      };
 }
 
 const percent = (value: number): string => `${(value * 100).toFixed(1)} %`;
@@ -60,47 +64,47 @@ export function glandChecks({
   return [
     {
       check: 'squeeze, least',
-      holds: cold.squeeze.min >= usual.min - slack,
-      says: `${percent(cold.squeeze.min)}, at least ${percent(usual.min)} wanted`,
+      passes: cold.squeeze.min >= usual.min - slack,
+      message: `${percent(cold.squeeze.min)}, at least ${percent(usual.min)} wanted`,
       source: usual.source,
     },
     {
       check: 'squeeze, greatest',
-      holds: cold.squeeze.max <= usual.max + slack,
-      says: `${percent(cold.squeeze.max)}, at most ${percent(usual.max)} wanted`,
+      passes: cold.squeeze.max <= usual.max + slack,
+      message: `${percent(cold.squeeze.max)}, at most ${percent(usual.max)} wanted`,
       source: usual.source,
     },
     {
       check: 'interference under pressure',
-      holds: interference >= least,
-      says: `${mm(interference)} left with the bore grown, at least ${mm(least)} wanted`,
+      passes: interference >= least,
+      message: `${mm(interference)} left with the bore grown, at least ${mm(least)} wanted`,
       source: `seal makers' handbooks, 0.007 in (from memory); ${stretchThinning.source}`,
     },
     {
       check: 'squeeze off centre',
-      holds: pressed.squeezeOffCentre > 0,
-      says: `${percent(pressed.squeezeOffCentre)} where the closure lies to one side, above zero wanted`,
+      passes: pressed.squeezeOffCentre > 0,
+      message: `${percent(pressed.squeezeOffCentre)} where the closure lies to one side, above zero wanted`,
       source: 'Geometry',
     },
     {
       check: 'stretch',
-      holds: cold.stretch.min >= 0 && cold.stretch.nominal <= 0.05,
-      says: `${percent(cold.stretch.min)} to ${percent(cold.stretch.max)}, nominal ${percent(cold.stretch.nominal)}; no slack and nominally at most 5 % wanted`,
+      passes: cold.stretch.min >= 0 && cold.stretch.nominal <= 0.05,
+      message: `${percent(cold.stretch.min)} to ${percent(cold.stretch.max)}, nominal ${percent(cold.stretch.nominal)}; no slack and nominally at most 5 % wanted`,
       source: 'Parker Hannifin, O-ring stretch article, 5 % limit',
     },
     {
       check: 'fill',
-      holds: fill <= 0.85,
-      says: `${percent(fill)} at the worst${swell > 0 ? ' when hot' : ''}, at most 85 % wanted`,
-      source: 'common practice, no source',
+      passes: fill <= 0.85,
+      message: `${percent(fill)} at the worst${swell > 0 ? ' when hot' : ''}, at most 85 % wanted`,
+      source: 'engineering practice, no published source',
     },
     ...(limit === undefined
       ? []
       : [
           {
             check: 'extrusion gap under pressure',
-            holds: backed || pressed.clearance.max <= limit.clearance,
-            says: backed
+            passes: backed || pressed.clearance.max <= limit.clearance,
+            message: backed
               ? `${mm(pressed.clearance.max)} across, closed by the backup ring, whose own limit is not judged`
               : `${mm(pressed.clearance.max)} across, at most ${mm(limit.clearance)}`,
             source: limit.source,
@@ -108,8 +112,8 @@ export function glandChecks({
         ]),
     {
       check: 'assembly clearance',
-      holds: cold.clearance.min > 0,
-      says: `${mm(cold.clearance.min)} at the least, above zero wanted`,
+      passes: cold.clearance.min > 0,
+      message: `${mm(cold.clearance.min)} at the least, above zero wanted`,
       source: 'Geometry',
     },
     ...temperatures,

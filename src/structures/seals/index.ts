@@ -11,8 +11,8 @@ export * from './gland-formulas';
 export type { SealCheck } from './gland-limits';
 export * from './o-ring';
 export * from './o-ring-gland';
+export * from './seal-over-holes';
 export * from './seal-pair';
-export * from './seal-passes-hole';
 export {
   type GroovePlace,
   type LengthRange,

@@ -66,7 +66,7 @@ export interface ORingGland {
   readonly compressionForce: Band<Quantity<'force'>>;
   readonly checks: readonly SealCheck[];
   /** Whether every check holds. */
-  readonly holds: boolean;
+  readonly passes: boolean;
   readonly cautions: readonly string[];
   toString(): string;
 }
@@ -147,7 +147,7 @@ export function oRingGland(input: ORingGlandInput): ORingGland {
     ...(limit && rings === 0 ? limit.cautions : []),
     ...(rings > 0 ? ['the gap is closed by the backup ring: check its own limits with its maker'] : []),
     ...thermal.cautions,
-    ...checks.filter(({ holds }) => !holds).map(({ check, says }) => `${check}: ${says}`),
+    ...checks.filter(({ passes }) => !passes).map(({ check, message }) => `${check}: ${message}`),
   ];
   const gland = {
     ring,
@@ -170,7 +170,7 @@ export function oRingGland(input: ORingGlandInput): ORingGland {
       unit === 'in' ? 'lbf' : 'N',
     ),
     checks,
-    holds: checks.every(({ holds }) => holds),
+    passes: checks.every(({ passes }) => passes),
     cautions,
   };
   const text = (): string => glandText(gland);
@@ -194,10 +194,10 @@ function glandText(gland: Omit<ORingGland, 'toString'>): string {
     { what: 'compression force (estimate)', ...gland.compressionForce },
   ];
   const checks = gland.checks.map(
-    ({ check, holds, says }) => `${holds ? 'holds' : 'FAILS'}  ${check}: ${says}`,
+    ({ check, passes, message }) => `${passes ? 'holds' : 'FAILS'}  ${check}: ${message}`,
   );
   return [
-    `${gland.ring.size}: ${gland.holds ? 'every check holds' : 'not every check holds'}`,
+    `${gland.ring.size}: ${gland.passes ? 'every check holds' : 'not every check holds'}`,
     table(rows),
     '',
     ...checks,

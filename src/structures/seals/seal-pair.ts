@@ -9,7 +9,7 @@ export interface SealPair {
   /** The diameter the pressure may act on: the greater bore, should the primary seal leak. */
   readonly sealDiameter: Quantity<'length'>;
   /** Whether each holds alone. */
-  readonly holds: boolean;
+  readonly passes: boolean;
   readonly cautions: readonly string[];
   toString(): string;
 }
@@ -41,7 +41,7 @@ export function sealPair(options: {
     primary: first,
     backup: second,
     sealDiameter: first.bore.max.si >= second.bore.max.si ? first.bore.max : second.bore.max,
-    holds: first.holds && second.holds,
+    passes: first.passes && second.passes,
     cautions,
     toString: text,
     ...{ [Symbol.for('nodejs.util.inspect.custom')]: text },

@@ -41,8 +41,8 @@ export function sealTemperatures(
     const { value, ...origin } = limits[limit];
     checks.push({
       check,
-      holds: limit === 'min' ? at >= value.si : at <= value.si,
-      says: `${celsius(at)}, ${record.name} serves ${limit === 'min' ? 'from' : 'to'} ${celsius(value.si)}`,
+      passes: limit === 'min' ? at >= value.si : at <= value.si,
+      message: `${celsius(at)}, ${record.name} serves ${limit === 'min' ? 'from' : 'to'} ${celsius(value.si)}`,
       source: origin.source,
     });
     const note = datumCaution(`the ${limit === 'min' ? 'lowest' : 'highest'} temperature of ${record.name}`, {

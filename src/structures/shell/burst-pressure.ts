@@ -43,7 +43,7 @@ export interface BurstPressure {
   /** Which method gives the least. */
   readonly method: BurstMethod;
   readonly estimates: readonly BurstEstimate[];
-  readonly greatest: Quantity<'gauge pressure'>;
+  readonly maxPressure: Quantity<'gauge pressure'>;
   /** Greatest over least, minus 1. */
   readonly spread: number;
   readonly cautions: readonly string[];
@@ -136,7 +136,7 @@ function summary(estimates: readonly BurstEstimate[], asked: BurstMethod | undef
     pressure: least.pressure,
     method: least.method,
     estimates,
-    greatest: greatest.pressure,
+    maxPressure: greatest.pressure,
     spread,
     cautions,
     toString: text,

@@ -9,7 +9,7 @@ import type { Material } from '../materials/material';
 import { type BurstPressure, burstPressure } from './burst-pressure';
 import { outOfRoundStress } from './out-of-round';
 import { type ThickWallStress, thickWallStress } from './thick-wall';
-import { yieldStart } from './yield-pressure';
+import { yieldPressuresAtTemperature } from './yield-pressure';
 
 /** A plain tube to review. */
 export interface ShellInput {
@@ -79,11 +79,11 @@ export function reviewShell(input: ShellInput): ShellReview {
     ...(input.strainHardening !== undefined && { strainHardening: input.strainHardening }),
   });
   const pressures = designPressures({ meop, factors });
-  const cold = yieldStart({ material, insideRadius, outsideRadius });
+  const cold = yieldPressuresAtTemperature({ material, insideRadius, outsideRadius });
   // A wall in millimetres and a pressure in psi are shown as the pressure was given.
-  const like = readInput('gauge pressure', 'meop', meop, 'reviewShell').unit;
+  const displayUnit = readInput('gauge pressure', 'meop', meop, 'reviewShell').unit;
   const shown = ({ si }: Quantity<'gauge pressure'>): Quantity<'gauge pressure'> =>
-    fromSiValue(si, 'gauge pressure', like);
+    fromSiValue(si, 'gauge pressure', displayUnit);
   const stressMargin = (mode: string, applied: Quantity<'stress'>, source: string): Margin =>
     margin({
       mode,

@@ -93,7 +93,7 @@ export const collapsePressure = /* @__PURE__ */ formula({
 });
 
 /** A case whose wall is at some temperature. */
-export interface HotYieldInput {
+export interface YieldPressuresInput {
   readonly material: Material | MaterialName;
   readonly insideRadius: QuantityInput<'length'>;
   readonly outsideRadius: QuantityInput<'length'>;
@@ -104,7 +104,7 @@ export interface HotYieldInput {
 }
 
 /** Where a case at some temperature starts to yield. */
-export interface HotYield {
+export interface YieldPressures {
   /** First yield at the bore, von Mises, closed ends. */
   readonly firstYield: Quantity<'gauge pressure'>;
   /** Bore hoop stress equal to the yield strength. */
@@ -116,7 +116,7 @@ export interface HotYield {
   readonly cautions: readonly string[];
 }
 
-const yieldStartFields: FieldsOf<HotYieldInput> = {
+const yieldPressuresFields: FieldsOf<YieldPressuresInput> = {
   material: 'required',
   insideRadius: 'required',
   outsideRadius: 'required',
@@ -128,14 +128,14 @@ const yieldStartFields: FieldsOf<HotYieldInput> = {
  * Pressures at which a case starts to yield at a wall temperature.
  *
  * @throws MeopError as {@link allowable} and {@link yieldPressure}
- * @example yieldStart({ material: '6061-T6 drawn tube', insideRadius: '1.5 in', outsideRadius: '1.75 in', temperature: '200 degC' }).firstYield.in('psi').toFixed(0) // => '3715'
+ * @example yieldPressuresAtTemperature({ material: '6061-T6 drawn tube', insideRadius: '1.5 in', outsideRadius: '1.75 in', temperature: '200 degC' }).firstYield.in('psi').toFixed(0) // => '3715'
  */
-export function yieldStart(input: HotYieldInput): HotYield {
-  requireFields('yieldStart', input, yieldStartFields);
+export function yieldPressuresAtTemperature(input: YieldPressuresInput): YieldPressures {
+  requireFields('yieldPressuresAtTemperature', input, yieldPressuresFields);
   const { material, temperature, exposure, insideRadius, outsideRadius } = input;
   const strength = allowable({ material, property: 'yield', temperature, exposure });
   const given = { yieldStrength: strength.value, insideRadius, outsideRadius };
-  const { unit } = readInput('length', 'insideRadius', insideRadius, 'yieldStart');
+  const { unit } = readInput('length', 'insideRadius', insideRadius, 'yieldPressuresAtTemperature');
   const show = (p: Quantity<'gauge pressure'>): Quantity<'gauge pressure'> =>
     fromSiValue(p.si, 'gauge pressure', unitFor('gauge pressure', unit.us ? 'psi' : 'MPa'));
   return {

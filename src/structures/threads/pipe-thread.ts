@@ -13,11 +13,11 @@ export interface PipeThread {
   /** Pitch diameter at the mouth of the internal thread. */
   readonly pitchDiameterAtMouth: Quantity<'length'>;
   /** Hand-tight engagement L1. */
-  readonly handTight: Quantity<'length'>;
+  readonly handTightLength: Quantity<'length'>;
   /** Effective external thread L2. */
-  readonly effective: Quantity<'length'>;
+  readonly effectiveLength: Quantity<'length'>;
   /** Hand-tight engagement plus three turns of the wrench: what the wall must give. */
-  readonly madeUp: Quantity<'length'>;
+  readonly makeUpLength: Quantity<'length'>;
   readonly source: string;
 }
 
@@ -38,7 +38,7 @@ export type PipeSize = (typeof rows)[number][0];
  * A taper pipe thread (NPT) by nominal size.
  *
  * @throws MeopError `unknown-name`
- * @example pipeThread('1/8').effective.in('in').toFixed(4) // => '0.2639'
+ * @example pipeThread('1/8').effectiveLength.in('in').toFixed(4) // => '0.2639'
  */
 export function pipeThread(size: PipeSize): PipeThread {
   const row = rows.find(([name]) => name === size);
@@ -59,15 +59,15 @@ export function pipeThread(size: PipeSize): PipeThread {
     pitch: inch(p),
     pitchDiameterAtEnd: inch(e0),
     pitchDiameterAtMouth: inch(e0 + l1 / 16),
-    handTight: inch(l1),
-    effective: inch((0.8 * d + 6.8) * p),
-    madeUp: inch(l1 + 3 * p),
+    handTightLength: inch(l1),
+    effectiveLength: inch((0.8 * d + 6.8) * p),
+    makeUpLength: inch(l1 + 3 * p),
     source: 'ASME B1.20.1, basic dimensions and formulas, read in reproductions; three turns of make-up',
   };
 }
 
 /** Whether a wall is thick enough for a port. */
-export interface PortFit {
+export interface PortWallCheck {
   /** Full engaged thread that the wall gives. */
   readonly engagement: Quantity<'length'>;
   /** What a full make-up needs. */
@@ -87,12 +87,12 @@ const taperPortFields: FieldsOf<Parameters<typeof taperPort>[0]> = { size: 'requ
 export function taperPort(options: {
   readonly size: PipeSize;
   readonly wall: QuantityInput<'length'>;
-}): PortFit {
+}): PortWallCheck {
   requireFields('taperPort', options, taperPortFields);
   const { size, wall } = options;
   const thread = pipeThread(size);
   const thickness = positive('taperPort', 'wall', wall);
-  return portFit(thickness, thread.madeUp.si, [
+  return portFit(thickness, thread.makeUpLength.si, [
     'a taper thread wedges its hole open: prefer a straight thread with a seal in a thin or brittle wall',
   ]);
 }
@@ -115,7 +115,7 @@ export function straightPort(options: {
   readonly sealDepth: QuantityInput<'length'>;
   /** Full thread that the load asks for, as from {@link threadStripping}. */
   readonly engagement: QuantityInput<'length'>;
-}): PortFit {
+}): PortWallCheck {
   requireFields('straightPort', options, straightPortFields);
   const { wall, sealDepth, engagement } = options;
   const thickness = positive('straightPort', 'wall', wall);
@@ -123,7 +123,7 @@ export function straightPort(options: {
   return portFit(thickness - seat, positive('straightPort', 'engagement', engagement), []);
 }
 
-function portFit(given: number, needed: number, cautions: readonly string[]): PortFit {
+function portFit(given: number, needed: number, cautions: readonly string[]): PortWallCheck {
   const fits = given >= needed;
   const mm = (si: number): Quantity<'length'> => fromSiValue(si, 'length', unitOf('mm'));
   return {

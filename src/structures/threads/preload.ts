@@ -81,9 +81,9 @@ export function nutFactor(finish: BoltFinish): NutFactor {
 
 /** A preload that is known only within the scatter of friction. */
 export interface PreloadRange {
-  readonly least: Quantity<'force'>;
+  readonly min: Quantity<'force'>;
   readonly nominal: Quantity<'force'>;
-  readonly greatest: Quantity<'force'>;
+  readonly max: Quantity<'force'>;
   readonly cautions: readonly string[];
 }
 
@@ -97,7 +97,7 @@ const preloadRangeFields: FieldsOf<Parameters<typeof preloadRange>[0]> = {
  * Preload from torque with its scatter. Ten lubricated bolts at one torque had a standard deviation of 8.4 % of the mean
  * (Shigley, 9th ed., table 8-14); ±25 % is three of those. Do not count on friction from preload in a radial joint.
  *
- * @example preloadRange({ torque: '10 N*m', finish: 'zinc plated', diameter: '5 mm' }).least.in('N') // => 7500
+ * @example preloadRange({ torque: '10 N*m', finish: 'zinc plated', diameter: '5 mm' }).min.in('N') // => 7500
  */
 export function preloadRange(options: {
   readonly torque: QuantityInput<'torque'>;
@@ -110,9 +110,9 @@ export function preloadRange(options: {
   const nominal = preloadFromTorque({ torque: tightening, nutFactor: value, diameter });
   const times = (share: number): Quantity<'force'> => nominal.times(share);
   return {
-    least: times(1 - scatter),
+    min: times(1 - scatter),
     nominal,
-    greatest: times(1 + scatter),
+    max: times(1 + scatter),
     cautions: ['preload from torque scatters by ±25 %: friction, not the wrench, decides'],
   };
 }

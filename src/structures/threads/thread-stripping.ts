@@ -23,14 +23,14 @@ export interface Stripping {
   readonly externalArea: Quantity<'area'>;
   readonly internalArea: Quantity<'area'>;
   /** Load at which the screw breaks. */
-  readonly screwBreaks: Quantity<'force'>;
+  readonly screwBreakingLoad: Quantity<'force'>;
   /** Load at which the screw's threads strip. */
-  readonly externalStrips: Quantity<'force'>;
+  readonly externalStrippingLoad: Quantity<'force'>;
   /** Load at which the hole's threads strip. */
-  readonly internalStrips: Quantity<'force'>;
-  readonly first: 'screw breaks' | 'screw threads strip' | 'hole threads strip';
+  readonly internalStrippingLoad: Quantity<'force'>;
+  readonly governingFailure: 'screw breaks' | 'screw threads strip' | 'hole threads strip';
   /** Engagement from which the screw breaks before any thread strips. */
-  readonly engagementForScrew: Quantity<'length'>;
+  readonly fullStrengthEngagement: Quantity<'length'>;
   readonly source: string;
   readonly cautions: readonly string[];
   toString(): string;
@@ -49,7 +49,7 @@ const threadStrippingFields: FieldsOf<StrippingInput> = {
  * aluminium the hole strips first below about two diameters of engagement.
  *
  * @throws MeopError `out-of-domain` and as {@link threadGeometry}
- * @example threadStripping({ thread: 'M6', engagement: '12 mm', screwUltimate: '800 MPa', holeShear: '186 MPa' }).first // => 'screw breaks'
+ * @example threadStripping({ thread: 'M6', engagement: '12 mm', screwUltimate: '800 MPa', holeShear: '186 MPa' }).governingFailure // => 'screw breaks'
  */
 export function threadStripping(input: StrippingInput): Stripping {
   requireFields('threadStripping', input, threadStrippingFields);
@@ -70,11 +70,11 @@ export function threadStripping(input: StrippingInput): Stripping {
   const external = externalThreadShearArea.si({ ...sizes, engagement });
   const internal = internalThreadShearArea.si({ ...sizes, engagement });
   const loads = [
-    { first: 'screw breaks' as const, load: tension * thread.tensileStressArea.si },
-    { first: 'screw threads strip' as const, load: ownShear * external },
-    { first: 'hole threads strip' as const, load: holeShear * internal },
+    { failure: 'screw breaks' as const, load: tension * thread.tensileStressArea.si },
+    { failure: 'screw threads strip' as const, load: ownShear * external },
+    { failure: 'hole threads strip' as const, load: holeShear * internal },
   ];
-  const [breaks, externalStrips, internalStrips] = loads.map(({ load }) => load);
+  const [breaks, externalStrippingLoad, internalStrippingLoad] = loads.map(({ load }) => load);
   const weakest = loads.reduce((a, b) => (b.load < a.load ? b : a));
   const metric = thread.system === 'ISO metric';
   const show = <const K extends NamedKind>(kind: K, si: number, mm: string, inch: string): Quantity<K> =>
@@ -83,32 +83,32 @@ export function threadStripping(input: StrippingInput): Stripping {
   const result = {
     externalArea: show('area', external, 'mm^2', 'in^2'),
     internalArea: show('area', internal, 'mm^2', 'in^2'),
-    screwBreaks: force(breaks),
-    externalStrips: force(externalStrips),
-    internalStrips: force(internalStrips),
-    first: weakest.first,
-    engagementForScrew: show(
+    screwBreakingLoad: force(breaks),
+    externalStrippingLoad: force(externalStrippingLoad),
+    internalStrippingLoad: force(internalStrippingLoad),
+    governingFailure: weakest.failure,
+    fullStrengthEngagement: show(
       'length',
-      (engagement * breaks) / Math.min(externalStrips, internalStrips),
+      (engagement * breaks) / Math.min(externalStrippingLoad, internalStrippingLoad),
       'mm',
       'in',
     ),
     source: externalThreadShearArea.source,
     cautions: [
       ...(thread.source.includes('from memory') ? ['thread limits by tolerance formulas from memory'] : []),
-      ...(weakest.first === 'screw breaks'
+      ...(weakest.failure === 'screw breaks'
         ? []
-        : [`the ${weakest.first} first: a thread that strips gives no warning`]),
+        : [`the ${weakest.failure} first: a thread that strips gives no warning`]),
     ],
   };
   const text = (): string =>
     [
       table([
-        { 'gives way': 'screw breaks', load: result.screwBreaks },
-        { 'gives way': 'screw threads strip', load: result.externalStrips },
-        { 'gives way': 'hole threads strip', load: result.internalStrips },
+        { 'gives way': 'screw breaks', load: result.screwBreakingLoad },
+        { 'gives way': 'screw threads strip', load: result.externalStrippingLoad },
+        { 'gives way': 'hole threads strip', load: result.internalStrippingLoad },
       ]),
-      `first: ${result.first}; the screw breaks first from ${result.engagementForScrew} of engagement`,
+      `first: ${result.governingFailure}; the screw breaks first from ${result.fullStrengthEngagement} of engagement`,
       ...result.cautions.map((caution) => `caution: ${caution}`),
     ].join('\n');
   return { ...result, toString: text, ...{ [Symbol.for('nodejs.util.inspect.custom')]: text } };

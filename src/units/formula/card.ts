@@ -1,6 +1,6 @@
 import { shownIn } from '../shown-unit';
 import { aligned } from '../table';
-import type { FormulaFacts } from './declaration';
+import type { FormulaMetadata } from './declaration';
 import { domainText } from './domain';
 
 /** A formula's card: equation, symbols with kinds and domains, source and a call to copy. */
@@ -13,7 +13,7 @@ export function cardText({
   output,
   example,
   solvable,
-}: FormulaFacts): string {
+}: FormulaMetadata): string {
   const rows = Object.entries(inputs).map(([field, given]) => {
     const unit = shownIn(given.kind, false).text;
     const what = given.kind === 'dimensionless' ? 'number' : `${given.kind} (${unit})`;

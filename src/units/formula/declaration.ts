@@ -16,7 +16,10 @@ export interface Domain {
 }
 
 /** One symbol of a formula: a parameter or the result. */
-export interface Given<K extends NamedKind = NamedKind, D extends number | undefined = number | undefined> {
+export interface FormulaParameter<
+  K extends NamedKind = NamedKind,
+  D extends number | undefined = number | undefined,
+> {
   readonly kind: K;
   /** The textbook symbol, as it stands in the equation. */
   readonly symbol: string;
@@ -28,7 +31,7 @@ export interface Given<K extends NamedKind = NamedKind, D extends number | undef
 }
 
 /** The parameters of a formula by field name. */
-export type Givens = Readonly<Record<string, Given>>;
+export type Givens = Readonly<Record<string, FormulaParameter>>;
 
 type Optional<I extends Givens> = { [F in keyof I]: I[F]['standard'] extends number ? F : never }[keyof I];
 
@@ -66,7 +69,7 @@ export interface Declaration<I extends Givens, K extends NamedKind> {
   /** Where the equation is published: title, edition, section or equation number. */
   readonly source: string;
   readonly inputs: I;
-  readonly output: Given<K>;
+  readonly output: FormulaParameter<K>;
   /** A typical call: shown on the card, and the point around which every formula is tested. */
   readonly example: Arguments<I>;
   /** Each returns true where the formula may be trusted, else the caution to attach to the result. */
@@ -79,14 +82,14 @@ export interface Declaration<I extends Givens, K extends NamedKind> {
 }
 
 /** What every formula tells of itself, whatever its parameters. */
-export interface FormulaFacts {
+export interface FormulaMetadata {
   /** The name it is exported under. */
   readonly id: string;
   readonly title: string;
   readonly equation: string;
   readonly source: string;
   readonly inputs: Givens;
-  readonly output: Given;
+  readonly output: FormulaParameter;
   /** A typical call. */
   readonly example: Readonly<Record<string, unknown>>;
   /** The parameters that `solveFor` solves for. */

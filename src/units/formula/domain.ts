@@ -3,7 +3,7 @@ import { formatSi } from '../format';
 import type { SiInput } from '../parse';
 import { shownIn } from '../shown-unit';
 import type { Unit } from '../unit';
-import type { Domain, Given } from './declaration';
+import type { Domain, FormulaParameter } from './declaration';
 
 /** Whether an SI value lies in a domain. */
 export function inDomain(
@@ -21,7 +21,7 @@ const bounds = [
 ] as const;
 
 /** A domain in words: `above 0 mm and below 1 m`. */
-export function domainText({ kind, domain }: Given, unit: Unit = shownIn(kind, false)): string {
+export function domainText({ kind, domain }: FormulaParameter, unit: Unit = shownIn(kind, false)): string {
   const shown = (si: number): string =>
     si === 0 && unit.originSi === 0 ? '0' : formatSi(si, unit.kind, unit, { figures: 6 });
   const parts = [
@@ -38,7 +38,7 @@ export function domainText({ kind, domain }: Given, unit: Unit = shownIn(kind, f
 export function outOfDomain(
   context: string,
   field: string,
-  given: Given,
+  given: FormulaParameter,
   value: unknown,
   read: SiInput,
 ): MeopError {

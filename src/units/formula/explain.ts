@@ -3,14 +3,14 @@ import { isQuantity } from '../quantity-mark';
 import { shownUnits } from '../shown-unit';
 import { aligned } from '../table';
 import { fromSi, type Unit } from '../unit';
-import type { FormulaFacts, Given } from './declaration';
+import type { FormulaMetadata, FormulaParameter } from './declaration';
 
 /** A calculation written out; prints as text in a terminal and as HTML in a notebook. */
 export interface Explanation {
   readonly title: string;
   readonly equation: string;
   /** One line a parameter: symbol, meaning, as given, in SI. */
-  readonly givens: readonly ExplainedGiven[];
+  readonly givens: readonly ExplainedParameter[];
   /** The equation with the SI numbers in place of the symbols. */
   readonly substitution: string;
   /** The result in SI. */
@@ -24,7 +24,7 @@ export interface Explanation {
 }
 
 /** One parameter of a calculation. */
-export interface ExplainedGiven {
+export interface ExplainedParameter {
   readonly symbol: string;
   readonly meaning: string;
   readonly given: string;
@@ -32,7 +32,7 @@ export interface ExplainedGiven {
 }
 
 interface Calculation {
-  readonly facts: FormulaFacts;
+  readonly facts: FormulaMetadata;
   readonly given: Readonly<Record<string, unknown>>;
   readonly si: Readonly<Record<string, number>>;
   readonly shown: Unit;
@@ -79,10 +79,10 @@ export function explanation({ facts, given, si, shown, value, cautions }: Calcul
 
 const asGiven = (value: unknown): string => (isQuantity(value) ? value.format({ figures }) : String(value));
 
-const inSi = (value: number, { kind }: Given): string =>
+const inSi = (value: number, { kind }: FormulaParameter): string =>
   `${formatNumber(value, figures)} ${prettyUnit(coherentUnit(kind))}`.trimEnd();
 
-function resultText(value: number, output: Given, shown: Unit): string {
+function resultText(value: number, output: FormulaParameter, shown: Unit): string {
   const rest = shownUnits(output.kind)
     .filter(({ text }) => text !== shown.text)
     .map((unit) => `${formatNumber(fromSi(value, unit), figures)} ${prettyUnit(unit.text)}`);

@@ -8,7 +8,7 @@ import { cardText } from './card';
 import type {
   Arguments,
   Declaration,
-  FormulaFacts,
+  FormulaMetadata,
   Givens,
   Result,
   SiArguments,
@@ -28,7 +28,7 @@ export type SolveArguments<I extends Givens, K extends NamedKind, F extends keyo
 };
 
 /** A closed-form equation: call it with quantities, or use `.si` on plain SI numbers. */
-export interface Formula<I extends Givens, K extends NamedKind> extends FormulaFacts {
+export interface Formula<I extends Givens, K extends NamedKind> extends FormulaMetadata {
   /** The result with its unit; its `cautions` say where the equation left its validity. */
   (values: Arguments<I>): Result<K>;
   /** The call itself, under a name. */

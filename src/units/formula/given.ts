@@ -1,5 +1,5 @@
 import type { NamedKind } from '../kinds';
-import type { Domain, Given } from './declaration';
+import type { Domain, FormulaParameter } from './declaration';
 
 /** Any value above zero. */
 export const positive: Domain = { above: 0 };
@@ -12,7 +12,7 @@ export const given = <K extends NamedKind>(
   symbol: string,
   meaning: string,
   domain: Domain,
-): Given<K, undefined> => ({
+): FormulaParameter<K, undefined> => ({
   kind,
   symbol,
   meaning,
@@ -21,12 +21,15 @@ export const given = <K extends NamedKind>(
 });
 
 /** The same symbol, with an SI value that is taken where it is left out. */
-export function optional<K extends NamedKind>(symbol: Given<K>, standard: number): Given<K, number> {
+export function optional<K extends NamedKind>(
+  symbol: FormulaParameter<K>,
+  standard: number,
+): FormulaParameter<K, number> {
   return { ...symbol, standard };
 }
 
 /** How a symbol of one kind is declared: symbol, meaning and, where the usual domain does not fit, its domain. */
 export const givenOf =
   <const K extends NamedKind>(kind: K, usual: Domain) =>
-  (symbol: string, meaning: string, domain: Domain = usual): Given<K, undefined> =>
+  (symbol: string, meaning: string, domain: Domain = usual): FormulaParameter<K, undefined> =>
     given(kind, symbol, meaning, domain);

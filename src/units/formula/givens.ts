@@ -1,11 +1,11 @@
-import type { Given } from './declaration';
+import type { FormulaParameter } from './declaration';
 import { any, given, givenOf, positive } from './given';
 
 // One small function a kind, so that a bundle holds only the kinds it uses. Kinds with a true zero are positive
 // unless a domain says otherwise; the others take any finite value.
 
 /** A whole number of things, one or more. */
-export const count = (symbol: string, meaning: string): Given<'dimensionless', undefined> =>
+export const count = (symbol: string, meaning: string): FormulaParameter<'dimensionless', undefined> =>
   given('dimensionless', symbol, meaning, { min: 1, whole: true });
 
 /** A number without dimension; any finite value unless a domain says otherwise. */

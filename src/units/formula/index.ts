@@ -3,14 +3,14 @@ export type {
   Arguments,
   Declaration,
   Domain,
-  FormulaFacts,
-  Given,
+  FormulaMetadata,
+  FormulaParameter,
   Givens,
   Result,
   SiArguments,
   SiValues,
 } from './declaration';
-export type { ExplainedGiven, Explanation } from './explain';
+export type { ExplainedParameter, Explanation } from './explain';
 export { type Formula, formula, type SolveArguments } from './formula';
 export { optional } from './given';
 export * from './givens';

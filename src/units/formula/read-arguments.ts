@@ -4,7 +4,7 @@ import { accepts } from '../kind-rules';
 import { quoted } from '../quantity-error';
 import { shownIn } from '../shown-unit';
 import type { Unit } from '../unit';
-import type { Given, Givens, SiValues } from './declaration';
+import type { FormulaParameter, Givens, SiValues } from './declaration';
 import { inDomain, outOfDomain } from './domain';
 
 /** The arguments of a call: each in SI, and the unit the result is to be shown in. */
@@ -17,8 +17,8 @@ export interface ReadArguments<I extends Givens> {
 export function argumentReader<I extends Givens>(
   name: string,
   inputs: I,
-): (values: object, output: Given, skipped?: string) => ReadArguments<I> {
-  const fields: readonly (readonly [string, Given])[] = Object.entries(inputs);
+): (values: object, output: FormulaParameter, skipped?: string) => ReadArguments<I> {
+  const fields: readonly (readonly [string, FormulaParameter])[] = Object.entries(inputs);
 
   const refusal = (code: string, what: string, skipped?: string, path?: string): MeopError => {
     const names = fields.map(([field, { standard }]) => (standard === undefined ? field : `${field}?`));

@@ -1,9 +1,9 @@
 import { table } from '../table';
-import type { FormulaFacts } from './declaration';
+import type { FormulaMetadata } from './declaration';
 import type { Explanation } from './explain';
 
 /** A formula of any shape, as lists, documentation and tests read it; its arguments are checked when it runs. */
-export interface AnyFormula extends FormulaFacts {
+export interface AnyFormula extends FormulaMetadata {
   evaluate(values: object): unknown;
   explain(values: object): Explanation;
   cautions(values: object): readonly string[];

@@ -24,7 +24,7 @@ const record = firing({
 const said = firing({ ...record, ambientPressure: q('90 kPa').as('absolute pressure') });
 const grain = tubularSegment({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '85 mm' });
 const motor = {
-  law: saintRobert({ rate: '4.3 mm/s', atPressure: '2 MPa', exponent: 0.3 }),
+  law: saintRobert({ referenceRate: '4.3 mm/s', referencePressure: '2 MPa', exponent: 0.3 }),
   density: '1780 kg/m^3',
   characteristicVelocity: '900 m/s',
   throatDiameter: '10 mm',

@@ -39,7 +39,7 @@ const fired = ({ rate = 1, throat = 7, grain = sound, erosion }: Change = {}) =>
     nozzle: {
       throatDiameter: q(throat, 'mm'),
       expansionRatio: 5,
-      ...(erosion && { throatErosion: { rate: erosion } }),
+      ...(erosion && { throatErosion: { referenceRate: erosion } }),
     },
     chamber: { innerDiameter: '50 mm', length: '110 mm' },
     ambient: '101325 Pa',
@@ -181,7 +181,7 @@ describe('implied burning area', () => {
       density,
       characteristicVelocity: velocity,
       throatDiameter: '7 mm',
-      soundGrain: grain,
+      flawFreeGrain: grain,
     });
 
   test('of a sound grain it is that of the grain, and no flaw is seen', () => {
@@ -189,7 +189,7 @@ describe('implied burning area', () => {
     const { length } = area.time;
     const middle = Math.floor(length / 2);
     // Gas stored in the growing chamber takes some 0.6 % (see the quasi-steady remark).
-    expect(area.burningArea.si[middle] / (area.soundArea?.si[middle] ?? 0)).toBeCloseTo(1, 1.7);
+    expect(area.burningArea.si[middle] / (area.flawFreeArea?.si[middle] ?? 0)).toBeCloseTo(1, 1.7);
     expect(area.flaw).toBeUndefined();
   });
 
@@ -232,9 +232,9 @@ describe('implied burning area', () => {
           density,
           characteristicVelocity: velocity,
           throatDiameter: '7 mm',
-          soundGrain: sound,
+          flawFreeGrain: sound,
         });
-        expect(area.leastExcess?.in('cm^2')).toBeGreaterThan(0);
+        expect(area.detectableExcess?.in('cm^2')).toBeGreaterThan(0);
         if (truth === undefined) expect(area.flaw).toBeUndefined();
         else {
           expect(Math.abs((area.flaw?.crackArea.in('cm^2') ?? 0) / truth - 1)).toBeLessThan(0.12);

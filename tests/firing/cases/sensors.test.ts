@@ -3,8 +3,8 @@ import {
   bandwidthFromRiseTime,
   combinedUncertainty,
   converterStep,
-  peakThroughLag,
-  standFrequency,
+  firstOrderPeakResponse,
+  standNaturalFrequency,
 } from '../../../src/firing';
 import { MeopError, q } from '../../../src/units';
 import { checkValue } from '../../cases/check-value';
@@ -36,12 +36,16 @@ test('natural frequency of a stand', () => {
     .per(q(si(deflection), 'm'))
     .as('stiffness');
   checkValue(one, 'stiffnessNPerM', stiffness.si);
-  checkValue(one, 'frequencyHz', standFrequency({ stiffness, mass: q(si(mass), 'kg').as('mass') }).in('Hz'));
+  checkValue(
+    one,
+    'frequencyHz',
+    standNaturalFrequency({ stiffness, mass: q(si(mass), 'kg').as('mass') }).in('Hz'),
+  );
 });
 
 test('a half sine through a lag: peak and delay', () => {
   const one = caseById('first-order-lag-peak');
-  const found = peakThroughLag({
+  const found = firstOrderPeakResponse({
     duration: '0.4 s',
     timeConstant: q(si(one.inputs.timeConstant), 's').as('time'),
   });
@@ -50,7 +54,8 @@ test('a half sine through a lag: peak and delay', () => {
 });
 
 test('a quick sensor tells the peak at once, a slow one little of it, and slower is always less and later', () => {
-  const at = (lag: number) => peakThroughLag({ duration: '1 s', timeConstant: q(lag, 's').as('time') });
+  const at = (lag: number) =>
+    firstOrderPeakResponse({ duration: '1 s', timeConstant: q(lag, 's').as('time') });
   expect(at(1e-6).peakRatio).toBeCloseTo(1, 9);
   // Far slower than the pulse the sensor adds it up: 2/π of the peak, times duration over lag.
   expect(at(1000).peakRatio * 1000).toBeCloseTo(2 / Math.PI, 3);

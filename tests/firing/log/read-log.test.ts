@@ -245,7 +245,7 @@ describe('clocks', () => {
     const log = readLog(text, { window: { from: '0.2 s', to: '0.3 s' } });
     expect([...log.channels.thrust.values]).toEqual([20, 21, 22, 23, 24, 25, 26, 27, 28, 29, 30]);
     expect(counted(log, 'outside the window')).toBe(89);
-    expect(counted(readLog(text, { mostRows: 10 }), 'beyond the reading limit')).toBe(90);
+    expect(counted(readLog(text, { maxRows: 10 }), 'beyond the reading limit')).toBe(90);
   });
 });
 

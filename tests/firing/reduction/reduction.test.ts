@@ -53,7 +53,7 @@ test('the definitions: impulse, Isp, c*, C_F and the split of the efficiency', (
     (specificImpulse?.si ?? 0) / (1100 * 1.55),
     9,
   );
-  expect(reduced.pressureSeen?.in('MPa')).toBeGreaterThan(4);
+  expect(reduced.peakPressureUpperBound?.in('MPa')).toBeGreaterThan(4);
 });
 
 test('a thrust coefficient out of this world is warned of', () => {

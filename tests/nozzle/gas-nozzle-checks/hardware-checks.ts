@@ -13,9 +13,9 @@ export const hardwareChecks: Readonly<Record<string, Check>> = {
       ambientPressure: is('absolute pressure', si(i.ambientPressure)),
     });
     return {
-      unchokedBelow: r.chokedAbove.si,
-      shockFreeAbove: r.shockFreeAbove.si,
-      designPressure: r.adaptedAt.si,
+      unchokedBelow: r.minChokedPressure.si,
+      shockFreeAbove: r.minShockFreePressure.si,
+      designPressure: r.idealExpansionPressure.si,
     };
   },
   vandenkerckhove: byGamma((gamma) => thermo.vandenkerckhove({ gamma })),

@@ -49,7 +49,7 @@ export const thrustChecks: Readonly<Record<string, Check>> = {
       gainPercent: 100 * (high / low - 1),
     };
   },
-  'cf-max-vacuum': byGamma((gamma) => nozzle.greatestThrustCoefficient({ gamma })),
+  'cf-max-vacuum': byGamma((gamma) => nozzle.maximumThrustCoefficient({ gamma })),
   'cf-sonic-vacuum': byGamma((gamma) => nozzle.vacuumThrustCoefficient({ gamma, expansionRatio: 1 })),
   'cf-vac-eps10-g12': (i) => ({
     exitPressureRatio: nozzle.exitPressureRatio({ gamma: si(i.gamma), expansionRatio: si(i.areaRatio) }),

@@ -2,7 +2,7 @@ import type { Motor } from './document';
 import { isFaceSeal } from './document/seal-schema';
 
 /** What is taken for fields that the document leaves out and that bear on the result: a line each. */
-export function omissions(motor: Motor): readonly string[] {
+export function assumedDefaults(motor: Motor): readonly string[] {
   const { liner, nozzle, propellant, ignition, stand, closures, case: tube } = motor;
   const { members, restraint } = stand ?? {};
   const { burnLaw } = propellant;
@@ -80,7 +80,7 @@ export function omissions(motor: Motor): readonly string[] {
 }
 
 /** What is not judged since the document does not say enough of it. */
-export function notJudged({ stand, instruments = [] }: Motor): readonly string[] {
+export function notEvaluated({ stand, instruments = [] }: Motor): readonly string[] {
   const missing = (given: unknown, name: string, what: string): readonly string[] =>
     given === undefined ? [`${name} is not given: ${what} is not judged`] : [];
   return [
@@ -100,7 +100,10 @@ export function notJudged({ stand, instruments = [] }: Motor): readonly string[]
         ]),
     ...instruments.flatMap((one) => {
       if (one.measures === 'temperature') return [];
-      const [field, given] = one.measures === 'pressure' ? ['proof', one.proof] : ['overload', one.overload];
+      const [field, given] =
+        one.measures === 'pressure'
+          ? ['proofPressure', one.proofPressure]
+          : ['safeOverload', one.safeOverload];
       return [
         ...missing(given, `${one.name}: ${field}`, 'whether it survives an overload'),
         ...missing(one.riseTime, `${one.name}: riseTime`, 'whether the sensor is fast enough'),

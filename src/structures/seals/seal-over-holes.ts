@@ -4,7 +4,7 @@ import { readNotNegative, readPositive, refusal } from '../../units/refusal';
 import type { ORingGland } from './o-ring-gland';
 
 /** A seal that slides past drilled holes when the closure goes in. */
-export interface SealPassesHoleInput {
+export interface SealOverHolesInput {
   readonly gland: ORingGland;
   readonly holeDiameter: QuantityInput<'length'>;
   /** Depth of the broken edge on the bore side, radially; zero for a sharp edge. */
@@ -16,7 +16,7 @@ export interface SealPassesHoleInput {
 }
 
 /** Whether the seal survives the holes, and what would make it. */
-export interface SealPassesHole {
+export interface SealOverHolesCheck {
   readonly passes: boolean;
   /** How far the ring can bulge into a hole: all that it is squeezed by. */
   readonly bulge: Quantity<'length'>;
@@ -32,9 +32,9 @@ export interface SealPassesHole {
   toString(): string;
 }
 
-const name = 'sealPassesHole';
+const name = 'checkSealOverHoles';
 
-const sealPassesHoleFields: FieldsOf<SealPassesHoleInput> = {
+const sealOverHolesFields: FieldsOf<SealOverHolesInput> = {
   gland: 'required',
   holeDiameter: 'required',
   edgeBreak: 'required',
@@ -48,10 +48,10 @@ const sealPassesHoleFields: FieldsOf<SealPassesHoleInput> = {
  * than the ring.
  *
  * @throws MeopError `out-of-domain`
- * @example sealPassesHole({ gland: oRingGland({ ring: '228', bore: '2.5 in', grooveDiameter: '2.278 in', grooveWidth: '0.19 in', closureDiameter: '2.496 in' }), holeDiameter: '6.4 mm', edgeBreak: '0.2 mm', holeToGroove: '12 mm' }).passes // => false
+ * @example checkSealOverHoles({ gland: oRingGland({ ring: '228', bore: '2.5 in', grooveDiameter: '2.278 in', grooveWidth: '0.19 in', closureDiameter: '2.496 in' }), holeDiameter: '6.4 mm', edgeBreak: '0.2 mm', holeToGroove: '12 mm' }).passes // => false
  */
-export function sealPassesHole(input: SealPassesHoleInput): SealPassesHole {
-  requireFields('sealPassesHole', input, sealPassesHoleFields);
+export function checkSealOverHoles(input: SealOverHolesInput): SealOverHolesCheck {
+  requireFields('checkSealOverHoles', input, sealOverHolesFields);
   const length = (field: 'holeDiameter' | 'edgeBreak' | 'holeToGroove', read = readPositive): number =>
     read('length', field, input[field], name).si;
   const { gland } = input;

@@ -5,7 +5,7 @@ import type { CellFormat } from './cell-scanner';
  * delimiter or a quote follows it, where it has as many decimals as every number above it, or as many digits as the
  * longest of them. Nothing can be told where there is none above it.
  */
-export function cutShort(
+export function isTruncated(
   text: string,
   before: readonly string[],
   format: CellFormat,

@@ -5,7 +5,7 @@ import { type BurnLawBand, bandAt, bandRateSi } from './burn-law-band';
  * The bands of a law as they hold at every pressure: one that is told to clamp has a band of exponent zero at each end
  * of its characterised range, any other goes on as it is. Plain SI numbers.
  */
-export function heldBands(law: BurnLaw): readonly BurnLawBand[] {
+export function effectiveBands(law: BurnLaw): readonly BurnLawBand[] {
   const { bands, outside } = law;
   if (outside !== 'clamp') return bands;
   const { from, to } = law.characterised;

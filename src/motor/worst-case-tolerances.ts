@@ -18,8 +18,8 @@ const judged: Readonly<Record<string, End>> = {
   'closures.joint.engagement': -1,
   'closures.joint.sealToHoles': -1,
   'closures.joint.gap': 1,
-  'closures.joint.misplacement': 1,
-  'closures.retainingRing.landLength': -1,
+  'closures.joint.positionTolerance': 1,
+  'closures.retainingRing.edgeMargin': -1,
   'closures.retainingRing.thickness': -1,
   'closures.retainingRing.shearStrength': -1,
   'closures.thread.engagement': -1,
@@ -38,7 +38,7 @@ const judged: Readonly<Record<string, End>> = {
   'stand.members.secondMoment': -1,
   'stand.members.endFactor': 1,
   'stand.anchors.height': 1,
-  'stand.anchors.spread': -1,
+  'stand.anchors.anchorSpacing': -1,
   'stand.anchors.weight': -1,
   'stand.anchors.allowable': -1,
   'stand.restraint.ropeLength': -1, // a short rope is a stiff one
@@ -48,8 +48,8 @@ const judged: Readonly<Record<string, End>> = {
   'stand.restraint.shackle': -1,
   'stand.restraint.anchor.factor': 1,
   'instruments.range': -1,
-  'instruments.proof': -1,
-  'instruments.overload': -1,
+  'instruments.proofPressure': -1,
+  'instruments.safeOverload': -1,
   'instruments.sampleRate': -1,
   'instruments.riseTime': 1,
   'instruments.expected': 1,
@@ -64,7 +64,7 @@ const fired: Readonly<Record<string, End>> = {
   'ignition.igniterDuration': -1,
   'ignition.initialPressure': 1,
   'ignition.flameSpreadTime': -1,
-  'ignition.closureBurstPressure': 1,
+  'ignition.nozzleClosureBurstPressure': 1,
 };
 
 /** Judged over the whole of their tolerance. */
@@ -111,13 +111,13 @@ const changesBy = (motor: Motor, ends: Readonly<Record<string, End>>) =>
   });
 
 /** The motor with every size, strength and range that is judged at the end of its tolerance that leaves less. */
-export const atWorseEnds = (motor: Motor): Motor => withValues(motor, changesBy(motor, judged));
+export const atWorstCaseTolerances = (motor: Motor): Motor => withValues(motor, changesBy(motor, judged));
 
 /** Values that only the full simulation knows of, at the end of their tolerance with more pressure or thrust. */
-export const firedAtWorseEnds = (motor: Motor) => changesBy(motor, fired);
+export const worstCaseFiringValues = (motor: Motor) => changesBy(motor, fired);
 
 /** Tolerances that nothing counts with, each said; `counted` are the names of those in the scatter of the pressure. */
-export function uncountedTolerances(motor: Motor, counted: ReadonlySet<string>): readonly string[] {
+export function unusedTolerances(motor: Motor, counted: ReadonlySet<string>): readonly string[] {
   return toleranced(motor).flatMap(({ path, name }) => {
     const at = place(path);
     const isKnown = counted.has(name) || at in judged || at in fired || banded.includes(at);

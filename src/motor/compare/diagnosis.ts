@@ -1,4 +1,4 @@
-import type { Difference, ImpliedArea } from '../../ballistics';
+import type { ImpliedArea, PredictionDifference } from '../../ballistics';
 import type { Quantity } from '../../units';
 
 /** Below this share the traces agree. */
@@ -11,7 +11,7 @@ const rounded = (value: Quantity, unit: 's' | 'mm'): string =>
   `${Number(value.in(unit).toPrecision(2))} ${unit}`;
 
 /** What is known beside the difference. */
-interface Beside {
+interface DiagnosisContext {
   /** Recorded over predicted. */
   readonly impulse: number | undefined;
   /** Whether a constant of the document is changed. */
@@ -22,10 +22,10 @@ interface Beside {
  * What the firing teaches where no constant of the document explains what is left of the difference; empty where one does
  * or nothing is to be explained.
  */
-export function lessonOf(
-  left: Difference | undefined,
+export function diagnosisOf(
+  left: PredictionDifference | undefined,
   area: ImpliedArea | undefined,
-  { impulse, isPatched }: Beside,
+  { impulse, isPatched }: DiagnosisContext,
 ): readonly string[] {
   if (left === undefined || left.residual < agrees) return [];
   const [best] = left.explanations;
@@ -38,10 +38,10 @@ export function lessonOf(
   if (flaw === undefined || area?.excess === undefined)
     return [none, ...(area === undefined || !sameImpulse ? [] : faintFlaw(area))];
   const falls = Math.min(...area.excess.si) < 0;
-  const share = (100 * flaw.greatestShare).toFixed(0);
+  const share = (100 * flaw.maxExcessFraction).toFixed(0);
   return [
     none,
-    `From ${rounded(flaw.from, 's')}, ${rounded(flaw.atDepth, 'mm')} into the web, the pressure asks for up to ${flaw.greatestExcess} (${share} %) more burning area than the sound grain has.`,
+    `From ${rounded(flaw.from, 's')}, ${rounded(flaw.atDepth, 'mm')} into the web, the pressure asks for up to ${flaw.maxExcess} (${share} %) more burning area than the sound grain has.`,
     ...(falls && sameImpulse
       ? [
           'Later it asks for less, and the impulse is as predicted: propellant burned early through surface that should not have been there. A wrong burn law or throat would shift the whole trace instead.',
@@ -52,8 +52,8 @@ export function lessonOf(
 }
 
 /** What a small flaw leaves behind: more area early, less later, all of it too little to be told from the law by itself. */
-function faintFlaw({ time, excess, soundArea }: ImpliedArea): readonly string[] {
-  if (excess === undefined || soundArea === undefined) return [];
+function faintFlaw({ time, excess, flawFreeArea }: ImpliedArea): readonly string[] {
+  if (excess === undefined || flawFreeArea === undefined) return [];
   const t = time.si;
   const [first, last] = [t[0], t[t.length - 1]];
   // Weighed by time: the steps of a prediction are not even.
@@ -63,7 +63,7 @@ function faintFlaw({ time, excess, soundArea }: ImpliedArea): readonly string[] 
       const passed = (t[k] - first) / (last - first);
       if (passed < from || passed > to) continue;
       more += excess.si[k] * (t[k] - t[k - 1]);
-      sound += soundArea.si[k] * (t[k] - t[k - 1]);
+      sound += flawFreeArea.si[k] * (t[k] - t[k - 1]);
     }
     return more / sound;
   };

@@ -10,12 +10,12 @@ import { peakFromShoulders } from './shoulders';
  * Nothing bounds a clipped peak that nothing recovers; channels are seldom clipped below 40 % of it (our own judgement).
  * So many times the limit is its upper end.
  */
-export const mostBeyond = 2.5;
+export const maxOverrangeFactor = 2.5;
 
 type Peak = { readonly value: number; readonly low: number; readonly high: number };
 
 /** Bounds of a clipped peak that need no other channel, the best founded first. */
-export function alone(
+export function boundsWithoutSecondChannel(
   record: Firing,
   channel: 'pressure' | 'thrust',
   clipping: Clipping,
@@ -97,7 +97,7 @@ export function alone(
         // Shoulders bound nothing: the interval is that of a peak of which only the limit is known.
         high: Math.max(
           clipping.level + 2.5 * (parabola - clipping.level),
-          rest + mostBeyond * (clipping.level - rest),
+          rest + maxOverrangeFactor * (clipping.level - rest),
         ),
       },
       'drawn through the samples beside the clipped stretch',

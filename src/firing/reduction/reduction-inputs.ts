@@ -2,7 +2,7 @@ import { MeopError, type QuantityInput, readInput } from '../../units';
 import type { Firing } from '../firing';
 
 /** What is known of the motor and the stand. Only ambient pressure is needed; each further fact gives further numbers. */
-export interface MotorFacts {
+export interface ReductionInputs {
   readonly ambientPressure: QuantityInput<'absolute pressure'>;
   readonly title?: string;
   /** Throat before firing. */
@@ -36,7 +36,7 @@ export interface MotorFacts {
 }
 
 /** The same in SI. */
-export interface MotorFactsSi {
+export interface ReductionInputsSi {
   readonly ambient: number;
   readonly throatArea: number | undefined;
   /** Mean of the areas before and after. */
@@ -48,7 +48,7 @@ export interface MotorFactsSi {
 }
 
 /** @throws MeopError naming the fact that is wrong */
-export function readMotorFacts(facts: MotorFacts): MotorFactsSi {
+export function readReductionInputs(facts: ReductionInputs): ReductionInputsSi {
   const read = (
     kind: 'length' | 'mass' | 'speed',
     field: 'throatDiameter' | 'finalThroatDiameter' | 'propellantMass' | 'idealCharacteristicVelocity',

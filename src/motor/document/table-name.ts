@@ -3,7 +3,7 @@ import { MeopError } from '../../units';
 import { explained } from './fields';
 
 /** A text that names something in a table of the library: a thread, a bolt class, an O-ring. */
-export function lookedUp(
+export function tableName(
   meaning: string,
   example: string,
   find: (name: string) => unknown,

@@ -1,5 +1,5 @@
+import { mergeHeadAftRows } from '../merge-head-aft-rows';
 import type { ReviewMargin } from '../review/review-result';
-import { withTwins } from '../twin-rows';
 import type { Shown } from './content';
 
 /** A row of a table of failure modes. */
@@ -13,5 +13,5 @@ export interface NamedRow {
 export const named = ({ part, mode }: Pick<ReviewMargin, 'part' | 'mode'>) => ({ part, mode });
 
 /** Rows of head and aft that print the same as one row. */
-export const namedOnce = <R extends NamedRow>(rows: readonly R[]): readonly R[] =>
-  withTwins(rows, ({ mode, cells }) => [mode, ...cells.map(({ text }) => text)]);
+export const mergedRows = <R extends NamedRow>(rows: readonly R[]): readonly R[] =>
+  mergeHeadAftRows(rows, ({ mode, cells }) => [mode, ...cells.map(({ text }) => text)]);

@@ -37,7 +37,7 @@ export interface LogFindingRun {
 }
 
 /** What became of every line and sample of a log. */
-export interface ReadingReport {
+export interface ImportReport {
   /** Lines of text, the last partial one included. */
   readonly lines: number;
   /** Rows of numbers that were kept. */
@@ -70,7 +70,7 @@ export interface ReportWriter {
     line: number,
     options?: { column?: string; note?: string; count?: number },
   ): void;
-  finish(lines: number, rows: number): ReadingReport;
+  finish(lines: number, rows: number): ImportReport;
 }
 
 const mostRuns = 20_000; // listed; the rest is counted, so that a hopeless file cannot fill the memory

@@ -1,23 +1,23 @@
 import type { SimulatedFiring } from '../../ballistics';
-import type { MotorFacts } from '../../firing';
+import type { ReductionInputs } from '../../firing';
 import { absolute } from '../../units';
 import { type Motor, type MotorInput, motorOf } from '../document';
 import { propellantOf } from '../document/propellant-of';
 import { predict } from '../predict';
 
 /**
- * What a motor document knows that the reduction of its log asks for: `reduceFiring(log, motorFacts(motor))`.
+ * What a motor document knows that the reduction of its log asks for: `reduceFiring(log, reductionInputs(motor))`.
  *
  * @throws MeopError `motor-document`
- * @example motorFacts(demoMotor()).title // => 'Tern-54'
+ * @example reductionInputs(demoMotor()).title // => 'Tern-54'
  */
-export function motorFacts(input: MotorInput): MotorFacts {
+export function reductionInputs(input: MotorInput): ReductionInputs {
   const motor = motorOf(input);
   return factsOf(motor, predict(motor));
 }
 
-/** {@link motorFacts} with the prediction at hand. */
-export function factsOf(motor: Motor, prediction: SimulatedFiring): MotorFacts {
+/** {@link reductionInputs} with the prediction at hand. */
+export function factsOf(motor: Motor, prediction: SimulatedFiring): ReductionInputs {
   const { nozzle, ambient, instruments = [], stand, name } = motor;
   const throat = nozzle.throatDiameter.value;
   const pressure = instruments.find((one) => one.measures === 'pressure');

@@ -5,10 +5,10 @@ import { formula, frequency, mass, stiffness } from '../../units';
  * stand's own ringing (common practice).
  *
  * @throws MeopError `out-of-domain` for a stiffness or mass not above 0
- * @example standFrequency({ stiffness: '10 kN/mm', mass: '10 kg' }).in('Hz').toFixed(2) // => '159.15'
+ * @example standNaturalFrequency({ stiffness: '10 kN/mm', mass: '10 kg' }).in('Hz').toFixed(2) // => '159.15'
  */
-export const standFrequency = /* @__PURE__ */ formula({
-  name: 'standFrequency',
+export const standNaturalFrequency = /* @__PURE__ */ formula({
+  name: 'standNaturalFrequency',
   title: 'Natural frequency of a mass on a load cell',
   equation: 'f = √(k / m) / (2·π)',
   source: 'one mass on one spring, any text on vibration',

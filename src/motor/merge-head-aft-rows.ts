@@ -1,5 +1,5 @@
 /** Rows of head and aft that say the same are one row of both. */
-export function withTwins<R extends { readonly part: string }>(
+export function mergeHeadAftRows<R extends { readonly part: string }>(
   rows: readonly R[],
   said: (row: R) => readonly unknown[],
 ): readonly R[] {

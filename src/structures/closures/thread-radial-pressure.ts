@@ -3,13 +3,13 @@ import { angle, force, formula, length, optional, stress } from '../../units';
 /**
  * Pressure with which the flanks of a loaded thread push the tapped part open and the screw together.
  *
- * @example threadWedgePressure({ load: '20 kN', pitchDiameter: '68.7 mm', engagement: '12 mm' }).in('MPa').toFixed(3) // => '4.458'
+ * @example threadRadialPressure({ load: '20 kN', pitchDiameter: '68.7 mm', engagement: '12 mm' }).in('MPa').toFixed(3) // => '4.458'
  */
-export const threadWedgePressure = /* @__PURE__ */ formula({
-  name: 'threadWedgePressure',
+export const threadRadialPressure = /* @__PURE__ */ formula({
+  name: 'threadRadialPressure',
   title: 'Pressure of the flanks of a thread',
   equation: 'p_w = F·tan(α) / (π·d_2·L)',
-  source: 'Statics of an inclined flank, friction left out (common practice, no source)',
+  source: 'Statics of an inclined flank, friction left out (engineering practice, no published source)',
   inputs: {
     load: force('F', 'load along the thread'),
     pitchDiameter: length('d_2', 'pitch diameter'),
