@@ -48,6 +48,50 @@ describe('the house', () => {
     expect(wrong).toEqual([]);
   });
 
+  // From the lowest: a room imports from the indexes of the rooms below its own. The index of the grain is all that others see.
+  const rooms = ['surface', 'flaws', 'shapes', 'front', 'column', 'draw'];
+  test('the rooms of the grain import one way, through their indexes', () => {
+    const grain = resolve('src/ballistics/grain');
+    expect(
+      readdirSync(grain)
+        .filter((name) => !name.endsWith('.ts'))
+        .sort(),
+    ).toEqual([...rooms].sort());
+    const wrong: string[] = [];
+    for (const file of files) {
+      const own = relative(grain, resolve(file)).split('/');
+      for (const target of imports(file).filter((name) => name.startsWith('.'))) {
+        const path = relative(grain, resolve(dirname(file), target));
+        const [room, ...within] = path.split('/');
+        if (
+          room === own[0] ||
+          (room === '..' && (own[0] === '..' || /^\.\.\/\.\.\/(?:units|numerics)/.test(path)))
+        )
+          continue;
+        const allowed =
+          own[0] === '..'
+            ? path === ''
+            : room === 'measure' ||
+              (within.length === 0 && (own[0] === 'index.ts' || rooms.indexOf(room) < rooms.indexOf(own[0])));
+        if (!allowed) wrong.push(`${file} imports ${target}`);
+      }
+    }
+    expect(wrong).toEqual([]);
+  });
+
+  test('the index of a room of the grain names the rooms that it imports', () => {
+    for (const room of rooms) {
+      const folder = join('src/ballistics/grain', room);
+      const used = sources(folder).flatMap((file) =>
+        imports(file).flatMap((name) => /^\.\.\/(\w+)$/.exec(name)?.[1] ?? []),
+      );
+      const last =
+        text(join(folder, 'index.ts')).match(/\* (?:The lowest room: i|I)mports ([^.]*)\./)?.[1] ?? '';
+      const named = [...last.matchAll(/`(\w+)`/g)].map(([, name]) => name);
+      expect(named, room).toEqual(rooms.filter((name) => used.includes(name)));
+    }
+  });
+
   test('no file imports itself by way of others, types aside', () => {
     const known = new Set(files.map((file) => resolve(file)));
     const loads = new Map(

@@ -12,8 +12,7 @@ import {
 } from '../../units';
 import { type BurnLaw, temperatureFactorSi } from '../burn-law';
 import { bandAt, bandRateSi } from '../burn-law-band';
-import { type Grain, regress } from '../grain';
-import type { Regression } from '../grain/regression';
+import { type Grain, type Regression, regress } from '../grain';
 
 /** What {@link impliedBurningArea} needs to know beside the pressure. */
 export interface ImpliedAreaInput {

@@ -3,8 +3,7 @@ import { linearFit } from '../../numerics';
 import { fromSiArray, MeopError, type QuantityInput, readInput, type Series } from '../../units';
 import type { BurnLaw } from '../burn-law';
 import { bandAt, bandRateSi } from '../burn-law-band';
-import { type Grain, regress } from '../grain';
-import type { Regression } from '../grain/regression';
+import { type Grain, type Regression, regress } from '../grain';
 
 /** The throat over a burn, from the pressure and the known burning area. */
 export interface ImpliedThroat {

@@ -1,7 +1,6 @@
 import { ambientOf, burnEdges, type Firing } from '../../firing';
 import { MeopError, type QuantityInput, readInput } from '../../units';
-import { type Grain, regress } from '../grain';
-import type { Regression } from '../grain/regression';
+import { type Grain, type Regression, regress } from '../grain';
 
 /** One firing of a known grain: the rate at every moment of the burn. */
 export interface TraceInput {
