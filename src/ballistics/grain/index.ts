@@ -1,8 +1,8 @@
 /**
  * Grain shapes, flaws and their regression: burning area and volume against depth burned, from exact distances.
  *
- * Rooms, from the lowest: `surface`, `flaws`, `shapes`, `front`, `column`, `draw`. A room imports only from the indexes of rooms
- * below its own; every room reads arguments with `measure`. Outside, only units and numerics are imported.
+ * Folders, from the lowest: `surface`, `flaws`, `shapes`, `front`, `column`, `draw`. A folder imports only from the indexes of
+ * folders below it; each may read its arguments with `measure`. Of other modules, only units and numerics are imported.
  *
  * @example regress(tubularSegment({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '85 mm' })).burningArea.at(0).in('mm^2') // => 7797.43297
  * @module

@@ -2,7 +2,10 @@ import { fromSiArray } from '../../../units';
 import type { GrainMassProperties, Regression } from '../front';
 import { type ColumnSegment, valueAt } from './column-stations';
 
-/** Sums by the parallel-axis theorem, between the depths of each segment by straight lines. */
+/**
+ * Mass properties of a column: sums over its segments by the parallel-axis theorem, interpolated linearly between the
+ * depths of each segment.
+ */
 export function columnMass(
   segments: readonly ColumnSegment[],
   depth: Float64Array,

@@ -4,8 +4,8 @@ import { columnMass } from './column-mass';
 import { type ColumnSegment, exposureOf, portsOf } from './column-stations';
 
 /**
- * The regression of segments one behind the other, burning at one rate: areas, volumes and ports in step with the depths
- * of all. The ends that face a gap burn as their segments say; gas in the gaps is not propellant.
+ * Combines the regressions of segments in order, all burning at one rate: areas, volumes and ports at common depths.
+ * Ends that face a gap burn as declared for their segment. The gaps contain no propellant.
  *
  * @example columnRegression([{ regression: regress(endBurner({ outerDiameter: '40 mm', length: '60 mm' })), position: 0 }]).burnout.in('mm') // => 60
  */
@@ -50,7 +50,7 @@ export function columnRegression(segments: readonly ColumnSegment[]): Regression
   };
   return {
     ...found,
-    toString: () => `${grain}: ${q(cast, 'm^3').to('cm^3')}, burns ${q(burnout, 'm').to('mm')} deep`,
+    toString: () => `${grain}: ${q(cast, 'm^3').to('cm^3')}, burnout depth ${q(burnout, 'm').to('mm')}`,
     ...{ [Symbol.for('nodejs.util.inspect.custom')]: () => regressionText(found) },
   };
 }
@@ -61,7 +61,7 @@ function columnText(parts: readonly Regression[]): string {
   return [...counts].map(([grain, count]) => (count === 1 ? grain : `${count} × ${grain}`)).join('; ');
 }
 
-/** Sums over the depths of all: each table stays exact at its own depths. */
+/** Sums over the segments. Each table remains exact at its own depths. */
 function columnKernel(parts: readonly Regression[]): RegressionKernel {
   const kernels = [...new Set(parts.map(({ si }) => si))];
   const weight = kernels.map((kernel) => parts.filter(({ si }) => si === kernel).length);
@@ -84,8 +84,8 @@ function columnKernel(parts: readonly Regression[]): RegressionKernel {
   };
 }
 
-// The depths of all tables. A jump stands between two depths close together, and only a jump may: of depths that merely
-// come close because two tables have them, one is kept.
+// Merges the depths of all tables. Only a jump may lie between two depths close together: where depths of two tables
+// merely lie close together, one is kept.
 function mergedDepths(kernels: readonly RegressionKernel[], burnout: number): Float64Array {
   const near = 4e-6 * burnout;
   const jumps: [number, number][] = [];
@@ -125,9 +125,9 @@ function breaksOf(parts: readonly Regression[], burnout: number): Regression['br
   };
   for (const { breaks, si } of parts) {
     for (const { depth, change } of breaks) add(depth.si, change.si);
-    // A segment that is gone before the others takes its last area with it, where its own table does not say so already.
-    const said = breaks.some(({ depth }) => Math.abs(depth.si - si.burnout) < 1e-6 * si.burnout);
-    if (si.burnout < burnout && !said) add(si.burnout, -si.areaAt(si.burnout * (1 - 1e-5)));
+    // A segment that burns out before the others removes its last area, unless its own table already lists this loss.
+    const listed = breaks.some(({ depth }) => Math.abs(depth.si - si.burnout) < 1e-6 * si.burnout);
+    if (si.burnout < burnout && !listed) add(si.burnout, -si.areaAt(si.burnout * (1 - 1e-5)));
   }
   return [...changes]
     .sort(([a], [b]) => a - b)

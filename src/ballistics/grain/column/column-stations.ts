@@ -1,18 +1,18 @@
 import { fromSiArray, q } from '../../../units';
 import type { PortAtStation, Regression, WallExposureMap } from '../front';
 
-/** One segment of a column: its regression, and where its head end lies. */
+/** One segment of a column: its regression and the position of its head end. */
 export interface ColumnSegment {
   readonly regression: Regression;
-  /** From the head end of the column [m]. */
+  /** Distance from the head end of the column to that of the segment [m]. */
   readonly position: number;
 }
 
-/** The ports of all segments at their places in the column, in step with its depths. */
+/** Ports of all segments at their positions in the column, tabulated at the depths of the column. */
 export function portsOf(segments: readonly ColumnSegment[], depth: Float64Array): readonly PortAtStation[] {
   return segments.flatMap(({ regression, position }) => {
     const own = regression.si.depth;
-    // A column of like segments shares their depths.
+    // In a column of equal segments the depths of column and segment are the same.
     const aligned = (values: Float64Array): Float64Array =>
       own === depth ? values : depth.map((w) => valueAt(own, values, w));
     return regression.portArea.map((station) => ({
@@ -23,7 +23,7 @@ export function portsOf(segments: readonly ColumnSegment[], depth: Float64Array)
   });
 }
 
-/** The walls of all segments, one behind the other; a body of revolution is the same at every angle. */
+/** Wall exposure of all segments in order. A body of revolution has the same values at every angle. */
 export function exposureOf(segments: readonly ColumnSegment[]): WallExposureMap {
   const maps = segments.map(({ regression, position }) => ({ map: regression.wallExposure, position }));
   const finest = maps.reduce(
@@ -49,7 +49,7 @@ export function exposureOf(segments: readonly ColumnSegment[]): WallExposureMap 
   };
 }
 
-/** A table at a depth by a straight line; its last value beyond. */
+/** Interpolates a table linearly; beyond its ends the end values are used. */
 export function valueAt(depth: Float64Array, values: Float64Array, w: number): number {
   const last = depth.length - 1;
   if (w >= depth[last]) return values[last];

@@ -10,7 +10,7 @@ export interface GrainColumn {
   readonly segments: readonly Grain[];
   /** Gap after each segment but the last [m]. */
   readonly gaps: readonly number[];
-  /** Length over all [m]. */
+  /** Overall length, gaps included [m]. */
   readonly length: number;
   toString(): string;
 }
@@ -18,14 +18,15 @@ export interface GrainColumn {
 const fields: FieldsOf<Parameters<typeof grainColumn>[0]> = { segments: 'required', spacers: 'optional' };
 
 /**
- * Grains stacked in one case, head end first, with spacers between; each may differ.
+ * Stacks grains in one case, head end first, with spacers between them. The grains may differ.
  *
- * @throws MeopError `grain-measure` for no segments, or a count of spacers that does not fit
+ * @throws MeopError `grain-measure` when there is no segment, or when the number of spacers is not that of the gaps
  * @example String(grainColumn({ segments: [endBurner({ outerDiameter: '40 mm', length: '60 mm' })] })) // => 'column of 1 grain'
  */
 export function grainColumn(options: {
+  /** The grains, head end first. */
   readonly segments: readonly Grain[];
-  /** One gap for all, or one for each joint [length, zero or more]. Default 0 mm. */
+  /** Gap between adjacent segments: one length for all, or one for each gap [length, zero or more]. Default 0 mm. */
   readonly spacers?: QuantityInput<'length'> | readonly QuantityInput<'length'>[];
 }): GrainColumn {
   requireFields('grainColumn', options, fields);
@@ -35,12 +36,12 @@ export function grainColumn(options: {
     requireGrain('grainColumn', `segments[${i}]`, grain);
   });
   const joints = segments.length - 1;
-  if (joints < 0) throw refused('grainColumn', 'segments', 'nothing', 'at least one grain');
+  if (joints < 0) throw refused('grainColumn', 'segments', segments, 'a list of at least one grain');
   const list: readonly QuantityInput<'length'>[] = isList(spacers)
     ? spacers
     : Array.from({ length: joints }, () => spacers);
   if (list.length !== joints)
-    throw refused('grainColumn', 'spacers', list.length, `${joints} spacers, one for each joint`);
+    throw refused('grainColumn', 'spacers', spacers, `one length or a list of ${joints}, one for each gap`);
   const gaps = list.map((gap, i) => readLength('grainColumn', `spacers[${i}]`, gap, 'zero'));
   const length = segments.reduce((sum, s) => sum + s.length.si, 0) + gaps.reduce((sum, g) => sum + g, 0);
   const text = (): string => `column of ${segments.length} grain${segments.length === 1 ? '' : 's'}`;
@@ -58,15 +59,16 @@ const isList = (
   spacers: QuantityInput<'length'> | readonly QuantityInput<'length'>[],
 ): spacers is readonly QuantityInput<'length'>[] => Array.isArray(spacers);
 
-/** What a column burns like: the sum of its grains, and each grain's own regression. */
+/** Regression of a column: the sum over its grains, and the regression of each grain. */
 export interface ColumnRegression extends Regression {
   readonly segments: readonly Regression[];
 }
 
 /**
- * Burn back a column: every grain burns at the same rate, so areas and volumes add at equal depth. Equal grains are worked out once.
+ * Computes the burnback of a column. All grains burn at the same rate, so areas and volumes add at equal depth. Equal
+ * grains are computed once.
  *
- * @throws MeopError everything that {@link regress} throws
+ * @throws MeopError as {@link regress}
  * @example regressColumn(grainColumn({ segments: [endBurner({ outerDiameter: '40 mm', length: '60 mm' })] })).burnout.in('mm') // => 60
  */
 export function regressColumn(column: GrainColumn, options: RegressOptions = {}): ColumnRegression {
@@ -75,7 +77,8 @@ export function regressColumn(column: GrainColumn, options: RegressOptions = {})
     'regressColumn',
     'column',
     column,
-    'a column, made by grainColumn (one grain is burned by regress)',
+    'a column made by grainColumn',
+    'Use regress for a single grain',
   );
   const { onProgress } = options;
   const kinds = [...new Set(column.segments)];

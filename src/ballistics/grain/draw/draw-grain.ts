@@ -6,13 +6,16 @@ import { type Grain, requireGrain } from '../shapes';
 import { wallRadius } from '../surface';
 import { flawMark, frontBands, type SectionView } from './section-view';
 
-/** What to draw. */
+/** Options of {@link drawGrain}. */
 export interface DrawGrainOptions {
-  /** Where the cross-section is taken [length from the head end]. Default through the first flaw, else the middle of fins or of another core that runs part of the way, else the middle. */
+  /**
+   * Position of the cross-section [length from the head end]. Default: through the first flaw, otherwise through the
+   * middle of the fins or of another core of partial length, otherwise at mid-length.
+   */
   readonly position?: QuantityInput<'length'>;
-  /** Direction of the plane of the longitudinal section [angle]. Default through the first flaw, else 0. */
+  /** Direction of the plane of the longitudinal section [angle]. Default: through the first flaw, otherwise 0. */
   readonly angle?: QuantityInput<'angle'>;
-  /** Burn fronts to draw [whole, 1 to 40]. Default 8. */
+  /** Number of burn fronts to draw [whole, 1 to 40]. Default 8. */
   readonly fronts?: number;
 }
 
@@ -32,8 +35,9 @@ const escaped = (text: string): string =>
   text.replace(/[&<>]/g, (c) => (c === '&' ? '&amp;' : c === '<' ? '&lt;' : '&gt;'));
 
 /**
- * A picture of a grain as SVG text: a cross-section and a longitudinal section, burn fronts at even steps of burned depth,
- * flaws marked. Colours follow the light or dark setting of the viewer. Heavy lines do not burn.
+ * Draws a grain as SVG text: a cross-section and a longitudinal section with burn fronts at equal steps of depth
+ * burned; flaws are marked. Colours follow the light or dark setting of the viewer. Heavy lines mark surfaces that do
+ * not burn.
  *
  * @throws MeopError `grain-measure`
  * @example drawGrain(internalTube({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '100 mm' })).slice(0, 4) // => '<svg'
@@ -52,7 +56,13 @@ export function drawGrain(grain: Grain, options: DrawGrainOptions = {}): string 
     options.position === undefined
       ? (seen[0]?.[2] ?? middleOfPartial(grain))
       : readLength('drawGrain', 'position', options.position, 'zero');
-  requireFit(z >= 0 && z <= length, 'drawGrain', 'position', options.position, 'a station within the grain');
+  requireFit(
+    z >= 0 && z <= length,
+    'drawGrain',
+    'position',
+    options.position,
+    `between 0 mm and ${grain.length}`,
+  );
   const angle =
     options.angle === undefined
       ? aside === undefined
@@ -60,7 +70,7 @@ export function drawGrain(grain: Grain, options: DrawGrainOptions = {}): string 
         : Math.atan2(aside[1], aside[0])
       : readAngle('drawGrain', 'angle', options.angle);
   const count = readCount('drawGrain', 'fronts', options.fronts ?? 8, 1);
-  requireFit(count <= 40, 'drawGrain', 'fronts', options.fronts, 'at most 40 fronts');
+  requireFit(count <= 40, 'drawGrain', 'fronts', options.fronts, 'at most 40');
   const depth = deepestInSight(field.opensAt, envelope, z, angle);
   const step = roundStep(depth / count);
   const fronts = Array.from({ length: Math.ceil(depth / step) }, (_, k) => (k + 1) * step);
@@ -92,7 +102,7 @@ export function drawGrain(grain: Grain, options: DrawGrainOptions = {}): string 
   const width = Math.max(640, along.left + Math.max(length * scale, 180) + 40);
   const bottom = top + 2 * radius * scale;
   const height = bottom + 78;
-  // A free rod burns on its outside: there is no wall to draw.
+  // A free rod burns on its outer surface, so there is no bonded wall to draw.
   const wall = grain.shape.ports.some((port) => port.name === 'outside') ? 'bare' : 'wall';
   const [cx, cy] = [40 + radius * scale, top + radius * scale];
   const box = `x="${along.left}" y="${top}" width="${length * scale}" height="${2 * radius * scale}"`;
@@ -108,7 +118,7 @@ export function drawGrain(grain: Grain, options: DrawGrainOptions = {}): string 
 <style>${STYLE}</style>
 <rect class="paper" width="100%" height="100%"/>
 <text class="title" x="40" y="36">${escaped(`${grain.kind}, ${grain.outerDiameter} × ${grain.length}`)}</text>
-<text class="note" x="40" y="60">burn fronts every ${mm(step)} mm of burned depth${grain.flaws.length > 0 ? '; flaws marked' : ''}; heavy lines do not burn</text>
+<text class="note" x="40" y="60">burn fronts every ${mm(step)} mm of depth burned${grain.flaws.length > 0 ? '; flaws marked' : ''}; heavy lines: surfaces that do not burn</text>
 ${names.map((line, k) => `<text class="note" x="40" y="${80 + 20 * k}">${escaped(line)}</text>`).join('\n')}
 <text class="note" x="40" y="${top - 10}">section at ${mm(z)} mm from the head end</text>
 <text class="note" x="${along.left}" y="${top - 10}">plane at ${degrees}°, head end left</text>
@@ -130,7 +140,7 @@ ${outlineOf(grain, along, cy, bottom, wall, field.opensAt)}
 </svg>`;
 }
 
-/** Names in lines of at most `most` letters. */
+/** Joins names to lines of at most `most` characters. */
 function wrapped(names: readonly string[], most: number): string[] {
   const lines: string[] = [];
   for (const name of names) {
@@ -142,7 +152,7 @@ function wrapped(names: readonly string[], most: number): string[] {
   return lines;
 }
 
-/** The middle of the last core that runs part of the way: of its fins, say; else that of the grain. */
+/** Middle of the last core of partial length (of the fins, for example); otherwise that of the grain. */
 function middleOfPartial(grain: Grain): number {
   const { length } = grain.shape.envelope;
   const spans = grain.shape.ports.map(({ span: [from, to] = [0, length] }) => [
@@ -153,7 +163,7 @@ function middleOfPartial(grain: Grain): number {
   return (from + to) / 2;
 }
 
-/** The wall, and the propellant of the ends that are inhibited. */
+/** The wall, and the propellant faces of inhibited ends. */
 function outlineOf(
   grain: Grain,
   along: SectionView,
@@ -166,7 +176,7 @@ function outlineOf(
   if (grain.shape.envelope.form === 'ball')
     return `<circle class="wall" cx="${(along.left + right) / 2}" cy="${cy}" r="${(along.height * along.scale) / 2}"/>`;
   const line = (d: string): string => `<path class="wall" d="${d}"/>`;
-  // Runs of the end face that hold propellant: the port goes through.
+  // Stretches of the end face that are propellant; the port is left open.
   const inhibited = (x: number, page: number): string => {
     const cells = 400;
     const y = (j: number): number => (along.height * j) / cells;
@@ -194,7 +204,7 @@ function flawMiddle(points: Float64Array): readonly [number, number, number] {
   return [sum[0], sum[1], sum[2]];
 }
 
-/** The greatest depth in either section, to space the fronts by. */
+/** Maximum depth in either section, which sets the spacing of the fronts. */
 function deepestInSight(
   depth: (x: number, y: number, z: number) => number,
   envelope: Grain['shape']['envelope'],

@@ -42,7 +42,7 @@ export function regionLoops(grid: FieldGrid, level: number): (readonly [number, 
     i < 0 || j < 0 || i >= columns || j >= rows ? Number.POSITIVE_INFINITY : values[j * columns + i];
   const inside = (i: number, j: number): boolean => at(i, j) <= level;
   const width = columns + 2;
-  // An edge is named by its lower left node and whether it runs up; segments go from edge to edge.
+  // An edge is identified by its lower left node and whether it runs upwards; segments connect edges.
   const next = new Map<number, number>();
   const edge = (i: number, j: number, up: 0 | 1): number => 2 * ((j + 1) * width + i + 1) + up;
   for (let j = -1; j < rows; j++)

@@ -28,7 +28,7 @@ function sampled(view: SectionView, value: (x: number, y: number, z: number) => 
   return { columns, rows, values };
 }
 
-/** Points that the line through those kept does not miss by more than a twentieth of a page unit. */
+/** A polyline through fewer points, which deviates from the others by at most 0.05 page units. */
 function thinned(points: readonly (readonly [number, number])[]): (readonly [number, number])[] {
   const kept = points.slice(0, 1);
   let anchor = 0;
@@ -61,7 +61,7 @@ const path = (view: SectionView, grid: FieldGrid, level: number): string =>
     })
     .join('');
 
-/** Bands from the deepest front to the port, each drawn over the one before. `fronts` are depths, ascending. */
+/** Bands between burn fronts, drawn from the deepest front to the port. `fronts` are depths in ascending order. */
 export function frontBands(view: SectionView, field: DepthField, fronts: readonly number[]): string {
   const grid = sampled(view, field.opensAt);
   const last = Math.max(1, fronts.length - 1);
@@ -71,7 +71,7 @@ export function frontBands(view: SectionView, field: DepthField, fronts: readonl
   return [...bands, `<path class="port" d="${path(view, grid, 0)}"/>`].join('\n');
 }
 
-/** The flaw where the section meets it; a sheet is drawn as thick as a line. */
+/** Outline of the flaw in the section. A flaw without thickness is drawn as a line. */
 export function flawMark(view: SectionView, source: Source, radius: number): string {
   const foot = new Float64Array(3);
   const grid = sampled(view, (x, y, z) => source.nearest(x, y, z, foot));

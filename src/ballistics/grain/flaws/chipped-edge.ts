@@ -1,6 +1,6 @@
 import type { QuantityInput } from '../../../units';
 import { type FieldsOf, requireFields } from '../../../units/known-fields';
-import { readAngle, readChoice, readLength, requireFit } from '../measure';
+import { inMillimetres, readAngle, readChoice, readLength, requireFit } from '../measure';
 import { ball } from '../surface';
 import type { Flaw } from './flaw';
 
@@ -12,18 +12,19 @@ const fields: FieldsOf<Parameters<typeof chippedEdge>[0]> = {
 };
 
 /**
- * A bite out of the edge between an end of the grain and its bore or wall, as a ball centred on the edge.
+ * A chip out of the edge between an end of the grain and its bore or wall, modelled as a ball centred on the edge.
  *
  * @throws MeopError `grain-measure`
  * @example chippedEdge({ end: 'aft', edgeRadius: '8 mm', angle: '30 deg', depth: '3 mm' }).kind // => 'chipped edge'
  */
 export function chippedEdge(options: {
+  /** End of the grain whose edge is chipped. */
   readonly end: 'head' | 'aft';
-  /** Distance of the edge from the axis: the bore's radius, or the grain's [length]. */
+  /** Distance of the edge from the axis: radius of the bore or of the grain [length]. */
   readonly edgeRadius: QuantityInput<'length'>;
   /** Direction of the chip [angle]. Default 0. */
   readonly angle?: QuantityInput<'angle'>;
-  /** How deep the bite goes [length, above zero]. */
+  /** Depth of the chip: radius of the ball [length, above zero]. */
   readonly depth: QuantityInput<'length'>;
 }): Flaw {
   const name = 'chippedEdge';
@@ -37,17 +38,17 @@ export function chippedEdge(options: {
     label: `chipped ${options.end} edge`,
     cautions: [],
     place: ({ radius: wall, length, form }) => {
-      requireFit(form === 'cylinder', name, 'end', options.end, 'a grain with flat ends');
+      requireFit(form === 'cylinder', name, 'end', options.end, 'a flat end of a cylindrical grain');
       requireFit(
         r <= wall * (1 + 1e-9),
         name,
         'edgeRadius',
         options.edgeRadius,
-        'no more than the outer radius of the grain',
+        `at most the outer radius of the grain (${inMillimetres(wall)})`,
       );
       const [x, y] = [Math.min(r, wall) * Math.cos(angle), Math.min(r, wall) * Math.sin(angle)];
       const source = ball({ name, x, y, z: options.end === 'head' ? 0 : length, radius });
-      // A chip is open where it is: the piece has come off the end.
+      // A chip is open from the start because it lies in the end of the grain.
       return { source, open: true };
     },
   };

@@ -1,6 +1,6 @@
 import type { QuantityInput } from '../../../units';
 import { type FieldsOf, requireFields } from '../../../units/known-fields';
-import { readAngle, readChoice, readLength, requireFit } from '../measure';
+import { inMillimetres, readAngle, readChoice, readLength, requireFit } from '../measure';
 import {
   annulusOutline,
   circleOutline,
@@ -15,16 +15,18 @@ import {
 } from '../surface';
 import { type Flaw, NARROW_GAP_CAUTION } from './flaw';
 
-/** A crack in a plane that holds the grain's axis: a rectangle reaching outwards. */
+/** A crack in a plane through the axis of the grain: a rectangle between two radii and two axial positions. */
 export interface RadialCrack {
   readonly plane: 'radial';
   /** Direction of the crack from the axis [angle]. */
   readonly angle: QuantityInput<'angle'>;
-  /** Distances from the axis where it begins and ends [length]; begin inside the bore to have it open. */
+  /** Distance of its inner edge from the axis [length]; less than the bore radius for a crack that is open to the bore. */
   readonly innerRadius: QuantityInput<'length'>;
+  /** Distance of its outer edge from the axis [length]; beyond the wall the crack is cut off. */
   readonly outerRadius: QuantityInput<'length'>;
-  /** Axial extent [length from the head end]. */
+  /** Start of its axial extent [length from the head end]. */
   readonly from: QuantityInput<'length'>;
+  /** End of its axial extent [length from the head end]. */
   readonly to: QuantityInput<'length'>;
 }
 
@@ -33,23 +35,24 @@ export interface TransverseCrack {
   readonly plane: 'transverse';
   /** Axial position [length from the head end]. */
   readonly position: QuantityInput<'length'>;
-  /** Distances from the axis where it begins and ends [length]; default from the axis. */
+  /** Inner radius [length]. Default 0 (a full disc). */
   readonly innerRadius?: QuantityInput<'length'>;
+  /** Outer radius [length]; beyond the wall the crack is cut off. */
   readonly outerRadius: QuantityInput<'length'>;
 }
 
-/** A crack anywhere: a disc, or a rectangle when `width` is given, in the plane normal to `normal`. */
+/** A crack in any plane: a disc, or a rectangle when `width` is specified. */
 export interface FreeCrack {
   readonly plane: 'free';
   /** Centre: x, y, and distance from the head end [length]. */
   readonly centre: readonly [QuantityInput<'length'>, QuantityInput<'length'>, QuantityInput<'length'>];
-  /** Direction across the crack; only the direction counts. */
+  /** Normal of the plane of the crack; its length is ignored. */
   readonly normal: readonly [number, number, number];
-  /** Diameter of the disc, or height of the rectangle, along `along` [length]. */
+  /** Diameter of the disc, or height of the rectangle in the direction of `along` [length]. */
   readonly size: QuantityInput<'length'>;
-  /** Width of a rectangle [length]. */
+  /** Width of the rectangle [length]. Default: a disc. */
   readonly width?: QuantityInput<'length'>;
-  /** Direction of the rectangle's height. Default the axis. */
+  /** Direction of the height of the rectangle. Default: the axis of the grain. */
   readonly along?: readonly [number, number, number];
 }
 
@@ -101,23 +104,17 @@ const freeFields: FieldsOf<Open<FreeCrack>> = {
 function readDirection(name: string, field: string, given: readonly number[]): Direction {
   const [x, y, z] = Array.isArray(given) && given.length === 3 ? given : [0, 0, 0];
   const size = Math.hypot(x, y, z);
-  requireFit(
-    size > 0 && Number.isFinite(size),
-    name,
-    field,
-    given,
-    'a direction: three numbers, not all zero,',
-  );
+  requireFit(size > 0 && Number.isFinite(size), name, field, given, 'three finite numbers, not all zero');
   return [x / size, y / size, z / size];
 }
 type Direction = readonly [number, number, number];
 
 /**
- * A crack: a sheet of no thickness that burns on both faces. It is cut off at the grain's wall and ends. It burns from the
- * start when it meets the bore, a burning end or another open flaw; otherwise when the front arrives, unless `open` says.
- * The notes on why a computed crack is a lower bound travel with it as a caution.
+ * A crack: a sheet without thickness that burns on both faces and is cut off at the wall and the ends of the grain.
+ * It burns from the start if it meets the bore, a burning end or another open flaw, and otherwise from the depth at
+ * which the front reaches it; `open` overrides this. The caution of the result states what is not modelled.
  *
- * @throws MeopError `grain-measure` and the errors of quantities
+ * @throws MeopError `grain-measure` and the errors of its quantities
  * @example crack({ plane: 'radial', angle: '0 deg', innerRadius: '8 mm', outerRadius: '18 mm', from: '40 mm', to: '60 mm' }).kind // => 'crack'
  */
 export function crack(
@@ -138,8 +135,14 @@ export function crack(
     const outer = readLength(name, 'outerRadius', options.outerRadius);
     const from = readLength(name, 'from', options.from, 'zero');
     const to = readLength(name, 'to', options.to);
-    requireFit(outer > inner, name, 'outerRadius', options.outerRadius, 'more than innerRadius');
-    requireFit(to > from, name, 'to', options.to, 'more than from');
+    requireFit(
+      outer > inner,
+      name,
+      'outerRadius',
+      options.outerRadius,
+      `greater than innerRadius (${inMillimetres(inner)})`,
+    );
+    requireFit(to > from, name, 'to', options.to, `greater than from (${inMillimetres(from)})`);
     return flaw(`crack at ${String(options.angle)}`, ({ radius, length }) => {
       const far = Math.min(outer, radius);
       const end = Math.min(to, length);
@@ -148,9 +151,15 @@ export function crack(
         name,
         'innerRadius',
         options.innerRadius,
-        'less than the outer radius of the grain',
+        `less than the outer radius of the grain (${inMillimetres(radius)})`,
       );
-      requireFit(from < length, name, 'from', options.from, 'less than the length of the grain');
+      requireFit(
+        from < length,
+        name,
+        'from',
+        options.from,
+        `less than the length of the grain (${inMillimetres(length)})`,
+      );
       const out = [Math.cos(angle), Math.sin(angle)] as const;
       const middle = (inner + far) / 2;
       const frame = frameAt(
@@ -168,16 +177,28 @@ export function crack(
     const inner =
       options.innerRadius === undefined ? 0 : readLength(name, 'innerRadius', options.innerRadius, 'zero');
     const outer = readLength(name, 'outerRadius', options.outerRadius);
-    requireFit(outer > inner, name, 'outerRadius', options.outerRadius, 'more than innerRadius');
-    return flaw(`crack across at ${String(options.position)}`, ({ radius, length }) => {
-      requireFit(position < length, name, 'position', options.position, 'less than the length of the grain');
+    requireFit(
+      outer > inner,
+      name,
+      'outerRadius',
+      options.outerRadius,
+      `greater than innerRadius (${inMillimetres(inner)})`,
+    );
+    return flaw(`transverse crack at ${String(options.position)}`, ({ radius, length }) => {
+      requireFit(
+        position < length,
+        name,
+        'position',
+        options.position,
+        `less than the length of the grain (${inMillimetres(length)})`,
+      );
       const far = Math.min(outer, radius);
       requireFit(
         inner < far,
         name,
         'innerRadius',
         options.innerRadius,
-        'less than the outer radius of the grain',
+        `less than the outer radius of the grain (${inMillimetres(radius)})`,
       );
       const o = inner > 0 ? annulusOutline(inner, far) : circleOutline(far);
       return { source: sheet(o, { at: position }), open: options.open };
@@ -189,7 +210,7 @@ export function crack(
     name,
     'centre',
     options.centre,
-    'x, y and the distance from the head end',
+    'three lengths: x, y and the distance from the head end',
   );
   const centre = options.centre.map((c, i) => readLength(name, `centre[${i}]`, c, 'any'));
   const size = readLength(name, 'size', options.size);
@@ -203,7 +224,7 @@ export function crack(
     name,
     'along',
     options.along,
-    'a direction in the crack, not its normal,',
+    'a direction in the plane of the crack, not its normal',
   );
   return flaw('crack', (envelope) => {
     const frame = frameAt([centre[0], centre[1], centre[2]], normal, along);
@@ -214,13 +235,13 @@ export function crack(
       name,
       'centre',
       options.centre,
-      'a crack that reaches into the grain',
+      'a position at which part of the crack lies in the grain',
     );
     return { source, open: options.open };
   });
 }
 
-/** True where part of the surface lies in the grain. */
+/** True if part of the surface lies in the grain. */
 function reaches(envelope: Envelope, source: Source): boolean {
   const points = source.samples();
   for (let i = 0; i + 2 < points.length; i += 3)

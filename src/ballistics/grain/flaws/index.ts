@@ -9,5 +9,5 @@
 export { chippedEdge } from './chipped-edge';
 export { crack, type FreeCrack, type RadialCrack, type TransverseCrack } from './crack';
 export { debond } from './debond';
-export type { BuriedCandidate, Flaw } from './flaw';
+export type { Flaw, PlacedFlaw } from './flaw';
 export { voidBubble } from './void-bubble';

@@ -13,9 +13,10 @@ const fields: FieldsOf<Parameters<typeof voidBubble>[0]> = {
 };
 
 /**
- * A spherical void. Buried, it lights as a whole when the front first touches it.
+ * A spherical void. A buried void is assumed to ignite over its whole surface when the burning front first reaches
+ * it.
  *
- * @throws MeopError `grain-measure` when it does not lie inside the grain
+ * @throws MeopError `grain-measure` when its centre is not inside the grain
  * @example voidBubble({ diameter: '4 mm', distanceFromAxis: '15 mm', angle: '90 deg', position: '30 mm' }).kind // => 'void'
  */
 export function voidBubble(options: {
@@ -25,9 +26,12 @@ export function voidBubble(options: {
   readonly distanceFromAxis: QuantityInput<'length'>;
   /** Direction of its centre from the axis [angle]. Default 0. */
   readonly angle?: QuantityInput<'angle'>;
-  /** Its centre along the axis [length from the head end]. */
+  /** Axial position of its centre [length from the head end]. */
   readonly position: QuantityInput<'length'>;
-  /** Says whether it burns from the start; default: found from what it touches. */
+  /**
+   * True: burns from the start. False: buried until the front reaches it. Default: determined from the surfaces that
+   * it meets.
+   */
   readonly open?: boolean;
 }): Flaw {
   const name = 'voidBubble';
@@ -47,7 +51,7 @@ export function voidBubble(options: {
         name,
         'position',
         options.position,
-        'a centre inside the grain',
+        'a position at which the centre lies inside the grain',
       );
       return { source: ball({ name: 'void', x, y, z, radius }), open: options.open };
     },

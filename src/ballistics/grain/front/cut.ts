@@ -1,16 +1,16 @@
-// How far a ray from a burning surface runs before another front takes over or the propellant ends.
+// Depth burned along a ray from a burning surface, to where another front meets it or the propellant ends.
 
 import { type Envelope, exitDistance, outsideBy } from '../surface';
 import type { DepthField } from './field';
 
 export interface RayCutter {
   /**
-   * Depth burned along the ray in `ray` (start, direction) [m].
-   * The largest ball that touches the start and holds no other surface: shrunk from the far end to the nearest surface
-   * inside it until none is (Ma, Bae & Choi, 3D medial axis point approximation, The Visual Computer 28, 2012).
+   * Depth burned along the ray in `ray` (start, direction) [m]: the radius of the largest ball that touches the start
+   * and contains no other surface. It is shrunk from the far end to the nearest surface inside it until there is none
+   * (Ma, Bae & Choi, 3D medial axis point approximation, The Visual Computer 28, 2012).
    */
   readonly cut: (ray: Float64Array, litAt: number, owner: number) => number;
-  /** Rays that were cut by a surface outside the grain: the grain is then not the union it claims to be. */
+  /** Number of rays cut by a surface outside the grain. Above zero, the grain is not the union of the surfaces inside it. */
   readonly exteriorHits: () => number;
 }
 
@@ -29,7 +29,7 @@ export function rayCutter(
     const sx = ray[0];
     const sy = ray[1];
     const sz = ray[2];
-    // Inside another cavity the depth goes on below zero, so that its zero falls on the edge between the two.
+    // Inside another cavity the depth is negative, so that its zero lies on the edge between the two.
     const start = field.depth(sx, sy, sz) - litAt;
     if (start < -tolerance) return start;
     for (const cavity of blockers) {
@@ -39,7 +39,8 @@ export function rayCutter(
     const nx = ray[3];
     const ny = ray[4];
     const nz = ray[5];
-    // Rays come in order, so the last one's depth is a good guess; should the ray outlive it, start from the far end.
+    // Rays come in order, so the depth of the last one is a good first guess. If the ray burns deeper, start
+    // from the far end.
     let t = guess > 0 && 1.1 * guess < exit ? 1.1 * guess : exit;
     let trial = t < exit;
     let touched = false;
@@ -56,7 +57,8 @@ export function rayCutter(
         }
         if (touched && outsideBy(envelope, touchX, touchY, touchZ) > 1e-6 * envelope.radius) exteriorHits++;
         guess = t;
-        // Half way along, only a surface that lies in the owner's can be as near: it counts once, for the first of them.
+        // At half the depth, another surface can be equally near only where it coincides with the owner's surface.
+        // Its area counts once, for the first of them.
         if (field.footSource() !== owner) {
           field.depth(sx + 0.5 * t * nx, sy + 0.5 * t * ny, sz + 0.5 * t * nz);
           if (field.footSource() !== owner) return 0;
@@ -75,7 +77,7 @@ export function rayCutter(
       touchZ = foot[2];
       touched = true;
       t = shorter < t ? shorter : t / 2;
-      // A ray that dies at once starts in the open: a trace of depth would count its whole area at the start.
+      // A ray of zero depth starts in the open. A trace of depth would add its whole area at the start.
       if (t <= tolerance) return 0;
     }
     return t;

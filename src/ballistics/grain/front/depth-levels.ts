@@ -1,21 +1,22 @@
-// The depths at which a regression is tabulated: even steps between breaks, and two close together at every jump.
+// The depths at which a regression is tabulated: equal steps between breaks, and two depths close together at every
+// jump.
 import type { RayCells } from './ray-cells';
 
-/** A depth at which area is lost or gained at once: a front of even depth burns through, a buried flaw lights. */
+/** A depth at which the burning area jumps: a front of uniform depth burns through, or a buried flaw ignites. */
 export interface DepthBreak {
   readonly depth: number;
   /** Change of the burning area there [m²]. */
   readonly jump: number;
 }
 
-/** Deepest burned depth of any cell [m]. */
+/** Maximum depth burned by any cell [m]. */
 export function deepestCell(cells: readonly RayCells[]): number {
   let most = 0;
   for (const c of cells) for (let i = 0; i < c.depth.length; i++) most = Math.max(most, c.litAt + c.depth[i]);
   return most;
 }
 
-/** Area that is lost at one and the same depth, and area that appears when a flaw lights. */
+/** Finds the depths at which area is lost at once and those at which area appears because a flaw ignites. */
 export function findBreaks(cells: readonly RayCells[], burnout: number): DepthBreak[] {
   const even = 1e-8 * burnout;
   const width = 1e-7 * burnout;
@@ -53,10 +54,10 @@ export function findBreaks(cells: readonly RayCells[], burnout: number): DepthBr
     .sort((a, b) => a.depth - b.depth);
 }
 
-/** Half the width over which a jump is drawn, as a part of the burnout depth. Rays agree on an even depth well within it. */
+/** Half the width of a jump in the table, as a fraction of the burnout depth. Rays of equal depth agree much more closely. */
 const JUMP_WIDTH = 2e-7;
 
-/** Depths from 0 to just beyond burnout, about `steps` of them, with every break straddled. */
+/** Depths from 0 to just beyond burnout, about `steps` of them, with one depth on either side of every break. */
 export function depthLevels(breaks: readonly DepthBreak[], burnout: number, steps: number): Float64Array {
   const eps = JUMP_WIDTH * burnout;
   const edges = [

@@ -1,25 +1,25 @@
-// The depth at which the front reaches a point: the least, over all surfaces, of the depth at which the surface
-// lights plus the distance to it.
+// The depth at which the front reaches a point: the minimum over all surfaces of the ignition depth of the surface
+// plus the distance to it.
 import type { Source } from '../surface';
 
 export interface LitSource {
   readonly source: Source;
-  /** Burned depth at which the surface starts to burn [m]: 0 when it is open to the bore. */
+  /** Depth burned when the surface ignites [m]; 0 when it is open to the bore. */
   readonly litAt: number;
 }
 
-/** The union of the surfaces. `foot`, `footLitAt` and `footSource` describe the answer to the last question. */
+/** The union of the surfaces. `foot`, `footLitAt` and `footSource` refer to the last point evaluated. */
 export interface DepthField {
   readonly sources: readonly LitSource[];
   readonly foot: Float64Array;
   readonly depth: (x: number, y: number, z: number) => number;
-  /** The same, but what lies inside a buried cavity opens no earlier than the cavity lights. */
+  /** The same depth, but inside a buried cavity not less than the depth at which the cavity ignites. */
   readonly opensAt: (x: number, y: number, z: number) => number;
   readonly footLitAt: () => number;
   readonly footSource: () => number;
 }
 
-/** `tie`: of two surfaces as near as that [m], the first in the list is the answer. */
+/** Of surfaces whose depths differ by less than `tie` [m], the first in the list is used. */
 export function depthField(lit: readonly LitSource[], tie = 0): DepthField {
   const n = lit.length;
   const litAt = Float64Array.from(lit, (s) => s.litAt);

@@ -1,10 +1,10 @@
-// Burning area and burned volume at every depth, added up from sampled rays.
+// Burning area and remaining volume at every depth, summed over sampled rays.
 import type { RayCells } from './ray-cells';
 
 export interface FrontTable {
   /** Area of the front at each depth [m²]. */
   readonly area: Float64Array;
-  /** Propellant left at each depth [m³]. */
+  /** Propellant remaining at each depth [m³]. */
   readonly volume: Float64Array;
 }
 
@@ -39,9 +39,9 @@ export function firstAtLeast(levels: Float64Array, depth: number): number {
 }
 
 /**
- * Add up the cells at the given depths (increasing; the last one beyond the deepest ray).
- * A cell carries area w0 + w1 t + w2 t² at its own depth t = w - litAt, and volume the integral of that to the depth
- * at which it dies, so burned and unburned volume add up to the cast volume exactly.
+ * Sums the cells at the given depths (increasing; the last one beyond the deepest ray). A cell has the area w0 + w1 t
+ * + w2 t² at its own depth t = w - litAt. Its volume is the integral of that to the depth at which it burns out, so
+ * that burned and unburned volume add up to the cast volume exactly.
  */
 export function tallyFront(cells: readonly RayCells[], levels: Float64Array): FrontTable {
   const n = levels.length;
@@ -57,7 +57,7 @@ export function tallyFront(cells: readonly RayCells[], levels: Float64Array): Fr
     const local = levels.map((w) => w - litAt);
     for (const c of members) for (let i = 0; i < c.count; i++) addCell(c, i, local, alive, part, dead);
     const [a0, a1, a2] = alive;
-    // `alive` holds, per level, the weight that is whole below it: sum from the deep end.
+    // `alive` holds, at each level, the weight of the cells that are whole just below it: sum from the deepest level.
     for (let k = n - 1; k >= 0; k--) {
       a0[k] = a0[k] + a0[k + 1];
       a1[k] = a1[k] + a1[k + 1];
@@ -77,7 +77,7 @@ export function tallyFront(cells: readonly RayCells[], levels: Float64Array): Fr
     total += gone;
   }
   for (let k = 0; k < n; k++) volume[k] = total + volume[k];
-  // What is left at the end is rounding: the last depth lies beyond every ray.
+  // The remainder at the end is rounding error: the last depth lies beyond every ray.
   volume[n - 1] = 0;
   area[n - 1] = 0;
   return { area, volume };
@@ -116,8 +116,8 @@ function addCell(
 }
 
 /**
- * A triangle with corner depths a <= b <= c, or a stretch from a to c when b is not a number.
- * A negative depth lies inside another cavity: only the part above zero ever burns.
+ * Adds a triangle with corner depths a <= b <= c, or a stretch from a to c when b is not a number. A negative depth
+ * lies inside another cavity: only the part above zero burns.
  */
 function addPiece(
   a: number,
@@ -147,7 +147,7 @@ function addPiece(
   alive[1][k] += share * w1;
   alive[2][k] += share * w2;
   if (a >= 0 && k < n && local[k] >= c) {
-    // All of it dies within one step: at its mean depth.
+    // All of it burns out within one step: use its mean depth.
     const t = curve ? (a + c) / 2 : (a + b + c) / 3;
     dead[k] += t * (w0 + t * (w1 / 2 + (t * w2) / 3));
     return;
@@ -156,7 +156,8 @@ function addPiece(
     const level = local[k];
     const to = Math.min(level, c);
     const left = to >= c ? 0 : curve ? (c - to) / (c - a) : burningShare(a, b, c, to);
-    // Mean depth at which this part dies: of a stretch the middle, of a triangle by parts from the share that still burns.
+    // Mean depth at which this part burns out: the midpoint of a stretch; for a triangle by parts from the share that
+    // still burns.
     let t = (from + to) / 2;
     if (!curve && c > a) {
       const next = burningSpan(a, b, c, to);

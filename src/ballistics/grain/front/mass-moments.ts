@@ -1,20 +1,26 @@
-// Centre and second moments of the unburned propellant, from the same sampled rays as the burning area.
+// Centre and second moments of the remaining propellant, from the sampled rays of the burning area.
 
 import type { Wedge } from '../surface';
 import { firstAtLeast } from './front-tally';
 import type { RayCells } from './ray-cells';
 
-/** Volume integrals of the propellant left at each depth, about the grain's origin: 1, x, y, z, xx, yy, zz, xy, xz, yz. */
+/**
+ * Volume integrals of the remaining propellant at each depth, about the origin of the grain: 1, x, y, z, xx, yy, zz,
+ * xy, xz, yz.
+ */
 export interface VolumeMoments {
   readonly depth: Float64Array;
-  /** Ten numbers a depth [m³, m⁴, m⁵]. */
+  /** Ten numbers per depth [m³, m⁴, m⁵]. */
   readonly moments: Float64Array;
 }
 
 const TEN = 10;
 const DEGREE = 5;
 
-/** Depths at which equal parts of a cell die: three in each of its four triangles, two of a stretch (Gauss points of degree 2 and 3). */
+/**
+ * Depths at which equal parts of a cell burn out: three in each of its four triangles, two of a stretch (Gauss points
+ * of degree 2 and 3).
+ */
 function partDepths(c: RayCells, i: number, parts: Float64Array): number {
   const at = c.nodes * i;
   if (c.nodes === 2) {
@@ -36,7 +42,10 @@ function partDepths(c: RayCells, i: number, parts: Float64Array): number {
   return 12;
 }
 
-/** Polynomials in t of the ten integrands along one ray: weight times position products; returned in `poly[10 × 5]`. */
+/**
+ * Computes the polynomials in t of the ten integrands along one ray: weight times position products; returned in
+ * `poly[10 × 5]`.
+ */
 function integrands(c: RayCells, i: number, poly: Float64Array): void {
   const w = [c.weight[3 * i], c.weight[3 * i + 1], c.weight[3 * i + 2]];
   const s = [0, 1, 2].map((k) => c.middle[6 * i + k]);
@@ -73,7 +82,7 @@ const integral = (poly: Float64Array, row: number, t: number): number => {
   return sum;
 };
 
-/** Add up the moments at the given depths; cells in a wedge are turned and mirrored into the whole grain. */
+/** Sums the moments at the given depths. Cells in a wedge are turned and mirrored into the whole grain. */
 export function volumeMoments(cells: readonly RayCells[], wedge: Wedge, levels: Float64Array): VolumeMoments {
   const n = levels.length;
   const moments = new Float64Array(TEN * n);
@@ -100,7 +109,7 @@ export function volumeMoments(cells: readonly RayCells[], wedge: Wedge, levels: 
             whole[TEN * k + m] = whole[TEN * k + m] + integral(poly, m, depth) / count;
         }
       }
-    // A ray that is alive at level k has all its volume less what it burned on the way: add up from the deep end.
+    // A ray that burns at level k has its whole volume minus what it has burned: sum from the deepest level.
     const sum = new Float64Array(TEN * DEGREE);
     const left = new Float64Array(TEN);
     for (let k = n - 1; k >= 0; k--) {
@@ -117,7 +126,7 @@ export function volumeMoments(cells: readonly RayCells[], wedge: Wedge, levels: 
   return { depth: levels, moments };
 }
 
-/** Mean of the moments over the wedge's turns and its mirror. */
+/** Averages the moments over the turns and the mirror of the wedge. */
 function spreadOverWedge(m: Float64Array, wedge: Wedge): void {
   const [, x, y, , xx, yy, , xy, xz, yz] = Array.from(m);
   const round = wedge.axisymmetric;

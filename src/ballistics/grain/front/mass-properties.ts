@@ -1,11 +1,11 @@
-// Mass, centre of mass and moments of inertia of the propellant left, with units.
+// Mass, centre of mass and moments of inertia of the remaining propellant, with units.
 import { fromSiArray } from '../../../units';
 import type { Grain } from '../shapes';
 import { volumeMoments } from './mass-moments';
 import type { ShapeRegression } from './regress-shape';
 import type { GrainMassProperties } from './regression';
 
-/** `volume` is the table's own volume: the moments are scaled to it, so that mass and inertia agree. */
+/** `volume` is the tabulated volume. The moments are scaled to it, so that mass and inertia are consistent. */
 export function massProperties(
   grain: Grain,
   found: ShapeRegression,
@@ -21,7 +21,7 @@ export function massProperties(
     if (found.section !== undefined) shorten(m, grain, found.depth[k], found.section.perLength);
     mass[k] = density * volume[k];
     if (!(volume[k] > 1e-9 * volume[0]) || !(m[0] > 0)) {
-      // Nothing is left whose centre could be named: the last one stands.
+      // No propellant remains; the last centre of mass is kept.
       [cx[k], cy[k], cz[k]] = k > 0 ? [cx[k - 1], cy[k - 1], cz[k - 1]] : [0, 0, 0];
       continue;
     }
@@ -42,7 +42,10 @@ export function massProperties(
   };
 }
 
-/** A section's moments hold for its whole length in the plane of the middle: spread them over what the ends have left. */
+/**
+ * The moments of a section are those of its whole length, in the mid-plane. Distributes them over the length that
+ * remains between the ends.
+ */
 function shorten(m: Float64Array, grain: Grain, depth: number, length: number): void {
   const from = Math.min(length, grain.shape.headBurns ? depth : 0);
   const to = Math.max(from, grain.shape.aftBurns ? length - depth : length);

@@ -4,14 +4,17 @@ import { type Envelope, type Wedge, wallRadius } from '../surface';
 import type { DepthField } from './field';
 import { firstAtLeast } from './front-tally';
 
-/** One cross-section: what the front has opened in it, and how long the edge is that the flow washes, at each depth. */
+/** One cross-section at each depth: the open area, and the length of its edge in contact with the flow. */
 export interface PortStation {
   readonly position: number;
   readonly area: Float64Array;
   readonly perimeter: Float64Array;
 }
 
-/** The section at z on a polar grid of `rings` × `spokes` cells over the wedge, each cut into triangles of linear depth. */
+/**
+ * Computes the section at z on a polar grid of `rings` × `spokes` cells over the wedge, each divided into triangles
+ * of linear depth.
+ */
 export function portStation(
   field: DepthField,
   e: Envelope,
@@ -45,7 +48,8 @@ export function portStation(
     const r1 = (radius * i) / rings;
     for (let j = 0; j < columns; j++) {
       const area = (wedge.copies * turn * (r1 * r1 - r0 * r0)) / 2;
-      // Below its floor a cell holds a buried cavity that is not lit: what is inside opens at the floor, not by its distance.
+      // Below its minimum depth a cell lies in a buried cavity that has not ignited: the inside opens at that depth,
+      // not by its distance.
       const floor = Math.max(
         inner.floor[j],
         outer.floor[j],
@@ -84,13 +88,13 @@ export function portStation(
   return { position: z, area: propellant.map((p) => Math.max(0, whole - p)), perimeter };
 }
 
-/** Depths around one ring, and where a point lies in a buried cavity the depth at which that lights, else 0. */
+/** Computes the depths around one ring, and the ignition depth of the buried cavity around each point (0 where there is none). */
 interface Ring {
   readonly depth: Float64Array;
   readonly floor: Float64Array;
 }
 
-/** Depth runs from d0 at r0 to d1 at r1 all around: the front is a circle. */
+/** The depth is linear from d0 at r0 to d1 at r1 at all angles: the front is a circle. */
 function ring(
   d0: number,
   d1: number,

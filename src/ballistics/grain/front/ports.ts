@@ -6,7 +6,7 @@ import { portStation } from './port-stations';
 import type { ShapeRegression } from './regress-shape';
 import type { PortAtStation } from './regression';
 
-/** Stations in the middle of equal stretches of the grain. */
+/** Computes the ports at stations in the middle of equal stretches of the grain. */
 export function portsOf(
   grain: Grain,
   found: ShapeRegression,
@@ -36,7 +36,7 @@ export function portsOf(
   });
 }
 
-/** A constant section knows its port exactly, until a burning end has passed the station. */
+/** Port of a constant section: exact, until a burning end has passed the station. */
 function sectionPort(
   found: ShapeRegression,
   z: number,

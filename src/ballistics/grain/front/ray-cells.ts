@@ -1,16 +1,19 @@
-// Rays sampled over a patch of surface, cell by cell: how deep each corner burns and how much area the cell carries.
+// Rays sampled over a patch of surface in cells: the depth burned at each corner and the area that each cell carries.
 
 import { RAY, type RayPatch } from '../surface';
 import type { RayCutter } from './cut';
 
-/** Cells of one patch. `depth` holds `nodes` burned depths a cell; `weight` and `middle` three and six numbers a cell. */
+/**
+ * Cells of one patch. `depth` holds `nodes` depths burned per cell; `weight` and `middle` hold three and six numbers
+ * per cell.
+ */
 export interface RayCells {
   readonly litAt: number;
   /** 5: a cell of a surface, four corners around and its middle last; 2: a stretch of a curve. */
   readonly nodes: 2 | 5;
   readonly count: number;
   readonly depth: Float64Array;
-  /** Integrals of the three area weights over the cell, all copies counted. */
+  /** Integrals of the three area weights over the cell, for all copies. */
   readonly weight: Float64Array;
   /** Start and direction of the ray in the middle of the cell. */
   readonly middle: Float64Array;
@@ -19,7 +22,10 @@ export interface RayCells {
 export interface Sampling {
   /** Side of an undivided cell [m]. */
   readonly spacing: number;
-  /** A cell is quartered while its middle is off the mean of its corners by more than this [m]; small cells may be further off. */
+  /**
+   * A cell is quartered while the depth at its middle differs from the mean of its corners by more than this [m]; a
+   * larger difference is allowed in small cells.
+   */
   readonly surfaceTolerance: number;
   /** A curve is halved until the area between the depth and its chord is less than this [m²]. */
   readonly curveTolerance: number;
@@ -27,7 +33,7 @@ export interface Sampling {
   readonly curveSpacing: number;
 }
 
-/** Sample one patch. */
+/** Samples one patch. */
 export const sampleRays = (
   patch: RayPatch,
   litAt: number,
@@ -40,11 +46,12 @@ export const sampleRays = (
     : sampleSurface(patch, litAt, owner, cutter, how);
 
 const MOST_QUARTERINGS = 7;
-// A crease of the depth cannot be sampled away: what it spoils shrinks with the cell, so it is chased less the smaller the cell.
+// A crease in the depth cannot be resolved by sampling. Its error shrinks with the cell, so the tolerance grows as
+// cells get smaller.
 const CREASE = Float64Array.from({ length: MOST_QUARTERINGS + 1 }, (_, level) => 2 ** (-level / 2));
 const MOST_HALVINGS = 18;
 
-/** Cells as they are found; the arrays are exchanged for longer ones when they are full. */
+/** Cells found so far. The arrays are replaced by longer ones when they are full. */
 interface Found {
   readonly nodes: RayCells['nodes'];
   count: number;
@@ -67,7 +74,7 @@ const grown = (a: Float64Array): Float64Array => {
   return b;
 };
 
-/** The number of a new cell whose middle is on the ray. */
+/** Adds a cell whose middle is on the ray; returns its index. */
 function addCell(cells: Found, ray: Float64Array): number {
   const cell = cells.count++;
   if (3 * cell === cells.weight.length) {
@@ -116,7 +123,7 @@ function sampleSurface(
     m: number,
   ): void => {
     let [w0, w1, w2] = [0, 0, 0];
-    // Corners and middle together integrate the weight to fourth order; the middle comes last and stays in `ray`.
+    // Corners and middle together integrate the weight to fourth order; the middle comes last and remains in `ray`.
     for (let k = 0; k < 5; k++) {
       if (k < 4) patch.ray(u + (k === 1 || k === 2 ? du : 0), v + (k > 1 ? dv : 0), ray);
       else patch.ray(u + du / 2, v + dv / 2, ray);
@@ -194,7 +201,7 @@ function sampleCurve(
   const straight = how.curveTolerance / size;
   const cells = found(2, 8 * parts);
   const at = (s: number): void => (alongU ? patch.ray(s, 0.5, ray) : patch.ray(0.5, s, ray));
-  /** Depth at s; the ray and its weights stay in `ray`. */
+  /** Depth at s; the ray and its weights remain in `ray`. */
   const depthAt = (s: number): number => {
     at(s);
     return cutter.cut(ray, litAt, owner);
@@ -235,7 +242,7 @@ function sampleCurve(
       stretch(s, m, m0, m1, m2, s1, q, b0, b1, b2, level + 1);
       return;
     }
-    // Either half takes its half of the parabola through the three weights.
+    // Each half takes its part of the parabola through the three weights.
     const run = (patch.copies * (s1 - s0)) / 24;
     const [c0, c1, c2] = [8 * m0, 8 * m1, 8 * m2];
     half(p, m, run * (5 * a0 + c0 - b0), run * (5 * a1 + c1 - b1), run * (5 * a2 + c2 - b2), (s0 + s) / 2);

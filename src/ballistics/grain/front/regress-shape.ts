@@ -1,21 +1,21 @@
-// The regression kernel: sample the rays, halve the spacing until the answer holds still, tabulate.
+// The regression kernel: samples the rays, refines the spacing until the result converges, and tabulates it.
 
 import { MeopError } from '../../../units';
 import type { GrainShape } from '../shapes';
 import { commonWedge, endPlane, type Wedge } from '../surface';
-import { lightingDepths } from './contact';
 import { rayCutter } from './cut';
 import { type DepthBreak, deepestCell, depthLevels, findBreaks } from './depth-levels';
 import { type DepthField, depthField, type LitSource } from './field';
 import { type FrontTable, tallyFront } from './front-tally';
+import { ignitionDepths } from './ignition-depths';
 import { type RayCells, type Sampling, sampleRays } from './ray-cells';
 import { withBurningEnds } from './section-ends';
 import { blockersOf, refuseBlockedRays } from './straight-path';
 
 export interface ShapeOptions {
-  /** Wanted relative error of the burning area. */
+  /** Required relative error of the burning area. */
   readonly accuracy: number;
-  /** Depths in the table. */
+  /** Number of depths in the table. */
   readonly steps: number;
   readonly onProgress?: ((fraction: number) => void) | undefined;
   readonly signal?: AbortSignal | undefined;
@@ -37,12 +37,12 @@ export interface ShapeRegression {
   readonly achieved: number;
   readonly burnout: number;
   readonly cells: number;
-  /** Everything that burns, ends included: ports, then ends, then flaws. */
+  /** All burning surfaces: ports, then ends, then flaws. */
   readonly lit: readonly LitSource[];
   readonly field: DepthField;
   readonly wedge: Wedge;
   readonly rays: readonly RayCells[];
-  /** For a constant section: the table with both ends inhibited, for `perLength` metres of it. */
+  /** For a constant section: the table of a length of `perLength` [m] with both ends inhibited. */
   readonly section?: {
     readonly perLength: number;
     readonly depth: Float64Array;
@@ -53,7 +53,7 @@ export interface ShapeRegression {
 
 const MOST_CELLS = 6_000_000;
 
-/** Everything that burns, with the depth at which it lights. */
+/** Lists all burning surfaces of a grain, with the depth at which each ignites. */
 export function litSources(shape: GrainShape): LitSource[] {
   const { radius, length } = shape.envelope;
   const ends = [
@@ -61,7 +61,7 @@ export function litSources(shape: GrainShape): LitSource[] {
     ...(shape.aftBurns ? [endPlane('aft end', length, -1, radius)] : []),
   ];
   const open = [...shape.ports, ...ends];
-  const flaws = lightingDepths(open, shape.flaws, 1e-7 * radius);
+  const flaws = ignitionDepths(open, shape.flaws, 1e-7 * radius);
   return [
     ...shape.ports.map((source) => ({ source, litAt: 0 })),
     ...ends.map((source) => ({ source, litAt: 0 })),
@@ -83,7 +83,7 @@ export function regressShape(shape: GrainShape, options: ShapeOptions): ShapeReg
   if (!lit.some((l) => l.litAt === 0))
     throw new MeopError(
       'grain-nothing-burns',
-      'the grain has no burning surface: give it a core, a burning end or an open flaw',
+      'regress: the grain has no burning surface. Add a core, a burning end or an open flaw.',
     );
   const field = depthField(lit, 1e-10 * shape.envelope.radius);
   const whole: Wedge = { axisymmetric: false, from: 0, angle: 2 * Math.PI, mirrored: false, copies: 1 };
@@ -116,7 +116,7 @@ export function regressShape(shape: GrainShape, options: ShapeOptions): ShapeReg
     if (cutter.exteriorHits() > 0)
       throw new MeopError(
         'grain-surface-outside',
-        'part of a burning surface that lies outside the grain would be the nearest one to propellant inside it: keep cores and flaws within the wall and the ends',
+        'regress: part of a burning surface outside the grain is the nearest one to propellant inside it. Keep cores and flaws within the wall and the ends.',
       );
     return cells.filter((c) => c.count > 0);
   };
@@ -133,7 +133,10 @@ export function regressShape(shape: GrainShape, options: ShapeOptions): ShapeReg
   ): Omit<ShapeRegression, 'method' | 'lit' | 'field' | 'wedge' | 'section'> => {
     const burnout = deepestCell(fine);
     if (burnout <= 0)
-      throw new MeopError('grain-no-propellant', 'nothing is left to burn: the cavities fill the grain');
+      throw new MeopError(
+        'grain-no-propellant',
+        'regress: the cavities fill the grain and leave no propellant. Reduce the cores.',
+      );
     const breaks = findBreaks(fine, burnout);
     const depth = depthLevels(breaks, burnout, options.steps);
     const table = tallyFront(fine, depth);
@@ -153,7 +156,8 @@ export function regressShape(shape: GrainShape, options: ShapeOptions): ShapeReg
     round < 6 && options.spacing === undefined && result.achieved > options.accuracy;
     round++
   ) {
-    // The first estimate is against a sampling that may have missed a feature: a long step on its word costs nine times the cells.
+    // The first error estimate compares with a sampling that may have missed a feature. The first step is shorter,
+    // because the longest one multiplies the number of cells by nine.
     const longest = surfaces && round === 0 ? 1.5 : 3;
     const ratio = Math.min(longest, Math.max(1.4, 1.15 * Math.sqrt(result.achieved / options.accuracy)));
     if (surfaces && result.cells * ratio * ratio > MOST_CELLS) break;
@@ -184,15 +188,16 @@ export function regressShape(shape: GrainShape, options: ShapeOptions): ShapeReg
 }
 
 /**
- * Cells on a radius to begin with, or a sixth of the stretches of a curve: the error falls with their square, eight usually give 1e-3;
- * below six cells, or eighteen stretches, what is half hidden is missed.
+ * Initial number of cells on a radius, or a sixth of the number of stretches of a curve. The error falls with its
+ * square; eight usually gives 1e-3. Below six cells, or eighteen stretches, partly hidden features are missed.
  */
 const firstDivision = (accuracy: number, least: number): number =>
   Math.min(8, Math.max(least, 8.5 * Math.sqrt(1e-3 / accuracy)));
 
 /**
- * Root mean square difference, over depth, of the areas against the mean area, or the greatest of the volumes against the
- * cast volume if that is worse. The area of a stretch is the volume burned in it by its width: an instant of a jump has no weight.
+ * Root mean square difference, over depth, of the areas relative to the mean area, or the maximum difference of the
+ * volumes relative to the cast volume if that is larger. The area of a step is the volume burned in it divided by its
+ * width, so that the instant of a jump has no weight.
  */
 export function tableDifference(a: FrontTable, b: FrontTable, depth: Float64Array): number {
   const last = depth.length - 1;

@@ -21,15 +21,15 @@ const regressFields: FieldsOf<RegressOptions> = {
 };
 
 /**
- * Burn a grain back: burning area, propellant volume, ports, wall exposure and mass properties against burned depth, from
- * exact distances to everything that burns, flaws included. The table is refined until two resolutions agree within
- * the accuracy asked for; what was achieved is reported.
+ * Computes grain burnback: burning area, propellant volume, port area, wall exposure and mass properties against
+ * depth burned, using exact distance functions; flaws are included. The table is refined until two resolutions agree
+ * within the required accuracy; the accuracy achieved is reported.
  *
- * Propellant burns normal to its surface at one and the same rate everywhere (Piobert's law): rate differences by port flow
- * or temperature are not in it.
+ * Propellant is assumed to burn normal to its surface at the same rate everywhere (Piobert's law). Differences in
+ * rate due to port flow or temperature are not included.
  *
- * @throws MeopError `grain-nothing-burns`, `grain-no-propellant`, `grain-path-blocked` (an inhibited cavity in the front's
- * straight way), `grain-surface-outside`, `grain-measure`; and the abort reason of `signal`
+ * @throws MeopError `grain-nothing-burns`, `grain-no-propellant`, `grain-path-blocked` (an inhibited cavity in the
+ * straight path of the front), `grain-surface-outside`, `grain-measure`; and the abort reason of `signal`
  * @example regress(internalTube({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '100 mm' })).burnout.in('mm') // => 17
  */
 export function regress(grain: Grain, options: RegressOptions = {}): Regression {
@@ -59,7 +59,7 @@ export function regress(grain: Grain, options: RegressOptions = {}): Regression 
   onProgress?.(1);
   const flawCount = grain.flaws.length;
   const lengthAt = (depth: unknown): number => readInput('length', 'depth', depth, 'regress').si;
-  const worst = Math.max(...area);
+  const largest = Math.max(...area);
   const missed = achieved > accuracy;
   const result: Omit<Regression, 'toString'> = {
     grain: String(grain),
@@ -76,7 +76,7 @@ export function regress(grain: Grain, options: RegressOptions = {}): Regression 
     burnout: q(found.burnout, 'm').to('mm'),
     web: q(contact, 'm').to('mm'),
     sliverFraction: contact < found.burnout ? si.volumeAt(contact) / cast : 0,
-    neutrality: worst / mean,
+    neutrality: largest / mean,
     meanBurningArea: q(mean, 'm^2').to('mm^2'),
     portArea,
     wallExposure: {
@@ -98,7 +98,9 @@ export function regress(grain: Grain, options: RegressOptions = {}): Regression 
       ...grain.cautions,
       ...idleFlaws(grain),
       ...(missed
-        ? [`the accuracy asked for was not reached: ${achieved.toExponential(1)} instead of ${accuracy}`]
+        ? [
+            `Burnback table: the estimated relative error of ${achieved.toExponential(1)} exceeds the required ${accuracy}. Allow for this error in results that use the table.`,
+          ]
         : []),
     ],
     si,
@@ -106,19 +108,19 @@ export function regress(grain: Grain, options: RegressOptions = {}): Regression 
     propellantVolumeAt: (depth) => q(si.volumeAt(lengthAt(depth)), 'm^3').to('cm^3'),
     massProperties: (density) => {
       const rho = readInput('density', 'density', density, 'massProperties').si;
-      if (!(rho > 0)) throw refused('massProperties', 'density', density, 'a density above zero');
+      if (!(rho > 0)) throw refused('massProperties', 'density', density, 'above zero');
       return massProperties(grain, found, volume, rho);
     },
   };
   return {
     ...result,
     toString: () =>
-      `${String(grain)}: ${q(cast, 'm^3').to('cm^3')}, burns ${q(found.burnout, 'm').to('mm')} deep, area ${q(area[0], 'm^2').to('mm^2')} at first, ${q(worst, 'm^2').to('mm^2')} at most`,
+      `${String(grain)}: ${q(cast, 'm^3').to('cm^3')}, burnout depth ${q(found.burnout, 'm').to('mm')}, burning area ${q(area[0], 'm^2').to('mm^2')} initially, maximum ${q(largest, 'm^2').to('mm^2')}`,
     ...{ [Symbol.for('nodejs.util.inspect.custom')]: () => regressionText(result) },
   };
 }
 
-/** Flaws that lie where there is no propellant: a slip of the pen in their place would make them look harmless. */
+/** Cautions on flaws that lie where there is no propellant. A typing error in their position would make them look harmless. */
 function idleFlaws(grain: Grain): string[] {
   const { ports, envelope } = grain.shape;
   if (ports.length === 0) return [];
@@ -131,12 +133,12 @@ function idleFlaws(grain: Grain): string[] {
       if (outsideBy(envelope, x, y, z) <= slack && open.depth(x, y, z) > slack) return [];
     }
     return [
-      `${label}: it lies in the port, where there is no propellant, and changes nothing: check its place`,
+      `${label}: the flaw lies in the port, where there is no propellant, and has no effect. Check its position.`,
     ];
   });
 }
 
-/** Replace the sampled table by the closed form, where there is one. */
+/** Replaces the sampled table by the closed form where there is one. */
 function exact(
   grain: Grain,
   found: ShapeRegression,
@@ -159,7 +161,7 @@ function exact(
   };
 }
 
-/** Depth at which a front other than an end's or a debond's reaches the wall. */
+/** Depth at which a front, other than that of an end or a debond, first reaches the wall. */
 function webOf(grain: Grain, found: ShapeRegression): number {
   const walls = new Set(
     grain.flaws.flatMap((f, i) => (f.kind === 'debond' ? [found.lit.length - grain.flaws.length + i] : [])),
@@ -176,6 +178,10 @@ function webOf(grain: Grain, found: ShapeRegression): number {
 function envelopeVolume(grain: Grain): number {
   const { form, radius, length } = grain.shape.envelope;
   const volume = form === 'ball' ? (4 / 3) * Math.PI * radius ** 3 : Math.PI * radius ** 2 * length;
-  if (!(volume > 0)) throw new MeopError('grain-no-propellant', 'the grain has no volume');
+  if (!(volume > 0))
+    throw new MeopError(
+      'grain-no-propellant',
+      'regress: the grain has no volume. Use an outer diameter and a length above zero.',
+    );
   return volume;
 }

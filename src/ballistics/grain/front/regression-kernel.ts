@@ -1,7 +1,10 @@
-// Looking up a regression between its depths.
+// Interpolation of a regression between its depths.
 import type { RegressionKernel } from './regression';
 
-/** `jumps` are depths that the table straddles closely, and others where an integration should be split. */
+/**
+ * `jumps` lists the depths of jumps, each between two close depths of the table, and other depths at which an
+ * integration should be split.
+ */
 export function regressionKernel(
   depth: Float64Array,
   area: Float64Array,
@@ -21,7 +24,7 @@ export function regressionKernel(
     }
     return low;
   };
-  // Two breaks closer than a jump is wide are one.
+  // Breaks closer together than the width of a jump are merged.
   const sorted = [...jumps.filter((j) => j > narrow && j < burnout - narrow), burnout].sort((a, b) => a - b);
   const breaks = Float64Array.from(sorted.filter((b, i) => i === 0 || b - sorted[i - 1] > narrow));
   return {
@@ -38,7 +41,7 @@ export function regressionKernel(
       const u = (w - depth[k - 1]) / h;
       const line = area[k - 1] + u * (area[k] - area[k - 1]);
       if (h < narrow) return line;
-      // Minus the derivative of the cubic below: the line, and a parabola that gives the step its burned volume.
+      // Minus the derivative of the cubic below: a line, plus a parabola that gives the step its burned volume.
       const mean = (volume[k - 1] - volume[k]) / h;
       return line + 6 * u * (1 - u) * (mean - (area[k - 1] + area[k]) / 2);
     },

@@ -1,5 +1,6 @@
-// A grain of constant section whose flat ends burn: the distance is the lesser of that to the port and that to an
-// end, so the front is the section's own, on a shrinking length, and what is left of the section at each end.
+// A grain of constant section with burning flat ends. The distance is the smaller of that to the port and that to an
+// end, so the front consists of the front of the section, on a shrinking length, and of the remaining section at each
+// end.
 import type { DepthBreak } from './depth-levels';
 import type { FrontTable } from './front-tally';
 
@@ -9,7 +10,7 @@ export interface SectionTable extends FrontTable {
   readonly burnout: number;
 }
 
-/** `table` is for the whole length with both ends inhibited. */
+/** Adds burning ends to the `table` of the whole length with both ends inhibited. */
 export function withBurningEnds(table: SectionTable, length: number, faces: 1 | 2): SectionTable {
   const lengthGone = length / faces;
   const eps = 2e-7 * lengthGone;

@@ -1,5 +1,5 @@
-// The distance method goes in straight lines. Where an inhibited cavity stands in the way the front would have to
-// walk around it, so such a grain is refused.
+// The distance method uses straight paths. Where an inhibited cavity lies in the path, the front would have to burn
+// around it, so such a grain is rejected.
 import { MeopError } from '../../../units';
 import type { GrainShape } from '../shapes';
 import { outsideBy, type Source } from '../surface';
@@ -17,7 +17,7 @@ export const blockersOf = (shape: GrainShape): readonly NonNullable<Source['cavi
   ),
 ];
 
-/** Throws `grain-path-blocked` when a front's straight way passes through a cavity with inhibited surfaces. */
+/** Throws `grain-path-blocked` when the straight path of a front passes through a cavity with inhibited surfaces. */
 export function refuseBlockedRays(shape: GrainShape, cells: readonly RayCells[], field: DepthField): void {
   const blockers = blockersOf(shape);
   if (blockers.length === 0) return;
@@ -30,8 +30,8 @@ export function refuseBlockedRays(shape: GrainShape, cells: readonly RayCells[],
         if (d < -10 * slack)
           throw new MeopError(
             'grain-path-blocked',
-            'propellant lies behind an inhibited cavity: the front would have to burn around it, and a straight distance would be too short. ' +
-              'Let the cavity burn, or make the inhibited surface part of an end or of the wall',
+            'regress: propellant lies behind an inhibited cavity. The front would have to burn around it, and the straight distance is too short. ' +
+              'Let the cavity burn, or make the inhibited surface part of an end or of the wall.',
           );
         t += Math.max(d, 0.01 * shape.envelope.radius);
       }
@@ -44,7 +44,7 @@ export function refuseBlockedRays(shape: GrainShape, cells: readonly RayCells[],
       const at = (k: number): number => c.middle[6 * i + k];
       walk(at(0), at(1), at(2), at(3), at(4), at(5), depth);
     }
-  // The far side of each cavity is where a shadow falls: look back from it to the surface that is said to be nearest.
+  // Propellant hidden by a cavity lies at its far side: check the path from there back to the surface found nearest.
   for (const s of [...shape.inert, ...shape.ports].filter(
     (p) => shape.inert.includes(p) || p.cavity !== undefined,
   )) {

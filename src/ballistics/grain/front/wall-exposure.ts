@@ -1,4 +1,4 @@
-// The burned depth at which each patch of the case wall is first exposed to the flame.
+// The depth burned at which each patch of the case wall is first exposed to the flame.
 
 import { type Envelope, wallRadius } from '../surface';
 import type { DepthField } from './field';
@@ -29,7 +29,7 @@ function wallDepth(field: DepthField, e: Envelope, angle: number, z: number): nu
   return Math.max(0, field.opensAt(r * Math.cos(angle), r * Math.sin(angle), z));
 }
 
-/** The least depth on the wall: the grid's best points, then a shrinking search around each. */
+/** Finds the minimum depth on the wall: the best points of a grid, then a shrinking search around each. */
 export function firstWallContact(field: DepthField, e: Envelope): number {
   const grid = wallExposure(field, e, 96, 41);
   const order = Array.from(grid.depth.keys()).sort((a, b) => grid.depth[a] - grid.depth[b]);

@@ -1,10 +1,10 @@
-// What a closed form says of a section, and how the ends of a grain come in.
+// The closed form of a section, and of a grain of this section with burning ends.
 
-/** Perimeter and propellant area of a section against burned depth, in SI numbers. */
+/** Perimeter and propellant area of a section against depth burned, in SI numbers. */
 export interface SectionClosedForm {
   /** Burning perimeter [m]. */
   readonly perimeter: (depth: number) => number;
-  /** Propellant left in the section [m²]. */
+  /** Propellant remaining in the section [m²]. */
   readonly section: (depth: number) => number;
   /** Depth at which the section is burned through [m]; infinite when only the ends burn. */
   readonly burnout: number;

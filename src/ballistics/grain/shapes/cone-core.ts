@@ -1,6 +1,6 @@
 import type { QuantityInput } from '../../../units';
 import { type FieldsOf, requireFields } from '../../../units/known-fields';
-import { readChoice, readLength, requireFit } from '../measure';
+import { inMillimetres, readChoice, readLength, requireFit } from '../measure';
 import { arc, line, outline, revolve } from '../surface';
 import { type Core, type CoreExtent, extentFields, extentOf } from './core';
 
@@ -12,17 +12,18 @@ const coneFields: FieldsOf<Parameters<typeof coneCore>[0]> = {
 };
 
 /**
- * A conical core about the axis, between two diameters; a round tip or a dome closes an end that lies in the grain.
+ * A conical core about the axis, between two diameters. An end inside the grain is closed by a point or a dome.
  *
  * @throws MeopError `grain-measure`, also for an end in the grain that is neither pointed nor domed
  * @example coneCore({ headDiameter: '12 mm', aftDiameter: '20 mm' }).name // => 'cone core'
  */
 export function coneCore(
   options: CoreExtent & {
-    /** Diameter at the head end and at the aft end of the core [length, zero or more]. */
+    /** Diameter at the head end of the core [length, zero or more]. */
     readonly headDiameter: QuantityInput<'length'>;
+    /** Diameter at the aft end of the core [length, zero or more]. */
     readonly aftDiameter: QuantityInput<'length'>;
-    /** A half ball of the core's own diameter before an end that lies in the grain. */
+    /** End inside the grain that is closed by a hemisphere of the diameter of the core. */
     readonly dome?: 'head' | 'aft';
   },
 ): Core {
@@ -40,7 +41,7 @@ export function coneCore(
         context,
         'aftDiameter',
         options.aftDiameter,
-        'less than the outer diameter',
+        `less than the outer diameter of the grain (${inMillimetres(2 * radius)})`,
       );
       const [from, to] = extentOf(context, options, length);
       const closedHead = from <= 0 || head === 0 || options.dome === 'head';
@@ -50,7 +51,8 @@ export function coneCore(
         context,
         'dome',
         options.dome,
-        'a point or a dome where the core ends in the grain',
+        "'head' or 'aft' where the core ends inside the grain with a diameter above zero",
+        'Add a dome, taper the core to a point, or extend it to the end of the grain',
       );
       const body = line(head, from, aft, to);
       const profile = outline([

@@ -14,21 +14,23 @@ const cylinderFields: FieldsOf<Parameters<typeof cylinderCore>[0]> = {
 };
 
 /**
- * A round core, on the axis or off it, with flat ends. Any of its faces can be inhibited; its side over one stretch only.
+ * A round core with flat ends, on the axis or off it. Any of its faces can be inhibited, the side also over part of
+ * its length.
  *
  * @throws MeopError `grain-measure`
  * @example cylinderCore({ diameter: '16 mm', from: '20 mm' }).name // => 'cylinder core'
  */
 export function cylinderCore(
   options: CoreExtent & {
-    /** Diameter [length, above zero]. */
+    /** Diameter of the core [length, above zero]. */
     readonly diameter: QuantityInput<'length'>;
-    /** Distance of its axis from the grain's, and direction. Default 0. */
+    /** Distance between the axes of core and grain [length, zero or more]. Default 0. */
     readonly offset?: QuantityInput<'length'>;
+    /** Direction of the offset [angle]. Default 0. */
     readonly angle?: QuantityInput<'angle'>;
     /** Faces that do not burn. */
     readonly inhibited?: readonly ('side' | 'head' | 'aft')[];
-    /** The stretch of the side that burns, when the rest is inhibited [length from the head end]. */
+    /** Stretch of the side that burns; the rest of the side is inhibited [lengths from the head end]. Default: the whole side. */
     readonly burningSide?: { readonly from: QuantityInput<'length'>; readonly to: QuantityInput<'length'> };
   },
 ): Core {
@@ -51,6 +53,7 @@ export function cylinderCore(
       const o = clipped(
         context,
         'offset',
+        options.offset,
         circleOutline(radius, offset * Math.cos(angle), offset * Math.sin(angle)),
         envelope.radius,
       );
@@ -69,7 +72,7 @@ export function cylinderCore(
         context,
         'burningSide',
         options.burningSide,
-        'a stretch of the core',
+        'a stretch within the length of the core',
       );
       return prism({
         name,

@@ -1,6 +1,6 @@
 import type { QuantityInput } from '../../../units';
 import { type FieldsOf, requireFields } from '../../../units/known-fields';
-import { readLength, refused, requireFit } from '../measure';
+import { inMillimetres, readLength, refused, requireFit } from '../measure';
 import {
   arc,
   clippedOutline,
@@ -16,11 +16,14 @@ import { crossingOf } from './outline-crossing';
 import { partialCore, throughCore } from './prism-core';
 import { pathLoops } from './svg-path';
 
-/** A corner of a polyline outline; the run to the next corner is an arc when `bulge` is given. */
+/** A corner of a polyline outline. The line to the next corner is an arc when `bulge` is specified. */
 export interface OutlinePoint {
   readonly x: QuantityInput<'length'>;
   readonly y: QuantityInput<'length'>;
-  /** Tangent of a quarter of the arc's angle to the next corner, positive when it bulges to the right of the way. */
+  /**
+   * Tangent of a quarter of the angle of the arc to the next corner; positive when the arc bulges to the right of the
+   * direction of travel. Default 0 (a straight line).
+   */
   readonly bulge?: number;
 }
 
@@ -34,20 +37,23 @@ const fields: FieldsOf<Parameters<typeof extrudedCore>[0]> = {
 const pointFields: FieldsOf<OutlinePoint> = { x: 'required', y: 'required', bulge: 'optional' };
 
 /**
- * A core of any closed outline, so that any mandrel can be entered: corners with straight runs or arcs between, or SVG path data
- * with the length of one of its units. The outline runs about the grain's axis; it is cut off at the wall. Loops may
- * nest: a loop inside another is propellant again; loops that cross themselves or each other are refused. Ends inhibited unless told otherwise.
+ * A core of any closed outline, for mandrels of any shape: corners joined by straight lines or arcs, or SVG path data
+ * with the length of one of its units. The outline is drawn about the axis of the grain and is cut off at the wall. A
+ * loop inside another is propellant; loops that cross themselves or each other are rejected. Ends are inhibited by
+ * default.
  *
  * @throws MeopError `grain-measure` when the outline is not a closed curve inside the grain
  * @example extrudedCore({ outerDiameter: '50 mm', length: '80 mm', outline: 'M 8 0 A 8 8 0 0 1 -8 0 A 8 8 0 0 1 8 0 Z', unit: '1 mm' }).kind // => 'extruded core'
  */
 export function extrudedCore(
   options: OuterMeasures & {
+    /** SVG path data, or the corners of a closed polyline. */
     readonly outline: string | readonly OutlinePoint[];
     /** Length of one unit of SVG path data [length]. Default 1 mm. */
     readonly unit?: QuantityInput<'length'>;
-    /** Axial extent [length from the head end]. Default the whole grain. */
+    /** Start of the core [length from the head end]. Default: the head end. */
     readonly from?: QuantityInput<'length'>;
+    /** End of the core [length from the head end]. Default: the aft end. */
     readonly to?: QuantityInput<'length'>;
   },
 ): Grain {
@@ -57,8 +63,14 @@ export function extrudedCore(
   const length = readLength(context, 'length', options.length);
   const from = options.from === undefined ? 0 : readLength(context, 'from', options.from, 'zero');
   const to = options.to === undefined ? length : readLength(context, 'to', options.to);
-  requireFit(from < length, context, 'from', options.from, 'less than the length of the grain');
-  requireFit(to > from, context, 'to', options.to, 'more than from');
+  requireFit(
+    from < length,
+    context,
+    'from',
+    options.from,
+    `less than the length of the grain (${inMillimetres(length)})`,
+  );
+  requireFit(to > from, context, 'to', options.to, `greater than from (${inMillimetres(from)})`);
   const unit = options.unit === undefined ? 1e-3 : readLength(context, 'unit', options.unit);
   const raw =
     typeof options.outline === 'string'
@@ -71,15 +83,22 @@ export function extrudedCore(
     throw refused(
       context,
       'outline',
-      `one that crosses or retraces itself at (${crossing.map((v) => Number((1e3 * v).toPrecision(4))).join(', ')}) mm`,
-      'loops that neither cross nor overlap: draw the one outline that they enclose together',
+      options.outline,
+      'loops that do not cross or overlap',
+      `It crosses or retraces itself at (${crossing.map((v) => Number((1e3 * v).toPrecision(4))).join(', ')}) mm: draw the single outline that the loops enclose`,
     );
   const loops = oriented(raw);
   const whole = outline(loops.flat());
-  requireFit(outlineReach(whole) > 0, context, 'outline', options.outline, 'an outline with an inside');
+  requireFit(
+    outlineReach(whole) > 0,
+    context,
+    'outline',
+    options.outline,
+    'an outline that encloses an area',
+  );
   const cut = clippedOutline(whole, radius);
   if (cut === undefined)
-    throw refused(context, 'outline', 'all of it outside the wall', 'an outline inside the grain');
+    throw refused(context, 'outline', options.outline, 'an outline at least partly inside the wall');
   const core =
     from <= 0 && to >= length ? throughCore('core', cut, length) : partialCore('core', cut, from, to, length);
   return makeGrain({
@@ -97,11 +116,11 @@ const scaled = (e: OutlineElement, k: number): OutlineElement =>
 function polyline(points: readonly OutlinePoint[]): OutlineElement[] {
   const context = 'extrudedCore';
   requireFit(Array.isArray(points), context, 'outline', points, 'SVG path data or a list of corners');
-  requireFit(points.length >= 2, context, 'outline', points.length, 'at least two corners');
+  requireFit(points.length >= 2, context, 'outline', points, 'a list of at least two corners');
   const at = points.map((p, i) => {
     requireFields(`${context}: outline[${i}]`, p, pointFields);
     const bulge = p.bulge ?? 0;
-    requireFit(Number.isFinite(bulge), context, `outline[${i}].bulge`, bulge, 'a number');
+    requireFit(Number.isFinite(bulge), context, `outline[${i}].bulge`, bulge, 'a finite number');
     return {
       x: readLength(context, `outline[${i}].x`, p.x, 'any'),
       y: readLength(context, `outline[${i}].y`, p.y, 'any'),
@@ -138,7 +157,7 @@ const reversed = (loop: readonly OutlineElement[]): OutlineElement[] =>
     )
     .reverse();
 
-/** Loops around a cavity run counterclockwise, loops around propellant inside it clockwise: by how deep they nest. */
+/** Loops around a cavity run counterclockwise, loops around propellant inside it clockwise, according to the depth of nesting. */
 function oriented(loops: readonly OutlineElement[][]): OutlineElement[][] {
   return loops.map((loop, i) => {
     const [x, y] = [elementX(loop[0], 0.5), elementY(loop[0], 0.5)];
@@ -147,7 +166,7 @@ function oriented(loops: readonly OutlineElement[][]): OutlineElement[][] {
   });
 }
 
-/** True when the loop goes around the point: the angle it sweeps, by short chords. */
+/** True if the loop encloses the point: sums the angle that it sweeps, by short chords. */
 function windsAround(loop: readonly OutlineElement[], x: number, y: number): boolean {
   let turn = 0;
   for (const e of loop)

@@ -1,6 +1,6 @@
 import type { QuantityInput } from '../../../units';
 import { type FieldsOf, requireFields } from '../../../units/known-fields';
-import { readChoice, readCount, readLength, refused, requireFit } from '../measure';
+import { inMillimetres, readChoice, readCount, readLength, refused, requireFit } from '../measure';
 import { circleOutline, clippedOutline, finOutline, type Source, taperedFin } from '../surface';
 import { type Grain, makeGrain, outerFields, readEnds } from './grain';
 import { partialCore, throughCore } from './prism-core';
@@ -25,7 +25,13 @@ function finnedGrain(
   const radius = readLength(context, 'outerDiameter', options.outerDiameter) / 2;
   const bore = readLength(context, 'boreDiameter', options.boreDiameter) / 2;
   const length = readLength(context, 'length', options.length);
-  requireFit(bore < radius, context, 'boreDiameter', options.boreDiameter, 'less than the outer diameter');
+  requireFit(
+    bore < radius,
+    context,
+    'boreDiameter',
+    options.boreDiameter,
+    `less than the outer diameter (${inMillimetres(2 * radius)})`,
+  );
   return makeGrain({
     kind,
     shape: {
@@ -45,11 +51,12 @@ function straightFins(context: string, name: string, fins: Fins, radius: number,
     context,
     field,
     width,
-    'fins that leave propellant between them',
+    'small enough to leave propellant between the fins',
   );
   const whole = finOutline(fins.count, fins.halfWidth, fins.tip, fins.end);
   const o = whole === undefined ? undefined : clippedOutline(whole, radius);
-  if (o === undefined) throw refused(context, field, width, 'fins that leave propellant between them');
+  if (o === undefined)
+    throw refused(context, field, width, 'small enough to leave propellant between the fins');
   return fins.from <= 0 && fins.to >= length
     ? throughCore(name, o, length, 0)
     : partialCore(name, o, fins.from, fins.to, length, 0);
@@ -67,7 +74,8 @@ const slottedTubeFields: FieldsOf<Parameters<typeof slottedTube>[0]> = {
 };
 
 /**
- * A tube with slots along part or all of it: through the whole web, or blind at `slotDiameter`. Ends inhibited unless told otherwise.
+ * A tube with slots along part or all of its length, through the whole web or ending at `slotDiameter`. Ends are
+ * inhibited by default.
  *
  * @throws MeopError `grain-measure`
  * @example slottedTube({ outerDiameter: '50 mm', boreDiameter: '18 mm', length: '120 mm', slots: 4, slotWidth: '3 mm', slotFrom: '84 mm', slotTo: '120 mm' }).kind // => 'slotted tube'
@@ -78,12 +86,13 @@ export function slottedTube(
     readonly slots: number;
     /** Width of a slot [length]. */
     readonly slotWidth: QuantityInput<'length'>;
-    /** Twice the distance of a blind slot's floor from the axis [length]. Default: through to the wall. */
+    /** Twice the distance from the axis to the bottom of a blind slot [length]. Default: the slots extend to the wall. */
     readonly slotDiameter?: QuantityInput<'length'>;
-    /** Form of a blind slot's floor. Default square. */
+    /** Shape of the bottom of a blind slot. Default square. */
     readonly slotEnd?: 'square' | 'round';
-    /** Axial extent [length from the head end]. Default the whole grain. */
+    /** Start of the slots [length from the head end]. Default: the head end. */
     readonly slotFrom?: QuantityInput<'length'>;
+    /** End of the slots [length from the head end]. Default: the aft end. */
     readonly slotTo?: QuantityInput<'length'>;
   },
 ): Grain {
@@ -94,12 +103,30 @@ export function slottedTube(
       options.slotDiameter === undefined
         ? 1.2 * radius
         : readLength(context, 'slotDiameter', options.slotDiameter) / 2;
-    requireFit(tip > bore, context, 'slotDiameter', options.slotDiameter, 'more than the bore');
+    requireFit(
+      tip > bore,
+      context,
+      'slotDiameter',
+      options.slotDiameter,
+      `greater than the bore diameter (${inMillimetres(2 * bore)})`,
+    );
     const from =
       options.slotFrom === undefined ? 0 : readLength(context, 'slotFrom', options.slotFrom, 'zero');
     const to = options.slotTo === undefined ? length : readLength(context, 'slotTo', options.slotTo);
-    requireFit(from < length, context, 'slotFrom', options.slotFrom, 'less than the length of the grain');
-    requireFit(to > from, context, 'slotTo', options.slotTo, 'more than slotFrom');
+    requireFit(
+      from < length,
+      context,
+      'slotFrom',
+      options.slotFrom,
+      `less than the length of the grain (${inMillimetres(length)})`,
+    );
+    requireFit(
+      to > from,
+      context,
+      'slotTo',
+      options.slotTo,
+      `greater than slotFrom (${inMillimetres(from)})`,
+    );
     const count = readCount(context, 'slots', options.slots, 1);
     const halfWidth = readLength(context, 'slotWidth', options.slotWidth) / 2;
     const end = readChoice(context, 'slotEnd', options.slotEnd ?? 'square', ['square', 'round']);
@@ -124,8 +151,8 @@ const aftFinFields: FieldsOf<NonNullable<Parameters<typeof finocyl>[0]['aft']>> 
 };
 
 /**
- * A bore with fins over part of its length. Fins may taper: then they have square tips and two sizes, one at each end.
- * Ends inhibited unless told otherwise.
+ * A bore with fins over part or all of its length. Tapered fins have square tips and a size at each end. Ends are
+ * inhibited by default.
  *
  * @throws MeopError `grain-measure`
  * @example finocyl({ outerDiameter: '76 mm', boreDiameter: '20 mm', length: '180 mm', fins: 6, finThickness: '4 mm', finTipDiameter: '44 mm', finFrom: '100 mm' }).kind // => 'finocyl'
@@ -136,14 +163,15 @@ export function finocyl(
     readonly fins: number;
     /** Thickness of a fin [length]. */
     readonly finThickness: QuantityInput<'length'>;
-    /** Twice the distance of a fin's tip from the axis [length]. */
+    /** Twice the distance of the tip of a fin from the axis [length]. */
     readonly finTipDiameter: QuantityInput<'length'>;
-    /** Form of the tip. Default square. */
+    /** Shape of the tip. Default square. */
     readonly finEnd?: 'square' | 'round';
-    /** Axial extent [length from the head end]. Default the whole grain. */
+    /** Start of the fins [length from the head end]. Default: the head end. */
     readonly finFrom?: QuantityInput<'length'>;
+    /** End of the fins [length from the head end]. Default: the aft end. */
     readonly finTo?: QuantityInput<'length'>;
-    /** Size at the aft end of the fins, where they taper: the measures above then hold at their head end. */
+    /** Size of tapered fins at their aft end; the sizes above are then those at their head end. */
     readonly aft?: {
       readonly finThickness: QuantityInput<'length'>;
       readonly finTipDiameter: QuantityInput<'length'>;
@@ -161,15 +189,21 @@ export function finocyl(
       length,
       options.finTo === undefined ? length : readLength(context, 'finTo', options.finTo),
     );
-    requireFit(from < length, context, 'finFrom', options.finFrom, 'less than the length of the grain');
-    requireFit(to > from, context, 'finTo', options.finTo, 'more than finFrom');
+    requireFit(
+      from < length,
+      context,
+      'finFrom',
+      options.finFrom,
+      `less than the length of the grain (${inMillimetres(length)})`,
+    );
+    requireFit(to > from, context, 'finTo', options.finTo, `greater than finFrom (${inMillimetres(from)})`);
     const { aft } = options;
     requireFit(
       tip > bore || aft !== undefined,
       context,
       'finTipDiameter',
       options.finTipDiameter,
-      'more than the bore',
+      `greater than the bore diameter (${inMillimetres(2 * bore)})`,
     );
     if (aft === undefined) {
       const end = readChoice(context, 'finEnd', options.finEnd ?? 'square', ['square', 'round']);
@@ -187,7 +221,7 @@ export function finocyl(
         context,
         field,
         `${2e3 * t} mm`,
-        'tapered fins that end inside the wall',
+        'small enough for the tapered fins to end inside the wall',
       );
     for (const [field, t, h] of [
       ['finThickness', tip, halfWidth],
@@ -198,7 +232,7 @@ export function finocyl(
         context,
         field,
         `${2e3 * h} mm`,
-        'tapered fins so thin that the bore covers where they meet',
+        'small enough for the tapered fins to meet inside the bore',
       );
     return taperedFin({
       name: 'tapered fins',

@@ -1,15 +1,15 @@
-// A grain as the kernel sees it: plain SI numbers.
+// A grain in plain SI numbers, as the kernel uses it.
 
-import type { BuriedCandidate } from '../flaws';
+import type { PlacedFlaw } from '../flaws';
 import type { Envelope, Source } from '../surface';
 
 export interface GrainShape {
   readonly envelope: Envelope;
   /** Cavities open to the chamber from the start. */
   readonly ports: readonly Source[];
-  /** Inhibited cavities: they hold no propellant and do not burn. */
+  /** Inhibited cavities: they contain no propellant and do not burn. */
   readonly inert: readonly Source[];
-  readonly flaws: readonly BuriedCandidate[];
+  readonly flaws: readonly PlacedFlaw[];
   readonly headBurns: boolean;
   readonly aftBurns: boolean;
 }

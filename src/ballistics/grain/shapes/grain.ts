@@ -5,68 +5,67 @@ import { readChoice, refused } from '../measure';
 import type { SectionClosedForm } from './closed-form';
 import type { GrainShape } from './grain-shape';
 
-/** Which flat ends of a grain burn. */
+/** Flat ends of a grain that burn. */
 export type BurningEnds = 'both' | 'head' | 'aft' | 'none';
 
-/** Measures that every grain in a case has. */
+/** Dimensions of every cylindrical grain. */
 export interface OuterMeasures {
   /** Diameter of the cast propellant [length, above zero]. */
   readonly outerDiameter: QuantityInput<'length'>;
   /** Length of the cast propellant [length, above zero]. */
   readonly length: QuantityInput<'length'>;
-  /** Flat ends that burn; the others are inhibited. Each shape states its own default. */
+  /** Flat ends that burn; the others are inhibited. The default depends on the shape. */
   readonly burningEnds?: BurningEnds;
 }
 
-/** The fields of {@link OuterMeasures}, for the check that every shape makes. */
+/** Fields of {@link OuterMeasures}, for the check of arguments in each shape. */
 export const outerFields: FieldsOf<OuterMeasures> = {
   outerDiameter: 'required',
   length: 'required',
   burningEnds: 'optional',
 };
 
-/** The ends that burn; those of the shape where nothing is said. */
+/** Reads the ends that burn; `otherwise` is the default of the shape. */
 export const readEnds = (
   context: string,
   given: BurningEnds | undefined,
   otherwise: BurningEnds,
 ): BurningEnds => readChoice(context, 'burningEnds', given ?? otherwise, ['both', 'head', 'aft', 'none']);
 
-/** Throws unless the thing was made by a function that makes grains. */
+/** Throws unless the value was made by a function that makes grains. */
 export function requireGrain(context: string, field: string, given: unknown): void {
   if (typeof given === 'object' && given !== null && 'shape' in given) return;
   const isColumn = typeof given === 'object' && given !== null && 'segments' in given;
   throw refused(
     context,
     field,
-    isColumn ? 'a column' : given,
-    isColumn
-      ? 'one grain (a column is burned by regressColumn)'
-      : 'a grain, made by tubularSegment, star or another shape',
+    isColumn ? String(given) : given,
+    'a grain made by tubularSegment, star or another shape',
+    isColumn ? 'Use regressColumn for a column' : undefined,
   );
 }
 
 /**
- * A cast grain: what it is called, its outer measures, and the surfaces that burn. Made by {@link tubularSegment},
- * {@link star} and the other shapes; burned by {@link regress}. Positions along the axis run from the head end (0) to the
- * aft end, angles about it from the x axis.
+ * A cast grain: kind, outer dimensions and burning surfaces. Made by {@link tubularSegment}, {@link star} and the
+ * other shapes; used by {@link regress}. Axial positions are measured from the head end (0) to the aft end, angles
+ * about the axis from the x axis.
  */
 export interface Grain {
-  /** The trade's name of the shape. */
+  /** Name of the shape. */
   readonly kind: string;
   readonly outerDiameter: Quantity<'length'>;
   readonly length: Quantity<'length'>;
   readonly burningEnds: BurningEnds;
   readonly flaws: readonly Flaw[];
-  /** The surfaces in SI numbers, for the kernel. */
+  /** Its surfaces in SI numbers, for the kernel. */
   readonly shape: GrainShape;
-  /** Closed form of the section, where one exists and no flaw spoils it. */
+  /** Closed form of the section, where one exists and the grain has no flaw. */
   readonly closedForm: SectionClosedForm | undefined;
   readonly cautions: readonly string[];
   toString(): string;
 }
 
-/** Put a grain together from its kernel shape. */
+/** Assembles a grain from its kernel shape. */
 export function makeGrain(parts: {
   readonly kind: string;
   readonly shape: Omit<GrainShape, 'flaws' | 'headBurns' | 'aftBurns'>;
@@ -106,21 +105,21 @@ export function makeGrain(parts: {
 }
 
 /**
- * The same grain with flaws in it. The sound grain is left as it is.
+ * Adds flaws to a grain. The grain passed in is not changed.
  *
  * @throws MeopError `grain-measure` when a flaw lies outside the grain
  * @example withFlaws(internalTube({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '100 mm' }), debond({ from: '0 mm', to: '100 mm' })).flaws.length // => 1
  */
 export function withFlaws(grain: Grain, ...flaws: readonly Flaw[]): Grain {
   requireGrain('withFlaws', 'grain', grain);
-  if (flaws.length === 0) throw refused('withFlaws', 'flaws', 'nothing', 'at least one flaw');
+  if (flaws.length === 0) throw refused('withFlaws', 'flaws', undefined, 'at least one flaw');
   const stray = flaws.findIndex((flaw) => typeof flaw?.place !== 'function');
   if (stray >= 0)
     throw refused(
       'withFlaws',
       `flaws[${stray}]`,
       flaws[stray],
-      'a flaw, made by crack, voidBubble, debond or chippedEdge',
+      'a flaw made by crack, voidBubble, debond or chippedEdge',
     );
   const { envelope, ports, inert } = grain.shape;
   return makeGrain({

@@ -3,8 +3,9 @@ import { type Quantity, q } from '../../../units';
 import { readCount } from '../measure';
 
 /**
- * Opening angle of a star's points that keeps the perimeter constant while the straight sides last:
- * π/2 + π/N - θ/2 - cot(θ/2) = 0. Barrere et al., Rocket Propulsion (1960); NASA SP-8076 (1972); from memory, derived again.
+ * Opening angle of the points of a star that keeps the perimeter constant while the straight sides burn: π/2 + π/N -
+ * θ/2 - cot(θ/2) = 0. Barrere et al., Rocket Propulsion (1960); NASA SP-8076 (1972). Quoted from memory, not
+ * verified; derived again.
  *
  * @throws MeopError `grain-measure` unless `points` is whole and at least 3
  * @example neutralStarAngle(5).in('deg') // => 62.258508

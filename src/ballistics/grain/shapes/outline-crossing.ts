@@ -1,4 +1,4 @@
-// Whether an outline crosses or retraces itself: then it has no inside, and no rule says what was cast.
+// Finds where an outline crosses or retraces itself. Such an outline has no defined inside.
 import { elementLength, elementX, elementY, type OutlineElement } from '../surface';
 
 interface Chord {
@@ -8,7 +8,7 @@ interface Chord {
   readonly y1: number;
 }
 
-/** A point where two runs of the loops cross, or lie on each other; undefined when they only meet at corners. */
+/** A point where two runs of the loops cross or coincide; undefined when they meet at corners only. */
 export function crossingOf(
   loops: readonly (readonly OutlineElement[])[],
 ): readonly [number, number] | undefined {
@@ -28,7 +28,7 @@ export function crossingOf(
 const left = (c: Chord): number => Math.min(c.x0, c.x1);
 const right = (c: Chord): number => Math.max(c.x0, c.x1);
 
-/** A line as it is; an arc in chords of at most three degrees, which stray from it by 3e-4 of its radius. */
+/** A line unchanged; an arc as chords of at most three degrees, which deviate from it by 3e-4 of its radius. */
 function chordsOf(e: OutlineElement): Chord[] {
   if (elementLength(e) === 0) return [];
   const parts = e.kind === 'line' ? 1 : Math.max(2, Math.ceil(Math.abs(e.sweep) / 0.052));
@@ -47,7 +47,7 @@ function meeting(a: Chord, b: Chord, slack: number): readonly [number, number] |
   const [dx, dy] = [b.x0 - a.x0, b.y0 - a.y0];
   const cross = ax * by - ay * bx;
   if (Math.abs(cross) <= 1e-9 * lengthA * lengthB) {
-    // Parallel: on each other when on one line and overlapping by more than a corner.
+    // Parallel chords coincide if they lie on one line and overlap by more than a corner.
     if (Math.abs(dx * ay - dy * ax) > slack * lengthA) return undefined;
     const along = (x: number, y: number): number => (x * ax + y * ay) / lengthA;
     const [p, q] = [along(dx, dy), along(dx + bx, dy + by)];

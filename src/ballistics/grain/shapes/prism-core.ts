@@ -1,4 +1,4 @@
-// The ordinary cores of the shapes, as kernel sources.
+// Cores of constant section, as burning surfaces.
 import { type Outline, prism, type Source } from '../surface';
 
 /** A core of this outline through the whole grain. */

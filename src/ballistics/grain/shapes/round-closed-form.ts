@@ -8,7 +8,7 @@ export const tubeClosedForm = (outer: number, bore: number): SectionClosedForm =
   burnout: outer - bore,
 });
 
-/** A solid section that only burns at its ends. */
+/** A solid section that burns only at its ends. */
 export const solidClosedForm = (outer: number): SectionClosedForm => ({
   perimeter: () => 0,
   section: () => Math.PI * outer * outer,
@@ -25,7 +25,7 @@ export const rodAndTubeClosedForm = (outer: number, bore: number, rod: number): 
   burnout: Math.max(outer - bore, rod),
 });
 
-/** A solid rod that burns on its outside. */
+/** A solid rod that burns on its outer surface. */
 export const freeRodClosedForm = (outer: number): SectionClosedForm => ({
   perimeter: (w) => 2 * Math.PI * (outer - w),
   section: (w) => Math.PI * (outer - w) * (outer - w),

@@ -1,6 +1,6 @@
 import type { QuantityInput } from '../../../units';
 import { type FieldsOf, requireFields } from '../../../units/known-fields';
-import { readLength, requireFit } from '../measure';
+import { inMillimetres, readLength, requireFit } from '../measure';
 import { annulusOutline, ball, circleOutline, line, outline, revolve, wallOutline } from '../surface';
 import { type BurningEnds, type Grain, makeGrain, type OuterMeasures, outerFields, readEnds } from './grain';
 import { throughCore } from './prism-core';
@@ -12,22 +12,40 @@ import {
   tubeClosedForm,
 } from './round-closed-form';
 
-/** Outer measures and a round bore. */
+/** Outer dimensions and a round bore. */
 export interface TubeMeasures extends OuterMeasures {
-  /** Diameter of the bore [length, between zero and the outer diameter]. */
+  /** Diameter of the bore [length, above zero and less than the outer diameter]. */
   readonly boreDiameter: QuantityInput<'length'>;
 }
 
 const tubeFields: FieldsOf<TubeMeasures> = { ...outerFields, boreDiameter: 'required' };
 const offsetBoreFields: FieldsOf<Parameters<typeof offsetBore>[0]> = { ...tubeFields, offset: 'required' };
 
-function tube(context: string, kind: string, options: TubeMeasures, ends: BurningEnds, offset = 0): Grain {
+function tube(
+  context: string,
+  kind: string,
+  options: TubeMeasures & { readonly offset?: QuantityInput<'length'> },
+  ends: BurningEnds,
+  offset = 0,
+): Grain {
   if (context !== 'offsetBore') requireFields(context, options, tubeFields);
   const radius = readLength(context, 'outerDiameter', options.outerDiameter) / 2;
   const bore = readLength(context, 'boreDiameter', options.boreDiameter) / 2;
   const length = readLength(context, 'length', options.length);
-  requireFit(bore < radius, context, 'boreDiameter', options.boreDiameter, 'less than the outer diameter');
-  requireFit(offset + bore < radius, context, 'offset', offset, 'a bore that stays inside the grain');
+  requireFit(
+    bore < radius,
+    context,
+    'boreDiameter',
+    options.boreDiameter,
+    `less than the outer diameter (${inMillimetres(2 * radius)})`,
+  );
+  requireFit(
+    offset + bore < radius,
+    context,
+    'offset',
+    options.offset,
+    `less than ${inMillimetres(radius - bore)}, to keep the bore inside the grain`,
+  );
   return makeGrain({
     kind,
     shape: {
@@ -41,16 +59,17 @@ function tube(context: string, kind: string, options: TubeMeasures, ends: Burnin
 }
 
 /**
- * A cylindrical segment whose bore and, unless told otherwise, both ends burn; its outside is bonded to the case.
+ * A cylindrical segment that burns on its bore and, by default, on both ends. Its outer surface is bonded to the
+ * case.
  *
- * @throws MeopError `grain-measure` and the errors of quantities
+ * @throws MeopError `grain-measure` and the errors of its quantities
  * @example tubularSegment({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '85 mm' }).kind // => 'tubular segment'
  */
 export const tubularSegment = (options: TubeMeasures): Grain =>
   tube('tubularSegment', 'tubular segment', options, 'both');
 
 /**
- * A tube that burns on its bore, its ends inhibited unless told otherwise.
+ * A tube that burns on its bore. Ends are inhibited by default.
  *
  * @throws MeopError `grain-measure`
  * @example internalTube({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '100 mm' }).kind // => 'internal-burning tube'
@@ -59,14 +78,15 @@ export const internalTube = (options: TubeMeasures): Grain =>
   tube('internalTube', 'internal-burning tube', options, 'none');
 
 /**
- * A tube whose bore lies off the axis, towards angle 0: a moon burner, or a mandrel that stood crooked.
+ * A tube whose bore is offset from the axis, in the direction of angle 0: a moon burner, or a misaligned mandrel.
+ * Ends are inhibited by default.
  *
- * @throws MeopError `grain-measure` when the bore would leave the grain
+ * @throws MeopError `grain-measure`, also when the bore is not inside the grain
  * @example offsetBore({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '100 mm', offset: '7 mm' }).kind // => 'offset bore'
  */
 export const offsetBore = (
   options: TubeMeasures & {
-    /** Distance of the bore's axis from the grain's [length, zero or more]. */
+    /** Distance between the axes of bore and grain [length, zero or more]. */
     readonly offset: QuantityInput<'length'>;
   },
 ): Grain => {
@@ -76,7 +96,7 @@ export const offsetBore = (
 };
 
 /**
- * A solid grain that burns on one end only, the aft end unless told otherwise.
+ * A solid grain that burns on its ends only, by default on the aft end.
  *
  * @throws MeopError `grain-measure`
  * @example endBurner({ outerDiameter: '40 mm', length: '60 mm' }).kind // => 'end burner'
@@ -86,7 +106,7 @@ export function endBurner(options: OuterMeasures): Grain {
   const radius = readLength('endBurner', 'outerDiameter', options.outerDiameter) / 2;
   const length = readLength('endBurner', 'length', options.length);
   const burningEnds = readEnds('endBurner', options.burningEnds, 'aft');
-  requireFit(burningEnds !== 'none', 'endBurner', 'burningEnds', burningEnds, 'an end that burns');
+  requireFit(burningEnds !== 'none', 'endBurner', 'burningEnds', burningEnds, "'both', 'head' or 'aft'");
   return makeGrain({
     kind: 'end burner',
     shape: { envelope: { form: 'cylinder', radius, length }, ports: [], inert: [] },
@@ -102,7 +122,8 @@ const rodAndTubeFields: FieldsOf<Parameters<typeof rodAndTube>[0]> = {
 };
 
 /**
- * A rod inside a tube, held apart; the rod's outside and the tube's bore burn. Neutral while both last.
+ * A rod held inside a tube. The outer surface of the rod and the bore of the tube burn: neutral while both last. Ends
+ * are inhibited by default.
  *
  * @throws MeopError `grain-measure`
  * @example rodAndTube({ outerDiameter: '60 mm', tubeBoreDiameter: '40 mm', rodDiameter: '20 mm', length: '100 mm' }).kind // => 'rod and tube'
@@ -126,9 +147,15 @@ export function rodAndTube(
     context,
     'tubeBoreDiameter',
     options.tubeBoreDiameter,
-    'less than the outer diameter',
+    `less than the outer diameter (${inMillimetres(2 * radius)})`,
   );
-  requireFit(rod < bore, context, 'rodDiameter', options.rodDiameter, 'less than the bore of the tube');
+  requireFit(
+    rod < bore,
+    context,
+    'rodDiameter',
+    options.rodDiameter,
+    `less than the bore diameter of the tube (${inMillimetres(2 * bore)})`,
+  );
   return makeGrain({
     kind: 'rod and tube',
     shape: {
@@ -142,7 +169,7 @@ export function rodAndTube(
 }
 
 /**
- * A solid rod that burns on its outside and, unless told otherwise, on both ends: regressive.
+ * A solid rod that burns on its outer surface and, by default, on both ends: regressive.
  *
  * @throws MeopError `grain-measure`
  * @example freeRod({ outerDiameter: '30 mm', length: '80 mm' }).kind // => 'free rod'
@@ -170,15 +197,17 @@ const taperedCoreFields: FieldsOf<Parameters<typeof taperedCore>[0]> = {
 };
 
 /**
- * A tube whose bore widens or narrows evenly along its length, as a mandrel with draft leaves it.
+ * A tube whose bore widens or narrows linearly along its length, as left by a mandrel with draft. Ends are inhibited
+ * by default.
  *
  * @throws MeopError `grain-measure`
  * @example taperedCore({ outerDiameter: '50 mm', headBoreDiameter: '16 mm', aftBoreDiameter: '24 mm', length: '100 mm' }).kind // => 'tapered core'
  */
 export function taperedCore(
   options: OuterMeasures & {
-    /** Diameter of the bore at the head end and at the aft end [length]. */
+    /** Diameter of the bore at the head end [length, zero or more]. */
     readonly headBoreDiameter: QuantityInput<'length'>;
+    /** Diameter of the bore at the aft end [length, zero or more]. */
     readonly aftBoreDiameter: QuantityInput<'length'>;
   },
 ): Grain {
@@ -193,21 +222,21 @@ export function taperedCore(
     context,
     'headBoreDiameter',
     options.headBoreDiameter,
-    'less than the outer diameter',
+    `less than the outer diameter (${inMillimetres(2 * radius)})`,
   );
   requireFit(
     aft < radius,
     context,
     'aftBoreDiameter',
     options.aftBoreDiameter,
-    'less than the outer diameter',
+    `less than the outer diameter (${inMillimetres(2 * radius)})`,
   );
   requireFit(
     head + aft > 0,
     context,
     'aftBoreDiameter',
     options.aftBoreDiameter,
-    'a bore that is open at one end',
+    'above zero where headBoreDiameter is zero',
   );
   const profile = outline([line(head, 0, aft, length)]);
   return makeGrain({
@@ -227,7 +256,7 @@ const sphericalGrainFields: FieldsOf<Parameters<typeof sphericalGrain>[0]> = {
 };
 
 /**
- * A hollow ball that burns on its inside.
+ * A hollow sphere that burns on its inner surface.
  *
  * @throws MeopError `grain-measure`
  * @example sphericalGrain({ outerDiameter: '100 mm', boreDiameter: '30 mm' }).kind // => 'hollow sphere'
@@ -235,7 +264,7 @@ const sphericalGrainFields: FieldsOf<Parameters<typeof sphericalGrain>[0]> = {
 export function sphericalGrain(options: {
   /** Outer diameter [length, above zero]. */
   readonly outerDiameter: QuantityInput<'length'>;
-  /** Diameter of the hollow [length, less than the outer diameter]. */
+  /** Inner diameter [length, above zero and less than the outer diameter]. */
   readonly boreDiameter: QuantityInput<'length'>;
 }): Grain {
   requireFields('sphericalGrain', options, sphericalGrainFields);
@@ -246,7 +275,7 @@ export function sphericalGrain(options: {
     'sphericalGrain',
     'boreDiameter',
     options.boreDiameter,
-    'less than the outer diameter',
+    `less than the outer diameter (${inMillimetres(2 * radius)})`,
   );
   return makeGrain({
     kind: 'hollow sphere',

@@ -1,6 +1,6 @@
 import type { QuantityInput } from '../../../units';
 import { type FieldsOf, requireFields } from '../../../units/known-fields';
-import { readLength, requireFit } from '../measure';
+import { inMillimetres, readLength, requireFit } from '../measure';
 import { ball } from '../surface';
 import type { Core } from './core';
 
@@ -10,15 +10,15 @@ const sphereFields: FieldsOf<Parameters<typeof sphereCore>[0]> = {
 };
 
 /**
- * A ball on the axis, such as the widened end of a bore.
+ * A spherical core on the axis, such as the enlarged end of a bore.
  *
  * @throws MeopError `grain-measure`
  * @example sphereCore({ diameter: '30 mm', position: '20 mm' }).name // => 'sphere core'
  */
 export function sphereCore(options: {
-  /** Diameter [length, above zero]. */
+  /** Diameter of the core [length, above zero]. */
   readonly diameter: QuantityInput<'length'>;
-  /** Its centre [length from the head end]. */
+  /** Position of its centre [length from the head end]. */
   readonly position: QuantityInput<'length'>;
 }): Core {
   requireFields('sphereCore', options, sphereFields);
@@ -28,11 +28,18 @@ export function sphereCore(options: {
     name: 'sphere core',
     place: (envelope) => {
       requireFit(
-        z <= envelope.length && radius < envelope.radius,
+        radius < envelope.radius,
+        'sphereCore',
+        'diameter',
+        options.diameter,
+        `less than the outer diameter of the grain (${inMillimetres(2 * envelope.radius)})`,
+      );
+      requireFit(
+        z <= envelope.length,
         'sphereCore',
         'position',
         options.position,
-        'a ball inside the grain',
+        `at most the length of the grain (${inMillimetres(envelope.length)})`,
       );
       return ball({ name: 'sphere core', x: 0, y: 0, z, radius });
     },

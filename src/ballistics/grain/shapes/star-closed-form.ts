@@ -13,9 +13,10 @@ export interface StarMeasures {
 }
 
 /**
- * Burning perimeter in three phases: straight sides present, sides gone, sliver.
- * Barrere et al., Rocket Propulsion (1960) and NASA SP-8076 (1972) in the standard parameters; the equations are from
- * memory, derived again from the geometry. Undefined where the sides outlast the web: the phases then come in another order.
+ * Burning perimeter of a star in three phases: straight sides present, sides burned out, sliver. Barrere et al.,
+ * Rocket Propulsion (1960) and NASA SP-8076 (1972) in the standard parameters; the equations are quoted from memory,
+ * not verified, and derived again from the geometry. Undefined where the sides outlast the web, because the phases
+ * then follow in another order.
  */
 export function starClosedForm(star: StarMeasures): SectionClosedForm | undefined {
   const { points: n, outerRadius: R, fillet: f } = star;
@@ -38,7 +39,7 @@ export function starClosedForm(star: StarMeasures): SectionClosedForm | undefine
     const turn = Math.PI / 2 + Math.PI / n - h - 1 / Math.tan(h);
     return 2 * n * ((l * Math.sin(b)) / Math.sin(h) + s * turn + l * land);
   };
-  // In the sliver the perimeter falls like a root at the end: depth = end - u² keeps the integrand smooth.
+  // In the sliver the perimeter falls as a square root at the end: depth = end - u² keeps the integrand smooth.
   const rule = gaussLegendre(24);
   const over = (from: number, to: number): number =>
     to > from ? integratePanels(perimeter, { lower: from, upper: to, rule }) : 0;

@@ -16,7 +16,8 @@ const fields: FieldsOf<Parameters<typeof star>[0]> = {
 };
 
 /**
- * A star-shaped port, by the standard parameters of the trade (NASA SP-8076, from memory). Ends inhibited unless told otherwise.
+ * A star-shaped port in the standard parameters (NASA SP-8076; quoted from memory, not verified). Ends are inhibited
+ * by default.
  *
  * @throws MeopError `grain-measure` when the sides of the points do not meet in front of the axis
  * @example star({ points: 5, outerDiameter: '60 mm', webThickness: '10 mm', filletRadius: '1.5 mm', angularFraction: 0.75, openingAngle: '62.26 deg', length: '100 mm' }).kind // => 'star'
@@ -25,11 +26,11 @@ export function star(
   options: OuterMeasures & {
     /** Number of points of propellant [whole, at least 3]. */
     readonly points: number;
-    /** Distance from the port's arms to the wall [length]. */
+    /** Distance from the arms of the port to the wall [length]. */
     readonly webThickness: QuantityInput<'length'>;
     /** Radius of the fillets at the arms [length, zero or more]. */
     readonly filletRadius: QuantityInput<'length'>;
-    /** Share of each sector that a point takes up at the fillets' centres [dimensionless, above 0 to 1]. */
+    /** Fraction of each sector that a point takes up at the centres of the fillets [dimensionless, above 0 to 1]. */
     readonly angularFraction: number;
     /** Full angle between the two sides of a point [angle]. */
     readonly openingAngle: QuantityInput<'angle'>;
@@ -49,14 +50,14 @@ export function star(
     context,
     'angularFraction',
     angularFraction,
-    'above 0 and up to 1',
+    'above 0 and at most 1',
   );
   requireFit(
     openingAngle > 0 && openingAngle < Math.PI,
     context,
     'openingAngle',
     options.openingAngle,
-    'an angle between 0 and 180 deg',
+    'between 0 deg and 180 deg',
   );
   const measures = { points, outerRadius: radius, web, fillet, angularFraction, openingAngle };
   const o = starOutline(measures);
@@ -65,7 +66,7 @@ export function star(
       context,
       'openingAngle',
       options.openingAngle,
-      'sides that meet between the axis and the fillets',
+      'an angle at which the sides of the points meet between the axis and the fillets',
     );
   return makeGrain({
     kind: 'star',

@@ -1,10 +1,13 @@
-// Outlines from SVG path data (W3C SVG 2, chapter 9): lines and circular arcs are kept, other curves become short lines.
+// Reads outlines from SVG path data (W3C SVG 2, chapter 9). Lines and circular arcs are kept; other curves become
+// short lines.
 import { refused } from '../measure';
 import { arc, line, type OutlineElement } from '../surface';
 
-/** Deviation allowed where a curve becomes lines, in units of the path. */
+/** How path data is read. */
 export interface PathOptions {
+  /** Deviation allowed where a curve becomes lines, in units of the path. */
   readonly tolerance: number;
+  /** Name of the field in error messages. */
   readonly field: string;
 }
 
@@ -23,8 +26,8 @@ const COUNTS: Readonly<Record<string, number>> = {
 
 /** Closed loops of a path, in the path's own units. Every subpath is closed. */
 export function pathLoops(data: string, options: PathOptions): OutlineElement[][] {
-  const fail = (expected: string): Error =>
-    refused('extrudedCore', options.field, data.slice(0, 60), expected);
+  const fail = (expected: string, remedy?: string): Error =>
+    refused('extrudedCore', options.field, data, expected, remedy);
   const tokens = data.match(/[a-zA-Z]|[-+]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d+)?/g) ?? [];
   if (data.replace(/[a-zA-Z]|[-+]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d+)?|[\s,]/g, '') !== '')
     throw fail('SVG path data');
@@ -62,10 +65,10 @@ export function pathLoops(data: string, options: PathOptions): OutlineElement[][
     const upper = command.toUpperCase();
     const count = COUNTS[upper];
     if (count === undefined || (!isLetter && count === 0))
-      throw fail(`SVG path commands M L H V C S Q T A Z, not '${first}'`);
+      throw fail('SVG path data of the commands M L H V C S Q T A Z', `Replace '${first}'`);
     const v = tokens.slice(i, i + count).map(Number);
     if (v.length < count || v.some((n) => !Number.isFinite(n)))
-      throw fail(`${count} numbers after '${command}'`);
+      throw fail(`SVG path data with ${count} numbers after '${command}'`);
     i += count;
     const [ox, oy] = command === upper ? [0, 0] : [x, y];
     if (upper === 'M') {
@@ -78,7 +81,7 @@ export function pathLoops(data: string, options: PathOptions): OutlineElement[][
     else if (upper === 'Z') close();
     else if (upper === 'A') {
       const part = arcTo(x, y, v, ox, oy);
-      if (part === undefined) throw fail('circular arcs: rx equal to ry');
+      if (part === undefined) throw fail('SVG path data with circular arcs only', 'Make rx equal to ry');
       if (part.kind === 'line') lineTo(part.x1, part.y1);
       else {
         loop.push(part);
@@ -115,7 +118,7 @@ export function pathLoops(data: string, options: PathOptions): OutlineElement[][
     lastCommand = command;
   }
   close();
-  if (loops.length === 0) throw fail('a path with at least one closed outline');
+  if (loops.length === 0) throw fail('SVG path data with at least one closed outline');
   return loops;
 }
 

@@ -1,6 +1,6 @@
 import type { QuantityInput } from '../../../units';
 import { type FieldsOf, requireFields } from '../../../units/known-fields';
-import { readCount, readLength, requireFit } from '../measure';
+import { inMillimetres, readCount, readLength, requireFit } from '../measure';
 import { wagonWheelOutline } from '../surface';
 import { type Grain, makeGrain, type OuterMeasures, outerFields, readEnds } from './grain';
 import { throughCore } from './prism-core';
@@ -14,7 +14,8 @@ const fields: FieldsOf<Parameters<typeof wagonWheel>[0]> = {
 };
 
 /**
- * Parallel-sided spokes of propellant inside a ring: much area early, none of it late. Ends inhibited unless told otherwise.
+ * Parallel-sided spokes of propellant inside a ring. The spokes add burning area early in the burn only. Ends are
+ * inhibited by default.
  *
  * @throws MeopError `grain-measure`
  * @example wagonWheel({ spokes: 6, outerDiameter: '80 mm', ringInnerDiameter: '60 mm', spokeThickness: '6 mm', spokeTipDiameter: '20 mm', length: '100 mm' }).kind // => 'wagon wheel'
@@ -27,7 +28,7 @@ export function wagonWheel(
     readonly ringInnerDiameter: QuantityInput<'length'>;
     /** Thickness of a spoke [length]. */
     readonly spokeThickness: QuantityInput<'length'>;
-    /** Twice the distance of a spoke's flat tip from the axis [length]. */
+    /** Twice the distance of the flat tip of a spoke from the axis [length]. */
     readonly spokeTipDiameter: QuantityInput<'length'>;
   },
 ): Grain {
@@ -44,14 +45,14 @@ export function wagonWheel(
     context,
     'ringInnerDiameter',
     options.ringInnerDiameter,
-    'less than the outer diameter',
+    `less than the outer diameter (${inMillimetres(2 * radius)})`,
   );
   requireFit(
     spokeRadius < ringRadius,
     context,
     'spokeTipDiameter',
     options.spokeTipDiameter,
-    'less than the ring',
+    `less than the inner diameter of the ring (${inMillimetres(2 * ringRadius)})`,
   );
   requireFit(
     halfThickness < spokeRadius * Math.sin(Math.PI / spokes) + 1e-12 &&
@@ -59,7 +60,7 @@ export function wagonWheel(
     context,
     'spokeThickness',
     options.spokeThickness,
-    'spokes that do not touch each other at their tips',
+    'small enough to leave a gap between the tips of the spokes',
   );
   const o = wagonWheelOutline({ spokes, ringRadius, halfThickness, spokeRadius });
   return makeGrain({

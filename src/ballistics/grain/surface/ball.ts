@@ -1,4 +1,4 @@
-// A spherical cavity anywhere: a void, or a bite out of an edge.
+// A spherical cavity at any position: a void, or a chip out of an edge.
 import type { Source } from './source';
 import { ROUND } from './symmetry';
 
@@ -28,7 +28,7 @@ export function ball({ name, x: cx, y: cy, z: cz, radius }: BallShape): Source {
       foot[2] = r > 0 ? cz + dz * k : cz + radius;
       return r - radius;
     },
-    // The front at depth t is a sphere of radius + t. Off the axis the whole ball is sampled and counts once.
+    // The front at depth t is a sphere of radius + t. Off the axis the whole ball is sampled and counted once.
     patches: (wedge) => {
       const angle = onAxis ? wedge.angle : 2 * Math.PI;
       const from = onAxis ? wedge.from : 0;

@@ -1,4 +1,4 @@
-// A flat end of the grain that burns.
+// A burning flat end of the grain.
 import type { Source } from './source';
 import { ROUND } from './symmetry';
 

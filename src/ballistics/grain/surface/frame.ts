@@ -1,4 +1,4 @@
-// A right-handed set of axes standing anywhere in the grain.
+// A right-handed set of axes at any position in the grain.
 
 /** Origin (x, y, z) and the three unit axes a, b, c [m]. */
 export interface Frame {
@@ -20,7 +20,7 @@ export function toLocal(f: Frame, x: number, y: number, z: number, out: Float64A
   out[2] = dx * f.c[0] + dy * f.c[1] + dz * f.c[2];
 }
 
-/** Turn p[0..2] from the frame's coordinates into the grain's. */
+/** Transforms p[0..2] from the coordinates of the frame to those of the grain. */
 export function toWorld(f: Frame, p: Float64Array): void {
   toWorldDirection(f, p, 0);
   p[0] = p[0] + f.x;
@@ -28,7 +28,7 @@ export function toWorld(f: Frame, p: Float64Array): void {
   p[2] = p[2] + f.z;
 }
 
-/** Turn the direction p[at..at+2] from the frame's axes to the grain's. */
+/** Turns the direction p[at..at+2] from the axes of the frame to those of the grain. */
 export function toWorldDirection(f: Frame, p: Float64Array, at: number): void {
   const u = p[at];
   const v = p[at + 1];
@@ -38,7 +38,7 @@ export function toWorldDirection(f: Frame, p: Float64Array, at: number): void {
   p[at + 2] = u * f.a[2] + v * f.b[2] + w * f.c[2];
 }
 
-/** A frame whose third axis is `normal` and whose first axis is as near `along` as it can be. */
+/** A frame whose third axis is `normal` and whose first axis is as close to `along` as possible. */
 export function frameAt(
   origin: readonly [number, number, number],
   normal: readonly [number, number, number],

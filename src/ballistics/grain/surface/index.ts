@@ -1,9 +1,9 @@
 /**
  * Surfaces that burn, in plain SI numbers: outlines in a plane, the cavities made of them (prisms, bodies of revolution, balls,
  * tapered fins), flat ends, and the outer form of a grain. Each gives an exact distance and the rays that leave it along its
- * normals. Nothing here reads a quantity or knows what the cavity is for.
+ * normals. Nothing here reads a quantity or depends on the use of a cavity.
  *
- * The lowest room: imports no other room.
+ * The lowest folder: imports no other folder of the grain.
  *
  * @module
  */

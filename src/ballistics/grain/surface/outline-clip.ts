@@ -39,9 +39,9 @@ function crossings(e: OutlineElement, radius: number): number[] {
 }
 
 /**
- * The part of the outline inside the circle, closed along the circle where it was cut.
- * Undefined when nothing of it is inside. A copy of a fold is cut as a loop of its own; a chain that only closes with its
- * neighbours is cut alone where its ends are inside, else unfolded first.
+ * The part of the outline inside the circle, closed along the circle where it was cut; undefined if nothing of it is
+ * inside. A copy of a fold is cut as a separate loop. A chain that closes only with its neighbours is cut separately
+ * if its ends are inside, and otherwise unfolded first.
  */
 export function clippedOutline(o: Outline, radius: number): Outline | undefined {
   if (o.sheet || outlineReach(o) <= radius * (1 + 1e-9)) return o;

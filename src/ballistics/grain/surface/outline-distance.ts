@@ -36,7 +36,7 @@ function boxDistance(x0: number, x1: number, y0: number, y1: number): PlaneDista
   };
 }
 
-/** The box of an outline that is four axis-parallel lines around its inside, if it is one. */
+/** The box of an outline of four axis-parallel lines around its inside; undefined for any other outline. */
 function axisBox(o: Outline): readonly [number, number, number, number] | undefined {
   const [a, b, c, d] = o.elements;
   if (o.elements.length !== 4 || o.sheet) return undefined;
@@ -47,8 +47,8 @@ function axisBox(o: Outline): readonly [number, number, number, number] | undefi
 }
 
 /**
- * Distance to a square fin whose sides begin at `root`, where they meet its neighbours', for points of its own sector: nothing
- * is left of the neighbours' there but the corner at the root.
+ * Distance to a square fin whose sides begin at `root`, where they meet those of its neighbours, for points in the
+ * sector of the fin. Of the neighbours only the corner at the root matters there.
  */
 function finDistance(root: number, tip: number, half: number): PlaneDistance {
   return (x, y, foot) => {
@@ -74,7 +74,7 @@ function finDistance(root: number, tip: number, half: number): PlaneDistance {
   };
 }
 
-/** Root, tip and half width of an outline that is one of several square fins, if it is. */
+/** Root, tip and half width of an outline that is one of several square fins; undefined for any other outline. */
 function squareFin(o: Outline): readonly [number, number, number] | undefined {
   const [a, b, c] = o.elements;
   if (o.elements.length !== 3 || o.sheet || o.fold < 2) return undefined;
@@ -163,7 +163,7 @@ function elementsDistance(o: Outline): PlaneDistance {
           }
         } else {
           const cross = px * t[at + 5] - py * t[at + 4];
-          // The nearer end of the arc is the one on the point's side of its middle.
+          // The nearer end of the arc is the one on the same side of its middle as the point.
           end = cross > 0 === t[at + 7] > 0 ? 0 : 5;
         }
       }
@@ -203,7 +203,8 @@ function foldedDistance(base: PlaneDistance, fold: number, phase: number): Plane
       k = Math.round((Math.atan2(y, x) - phase) / step) % fold;
       if (k < 0) k += fold;
     } else {
-      // The copy that the point lies furthest along: a few products cost less than an arc tangent.
+      // The nearest copy is the one with the largest projection of the point: a few products cost less than an arc
+      // tangent.
       let furthest = cos[0] * x + sin[0] * y;
       for (let i = 1; i < fold; i++) {
         const along = cos[i] * x + sin[i] * y;
@@ -223,7 +224,7 @@ function foldedDistance(base: PlaneDistance, fold: number, phase: number): Plane
   };
 }
 
-/** Compile the exact distance function of an outline. */
+/** Compiles the exact distance function of an outline. */
 export function planeDistance(o: Outline): PlaneDistance {
   const [only] = o.elements;
   let base: PlaneDistance;

@@ -1,4 +1,4 @@
-// Outlines of the usual mandrels, by their own measures [m, rad].
+// Outlines of the usual mandrels, by their dimensions [m, rad].
 import { arc, line, type Outline, type OutlineElement, outline } from './outline';
 
 export const circleOutline = (radius: number, cx = 0, cy = 0): Outline =>
@@ -9,8 +9,9 @@ export const annulusOutline = (inner: number, outer: number): Outline =>
   outline([arc(0, 0, outer, 0, 2 * Math.PI), arc(0, 0, inner, 0, -2 * Math.PI)]);
 
 /**
- * `count` fins that stand on the axis and end at `tip`, square, or round with the fin's half width. Fins meet where their sides
- * do, between two of them, so that what they share about the axis is open once. Undefined when square fins leave nothing between them.
+ * `count` fins about the axis that end at `tip`: square, or round with the half width as radius. The sides of
+ * neighbouring fins end where they meet, so that the area that fins share about the axis is counted once. Undefined
+ * if square fins leave nothing between them.
  */
 export function finOutline(
   count: number,
@@ -20,7 +21,8 @@ export function finOutline(
   phase = 0,
 ): Outline | undefined {
   const h = halfWidth;
-  // Where the sides of neighbours meet, along the fin; a single fin begins at the axis, two stand back to back.
+  // Distance along the fin at which the sides of neighbours meet. A single fin begins at the axis; two are placed
+  // back to back.
   const root = count > 2 ? h / Math.tan(Math.PI / count) : 0;
   const base = count === 1 ? [line(0, h, 0, -h)] : [];
   const chain = (elements: readonly OutlineElement[]): Outline =>
@@ -96,7 +98,7 @@ export function wagonWheelOutline(wheel: {
   );
 }
 
-/** The inside of a debonded stretch of wall, seen from the propellant. */
+/** Outline of a debonded stretch of wall, which burns inwards. */
 export function wallOutline(radius: number, from: number, sweep: number): Outline {
   if (sweep >= 2 * Math.PI - 1e-9) return outline([arc(0, 0, radius, 0, -2 * Math.PI)], { sheet: true });
   return outline([arc(0, 0, radius, from + sweep, -sweep)], { sheet: true });

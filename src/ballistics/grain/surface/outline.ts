@@ -22,9 +22,9 @@ export interface OutlineArc {
 export type OutlineElement = OutlineLine | OutlineArc;
 
 /**
- * The edge of a cavity in a plane. Elements run with the cavity on the left, so the normal that points into the
- * propellant is on the right. `fold` copies stand around the origin, the first turned by `phase`; only one copy is stored.
- * A `sheet` has no inside: it is a surface that burns (a debonded stretch of wall).
+ * The edge of a cavity in a plane. Elements run with the cavity on the left, so the normal into the propellant is on
+ * the right. `fold` copies are arranged around the origin, the first turned by `phase`; only one copy is stored. A
+ * `sheet` has no inside: it is a burning surface such as a debonded stretch of wall.
  */
 export interface Outline {
   readonly elements: readonly OutlineElement[];
@@ -120,7 +120,7 @@ export function unfolded(o: Outline): Outline {
   return outline(elements, { sheet: o.sheet });
 }
 
-/** Greatest distance of the outline from the origin [m]. */
+/** Maximum distance of the outline from the origin [m]. */
 export function outlineReach(o: Outline): number {
   let reach = 0;
   for (const e of o.elements) {

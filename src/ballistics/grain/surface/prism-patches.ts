@@ -5,7 +5,7 @@ import type { PrismShape } from './prism-shape';
 import type { RayPatch } from './source';
 import { type CornerFan, elementsInWedge, fansInWedge, type Wedge } from './symmetry';
 
-/** Rays of the part of a prism in the wedge. `round` says that the outline is a circle about the axis. */
+/** Rays of the part of a prism in the wedge. `round`: the outline is a circle about the axis. */
 export function prismPatches(shape: PrismShape, wedge: Wedge, reach: number, round: boolean): RayPatch[] {
   const { outline: o, from, to, faces } = shape;
   const patches: RayPatch[] = [];

@@ -20,7 +20,8 @@ function rimsOf({ outline, from, to, faces }: PrismShape): Rim[] {
     [to, faces.end, 1],
   ] as const) {
     const sideMeets = side !== undefined && (up < 0 ? side[0] <= from : side[1] >= to);
-    // Normals turn up to the flat end's own normal, past it under an inhibited end, and down beside an inhibited side.
+    // Normals turn upwards to the normal of the flat end, past it under an inhibited end, and downwards next to an
+    // inhibited side.
     const high = outline.sheet
       ? face === 'through'
         ? 0

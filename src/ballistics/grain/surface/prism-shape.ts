@@ -1,7 +1,7 @@
 import type { Frame } from './frame';
 import type { Outline } from './outline';
 
-/** What of a prism burns. `side` may be one axial stretch of it; an end that lies in the grain's own end is `through`. */
+/** Burning faces of a prism. `side` may be one axial stretch of it. An end that lies in the end of the grain is `through`. */
 export interface PrismFaces {
   readonly side: readonly [number, number] | undefined;
   readonly start: 'burning' | 'inhibited' | 'through';
@@ -15,7 +15,7 @@ export interface PrismShape {
   readonly from: number;
   readonly to: number;
   readonly faces: PrismFaces;
-  /** Where the prism's own axes stand; undefined when they are the grain's. */
+  /** Axes of the prism; undefined when they are those of the grain. */
   readonly frame?: Frame | undefined;
   /** Mirror line of a single outline through the axis [rad], when it has one. */
   readonly mirror?: number | undefined;

@@ -1,4 +1,4 @@
-// A cavity of constant section between two planes: cores, fins, slots, stars, any outline; flat it is a crack.
+// A cavity of constant section between two planes: cores, fins, slots, stars, any outline. A flat one is a crack.
 import { toLocal, toWorld, toWorldDirection } from './frame';
 import { elementX, elementY, type Outline, outlineReach } from './outline';
 import { planeDistance } from './outline-distance';

@@ -42,7 +42,8 @@ function fansOf({ profile, low, high }: RevolvedShape): Fan[] {
     }
     const starts = corner.before === undefined;
     const normal = wrapped(starts ? corner.from + corner.sweep : corner.from);
-    // At the axis the fan closes on the axis; at the grain's end it is cut by the end plane; elsewhere it is a free edge.
+    // At the axis the fan closes on the axis. At the end of the grain it is cut by the end plane. Elsewhere it is a
+    // free edge.
     let [from, to] = starts ? [normal - Math.PI / 2, normal] : [normal, normal + Math.PI / 2];
     if (r < slack) [from, to] = starts ? [-Math.PI / 2, normal] : [normal, Math.PI / 2];
     else if (z >= high - slack) [from, to] = [normal, Math.min(to, 0)];
@@ -88,7 +89,7 @@ export function revolve(shape: RevolvedShape): Source {
   };
 }
 
-/** The band that one profile element sweeps. The radius at depth t is r + t cos n, its run along the profile grows with an arc. */
+/** The band swept by one profile element. The radius at depth t is r + t cos n; its run along the profile grows with an arc. */
 function bandPatch(e: OutlineElement, wedge: Wedge): RayPatch {
   const length = elementLength(e);
   const grow = e.kind === 'arc' ? e.sweep : 0;

@@ -1,7 +1,7 @@
-// What a burning surface is to the distance method: an exact distance, and the rays that leave it along its normals.
+// A burning surface as used by the distance method: an exact distance, and the rays that leave it along its normals.
 import type { Symmetry, Wedge } from './symmetry';
 
-/** Places of the numbers that {@link RayPatch.ray} writes: start (3), direction (3), and the three weights below. */
+/** Offsets of the numbers that {@link RayPatch.ray} writes: start (3), direction (3), and the three weights below. */
 export const RAY = { start: 0, direction: 3, weight: 6, size: 9 } as const;
 
 /**
@@ -9,10 +9,10 @@ export const RAY = { start: 0, direction: 3, weight: 6, size: 9 } as const;
  * the front has at depth t along the rays of du dv is (w0 + w1 t + w2 t²) du dv: a face has w0, an edge w1, a corner w2.
  */
 export interface RayPatch {
-  /** Sizes of the patch along u and v [m]; a size of zero says that nothing varies in that direction. */
+  /** Sizes of the patch along u and v [m]; a size of zero means that nothing varies in that direction. */
   readonly sizeU: number;
   readonly sizeV: number;
-  /** How often the patch counts: the copies of the wedge it stands for. */
+  /** Number of copies of the wedge that the patch represents. */
   readonly copies: number;
   readonly ray: (u: number, v: number, out: Float64Array) => void;
 }
@@ -26,14 +26,14 @@ export interface Source {
   readonly nearest: (x: number, y: number, z: number, foot: Float64Array) => number;
   /** Signed distance to the cavity, where part of its surface is inhibited. */
   readonly cavity?: (x: number, y: number, z: number) => number;
-  /** A ball that holds the surface: x, y, z, radius. Lets the union skip it where another surface is nearer. */
+  /** Ball that encloses the surface: x, y, z, radius. The union skips the surface where another one is nearer. */
   readonly bound?: readonly [number, number, number, number];
-  /** Least and greatest z of the surface [m], where it does not run through the grain: to the same end. */
+  /** Minimum and maximum z of the surface [m]; infinite towards an end of the grain through which it runs. */
   readonly span?: readonly [number, number];
-  /** The rays. `reach` is a typical burned depth [m]: it sets how finely fans are divided. */
+  /** The rays. `reach` is a typical depth burned [m], which sets how finely fans are divided. */
   readonly patches: (wedge: Wedge, reach: number) => RayPatch[];
-  /** Points spread over the surface, for finding where two surfaces come nearest. */
+  /** Points spread over the surface, used to find the nearest points of two surfaces. */
   readonly samples: () => Float64Array;
-  /** A section outline when the surface runs through the whole grain unchanged. */
+  /** True if the surface runs through the whole grain with an unchanged section. */
   readonly through?: boolean;
 }

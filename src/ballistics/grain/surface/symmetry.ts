@@ -1,4 +1,5 @@
-// The turns and mirrors about the grain's axis that leave a set of surfaces unchanged, and the wedge that is enough.
+// The turns and mirrors about the axis of the grain that leave a set of surfaces unchanged, and the wedge that
+// represents them.
 import {
   elementNormal,
   elementPart,
@@ -16,7 +17,7 @@ export interface Symmetry {
   readonly mirror: number | undefined;
 }
 
-/** The part of the grain that is worked out, and how many times it counts. */
+/** The part of the grain that is computed, and the number of its copies. */
 export interface Wedge {
   readonly axisymmetric: boolean;
   readonly from: number;
@@ -125,7 +126,7 @@ export function elementsInWedge(
   return kept;
 }
 
-/** An element along an edge of the wedge belongs to it when its normal points in (a mirror image covers the other). */
+/** An element along an edge of the wedge belongs to it when its normal points inwards; the mirror image covers the other one. */
 function ownsEdge(e: OutlineElement, u: number, nearEdge: boolean, wedge: Wedge): boolean {
   if (!wedge.mirrored) return nearEdge;
   const edge = nearEdge ? wedge.from : wedge.from + wedge.angle;
@@ -150,7 +151,7 @@ export function fansInWedge(o: Outline, wedge: Wedge): readonly CornerFan[] {
   return fans;
 }
 
-/** Where a corner stands, and its normals from one direction through an angle. */
+/** Position of a corner, and its normals from one direction through an angle. */
 export interface CornerFan {
   readonly x: number;
   readonly y: number;
@@ -174,7 +175,8 @@ function fanInWedge(
   if (!near && Math.abs(a - wedge.angle) > slack) return [from, sweep];
   const edge = near ? wedge.from : wedge.from + wedge.angle;
   const inward = near ? edge + Math.PI / 2 : edge - Math.PI / 2;
-  // The mirror line cuts the fan in equal halves; a fan that does not straddle it is in or out as a whole.
+  // The mirror line divides the fan into equal halves; a fan that does not straddle it is inside or outside as a
+  // whole.
   const middle = from + sweep / 2;
   if (Math.abs(Math.sin(middle - edge)) > 1e-9)
     return Math.cos(middle - inward) > 0 ? [from, sweep] : undefined;

@@ -12,7 +12,7 @@ export interface TaperedFinShape {
   /** Distance of the flat tip from the axis, and half the thickness, at both ends [m]. */
   readonly tip: readonly [number, number];
   readonly halfWidth: readonly [number, number];
-  /** Axial ends of the grain: a fan that would leave there is cut [m]. */
+  /** Axial ends of the grain [m]; a fan that would leave the grain there is cut. */
   readonly low: number;
   readonly high: number;
 }
@@ -38,7 +38,7 @@ const mix = (a: Vec, b: Vec, t: number): Vec => [
 interface Face {
   readonly corners: readonly number[];
   readonly normal: Vec;
-  /** In an end of the grain: the fin is open there. */
+  /** True for a face in an end of the grain, where the fin is open. */
   readonly mouth: boolean;
 }
 

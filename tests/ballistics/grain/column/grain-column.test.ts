@@ -35,7 +35,11 @@ describe('a column of grains', () => {
   });
 
   test('spacers are counted', () => {
-    expect(() => grainColumn({ segments: [segment, tube], spacers: ['1 mm', '2 mm'] })).toThrow(/1 spacers/);
-    expect(() => grainColumn({ segments: [] })).toThrow(/at least one grain/);
+    expect(() => grainColumn({ segments: [segment, tube], spacers: ['1 mm', '2 mm'] })).toThrow(
+      /spacers must be one length or a list of 1, one for each gap, got \["1 mm","2 mm"\]/,
+    );
+    expect(() => grainColumn({ segments: [] })).toThrow(
+      /segments must be a list of at least one grain, got \[\]/,
+    );
   });
 });

@@ -141,7 +141,7 @@ describe('buried flaws', () => {
   test('every narrow flaw brings its caution', () => {
     const tube = internalTube({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '100 mm' });
     const cracked = withFlaws(tube, crack({ plane: 'transverse', position: '50 mm', outerRadius: '15 mm' }));
-    expect(regress(cracked).cautions.join()).toMatch(/lower bound/);
+    expect(regress(cracked).cautions.join()).toMatch(/the effect of the flaw may exceed the computed one/);
     expect(regress(tube).cautions).toEqual([]);
   });
 });

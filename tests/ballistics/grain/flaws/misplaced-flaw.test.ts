@@ -19,16 +19,19 @@ const radial = {
   from: '1 mm',
   to: '9 mm',
 } as const;
+
 describe('a flaw that misses the propellant', () => {
   const tube = internalTube(bore);
-  const said = (flaw: Parameters<typeof withFlaws>[1]): string =>
+  const cautionsOf = (flaw: Parameters<typeof withFlaws>[1]): string =>
     regress(withFlaws(tube, flaw), { accuracy: 1e-2 }).cautions.join('; ');
-  test('is said to change nothing; one that only begins in the port is not', () => {
+  test('has a caution that it has no effect; one that only begins in the port has none', () => {
     const inPort = { diameter: '4 mm', distanceFromAxis: '3 mm', position: '30 mm' } as const;
-    expect(said(voidBubble(inPort))).toContain('changes nothing');
-    expect(said(crack({ ...radial, innerRadius: '0 mm', outerRadius: '9 mm' }))).toContain('changes nothing');
-    expect(said(voidBubble({ ...inPort, distanceFromAxis: '11 mm' }))).not.toContain('changes nothing');
-    expect(said(crack({ ...radial, innerRadius: '0 mm' }))).not.toContain('changes nothing');
-    expect(said(debond({ from: '60 mm', to: '90 mm' }))).not.toContain('changes nothing');
+    expect(cautionsOf(voidBubble(inPort))).toContain('has no effect');
+    expect(cautionsOf(crack({ ...radial, innerRadius: '0 mm', outerRadius: '9 mm' }))).toContain(
+      'has no effect',
+    );
+    expect(cautionsOf(voidBubble({ ...inPort, distanceFromAxis: '11 mm' }))).not.toContain('has no effect');
+    expect(cautionsOf(crack({ ...radial, innerRadius: '0 mm' }))).not.toContain('has no effect');
+    expect(cautionsOf(debond({ from: '60 mm', to: '90 mm' }))).not.toContain('has no effect');
   });
 });

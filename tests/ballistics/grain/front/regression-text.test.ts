@@ -29,11 +29,11 @@ test('a regression prints its burn from first to last', () => {
     new RegExp(`^ +0 mm +${Math.round(Math.PI * 16 * 85 + 2 * ring)} mm² +${(ring * 0.085).toFixed(1)} cm³$`),
   );
   expect(lines[8]).toMatch(new RegExp(`^ +17 mm +${Math.round(Math.PI * 50 * 51)} mm² +0 cm³$`));
-  expect(lines).toContain('by closed form');
-  expect(lines.at(-1)).toMatch(/^at 17 mm the area changes by -/);
+  expect(lines).toContain('method: closed form');
+  expect(lines.at(-1)).toMatch(/^at a depth of 17 mm the burning area changes by -/);
 });
 
-test('what was cracked says where it burns from, with its caution', () => {
+test('a cracked grain prints the ignition depth of the crack and its caution', () => {
   const flaw = crack({
     plane: 'radial',
     angle: '20 deg',
@@ -44,7 +44,7 @@ test('what was cracked says where it burns from, with its caution', () => {
   });
   const text = inspect(regress(withFlaws(segment, flaw), { accuracy: 1e-2 }));
   expect(text).toContain('crack at 20 deg burns from a depth of 0 mm');
-  expect(text).toMatch(/\ncaution: a narrow crack/);
-  expect(text).toMatch(/\narea within .* \(estimated\), \d+ cells\n/);
-  expect(inspect(regressColumn(grainColumn({ segments: [segment] })))).toContain('\nby closed form\n');
+  expect(text).toMatch(/\ncaution: Narrow cracks/);
+  expect(text).toMatch(/\nestimated relative error of the burning area .*, \d+ cells\n/);
+  expect(inspect(regressColumn(grainColumn({ segments: [segment] })))).toContain('\nmethod: closed form\n');
 });

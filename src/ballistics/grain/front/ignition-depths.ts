@@ -1,17 +1,18 @@
-// When buried flaws light: the front's way from surface to surface, by Dijkstra's algorithm.
+// Depths at which buried flaws ignite: the shortest path of the front from surface to surface, by Dijkstra's
+// algorithm.
 
-import type { BuriedCandidate } from '../flaws';
+import type { PlacedFlaw } from '../flaws';
 import type { Source } from '../surface';
 import type { LitSource } from './field';
 
-/** The least distance between two surfaces [m], 0 where they meet. */
+/** Minimum distance between two surfaces [m]; 0 where they meet. */
 export function surfaceGap(a: Source, b: Source): number {
   const [seed, other] = a.bound !== undefined || b.bound === undefined ? [a, b] : [b, a];
   const points = seed.samples();
   const foot = new Float64Array(3);
   const count = points.length / 3;
   const distance = new Float64Array(count);
-  // Samples may stand beside the surface (inside a ring, say): bring them onto it first.
+  // Samples may lie off the surface (inside a ring, for example): project them onto it first.
   for (let i = 0; i < count; i++) {
     seed.nearest(points[3 * i], points[3 * i + 1], points[3 * i + 2], foot);
     points.set(foot, 3 * i);
@@ -19,7 +20,8 @@ export function surfaceGap(a: Source, b: Source): number {
   }
   const order = Array.from({ length: count }, (_, i) => i).sort((i, j) => distance[i] - distance[j]);
   let best = Number.POSITIVE_INFINITY;
-  // Projecting back and forth between two surfaces never lengthens the way; from several starts it finds the shortest.
+  // Projecting back and forth between two surfaces never increases the distance; from several starts it finds the
+  // minimum.
   for (const start of order.slice(0, 12)) {
     const p = points.slice(3 * start, 3 * start + 3);
     let last = Number.POSITIVE_INFINITY;
@@ -38,12 +40,12 @@ export function surfaceGap(a: Source, b: Source): number {
 }
 
 /**
- * The depth at which each flaw lights. A flaw that touches an open surface burns from the start; any other starts
- * when the front reaches its nearest point, and may then light the next.
+ * Computes the depth at which each flaw ignites. A flaw that touches an open surface burns from the start. Any other
+ * flaw starts when the front reaches its nearest point, and may then ignite the next.
  */
-export function lightingDepths(
+export function ignitionDepths(
   open: readonly Source[],
-  flaws: readonly BuriedCandidate[],
+  flaws: readonly PlacedFlaw[],
   touch: number,
 ): LitSource[] {
   const depth = flaws.map((flaw) => {
