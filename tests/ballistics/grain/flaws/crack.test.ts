@@ -1,16 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { crack, internalTube, regress, withFlaws } from '../../../../src/ballistics/grain';
-import { MeopError } from '../../../../src/units';
-
-const codeOf = (act: () => unknown): string => {
-  try {
-    act();
-  } catch (error) {
-    if (error instanceof MeopError) return error.code;
-    throw error;
-  }
-  return 'no error';
-};
+import { codeOf } from '../../../error-code';
 
 describe('a crack', () => {
   test('a free crack that sticks out of the wall where it would mislead is refused', () => {

@@ -3,18 +3,8 @@ import { regressShape } from '../../../../src/ballistics/grain/front/regress-sha
 import { ball } from '../../../../src/ballistics/grain/surface/ball';
 import { circleOutline } from '../../../../src/ballistics/grain/surface/outline-shapes';
 import { prism } from '../../../../src/ballistics/grain/surface/prism';
-import { MeopError } from '../../../../src/units';
+import { codeOf } from '../../../error-code';
 import { off } from '../grain-case';
-
-const codeOf = (act: () => unknown): string => {
-  try {
-    act();
-  } catch (error) {
-    if (error instanceof MeopError) return error.code;
-    throw error;
-  }
-  return 'no error';
-};
 
 describe('what cannot be burned', () => {
   test('no burning surface, or nothing left to burn, is an error', () => {

@@ -14,17 +14,7 @@ import {
   wagonWheel,
   withFlaws,
 } from '../../../../src/ballistics/grain';
-import { MeopError } from '../../../../src/units';
-
-const codeOf = (act: () => unknown): string => {
-  try {
-    act();
-  } catch (error) {
-    if (error instanceof MeopError) return error.code;
-    throw error;
-  }
-  return 'no error';
-};
+import { codeOf } from '../../../error-code';
 
 describe('degenerate input: right, or a typed error', () => {
   test('measures that do not fit are named', () => {
