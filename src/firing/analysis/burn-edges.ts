@@ -1,4 +1,5 @@
 import { MeopError } from '../../units';
+import { oncePer } from './once';
 
 /** Where a pulse starts and ends at a share of its peak. */
 export interface BurnEdges {
@@ -36,8 +37,44 @@ export interface BurnEdgeOptions {
  */
 export function burnEdges(time: Float64Array, values: Float64Array, options: BurnEdgeOptions): BurnEdges {
   const { threshold, rest = 0, from = 0, to = values.length } = options;
-  let peakIndex = from;
-  for (let i = from; i < to; i++) if (values[i] > values[peakIndex]) peakIndex = i;
+  return edgesAbout({ time, values, from, to, peakIndex: largest(values, from, to) }, threshold, rest);
+}
+
+/** The peak of a trace, and its edges at a share of the peak above a resting value. */
+export interface EdgeFinder {
+  readonly peakIndex: number;
+  readonly edges: EdgesAt;
+}
+export type EdgesAt = (threshold: number, rest: number) => BurnEdges;
+
+/** Kernel: the edges of one trace, whose peak is looked for once; edges that were found are not looked for again. */
+export function edgeFinder(time: Float64Array, values: Float64Array): EdgeFinder {
+  const to = values.length;
+  const peakIndex = largest(values, 0, to);
+  return {
+    peakIndex,
+    edges: oncePer((threshold, rest) =>
+      edgesAbout({ time, values, from: 0, to, peakIndex }, threshold, rest),
+    ),
+  };
+}
+
+interface Pulse {
+  readonly time: Float64Array;
+  readonly values: Float64Array;
+  readonly from: number;
+  readonly to: number;
+  readonly peakIndex: number;
+}
+
+function largest(values: Float64Array, from: number, to: number): number {
+  let at = from;
+  for (let i = from; i < to; i++) if (values[i] > values[at]) at = i;
+  return at;
+}
+
+function edgesAbout(pulse: Pulse, threshold: number, rest: number): BurnEdges {
+  const { time, values, from, to, peakIndex } = pulse;
   const peak = values[peakIndex] - rest;
   if (!(peak > 0))
     throw new MeopError(
@@ -68,48 +105,4 @@ export function burnEdges(time: Float64Array, values: Float64Array, options: Bur
 
 function crossing(time: Float64Array, values: Float64Array, i: number, j: number, level: number): number {
   return time[i] + ((level - values[i]) / (values[j] - values[i])) * (time[j] - time[i]);
-}
-
-/** Kernel: integral of values less rest by trapezoids between two times, its ends interpolated. */
-export function integralBetween(
-  time: Float64Array,
-  values: Float64Array,
-  from: number,
-  to: number,
-  rest = 0,
-): number {
-  const n = time.length;
-  let i = lowerBound(time, from);
-  let t = from;
-  let v = valueAt(time, values, from) - rest;
-  let sum = 0;
-  for (; i < n && time[i] < to; i++) {
-    const next = values[i] - rest;
-    sum += 0.5 * (v + next) * (time[i] - t);
-    t = time[i];
-    v = next;
-  }
-  return sum + 0.5 * (v + valueAt(time, values, to) - rest) * (to - t);
-}
-
-/** Kernel: value at a time by straight lines, the end values beyond the ends. */
-export function valueAt(time: Float64Array, values: Float64Array, t: number): number {
-  const n = time.length;
-  if (t <= time[0]) return values[0];
-  if (t >= time[n - 1]) return values[n - 1];
-  const i = lowerBound(time, t);
-  if (time[i] === t) return values[i];
-  return values[i - 1] + ((t - time[i - 1]) / (time[i] - time[i - 1])) * (values[i] - values[i - 1]);
-}
-
-/** Kernel: index of the first time not before t. */
-export function lowerBound(time: Float64Array, t: number): number {
-  let low = 0;
-  let high = time.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (time[middle] < t) low = middle + 1;
-    else high = middle;
-  }
-  return low;
 }
