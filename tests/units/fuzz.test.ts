@@ -167,7 +167,7 @@ describe('values that are no texts', () => {
     ])
       expect(() => give(value), typeof value).toThrow(MeopError);
     for (const value of [Number.NaN, Number.POSITIVE_INFINITY])
-      expect(() => q(value, 'mm')).toThrow(/not a finite number/);
+      expect(() => q(value, 'mm')).toThrow(/must be a finite number/);
   });
   it('and so are kinds that do not exist', () => {
     expect(() => Reflect.apply(quantity, undefined, ['colour', '3 mm'])).toThrow(MeopError);

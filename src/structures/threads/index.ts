@@ -18,3 +18,4 @@ export {
 } from './thread-geometry';
 export type { ThreadLimitsSi } from './thread-limits';
 export * from './thread-stripping';
+export { threads } from './thread-table';

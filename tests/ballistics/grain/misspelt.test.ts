@@ -93,7 +93,7 @@ describe('a field that is not known, or missing, is named', () => {
     expect(thrown(() => make(options as never))).toBe('nothing thrown');
     const strange = thrown(() => make({ ...options, wdith: '2 mm' } as never));
     expect(strange).toMatchObject({ code: 'unknown-field', path: 'wdith' });
-    expect(String(strange)).toContain(`${name}: there is no field 'wdith'`);
+    expect(String(strange)).toContain(`${name}: unknown field 'wdith'`);
     const [first] = Object.keys(options).filter((field) => field !== 'plane');
     if (first === undefined) return;
     const { [first]: _, ...rest } = options;
