@@ -82,7 +82,9 @@ describe('the packed library, installed in an empty folder', () => {
       "hoopStress({ pressure: '1000 psi', radius: '1.5 in', wall: '0.125 in' })",
     );
     expect(told.trim()).toBe('12000 psi');
-    expect(() => run(meop, [], packed.folder, process.env, "q('1 furlong')")).toThrow("unknown unit 'furlong'");
+    expect(() => run(meop, [], packed.folder, process.env, "q('1 furlong')")).toThrow(
+      "unknown unit 'furlong'",
+    );
     expect(() => run(meop, ['--nonsense'], packed.folder)).toThrow('is not understood');
     expect(run(meop, ['--help'], packed.folder)).toContain('Exit codes');
   });
