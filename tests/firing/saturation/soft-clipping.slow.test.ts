@@ -1,12 +1,5 @@
 import { expect, test } from 'vitest';
-import {
-  detectClipping,
-  type Firing,
-  firing,
-  type ReducedFiring,
-  recoverPressure,
-  reduceFiring,
-} from '../../../src/firing';
+import { detectClipping, type Firing, firing, type ReducedFiring, reduceFiring } from '../../../src/firing';
 import { randomStream } from '../../../src/numerics';
 import { fromSiArray, q } from '../../../src/units';
 import { type SyntheticFiring, syntheticFiring } from '../synthetic-firing';
@@ -66,7 +59,7 @@ test('an amplifier that bends over before its rail, at 40 to 95 % of the peak: w
   console.info(`soft: within 3 %: ${close} of ${trials}; inside the interval: ${inside}`);
   expect(close / trials).toBeGreaterThanOrEqual(0.9);
   expect(inside / trials).toBeGreaterThanOrEqual(0.9);
-}, 60_000);
+});
 
 test('at 80 to 200 Hz a soft limit at two thirds of the peak never goes by unnoticed', () => {
   const trials = 60;
@@ -90,7 +83,7 @@ test('at 80 to 200 Hz a soft limit at two thirds of the peak never goes by unnot
   }
   console.info(`soft at low rates: inside the interval ${inside} of ${trials}`);
   expect(inside / trials).toBeGreaterThanOrEqual(0.9);
-}, 60_000);
+});
 
 test('a thrust read at 100 Hz beside a pressure at 1 kHz is no soft limit, nor is a throat that grows', () => {
   const trials = 60;
@@ -118,7 +111,7 @@ test('a thrust read at 100 Hz beside a pressure at 1 kHz is no soft limit, nor i
   console.info(`false soft limits of ${trials}: slow thrust ${slow}, growing throat ${grown}`);
   expect(slow / trials).toBeLessThanOrEqual(0.05);
   expect(grown / trials).toBeLessThanOrEqual(0.05);
-}, 60_000);
+});
 
 test('what nothing recovers is a lower bound, said to be one, and the interval reaches up to the truth', () => {
   const trials = 60;
@@ -146,32 +139,4 @@ test('what nothing recovers is a lower bound, said to be one, and the interval r
   expect(both / trials).toBeGreaterThanOrEqual(0.9);
   expect(alone / trials).toBeGreaterThanOrEqual(0.9);
   expect(impulses / trials).toBeGreaterThanOrEqual(0.9);
-}, 60_000);
-
-test('where only the rise is good, a thrust that comes two samples late is within the interval', () => {
-  // From nothing to 70 % of 5 MPa in 20 ms, above the limit until it stops at once; a nozzle of 8 mm that flows full.
-  const area = (Math.PI / 4) * 0.008 ** 2;
-  const gauge = (t: number): number =>
-    t < 1 || t > 3 ? 0 : 5e6 * Math.min(1, (t - 1) / 0.02) * (0.7 + 0.3 * Math.sin((Math.PI * (t - 1)) / 2));
-  const time = Float64Array.from({ length: 5000 }, (_, i) => i / 1000);
-  const thrustOf = (p: number): number =>
-    p > 0 ? Math.max(0, area * (1.45 * (p + ambient) - 5 * ambient)) : 0;
-  const record = firing({
-    origin: 'measured',
-    time: fromSiArray('time', time, 's'),
-    pressure: fromSiArray(
-      'absolute pressure',
-      time.map((t) => ambient + Math.min(3e6, gauge(t))),
-      'MPa',
-    ),
-    thrust: fromSiArray(
-      'force',
-      time.map((t) => thrustOf(gauge(t - 0.002))),
-      'N',
-    ),
-    ambientPressure: q('101325 Pa').as('absolute pressure'),
-  });
-  const { peak } = recoverPressure(record, { ranges: { pressure: q(3e6 + ambient, 'Pa') } });
-  expect(peak.low.si).toBeLessThan(5e6 + ambient);
-  expect(peak.high.si).toBeGreaterThan(5e6 + ambient);
 });

@@ -65,7 +65,7 @@ test('in 500 firings clipped at 40 to 95 %: peak within 3 % in 95 of 100, and in
   console.info(`within 3 %: ${close} of ${trials}; inside the interval: ${inside}`);
   expect(close / trials).toBeGreaterThanOrEqual(0.95);
   expect(inside / trials).toBeGreaterThanOrEqual(0.9);
-}, 60_000);
+});
 
 test('the whole reduction: impulse within 1 %, clipping noticed, peak handed on', () => {
   const trials = 60;
@@ -83,7 +83,7 @@ test('the whole reduction: impulse within 1 %, clipping noticed, peak handed on'
     if (peak && peak.low.si <= made.truePeakPressure && made.truePeakPressure <= peak.high.si) inside++;
   }
   expect(inside / trials).toBeGreaterThanOrEqual(0.9);
-}, 60_000);
+});
 
 test('thrust is recovered from pressure just as well', () => {
   const trials = 100;
