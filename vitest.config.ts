@@ -1,18 +1,9 @@
-import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
-// What draws hundreds of motors, firings or documents, or refines grids, has a step of its own: npm run test:statistics.
-const slow = 'tests/**/*.slow.test.ts';
-
-export default defineConfig(({ mode }) => ({
+export default defineConfig({
   test: {
-    ...(mode === 'statistics'
-      ? { include: [slow], testTimeout: 300_000 }
-      : { include: ['tests/**/*.test.ts'], exclude: [slow], testTimeout: 60_000 }),
+    include: ['tests/**/*.test.ts'],
     setupFiles: ['tests/property-seed.ts'],
-    // Tests share nothing but pure functions: the library is loaded once a process, not once a file.
-    isolate: false,
-    // Without it one core is left idle.
-    maxWorkers: availableParallelism(),
+    testTimeout: 60_000,
   },
-}));
+});

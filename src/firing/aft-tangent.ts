@@ -1,6 +1,4 @@
-import type { AnalysedTrace } from './analysis/analysed-trace';
-import { valueAt } from './analysis/trace-values';
-import { integral } from './trace-integral';
+import { crossings, integral, peakIndex, type Trace, valueAt } from './thrust-time';
 
 /**
  * Time of web burnout by the aft tangent-bisector construction: a tangent to the trace where the plateau ends, one to
@@ -13,10 +11,11 @@ import { integral } from './trace-integral';
  *
  * Source: Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), fig. 11-13 (definition from memory).
  */
-export function aftTangentBurnout(trace: AnalysedTrace): number | undefined {
-  const { peak, start: rise, end: fall } = trace.edges(0.1, 0);
+export function aftTangentBurnout(trace: Trace): number | undefined {
+  const peak = trace.value[peakIndex(trace)];
+  const { rise, fall } = crossings(trace, 0.1 * peak);
   const span = fall - rise;
-  if (!(span > 0)) return undefined;
+  if (!(peak > 0) || !(span > 0)) return undefined;
   // The plateau's level near its end: the mean over the third quarter of the action time bounds it from the tail.
   let knee = lastAbove(trace, 0.5 * meanOver(trace, rise + 0.5 * span, rise + 0.8 * span), rise, fall);
   let plateau: Line | undefined;
@@ -28,7 +27,7 @@ export function aftTangentBurnout(trace: AnalysedTrace): number | undefined {
     const level = at(plateau, knee);
     const from = lastAbove(trace, 0.8 * level, rise, fall);
     const to = lastAbove(trace, 0.4 * level, rise, fall);
-    tail = leastSquaresLine(trace, from, to) ?? through(from, valueOn(trace, from), to, valueOn(trace, to));
+    tail = leastSquaresLine(trace, from, to) ?? through(from, valueAt(trace, from), to, valueAt(trace, to));
     if (tail === undefined || !(tail.slope < plateau.slope)) return undefined;
     const meet = (plateau.offset - tail.offset) / (tail.slope - plateau.slope);
     if (!(meet > rise && meet <= fall)) return undefined;
@@ -44,8 +43,6 @@ interface Line {
   readonly offset: number;
 }
 
-const valueOn = ({ time, values }: AnalysedTrace, t: number): number => valueAt(time, values, t);
-
 const at = ({ slope, offset }: Line, t: number): number => offset + slope * t;
 
 function through(t1: number, v1: number, t2: number, v2: number): Line | undefined {
@@ -54,27 +51,26 @@ function through(t1: number, v1: number, t2: number, v2: number): Line | undefin
   return { slope, offset: v1 - slope * t1 };
 }
 
-const meanOver = (trace: AnalysedTrace, from: number, to: number): number =>
-  integral(trace, from, to) / (to - from);
+const meanOver = (trace: Trace, from: number, to: number): number => integral(trace, from, to) / (to - from);
 
 /** Last time before `fall` at which the trace is above a level, walking in from the tail. */
-function lastAbove(trace: AnalysedTrace, level: number, rise: number, fall: number): number {
-  const { time, values } = trace;
+function lastAbove(trace: Trace, level: number, rise: number, fall: number): number {
+  const { time, value } = trace;
   let i = time.length - 1;
   while (i > 0 && time[i] > fall) i--;
-  while (i > 0 && values[i] < level && time[i] > rise) i--;
-  if (i >= time.length - 1 || values[i] === values[i + 1] || values[i + 1] >= level) return time[i];
-  return time[i] + ((level - values[i]) / (values[i + 1] - values[i])) * (time[i + 1] - time[i]);
+  while (i > 0 && value[i] < level && time[i] > rise) i--;
+  if (i >= time.length - 1 || value[i] === value[i + 1] || value[i + 1] >= level) return time[i];
+  return time[i] + ((level - value[i]) / (value[i + 1] - value[i])) * (time[i + 1] - time[i]);
 }
 
 /** Where the trace leaves its plateau: walking back from the knee until it is straight again. */
-function fallStart(trace: AnalysedTrace, knee: number, rise: number, span: number): number {
+function fallStart(trace: Trace, knee: number, rise: number, span: number): number {
   const step = 0.005 * span;
   let t = knee;
   for (let i = 0; i < 60 && t - 4 * step > rise; i++) {
-    const back = (valueOn(trace, t - 4 * step) - valueOn(trace, t - 2 * step)) / (2 * step);
-    const here = (valueOn(trace, t - step) - valueOn(trace, t)) / step;
-    const level = Math.max(valueOn(trace, t), 1e-300);
+    const back = (valueAt(trace, t - 4 * step) - valueAt(trace, t - 2 * step)) / (2 * step);
+    const here = (valueAt(trace, t - step) - valueAt(trace, t)) / step;
+    const level = Math.max(valueAt(trace, t), 1e-300);
     // Within a fall of one and a half levels per action time the two slopes count as one.
     if ((here - back) * span < 1.5 * level) return t;
     t -= step;
@@ -83,7 +79,7 @@ function fallStart(trace: AnalysedTrace, knee: number, rise: number, span: numbe
 }
 
 /** Least-squares line through the trace, on a hundred even points so that uneven sampling does not weigh. */
-function leastSquaresLine(trace: AnalysedTrace, from: number, to: number): Line | undefined {
+function leastSquaresLine(trace: Trace, from: number, to: number): Line | undefined {
   if (!(to > from)) return undefined;
   const n = 101;
   const middle = 0.5 * (from + to);
@@ -92,7 +88,7 @@ function leastSquaresLine(trace: AnalysedTrace, from: number, to: number): Line 
   let square = 0;
   for (let i = 0; i < n; i++) {
     const t = from + ((to - from) * i) / (n - 1);
-    const v = valueOn(trace, t);
+    const v = valueAt(trace, t);
     sum += v;
     moment += v * (t - middle);
     square += (t - middle) ** 2;
@@ -102,7 +98,7 @@ function leastSquaresLine(trace: AnalysedTrace, from: number, to: number): Line 
 }
 
 function onBisector(
-  trace: AnalysedTrace,
+  trace: Trace,
   plateau: Line,
   tail: Line,
   knee: number,
@@ -117,7 +113,7 @@ function onBisector(
   const dt = Math.cos(angle) * span;
   const dv = Math.sin(angle) * peak;
   const kneeValue = at(plateau, knee);
-  const above = (s: number): number => valueOn(trace, knee + s * dt) - (kneeValue + s * dv);
+  const above = (s: number): number => valueAt(trace, knee + s * dt) - (kneeValue + s * dv);
   if (above(0) >= 0) return knee;
   let high = 1e-4;
   while (above(high) < 0 && high < 1) high *= 1.5;

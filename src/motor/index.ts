@@ -35,12 +35,9 @@ export { review } from './review/review';
 export { reviewProblems } from './review/review-problems';
 export type {
   FaceSealReview,
-  FailureSequenceEntry,
   InstrumentReview,
   Review,
   ReviewCheck,
-  ReviewMargin,
-  ReviewPart,
   SealReview,
 } from './review/review-result';
 export type { MotorSettings } from './settings';

@@ -21,6 +21,8 @@ export interface MotorSettings {
   };
   /** A line for each value that the document does not give. */
   readonly assumptions: readonly string[];
+  /** Those of them that bear on MEOP. */
+  readonly meopAssumptions: readonly string[];
 }
 
 const practice = 'engineering practice, no published source';
@@ -28,9 +30,16 @@ const practice = 'engineering practice, no published source';
 /** The settings of a motor: its own where the document has them. */
 export function settingsOf(motor: Motor): MotorSettings {
   const assumptions: string[] = [];
-  const taken = <T>(given: T | undefined, otherwise: T, name: string, why: string): T => {
+  const meopAssumptions: string[] = [];
+  const taken = <T>(
+    given: T | undefined,
+    otherwise: T,
+    name: string,
+    why: string,
+    lines = assumptions,
+  ): T => {
     if (given !== undefined) return given;
-    assumptions.push(`${name} is not given: ${String(otherwise)} is taken (${why})`);
+    lines.push(`${name} is not given: ${String(otherwise)} is taken (${why})`);
     return otherwise;
   };
   const { limits, meop, factors } = motor;
@@ -55,28 +64,44 @@ export function settingsOf(motor: Motor): MotorSettings {
       samplesPerRise: taken(limits?.samplesPerRise?.value.si, 10, 'limits.samplesPerRise', practice),
     },
     meop: {
-      basis: taken(meop?.basis, 'worst case', 'meop.basis', 'an upper bound, as MEOP is defined'),
+      basis: taken(
+        meop?.basis,
+        'worst case',
+        'meop.basis',
+        'an upper bound, as MEOP is defined',
+        meopAssumptions,
+      ),
       percentile: taken(
         meop?.percentile?.value.si,
         0.9987,
         'meop.percentile',
         'three standard deviations, one-sided',
+        meopAssumptions,
       ),
-      samples: taken(meop?.samples, 10_000, 'meop.samples', 'enough for the percentile'),
-      seed: taken(meop?.seed, 1, 'meop.seed', 'any will do; the same one gives the same numbers'),
+      samples: taken(meop?.samples, 10_000, 'meop.samples', 'enough for the percentile', meopAssumptions),
+      seed: taken(
+        meop?.seed,
+        1,
+        'meop.seed',
+        'any will do; the same one gives the same numbers',
+        meopAssumptions,
+      ),
       distribution: taken(
         meop?.distribution,
         'uniform',
         'meop.distribution',
         'cautious: ends as likely as the middle',
+        meopAssumptions,
       ),
       allowance: taken(
         meop?.allowance?.value.si,
         1,
         'meop.allowance',
         'nothing added for what the model leaves out',
+        meopAssumptions,
       ),
     },
-    assumptions,
+    assumptions: [...assumptions, ...meopAssumptions],
+    meopAssumptions,
   };
 }

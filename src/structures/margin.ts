@@ -1,5 +1,5 @@
-import { formula, MeopError, type Quantity, ratio, stress, table } from '../units';
-import { refusal } from '../units/refusal';
+import { force, formula, gaugePressure, MeopError, type Quantity, ratio, stress, table } from '../units';
+import { checkMargin } from './margin-check';
 
 /** One failure mode with what it must carry, what it can carry and what is left. */
 export interface Margin {
@@ -35,6 +35,23 @@ export interface MarginInput {
   readonly cautions?: readonly string[];
 }
 
+interface Judged {
+  readonly applied: number;
+  readonly allowable: number;
+  readonly factor: number;
+}
+const equation = 'MS = F / (FS·f) − 1';
+const definition =
+  'Definition as in MIL-HDBK-5, NASA-STD-5001 and Bruhn, Analysis and Design of Flight Vehicle Structures (from memory)';
+const factor = /* @__PURE__ */ ratio('FS', 'factor of safety', { above: 0 });
+const output = /* @__PURE__ */ ratio('MS', 'margin of safety');
+const marginSi = ({ applied, allowable, factor: fs }: Judged): number => allowable / (fs * applied) - 1;
+const solved = {
+  applied: (margin: number, { allowable, factor: fs }: Judged) => allowable / (fs * (1 + margin)),
+  allowable: (margin: number, { applied, factor: fs }: Judged) => (1 + margin) * fs * applied,
+  factor: (margin: number, { applied, allowable }: Judged) => allowable / (applied * (1 + margin)),
+};
+
 /**
  * Margin of safety of a stress; zero is exactly enough, negative is too little. For loads and pressures use
  * {@link margin}, which takes quantities of any one kind.
@@ -44,22 +61,59 @@ export interface MarginInput {
 export const marginOfSafety = /* @__PURE__ */ formula({
   name: 'marginOfSafety',
   title: 'Margin of safety',
-  equation: 'MS = F / (FS·f) − 1',
-  source:
-    'Definition as in MIL-HDBK-5, NASA-STD-5001 and Bruhn, Analysis and Design of Flight Vehicle Structures (from memory)',
+  equation,
+  source: definition,
   inputs: {
     applied: stress('f', 'applied stress', { above: 0 }),
     allowable: stress('F', 'allowable stress', { min: 0 }),
-    factor: ratio('FS', 'factor of safety', { above: 0 }),
+    factor,
   },
-  output: ratio('MS', 'margin of safety'),
+  output,
   example: { applied: '20000 psi', allowable: '42000 psi', factor: 1.5 },
-  si: ({ applied, allowable, factor }) => allowable / (factor * applied) - 1,
-  solve: {
-    applied: (margin, { allowable, factor }) => allowable / (factor * (1 + margin)),
-    allowable: (margin, { applied, factor }) => (1 + margin) * factor * applied,
-    factor: (margin, { applied, allowable }) => allowable / (applied * (1 + margin)),
+  si: marginSi,
+  solve: solved,
+});
+
+/**
+ * Margin of safety of a load.
+ *
+ * @example loadMarginOfSafety({ applied: '10 kN', allowable: '30 kN', factor: 2 }) // => 0.5
+ */
+export const loadMarginOfSafety = /* @__PURE__ */ formula({
+  name: 'loadMarginOfSafety',
+  title: 'Margin of safety of a load',
+  equation,
+  source: definition,
+  inputs: {
+    applied: force('f', 'applied load', { above: 0 }),
+    allowable: force('F', 'allowable load', { min: 0 }),
+    factor,
   },
+  output,
+  example: { applied: '10 kN', allowable: '30 kN', factor: 2 },
+  si: marginSi,
+  solve: solved,
+});
+
+/**
+ * Margin of safety of a pressure.
+ *
+ * @example pressureMarginOfSafety({ applied: '7 MPa', allowable: '21 MPa', factor: 2 }) // => 0.5
+ */
+export const pressureMarginOfSafety = /* @__PURE__ */ formula({
+  name: 'pressureMarginOfSafety',
+  title: 'Margin of safety of a pressure',
+  equation,
+  source: definition,
+  inputs: {
+    applied: gaugePressure('f', 'applied pressure', { above: 0 }),
+    allowable: gaugePressure('F', 'allowable pressure', { min: 0 }),
+    factor,
+  },
+  output,
+  example: { applied: '7 MPa', allowable: '21 MPa', factor: 2 },
+  si: marginSi,
+  solve: solved,
 });
 
 /**
@@ -84,9 +138,7 @@ export function margin({
       'allowable',
       { value: allowable, expected: applied.kind },
     );
-  above(0, 'applied', applied.si, applied, mode);
-  above(0, 'factor', factor, factor, mode);
-  if (!(allowable.si >= 0)) throw refusal(`margin of '${mode}'`, 'allowable', allowable, 'zero or more');
+  checkMargin({ mode, applied, allowable, factor });
   return {
     mode,
     applied,
@@ -142,8 +194,3 @@ const pressures: ReadonlySet<string> = /* @__PURE__ */ new Set([
   'pressure difference',
   'stress',
 ]);
-
-function above(limit: number, field: string, si: number, value: unknown, mode: string): void {
-  if (!(si > limit && Number.isFinite(si)))
-    throw refusal(`margin of '${mode}'`, field, value, 'a value above zero and finite');
-}

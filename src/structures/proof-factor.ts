@@ -1,4 +1,4 @@
-import { formula, ratio } from '../units';
+import { formula, gaugePressure, ratio } from '../units';
 
 /**
  * Proof factor that goes with a burst factor, where each vessel is proof-tested: halfway between 1 and the burst factor; from a
@@ -17,4 +17,27 @@ export const proofFactor = /* @__PURE__ */ formula({
   output: ratio('PF', 'proof pressure over the maximum expected operating pressure'),
   example: { burstFactor: 1.5 },
   si: ({ burstFactor }) => Math.min(1.5, (1 + burstFactor) / 2),
+});
+
+/**
+ * Pressure of a proof test.
+ *
+ * @example proofPressure({ pressure: '5 MPa', factor: 1.5 }).in('MPa') // => 7.5
+ */
+export const proofPressure = /* @__PURE__ */ formula({
+  name: 'proofPressure',
+  title: 'Pressure of a proof test',
+  equation: 'p_p = PF·p',
+  source: 'Definition of the proof factor',
+  inputs: {
+    pressure: gaugePressure('p', 'maximum expected operating pressure'),
+    factor: ratio('PF', 'proof factor', { above: 0 }),
+  },
+  output: gaugePressure('p_p', 'proof pressure'),
+  example: { pressure: '5 MPa', factor: 1.5 },
+  si: ({ pressure, factor }) => pressure * factor,
+  solve: {
+    pressure: (proof, { factor }) => proof / factor,
+    factor: (proof, { pressure }) => proof / pressure,
+  },
 });

@@ -3,6 +3,7 @@ import { readInput } from './input';
 import type { Kind, NamedKind } from './kinds';
 import { finiteSi, noNumber, parse } from './parse';
 import { fromSiValue, type Quantity } from './quantity';
+import { quoted } from './quantity-error';
 import { isQuantity } from './quantity-mark';
 import { unitOf } from './unit';
 import type { KindOfUnit } from './unit-names';
@@ -29,12 +30,7 @@ export function q<const V extends string | number, const U extends string = neve
 ): Quantity<NoInfer<KindOfCall<V, U>>> {
   if (typeof value === 'string') {
     if (unit !== undefined)
-      throw new MeopError({
-        code: 'two-units',
-        given: value,
-        expected: 'a number where a unit is given beside it',
-        remedy: `Convert with .to('${unit}')`,
-      });
+      throw new MeopError('two-units', `${quoted(value)} has a unit of its own: convert with .to('${unit}')`);
     const { si, unit: parsed } = parse(value, undefined);
     return fromSiValue(si, parsed.kind, parsed);
   }

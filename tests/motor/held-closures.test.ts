@@ -51,7 +51,7 @@ describe('a retaining ring', () => {
   const both = [ring('1.3 mm'), ring('1.2 mm')];
 
   test('is judged as reviewRetainingRing does it, each mode at the depth that leaves it less', () => {
-    const found = own('head joint');
+    const found = own('head-joint');
     expect(found.map(({ mode }) => mode).sort()).toEqual(both[0].margins.map(({ mode }) => mode).sort());
     for (const { mode, marginOfSafety: left } of found) expect(left, mode).toBeCloseTo(least(both, mode), 9);
     // A shallow groove bears less, a deep one leaves less wall.
@@ -64,7 +64,7 @@ describe('a retaining ring', () => {
     const { head } = judged.retainingRings;
     expect(judged.joints).toEqual({});
     expect(head?.endForce.si).toBeCloseTo(both[0].endForce.si, 6);
-    expect(head?.governing.mode).toBe(own('head joint')[0].mode);
+    expect(head?.governing.mode).toBe(own('head-joint')[0].mode);
     for (const { mode } of both[0].margins) expect(String(head)).toContain(mode);
     expect(judged.cautions.join('\n')).toContain('its maker says how it falls when hot');
   });
@@ -89,7 +89,7 @@ describe('a thread of its own', () => {
   const both = [closure(pressure, '80 degC'), closure(pressure)];
 
   test('is judged as reviewThreadedClosure does it, with the closure hot or cold, whichever leaves less', () => {
-    const found = own('aft joint');
+    const found = own('aft-joint');
     expect(found.map(({ mode }) => mode).sort()).toEqual(both[0].margins.map(({ mode }) => mode).sort());
     for (const { mode, marginOfSafety: left } of found) expect(left, mode).toBeCloseTo(least(both, mode), 9);
     const { aft } = judged.threads;
@@ -99,7 +99,7 @@ describe('a thread of its own', () => {
   });
 
   test('lets go where its stress is the strength, which comes sooner than in proportion', () => {
-    for (const one of own('aft joint').filter(({ mode }) => mode.startsWith('shear'))) {
+    for (const one of own('aft-joint').filter(({ mode }) => mode.startsWith('shear'))) {
       const reached = one.failurePressure ?? pressure;
       const then = [closure(reached, '80 degC'), closure(reached)].map((other) =>
         other.margins.find(({ mode }) => mode === one.mode),
@@ -118,7 +118,7 @@ describe('a thread of its own', () => {
       q('40 MPag').as('gauge pressure'),
       q('500 N').as('force'),
       settingsOf(thin),
-    ).margins.filter(({ part }) => part === 'aft joint');
+    ).margins.filter(({ part }) => part === 'aft-joint');
     const parted = margins.find(({ mode }) => mode === 'threads that no longer meet');
     expect(parted?.marginOfSafety).toBeLessThan(0);
     expect(parted?.cautions.join()).toContain('a coarser thread or a thicker wall');
@@ -237,12 +237,12 @@ describe('the review of both', () => {
       const worked = said.slice(0, said.indexOf('Margin of safety'));
       const numbers = (worked.match(/\d+(?:\.\d+)?/g) ?? []).map(Number);
       const isWorked = numbers.some((x) => Math.abs(x / applied.in('MPa') - 1) < 5e-4);
-      if (one.part.endsWith('joint')) expect(isWorked, worked).toBe(true);
+      if (one.part.endsWith('-joint')) expect(isWorked, worked).toBe(true);
     }
   });
 
   test('the failure order, the flaw envelope and what a firing used know every mode', () => {
-    const modes = judged.margins.filter(({ part }) => part.endsWith('joint')).map(({ mode }) => mode);
+    const modes = judged.margins.filter(({ part }) => part.endsWith('-joint')).map(({ mode }) => mode);
     expect(judged.failureOrder.map(({ mode }) => mode)).toEqual(expect.arrayContaining(modes));
     expect(flawEnvelope(motor).rows.map(({ mode }) => mode)).toEqual(expect.arrayContaining(modes));
     const found = compare(motor, predict(motor));
@@ -252,7 +252,7 @@ describe('the review of both', () => {
 
   test('a hotter wall leaves less of every mode of case, ring groove and thread', () => {
     const hot = at(withChange('case.wallTemperature', '150 degC'));
-    for (const one of judged.margins.filter(({ part }) => part.endsWith('joint'))) {
+    for (const one of judged.margins.filter(({ part }) => part.endsWith('-joint'))) {
       if (one.mode === 'shear of the ring') continue; // its strength is its maker's
       const other = hot.margins.find(({ part, mode }) => part === one.part && mode === one.mode);
       expect(other?.marginOfSafety, one.mode).toBeLessThan(one.marginOfSafety);

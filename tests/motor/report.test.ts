@@ -6,6 +6,7 @@ import {
   MeopError,
   marginOfSafety,
   meop,
+  partName,
   predict,
   type ReportFormat,
   type ReportJson,
@@ -54,8 +55,8 @@ describe('the report says what the functions say', () => {
     const { rows } = table('Margins of safety, the least first');
     const margins = reviewed.margins.map(({ part, mode, marginOfSafety: value }) => ({ part, mode, value }));
     for (const { part, mode, value } of margins) {
-      const name = `${part}: ${mode}`;
-      const both = `${part.replace(/^(?:head|aft) /, 'head and aft ')}: ${mode}`;
+      const name = `${partName(part)}: ${mode}`;
+      const both = `${partName(part).replace(/^(?:head|aft) /, 'head and aft ')}: ${mode}`;
       const own = rows.filter((row) => [name, both].includes(row['part and mode'].text));
       expect(own.length, name).toBe(1);
       expect(own[0].margin.text).toBe(`${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(2)}`);
@@ -192,7 +193,7 @@ describe('what a page of a review says first', () => {
     const byNumber = new Map(sources?.rows.map((row) => [row.number.text, row.source.text]));
     for (const row of modes?.rows ?? []) {
       const name = row['part and mode'].text.replace(/^head and aft /, 'head ');
-      const margin = reviewed.margins.find(({ part: of, mode }) => `${of}: ${mode}` === name);
+      const margin = reviewed.margins.find(({ part: of, mode }) => `${partName(of)}: ${mode}` === name);
       const found = row.sources.text.split(', ').map((number) => byNumber.get(number));
       expect(found.join('; '), name).toBe(margin?.source);
     }

@@ -79,7 +79,7 @@ describe('review', () => {
       closureTemperature: '90 degC', // not given: the closure is taken as hot as the case
     });
     for (const { mode, marginOfSafety: left } of joint.modes)
-      expect(named(mode, 'head joint')?.marginOfSafety, mode).toBeCloseTo(left, 9);
+      expect(named(mode, 'head-joint')?.marginOfSafety, mode).toBeCloseTo(left, 9);
     const force = closureForce({ pressure: sound.meop.pressure, sealDiameter: '51.06 mm' });
     expect((sound.joints.head?.endForce.si ?? 0) / force.si).toBeCloseTo(1, 12);
   });
@@ -147,7 +147,7 @@ describe('review', () => {
       'factors.set is not given',
     ])
       expect(said).toContain(what);
-    expect(bare.margins.every(({ part }) => part === 'case' || part === 'throat insert')).toBe(true);
+    expect(bare.margins.every(({ part }) => part === 'case' || part === 'throat-insert')).toBe(true);
   });
 
   test('margins fall where the pressure rises and where the wall gets hotter', () => {

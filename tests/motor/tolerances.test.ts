@@ -6,6 +6,7 @@ import { structureMargins } from '../../src/motor/review/review';
 import { settingsOf } from '../../src/motor/settings';
 import { placedValues } from '../../src/motor/varied-motor';
 import { atWorstCaseTolerances } from '../../src/motor/worst-case-tolerances';
+import { partName } from '../../src/structures';
 import { q } from '../../src/units';
 
 type Json = { [key: string]: Json } & { value?: unknown };
@@ -66,7 +67,7 @@ const margins = (motor: Motor) =>
       pressure.as('gauge pressure'),
       thrust.as('force'),
       settingsOf(motor),
-    ).margins.map((one) => [`${one.part}: ${one.mode}`, one.marginOfSafety]),
+    ).margins.map((one) => [`${partName(one.part)}: ${one.mode}`, one.marginOfSafety]),
   );
 
 describe('tolerances of the hardware', () => {

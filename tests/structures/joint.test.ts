@@ -553,7 +553,7 @@ describe('design', () => {
       const full = reviewJoint({ ...parts, ...option });
       expect(full.passes).toBe(true);
       close(full.governing.marginOfSafety, option.marginOfSafety, 1e-9);
-      expect(full.governing.mode).toBe(option.governing);
+      expect(full.governing.id).toBe(option.governing);
       expect(full.bearingFirst).toBe(option.bearingFirst);
     }
   });

@@ -1,6 +1,4 @@
-import { ambientOf, type Firing } from '../../firing';
-import { analysedRecord } from '../../firing/analysis/analysed-record';
-import type { AnalysedTrace } from '../../firing/analysis/analysed-trace';
+import { ambientOf, burnEdges, type Firing } from '../../firing';
 import { findMinimum } from '../../numerics';
 import { fromSiValue, MeopError, type Quantity, type QuantityInput, table, unitOf } from '../../units';
 import { refusal } from '../../units/refusal';
@@ -200,17 +198,25 @@ function pair(
   channel: 'pressure' | 'thrust',
   around: QuantityInput<'absolute pressure'> | undefined,
 ): TracePair | undefined {
-  const { [channel]: a } = analysedRecord(predicted).traces;
-  const { [channel]: b } = analysedRecord(measured).traces;
+  const a = predicted[channel]?.si;
+  const b = measured[channel]?.si;
   if (a === undefined || b === undefined) return undefined;
-  const rest = (record: Firing): number =>
-    channel === 'pressure' ? ambientOf(record, record.ambientPressure ?? around, 'explainDifference') : 0;
-  return { predicted: traceAbove(a, rest(predicted)), measured: traceAbove(b, rest(measured)) };
+  return {
+    predicted: traceOf(predicted, a, channel, around),
+    measured: traceOf(measured, b, channel, around),
+  };
 }
 
-function traceAbove({ time, values, edges }: AnalysedTrace, rest: number): Trace {
-  const { start, end, peak } = edges(0.1, rest);
-  return { time, values, rest, start, end, peak };
+function traceOf(
+  record: Firing,
+  values: Float64Array,
+  channel: 'pressure' | 'thrust',
+  around: QuantityInput<'absolute pressure'> | undefined,
+): Trace {
+  const rest =
+    channel === 'pressure' ? ambientOf(record, record.ambientPressure ?? around, 'explainDifference') : 0;
+  const { start, end, peak } = burnEdges(record.time.si, values, { threshold: 0.1, rest });
+  return { time: record.time.si, values, rest, start, end, peak };
 }
 
 /** Root mean square of measured less scaled prediction, as a share of the measured peak, over both burns. */

@@ -1,10 +1,9 @@
 import { butterworthLowPass, filterZeroPhase } from '../../numerics';
 import { MeopError, type QuantityInput, readInput } from '../../units';
-import { analysedRecord, type CleanedChannel } from '../analysis/analysed-record';
-import { type AnalysedTrace, analysedTrace } from '../analysis/analysed-trace';
 import type { Firing } from '../firing';
+import { burnEdges } from './burn-edges';
 import { evenTimes, interpolated } from './resample';
-import { baselineValue, channelsOf, step, traceOf } from './step';
+import { baselineValue, type CleanedChannel, channelSi, channelsOf, step } from './step';
 
 export interface LowPassRule {
   /** Hz. */
@@ -58,21 +57,20 @@ export interface LowPassFilterOptions {
  * @throws MeopError `out-of-domain` for a cutoff at or above half the sample rate
  * @example lowPass(firing({ origin: 'measured', time: series(Array.from({ length: 99 }, (_, i) => i / 100), 's'), thrust: series(new Float64Array(99).fill(5), 'N') }), { cutoff: '10 Hz' }).thrust?.at(40).in('N').toFixed(6) // => '5.000000'
  */
-export function lowPass(firing: Firing, options: LowPassFilterOptions): Firing {
-  const record = analysedRecord(firing);
+export function lowPass(record: Firing, options: LowPassFilterOptions): Firing {
   const cutoff = readInput('frequency', 'cutoff', options.cutoff, 'lowPass').si;
   const { order = 4, cutoffOf = 'result' } = options;
-  const channels: Partial<Record<CleanedChannel, AnalysedTrace>> = {};
+  const time = record.time.si;
+  const channels: Partial<Record<CleanedChannel, Float64Array>> = {};
   const effects: string[] = [];
   const cautions: string[] = [];
   for (const channel of channelsOf(record, options.channels, 'lowPass')) {
-    const trace = traceOf(record, channel, 'lowPass');
-    const { time, values } = trace;
-    const filtered = analysedTrace(time, lowPassed(time, values, { cutoff, order, cutoffOf }));
+    const values = channelSi(record, channel, 'lowPass');
+    const filtered = lowPassed(time, values, { cutoff, order, cutoffOf });
     channels[channel] = filtered;
     const rest = baselineValue(record, channel, 'lowPass');
-    const before = shapeOf(trace, rest);
-    const after = shapeOf(filtered, rest);
+    const before = shapeOf(time, values, rest);
+    const after = shapeOf(time, filtered, rest);
     if (before === undefined || after === undefined) continue;
     const peak = after.peak / before.peak - 1;
     effects.push(
@@ -93,11 +91,12 @@ const milli = (seconds: number): string => (1000 * seconds).toFixed(1);
 
 /** Peak and time from 10 to 90 % of it; undefined where nothing rises. */
 function shapeOf(
-  { time, values, highest, edges }: AnalysedTrace,
+  time: Float64Array,
+  values: Float64Array,
   rest: number,
 ): { readonly peak: number; readonly rise: number } | undefined {
-  if (!(highest() > rest)) return undefined;
-  const low = edges(0.1, rest);
+  if (!values.some((value) => value > rest)) return undefined;
+  const low = burnEdges(time, values, { threshold: 0.1, rest });
   let i = low.first;
   while (values[i] < rest + 0.9 * low.peak) i++;
   return { peak: low.peak, rise: Math.max(0, time[i] - low.start) };

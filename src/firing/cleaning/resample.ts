@@ -1,9 +1,7 @@
 import { MeopError, type QuantityInput, readInput } from '../../units';
-import { analysedRecord } from '../analysis/analysed-record';
-import { analysedTrace } from '../analysis/analysed-trace';
-import { lowerBound, valueAt } from '../analysis/trace-values';
 import type { Firing } from '../firing';
-import { channelsOf, step, traceOf } from './step';
+import { lowerBound, valueAt } from './burn-edges';
+import { channelSi, channelsOf, step } from './step';
 
 /** Kernel: values at new times by straight lines between samples. */
 export function interpolated(time: Float64Array, values: Float64Array, at: Float64Array): Float64Array {
@@ -65,8 +63,7 @@ export interface ResampleOptions {
  * @throws MeopError `out-of-domain` where the rate leaves fewer than two samples
  * @example resample(firing({ origin: 'measured', time: series([0, 1, 2], 's'), thrust: series([0, 2, 4], 'N') }), { rate: '2 Hz', method: 'linear' }).thrust?.at(1).in('N') // => 1
  */
-export function resample(firing: Firing, options: ResampleOptions): Firing {
-  const record = analysedRecord(firing);
+export function resample(record: Firing, options: ResampleOptions): Firing {
   const rate = readInput('frequency', 'rate', options.rate, 'resample').si;
   const time = record.time.si;
   const span = time[time.length - 1] - time[0];
@@ -87,13 +84,13 @@ export function resample(firing: Firing, options: ResampleOptions): Firing {
   const { massFlow, burningArea, web, portMassFlux, throatDiameter, propellantMass, ...rest } = record;
   void [massFlow, burningArea, web, portMassFlux, throatDiameter, propellantMass];
   return step(
-    analysedRecord(rest),
+    rest,
     {
       time: at,
       channels: Object.fromEntries(
         channelsOf(record, undefined, 'resample').map((channel) => [
           channel,
-          analysedTrace(at, to(traceOf(record, channel, 'resample').values)),
+          to(channelSi(record, channel, 'resample')),
         ]),
       ),
       temperatures: Object.fromEntries(

@@ -1,5 +1,5 @@
 import { fromSiValue, type Quantity, type QuantityInput, readInput, type Series, unitOf } from '../../units';
-import { valueAt } from '../analysis/trace-values';
+import { valueAt } from '../cleaning/burn-edges';
 
 /** What a thermocouple's trace tells. */
 export interface TemperatureTrace {

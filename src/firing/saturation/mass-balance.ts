@@ -1,4 +1,4 @@
-import { integralBetween } from '../analysis/trace-values';
+import { integralBetween } from '../cleaning/burn-edges';
 import type { Clipping } from './clipping';
 
 /**

@@ -62,7 +62,7 @@ export function compare(input: MotorInput, given: Firing | ReducedFiring): Motor
   const reuse = reuseFindings(motor, measured, utilisations, peakPressureUpperBound, meop.pressure, settings);
   const against = reuse.filter(({ effect }) => effect === 'adverse').length;
   const figures = figuresOf(expected, measured);
-  const impulse = figures.find(({ figure }) => figure === 'total impulse')?.ratio;
+  const impulse = ratioOf(expected.totalImpulse?.value, measured.totalImpulse?.value);
   const found = {
     predicted,
     measured,
@@ -124,9 +124,11 @@ function strengthUtilisations(
 ): readonly StrengthUtilisation[] {
   return structureMargins(atWorstCaseTolerances(motor), pressure, thrust, settingsOf(motor))
     .margins.filter(({ part, failurePressure }) => failurePressure !== undefined || part === 'stand')
-    .map(({ part, mode, applied, allowable, marginOfSafety }) => ({
+    .map(({ id, part, mode, limit, applied, allowable, marginOfSafety }) => ({
+      id,
       part,
       mode,
+      limit,
       applied,
       allowable,
       utilisation: applied.si / allowable.si,
@@ -135,14 +137,13 @@ function strengthUtilisations(
     .sort((a, b) => b.utilisation - a.utilisation);
 }
 
+const ratioOf = (expected: Quantity | undefined, found: Quantity | undefined): number | undefined =>
+  expected === undefined || found === undefined || expected.si === 0 ? undefined : found.si / expected.si;
+
 function figuresOf(expected: ReducedFiring, measured: ReducedFiring): readonly ComparedFigure[] {
   const row = (figure: string, of: (one: ReducedFiring) => Quantity | undefined): ComparedFigure => {
     const [predicted, found] = [of(expected), of(measured)];
-    const ratio =
-      predicted === undefined || found === undefined || predicted.si === 0
-        ? undefined
-        : found.si / predicted.si;
-    return { figure, predicted, measured: found, ratio };
+    return { figure, predicted, measured: found, ratio: ratioOf(predicted, found) };
   };
   return [
     row('peak pressure', ({ peakPressure }) => peakPressure?.value),

@@ -1,7 +1,7 @@
 import type { ImpliedArea, PredictionDifference, SimulatedFiring } from '../../ballistics';
 import type { ReducedFiring } from '../../firing';
+import { type FailureMargin, partName } from '../../structures';
 import { type Quantity, table } from '../../units';
-import type { ReviewPart } from '../review/review-result';
 
 /** A figure of the firing beside that of the prediction. */
 export interface ComparedFigure {
@@ -13,15 +13,10 @@ export interface ComparedFigure {
 }
 
 /** How much of its strength a mode used in the firing. */
-export interface StrengthUtilisation {
-  readonly part: ReviewPart;
-  readonly mode: string;
-  readonly applied: Quantity;
-  readonly allowable: Quantity;
+export interface StrengthUtilisation
+  extends Pick<FailureMargin, 'id' | 'part' | 'mode' | 'limit' | 'applied' | 'allowable' | 'marginOfSafety'> {
   /** Applied over allowable, without factor: from 1 on the part yielded or was at its end. */
   readonly utilisation: number;
-  /** With the factor of safety, as in the review. */
-  readonly marginOfSafety: number;
 }
 
 /** A fact for or against flying the hardware again; what is decided is not the library's. */
@@ -79,7 +74,7 @@ export function comparisonText(found: Omit<MotorComparison, 'toString'>): string
     ratio: ratio === undefined ? '–' : ratio.toFixed(3),
   }));
   const most = utilisations.slice(0, 8).map(({ part, mode, applied, allowable, utilisation }) => ({
-    part,
+    part: partName(part),
     mode,
     applied,
     allowable,

@@ -1,7 +1,7 @@
 import type { ReducedFiring } from '../../firing';
 import type { Quantity } from '../../units';
 import type { Motor } from '../document';
-import { mergeHeadAftLines } from '../merge-head-aft-lines';
+import { linesOf, written } from '../part-lines';
 import type { MotorSettings } from '../settings';
 import type { ReuseFinding, StrengthUtilisation } from './comparison';
 
@@ -31,15 +31,14 @@ export function reuseFindings(
       add('adverse', `that is above the proof pressure, ${factors.proofFactor} times MEOP`);
     const beyond = utilisations.filter((one) => one.utilisation >= 1);
     const allAgainst = (ones: readonly StrengthUtilisation[], message: string): void => {
-      const lines = ones.map(
-        ({ part, mode, utilisation: share }) =>
-          `${part}, ${mode}: used ${(100 * share).toFixed(0)} % of its strength${message}`,
+      const lines = ones.flatMap(({ part, mode, utilisation: share }) =>
+        linesOf(part, [`${mode}: used ${(100 * share).toFixed(0)} % of its strength${message}`]),
       );
-      for (const line of mergeHeadAftLines(lines)) add('adverse', line);
+      for (const line of written(lines, ', ')) add('adverse', line);
     };
     allAgainst(beyond, ': measure the part before anything else');
     const near = utilisations.filter(
-      (one) => one.utilisation < 1 && one.mode.includes('yield') && one.utilisation * factors.yieldFactor > 1,
+      (one) => one.utilisation < 1 && one.limit === 'yield' && one.utilisation * factors.yieldFactor > 1,
     );
     allAgainst(near, `, more than its factor of ${factors.yieldFactor} leaves`);
     if (beyond.length === 0 && near.length === 0 && utilisations.length > 0)

@@ -1,13 +1,14 @@
+import type { FailureSequenceEntry } from '../../structures';
+import { failureSequence } from '../../structures/failure-mode/failure-sequence';
 import { fromSiValue, type Quantity, table, unitOf } from '../../units';
 import { type Motor, type MotorInput, motorOf } from '../document';
 import { meopOf } from '../meop/meop';
 import { addDifference, lnPeakPressure, type PeakFrame, type PeakState } from '../meop/peak-kernel';
 import { peakResponse, workState } from '../meop/peak-response';
 import { worstCorner } from '../meop/worst-corner';
-import { mergeHeadAftRows } from '../merge-head-aft-rows';
+import { namedRows } from '../part-rows';
 import type { RegressionCache } from '../regression-cache';
-import { failureOrder, structureMargins } from '../review/review';
-import type { FailureSequenceEntry } from '../review/review-result';
+import { structureMargins } from '../review/review';
 import { settingsOf } from '../settings';
 import { atWorstCaseTolerances } from '../worst-case-tolerances';
 import { type FlawFamily, type FlawKind, type FlawSize, flawFamilies } from './flaw-family';
@@ -59,7 +60,7 @@ export interface FlawEnvelope {
 export function flawEnvelope(input: MotorInput): FlawEnvelope {
   const motor = withoutAssumedFlaw(motorOf(input));
   const cache: RegressionCache = new Map();
-  const meop = meopOf(motor, cache);
+  const meop = meopOf(motor, cache, true);
   const { worstCase } = meop;
   const response = peakResponse(motor, 'as documented', cache);
   const { frame } = response;
@@ -90,7 +91,7 @@ export function flawEnvelope(input: MotorInput): FlawEnvelope {
     family,
     peaks: greatestSoFar(family.sizes.map(peakWith)),
   }));
-  const rows = failureOrder(structure.margins, flawFreePeakPressure).map((step) => ({
+  const rows = failureSequence(structure.margins, flawFreePeakPressure).map((step) => ({
     ...step,
     limits: families.map(({ family, peaks }) =>
       limitOf(family, peaks, step.failurePressure.si, flawFreePeakPressure.si),
@@ -112,7 +113,7 @@ export function flawEnvelope(input: MotorInput): FlawEnvelope {
     cautions: [
       'a crack may light late, burn at a higher pressure than the bore and drive itself open: these areas are upper bounds of what is survived',
       'without factors of safety: at these flaws the part is at its limit',
-      ...meop.cautions.filter((text) => !text.startsWith('no flaw is assumed')),
+      ...meop.cautions,
     ],
   };
   const asText = (): string => envelopeText(found);
@@ -155,7 +156,7 @@ function limitOf(family: FlawFamily, peaks: readonly number[], limit: number, so
 const mostInWords = 4;
 
 function envelopeText({ flawFreePeakPressure, rows, cautions }: Omit<FlawEnvelope, 'toString'>): string {
-  const alike = mergeHeadAftRows(rows, ({ mode, failurePressure, limits }) => [
+  const alike = namedRows(rows, ({ mode, failurePressure, limits }) => [
     mode,
     failurePressure,
     ...limits.map(({ message }) => message),

@@ -30,9 +30,9 @@ export function meop(input: MotorInput): Meop {
   return meopOf(motorOf(input), new Map());
 }
 
-/** {@link meop} with regressions shared. */
-export function meopOf(motor: Motor, cache: RegressionCache): Meop {
-  const { meop: options, assumptions } = settingsOf(motor);
+/** {@link meop} with regressions shared; `flawsVary` where the caller adds flaws itself. */
+export function meopOf(motor: Motor, cache: RegressionCache, flawsVary = false): Meop {
+  const { meop: options, meopAssumptions } = settingsOf(motor);
   const temperature = grainTemperatures(motor);
   const nominal = simulated(motor, { flaws: 'as documented', cache, temperature: temperature.nominal });
   const { flaws, response, worstCase, cautions } = worstOf(motor, cache, temperature);
@@ -66,7 +66,7 @@ export function meopOf(motor: Motor, cache: RegressionCache): Meop {
     worstCase,
     percentile,
     sensitivity: peakSensitivities(response, drawn, temperature),
-    assumptions: assumptions.filter((line) => line.startsWith('meop.')),
+    assumptions: meopAssumptions,
     cautions: [
       ...new Set([
         ...response.cautions,
@@ -77,7 +77,7 @@ export function meopOf(motor: Motor, cache: RegressionCache): Meop {
               'no value that bears on the pressure has a tolerance: the worst case is the nominal motor, and a real one scatters about that',
             ]
           : []),
-        ...doubts(motor, percentile, worstCase),
+        ...doubts(motor, percentile, worstCase, flawsVary),
       ]),
     ],
   };
@@ -154,9 +154,14 @@ function raisedThrust(
   return fromSiValue((peakThrust.si + onExit) * ratio - onExit, 'force', unitOf('N'));
 }
 
-function doubts(motor: Motor, percentile: MeopScatter, worstCase: MeopCase): readonly string[] {
+function doubts(
+  motor: Motor,
+  percentile: MeopScatter,
+  worstCase: MeopCase,
+  flawsVary: boolean,
+): readonly string[] {
   return [
-    ...(motor.grain.assumedFlaw === undefined
+    ...(motor.grain.assumedFlaw === undefined && !flawsVary
       ? ['no flaw is assumed: a grain that cracks unseen goes above this pressure; see flawEnvelope']
       : []),
     ...(motor.temperatureRange === undefined

@@ -14,7 +14,7 @@ import {
   verdictOf,
 } from './content';
 import { type MeasuredContext, measuredSection } from './measured-section';
-import { mergedRows, named } from './merged-rows';
+import { mergedRows, modeOf } from './mode-rows';
 
 const mostUsed = 12;
 
@@ -112,7 +112,7 @@ function hardwareSection({ peakPressureUpperBound, utilisations, reuse }: MotorC
         ],
         rows: mergedRows(
           utilisations.map((one) => ({
-            ...named(one),
+            ...modeOf(one),
             cells: [
               { ...percent(one.utilisation), ...(one.utilisation >= 1 && { verdict: 'fail' as const }) },
               shown(one.applied),

@@ -1,6 +1,7 @@
+import { partName } from '../../structures';
 import type { FlawEnvelope } from '../envelope/flaw-envelope';
 import { headlineOf, type ReportContent, type ReportSection, section, shown, textCell } from './content';
-import { mergedRows, named } from './merged-rows';
+import { mergedRows, modeOf } from './mode-rows';
 import { plotFlawEnvelope } from './plot-flaw-envelope';
 
 const maxRows = 12;
@@ -11,7 +12,7 @@ export function envelopeSection(envelope: FlawEnvelope): readonly ReportSection[
   const { rows, flawFreePeakPressure, cautions } = envelope;
   const limitRows = mergedRows(
     rows.map((row) => ({
-      ...named(row),
+      ...modeOf(row),
       cells: [
         shown(row.failurePressure),
         ...row.limits.map(({ addedArea }) =>
@@ -22,7 +23,7 @@ export function envelopeSection(envelope: FlawEnvelope): readonly ReportSection[
   ).slice(0, maxRows);
   const wordRows = mergedRows(
     rows.map((row) => ({
-      ...named(row),
+      ...modeOf(row),
       cells: row.limits.map(({ message }) => textCell(message)),
     })),
   ).slice(0, mostInWords);
@@ -72,7 +73,7 @@ export function envelopeContent(envelope: FlawEnvelope): ReportContent {
       first === undefined
         ? headlineOf('No mode could be judged.', 'fail')
         : headlineOf(
-            `The first to give way is ${first.part}, ${first.mode}, at ${first.failurePressure}: ${first.limits.map(({ kind, message }) => `${kind}: ${message}`).join('; ')}.`,
+            `The first to give way is ${partName(first.part)}, ${first.mode}, at ${first.failurePressure}: ${first.limits.map(({ kind, message }) => `${kind}: ${message}`).join('; ')}.`,
           ),
     ...(first === undefined && { verdict: 'fail' as const }),
     keyFigures: [['peak without the flaw', shown(envelope.flawFreePeakPressure)]],

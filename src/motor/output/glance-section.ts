@@ -1,7 +1,7 @@
+import type { PartId } from '../../structures';
 import { formatNumber } from '../../units';
 import type { MotorComparison } from '../compare/comparison';
-import { mergeHeadAftLines } from '../merge-head-aft-lines';
-import type { Review, ReviewPart } from '../review/review-result';
+import type { Review } from '../review/review-result';
 import { allSeals } from '../review/seal-review';
 import { type ReportSection, type Shown, section, signed, textCell, type Verdict } from './content';
 
@@ -24,7 +24,7 @@ export function recordedLine(
 export function glanceSection(review: Review, comparison?: MotorComparison): readonly ReportSection[] {
   const { margins, sealsHold, flow, instruments, restraint, cautions, assumptions } = review;
   const seals = allSeals(review);
-  const least = (parts: readonly ReviewPart[]): Shown | undefined => {
+  const least = (parts: readonly PartId[]): Shown | undefined => {
     const one = margins.find(({ part }) => parts.includes(part)); // the least comes first
     return one && { ...signed(one.marginOfSafety), text: `${signed(one.marginOfSafety).text}: ${one.mode}` };
   };
@@ -35,7 +35,7 @@ export function glanceSection(review: Review, comparison?: MotorComparison): rea
       : { text: verdict === 'pass' ? 'holds' : 'does not hold', verdict },
     message,
   ];
-  const byMargin = (name: string, parts: readonly ReviewPart[]) => {
+  const byMargin = (name: string, parts: readonly PartId[]) => {
     const found = least(parts);
     const verdict = found === undefined ? undefined : (found.value ?? 0) < 0 ? 'fail' : 'pass';
     return row(name, verdict, found ?? textCell('the document does not describe it'));
@@ -54,7 +54,7 @@ export function glanceSection(review: Review, comparison?: MotorComparison): rea
     id: 'glance',
     title: 'At a glance',
     lead: [
-      `${mergeHeadAftLines(cautions).length} cautions and ${assumptions.length} assumptions stand behind this: read them before relying on it.`,
+      `${cautions.length} cautions and ${assumptions.length} assumptions stand behind this: read them before relying on it.`,
     ],
     tables: [
       {
@@ -62,9 +62,9 @@ export function glanceSection(review: Review, comparison?: MotorComparison): rea
         columns: [{ name: 'part' }, { name: 'verdict' }, { name: 'what decides' }],
         rows: [
           byMargin('case', ['case']),
-          byMargin('head closure and joint', ['head closure', 'head joint']),
-          byMargin('aft closure and joint', ['aft closure', 'aft joint']),
-          byMargin('throat insert', ['throat insert']),
+          byMargin('head closure and joint', ['head-closure', 'head-joint']),
+          byMargin('aft closure and joint', ['aft-closure', 'aft-joint']),
+          byMargin('throat insert', ['throat-insert']),
           row(
             'seals',
             seals.length === 0 ? undefined : sealsHold ? 'pass' : 'fail',

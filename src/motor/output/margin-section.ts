@@ -1,4 +1,4 @@
-import { mergeHeadAftLines } from '../merge-head-aft-lines';
+import { linesOf, written } from '../part-lines';
 import type { Review } from '../review/review-result';
 import {
   figure,
@@ -11,7 +11,7 @@ import {
   unknown,
   verdictOf,
 } from './content';
-import { mergedRows, named } from './merged-rows';
+import { mergedRows, modeOf } from './mode-rows';
 import { plotMargins } from './plot-margins';
 
 const mostDrawn = 12;
@@ -22,7 +22,7 @@ export function marginSection({ margins, meop }: Review): readonly ReportSection
   if (margins.length === 0) return [];
   const rows = mergedRows(
     margins.map((one) => ({
-      ...named(one),
+      ...modeOf(one),
       marginOfSafety: one.marginOfSafety,
       cells: [
         signed(one.marginOfSafety, verdictOf(one.marginOfSafety)),
@@ -33,7 +33,10 @@ export function marginSection({ margins, meop }: Review): readonly ReportSection
       ],
     })),
   );
-  const drawn = rows.slice(0, mostDrawn);
+  const drawn = rows.slice(0, mostDrawn).map(({ part, mode, marginOfSafety }) => ({
+    mode: `${part}: ${mode}`,
+    marginOfSafety,
+  }));
   return section({
     id: 'margins',
     title: 'Margins',
@@ -75,21 +78,30 @@ export function failureSection({
   if (failureOrder.length === 0) return [];
   const steps = mergedRows(
     failureOrder.map((one) => ({
-      ...named(one),
+      ...modeOf(one),
       cells: [shown(one.failurePressure), figure(one.meopRatio, 3)],
     })),
   );
+  const firstAt = (end: 'head' | 'aft'): string | undefined =>
+    failureOrder.find(({ part }) => part === `${end}-joint`)?.mode;
+  const ends = ['head', 'aft'] as const;
   const cut = { 'retaining ring': retainingRings, thread: threads };
-  const orders = mergeHeadAftLines([
-    ...Object.entries(joints).map(([end, joint]) =>
-      joint.bearingFirst
-        ? `${end} joint: the holes stretch before anything lets go, as they should`
-        : `${end} joint: something lets go before the holes stretch, which is not the preferred order`,
-    ),
-    ...Object.entries(cut).flatMap(([name, ends]) =>
-      Object.keys(ends).flatMap((end) => {
-        const first = failureOrder.find(({ part }) => part === `${end} joint`);
-        return first === undefined ? [] : [`${end} joint, ${name}: what comes first is ${first.mode}`];
+  const orders = written([
+    ...ends.flatMap((end) => {
+      const joint = joints[end];
+      if (joint === undefined) return [];
+      return linesOf(`${end}-joint`, [
+        joint.bearingFirst
+          ? 'the holes stretch before anything lets go, as they should'
+          : 'something lets go before the holes stretch, which is not the preferred order',
+      ]);
+    }),
+    ...Object.entries(cut).flatMap(([name, held]) =>
+      ends.flatMap((end) => {
+        const first = held[end] === undefined ? undefined : firstAt(end);
+        return first === undefined
+          ? []
+          : [{ end, about: `joint, ${name}`, text: `what comes first is ${first}` }];
       }),
     ),
   ]);
@@ -126,8 +138,8 @@ export function sourceSection({ margins }: Review): readonly ReportSection[] {
   };
   const rows = mergedRows(
     margins.map((one) => ({
-      ...named(one),
-      cells: [textCell(one.formulas.join(', ')), textCell(one.source.split('; ').map(numbered).join(', '))],
+      ...modeOf(one),
+      cells: [textCell(one.formulas.join(', ')), textCell(one.sources.map(numbered).join(', '))],
     })),
   );
   return section({

@@ -1,4 +1,4 @@
-import type { Margin } from '../../structures';
+import { type Margin, type PartId, partName } from '../../structures';
 import { MeopError } from '../../units';
 import { signed } from './content';
 import { type PlotSpec, plotColours, plotSpec, plotTitle } from './plot-spec';
@@ -13,7 +13,7 @@ export interface PlotMarginsOptions {
   readonly maxRows?: number;
 }
 
-type WithMargin = Pick<Margin, 'mode' | 'marginOfSafety'> & { readonly part?: string };
+type WithMargin = Pick<Margin, 'mode' | 'marginOfSafety'> & { readonly part?: PartId };
 
 /**
  * Margins of safety as bars, the least first, as a Vega-Lite specification. Zero is exactly enough.
@@ -38,7 +38,7 @@ export function plotMargins(
     rank,
     margin: marginOfSafety,
     drawn: Math.max(-1, Math.min(maxMargin, marginOfSafety)),
-    label: shortened(part === undefined ? mode : `${part}: ${mode}`, Math.floor(width / 6.9)),
+    label: shortened(part === undefined ? mode : `${partName(part)}: ${mode}`, Math.floor(width / 6.9)),
     number: signed(marginOfSafety).text,
     numberAt: Math.max(0, Math.min(maxMargin, marginOfSafety)),
     passes: marginOfSafety >= 0 ? 'holds' : 'does not hold',

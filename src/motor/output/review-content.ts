@@ -1,6 +1,6 @@
+import { partName } from '../../structures';
 import { formatNumber } from '../../units';
 import type { MotorComparison } from '../compare/comparison';
-import { mergeHeadAftLines } from '../merge-head-aft-lines';
 import type { Review } from '../review/review-result';
 import {
   type ReportContent,
@@ -90,14 +90,14 @@ function headline(review: Review): string {
   const { governing, failureOrder, meop } = review;
   if (governing === undefined)
     return 'No failure mode could be judged: the document does not describe the hardware.';
-  const { part, mode, marginOfSafety } = governing;
+  const { id, part, mode, marginOfSafety } = governing;
   const [first] = failureOrder;
-  const least = `the least margin is ${signed(marginOfSafety).text}: ${part}, ${mode}`;
-  const isSame = first?.part === part && first.mode === mode;
+  const least = `the least margin is ${signed(marginOfSafety).text}: ${partName(part)}, ${mode}`;
+  const isSame = first?.part === part && first.id === id;
   const order =
     first === undefined
       ? ''
-      : `. As pressure rises, ${isSame ? 'the same mode comes first' : `${first.part}, ${first.mode}, comes first`}, at ${first.failurePressure} (${formatNumber(first.meopRatio, 3)} times MEOP)`;
+      : `. As pressure rises, ${isSame ? 'the same mode comes first' : `${partName(first.part)}, ${first.mode}, comes first`}, at ${first.failurePressure} (${formatNumber(first.meopRatio, 3)} times MEOP)`;
   const others = [
     ...(review.sealsHold ? [] : ['a seal is outside its limits']),
     ...(review.flow.every(({ passes }) => passes) ? [] : ['a limit of the port is passed']),
@@ -144,7 +144,7 @@ function assumptionSection({ assumptions, cautions }: Review): readonly ReportSe
           ],
           tables: [],
           figures: [],
-          cautions: mergeHeadAftLines(cautions),
+          cautions,
           remarks: assumptions.map((text) => `Assumed: ${text}`),
         },
       ];

@@ -1,73 +1,76 @@
-import type { JointReview, RetainingRingReview, ThreadedClosureReview } from '../../structures';
+import type {
+  FailureMargin,
+  JointReview,
+  RetainingRingReview,
+  ThreadedClosureReview,
+} from '../../structures';
 import type { Quantity } from '../../units';
 import type { Motor } from '../document';
+import { linesOf, type PartLine } from '../part-lines';
 import type { MotorSettings } from '../settings';
 import { worstJoint } from './bolt-margins';
 import { type Closure, closureHeat } from './closure-heat';
 import { plateMargins } from './plate-margins';
-import { reviewMargin } from './review-margin';
-import type { ReviewMargin } from './review-result';
-import { ringMargins } from './ring-margins';
-import { threadMargins } from './thread-margins';
+import { worstRing } from './ring-margins';
+import { worstThread } from './thread-margins';
 
-type End = 'head' | 'aft';
-
-/** What holds a closure, judged. */
-export interface RetentionReview {
-  readonly margins: readonly ReviewMargin[];
-  readonly cautions: readonly string[];
+/** What holds a closure. */
+export interface Retention {
   readonly joint?: JointReview;
   readonly retainingRing?: RetainingRingReview;
   readonly thread?: ThreadedClosureReview;
 }
 
+/** A closure at MEOP. */
+export interface RetentionReview extends Retention {
+  readonly margins: readonly FailureMargin[];
+  readonly cautions: readonly PartLine[];
+}
+
 /** The plate of a closure and what holds it, at MEOP. */
 export function closureMargins(
   motor: Motor,
-  end: End,
+  end: 'head' | 'aft',
   closure: Closure,
   meop: Quantity<'gauge pressure'>,
   settings: MotorSettings,
 ): RetentionReview {
-  const hold = holdMargins(motor, end, closure, meop, settings);
-  const plate = plateMargins(motor, end, closure, meop, settings);
-  return {
-    ...hold,
-    margins: [...hold.margins, ...plate.margins],
-    cautions: [
-      ...hold.cautions.map((text) => `${end} joint: ${text}`),
-      ...plate.cautions,
-      ...(motor.case.wallTemperature !== undefined &&
-      closure.temperature === undefined &&
-      closureHeat(motor, closure) === undefined
-        ? [
-            `${end} closure: the strength of ${closure.material.name} while hot is not known: it is judged at room temperature`,
-          ]
-        : []),
-    ],
+  const [atJoint, atClosure] = [`${end}-joint`, `${end}-closure`] as const;
+  const { joint, retainingRing, thread } = closure;
+  const held = { motor, part: atJoint, meop, settings };
+  // One of the three: a document with none, or with more, is refused.
+  const retention: Retention = {
+    ...(joint && { joint: worstJoint({ ...held, closure: { ...closure, joint } }) }),
+    ...(retainingRing && { retainingRing: worstRing({ ...held, closure: { ...closure, retainingRing } }) }),
+    ...(thread && { thread: worstThread({ ...held, closure: { ...closure, thread } }) }),
   };
-}
-
-function holdMargins(
-  motor: Motor,
-  end: End,
-  closure: Closure,
-  meop: Quantity<'gauge pressure'>,
-  settings: MotorSettings,
-): RetentionReview {
-  const { joint: bolts, retainingRing, thread } = closure;
-  const part = `${end} joint` as const;
-  if (retainingRing !== undefined)
-    return ringMargins({ motor, part, closure: { ...closure, retainingRing }, meop, settings });
-  if (thread !== undefined)
-    return threadMargins({ motor, part, closure: { ...closure, thread }, meop, settings });
-  if (bolts === undefined) return { margins: [], cautions: [] }; // a document without is refused
-  const joint = worstJoint(motor, { ...closure, joint: bolts }, meop, settings);
+  const { joint: bolts, retainingRing: ring, thread: screwed } = retention;
+  const plate = plateMargins({ ...held, part: atClosure, closure });
+  const isHeatUnknown =
+    motor.case.wallTemperature !== undefined &&
+    closure.temperature === undefined &&
+    closureHeat(motor, closure) === undefined;
   return {
-    joint,
-    margins: joint.modes.map((mode) =>
-      reviewMargin(mode, { part, formulas: ['reviewJoint'], steps: () => [mode.explain()], meop }),
-    ),
-    cautions: joint.cautions,
+    ...retention,
+    margins: [
+      ...(bolts?.modes ?? []),
+      ...(ring?.margins ?? []),
+      ...(screwed?.margins ?? []),
+      ...plate.margins,
+    ],
+    cautions: [
+      ...linesOf(
+        atJoint,
+        [bolts, ring, screwed].flatMap((one) => one?.cautions ?? []),
+      ),
+      ...linesOf(atClosure, [
+        ...plate.cautions,
+        ...(isHeatUnknown
+          ? [
+              `the strength of ${closure.material.name} while hot is not known: it is judged at room temperature`,
+            ]
+          : []),
+      ]),
+    ],
   };
 }

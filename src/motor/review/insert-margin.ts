@@ -1,57 +1,60 @@
-import { lameHoopStress, margin, type StressDatum } from '../../structures';
-import { MeopError, type Quantity } from '../../units';
+import { type FailureMargin, lameHoopStress, type StressDatum } from '../../structures';
+import { checkedStep, given } from '../../structures/failure-mode/calculation';
+import { failureMargin } from '../../structures/failure-mode/failure-margin';
+import { MeopError, type Quantity, unitFor } from '../../units';
 import type { Motor } from '../document';
+import { linesOf, type PartLine } from '../part-lines';
 import type { MotorSettings } from '../settings';
-import { reviewMargin } from './review-margin';
-import type { ReviewMargin } from './review-result';
 
 /** The throat insert as a ring that nothing supports from outside: cautious, since a good housing does. */
 export function insertMargins(
   motor: Motor,
   meop: Quantity<'gauge pressure'>,
   { factors }: MotorSettings,
-): { readonly margins: readonly ReviewMargin[]; readonly cautions: readonly string[] } {
+): { readonly margins: readonly FailureMargin[]; readonly cautions: readonly PartLine[] } {
   const { insert, throatDiameter } = motor.nozzle;
   if (insert === undefined)
-    return { margins: [], cautions: ['the document has no throat insert: its strength is not judged'] };
+    return {
+      margins: [],
+      cautions: [{ text: 'the document has no throat insert: its strength is not judged' }],
+    };
   const strength = strengthOf(insert);
   if (strength === undefined)
     return {
       margins: [],
-      cautions: [
-        `throat insert: ${insert.material.name} has no tensile strength: give nozzle.insert.tensileStrength`,
-      ],
+      cautions: linesOf('throat-insert', [
+        `${insert.material.name} has no tensile strength: give nozzle.insert.tensileStrength`,
+      ]),
     };
   const insideRadius = throatDiameter.value.per(2);
   const outsideRadius = insert.outsideDiameter.value.per(2);
-  const ring = { pressure: meop, insideRadius, outsideRadius, radius: insideRadius };
-  const applied = lameHoopStress(ring);
   try {
     return {
       margins: [
-        reviewMargin(
-          margin({
-            mode: 'hoop tension, unsupported, full chamber pressure at the throat',
-            applied,
-            allowable: strength.value,
-            factor: factors.ultimateFactor,
-            source: `${lameHoopStress.source}; strength: ${strength.source}`,
-            cautions: strength.cautions,
+        failureMargin({
+          id: 'insert-hoop',
+          part: 'throat-insert',
+          limit: 'ultimate',
+          calculation: checkedStep(lameHoopStress, {
+            pressure: meop,
+            insideRadius,
+            outsideRadius,
+            radius: insideRadius,
           }),
-          {
-            part: 'throat insert',
-            formulas: ['lameHoopStress'],
-            steps: () => [lameHoopStress.explain(ring)],
-            meop,
-          },
-        ),
+          allowable: given('stress', strength.value.si),
+          factor: factors.ultimateFactor,
+          pressure: meop.si,
+          unit: unitFor('stress', 'MPa'),
+          sources: [`strength: ${strength.source}`],
+          cautions: strength.cautions,
+        }),
       ],
-      cautions: [
-        'throat insert: stresses of uneven heating are not judged; graphite cracks by them more often than by pressure',
-      ],
+      cautions: linesOf('throat-insert', [
+        'stresses of uneven heating are not judged; graphite cracks by them more often than by pressure',
+      ]),
     };
   } catch (error) {
-    if (error instanceof MeopError) return { margins: [], cautions: [error.message] };
+    if (error instanceof MeopError) return { margins: [], cautions: [{ text: error.message }] };
     throw error;
   }
 }

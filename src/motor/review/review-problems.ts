@@ -4,7 +4,7 @@ import { pathText } from '../document/problems';
 import { rawAt } from '../document/raw-value';
 import { settingsOf } from '../settings';
 import { atWorstCaseTolerances } from '../worst-case-tolerances';
-import { caseMargins } from './case-margins';
+import { worstShell } from './case-margins';
 import { closureMargins } from './closure-margins';
 import { insertMargins } from './insert-margin';
 import { faceSealReviews, sealReviews } from './seal-review';
@@ -31,7 +31,7 @@ export function reviewProblems(input: MotorInput): readonly DocumentProblem[] {
   const pressure: Quantity<'gauge pressure'> = fromSiValue(1e6, 'gauge pressure', unitOf('MPa'));
   const thrust: Quantity<'force'> = fromSiValue(100, 'force', unitOf('N'));
   return [
-    ...refused(json, [['case']], () => caseMargins(worst, pressure, settings)),
+    ...refused(json, [['case']], () => worstShell(worst, pressure, settings)),
     ...(['head', 'aft'] as const).flatMap((end) => {
       const closure = closures?.[end];
       const held = (['retainingRing', 'thread'] as const).find((field) => closure?.[field] !== undefined);

@@ -1,8 +1,9 @@
 import type { SimulatedFiring } from '../../ballistics';
 import type {
   FaceSeal,
+  FailureMargin,
+  FailureSequenceEntry,
   JointReview,
-  Margin,
   ORingGland,
   RetainingRingReview,
   RopeRestraint,
@@ -11,37 +12,6 @@ import type {
 import type { Quantity } from '../../units';
 import type { Motor } from '../document';
 import type { Meop } from '../meop/meop-result';
-
-/** The parts that a review judges. */
-export type ReviewPart =
-  | 'case'
-  | 'head closure'
-  | 'aft closure'
-  | 'head joint'
-  | 'aft joint'
-  | 'throat insert'
-  | 'stand'
-  | 'restraint';
-
-/** One failure mode of the motor or its stand, at MEOP, with the least favourable sizes that the tolerances allow. */
-export interface ReviewMargin extends Margin {
-  readonly part: ReviewPart;
-  /** The chamber pressure above ambient that uses the allowable up, without factor; where pressure drives the mode. */
-  readonly failurePressure?: Quantity<'gauge pressure'>;
-  /** The names of the formulas that the number comes from. */
-  readonly formulas: readonly string[];
-  /** The hand calculation, to the same number. */
-  explain(): { toString(): string };
-}
-
-/** A place in the order in which things give way as pressure rises. */
-export interface FailureSequenceEntry {
-  readonly part: ReviewPart;
-  readonly mode: string;
-  readonly failurePressure: Quantity<'gauge pressure'>;
-  /** Over MEOP. */
-  readonly meopRatio: number;
-}
 
 /** One thing that was looked at beside the margins, and whether it holds. */
 export interface ReviewCheck {
@@ -93,9 +63,9 @@ export interface Review {
   /** The firing at nominal values. */
   readonly prediction: SimulatedFiring;
   /** Every mode, the least margin first. */
-  readonly margins: readonly ReviewMargin[];
+  readonly margins: readonly FailureMargin[];
   /** The mode of least margin; undefined where nothing could be judged. */
-  readonly governing: ReviewMargin | undefined;
+  readonly governing: FailureMargin | undefined;
   /** Whether every margin is zero or more. */
   readonly passes: boolean;
   /** What gives way first as pressure rises, without factors. */

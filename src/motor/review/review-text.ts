@@ -1,5 +1,6 @@
+import { type PartId, partName } from '../../structures';
 import { table } from '../../units';
-import { mergeHeadAftRows } from '../merge-head-aft-rows';
+import { namedRows } from '../part-rows';
 import type { Review } from './review-result';
 import { allSeals } from './seal-review';
 
@@ -9,22 +10,15 @@ export function reviewText(review: Omit<Review, 'toString'>): string {
   const sign = (value: number): string => `${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(2)}`;
   const verdict = (passes: boolean): string => (passes ? 'holds' : 'FAILS');
   const rows = once(
-    margins.map((one) => ({
-      part: one.part,
-      mode: one.mode,
-      applied: one.applied,
-      allowable: one.allowable,
-      factor: one.factor,
-      margin: sign(one.marginOfSafety),
-      ...(one.failurePressure && { 'reached at': one.failurePressure }),
+    margins.map(({ part, mode, applied, allowable, factor, marginOfSafety: left, failurePressure: at }) => ({
+      part,
+      cells: { mode, applied, allowable, factor, margin: sign(left), ...(at && { 'reached at': at }) },
     })),
   );
   const order = once(
-    failureOrder.map(({ part, mode, failurePressure, meopRatio }) => ({
+    failureOrder.map(({ part, mode, failurePressure: at, meopRatio }) => ({
       part,
-      mode,
-      at: failurePressure,
-      'times MEOP': meopRatio.toFixed(2),
+      cells: { mode, at, 'times MEOP': meopRatio.toFixed(2) },
     })),
   ).slice(0, 8);
   const checks = [
@@ -45,7 +39,7 @@ export function reviewText(review: Omit<Review, 'toString'>): string {
     `${motor.name}: MEOP ${meop.pressure} above ambient; ${
       governing === undefined
         ? 'no mode could be judged'
-        : `${review.passes ? 'every margin holds' : 'NOT EVERY MARGIN HOLDS'}, governed by ${governing.part}, ${governing.mode} (${sign(governing.marginOfSafety)})`
+        : `${review.passes ? 'every margin holds' : 'NOT EVERY MARGIN HOLDS'}, governed by ${partName(governing.part)}, ${governing.mode} (${sign(governing.marginOfSafety)})`
     }`,
     '',
     ...(rows.length > 0 ? [table(rows), ''] : []),
@@ -56,5 +50,5 @@ export function reviewText(review: Omit<Review, 'toString'>): string {
   ].join('\n');
 }
 
-const once = <R extends { readonly part: string }>(rows: readonly R[]): readonly R[] =>
-  mergeHeadAftRows(rows, ({ part: _, ...rest }) => Object.values(rest));
+const once = <C extends object>(rows: readonly { readonly part: PartId; readonly cells: C }[]) =>
+  namedRows(rows, ({ cells }) => Object.values(cells)).map(({ part, cells }) => ({ part, ...cells }));

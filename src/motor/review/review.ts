@@ -1,21 +1,22 @@
-import type { JointReview, RetainingRingReview, ThreadedClosureReview } from '../../structures';
-import { governing } from '../../structures';
+import { type FailureMargin, governing } from '../../structures';
+import { failureSequence } from '../../structures/failure-mode/failure-sequence';
 import type { Quantity } from '../../units';
 import { assumedDefaults, notEvaluated } from '../assumed-defaults';
 import { type Motor, type MotorInput, motorOf } from '../document';
 import { documentError } from '../document/problems';
 import { meopOf } from '../meop/meop';
 import type { Meop } from '../meop/meop-result';
+import { linesOf, type PartLine, written } from '../part-lines';
 import type { RegressionCache } from '../regression-cache';
 import { type MotorSettings, settingsOf } from '../settings';
 import { atWorstCaseTolerances, unusedTolerances } from '../worst-case-tolerances';
-import { caseMargins } from './case-margins';
-import { closureMargins } from './closure-margins';
+import { worstShell } from './case-margins';
+import { closureMargins, type Retention } from './closure-margins';
 import { flowChecks } from './flow-checks';
 import { insertMargins } from './insert-margin';
 import { instrumentReviews } from './instrument-review';
 import { reviewProblems } from './review-problems';
-import type { FailureSequenceEntry, Review, ReviewMargin } from './review-result';
+import type { Review } from './review-result';
 import { reviewText } from './review-text';
 import { allSeals, faceSealReviews, sealReviews } from './seal-review';
 import { standMargins } from './stand-margins';
@@ -53,7 +54,7 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
     margins,
     governing: margins.length === 0 ? undefined : governing(margins),
     passes: margins.length > 0 && margins.every(({ marginOfSafety }) => marginOfSafety >= 0),
-    failureOrder: failureOrder(margins, meop.pressure),
+    failureOrder: failureSequence(margins, meop.pressure),
     joints: structure.joints,
     retainingRings: structure.retainingRings,
     threads: structure.threads,
@@ -90,80 +91,68 @@ export function structureMargins(
   thrust: Quantity<'force'>,
   settings: MotorSettings,
 ) {
-  const tube = caseMargins(motor, pressure, settings);
-  const joints: Partial<Record<End, JointReview>> = {};
-  const retainingRings: Partial<Record<End, RetainingRingReview>> = {};
-  const threads: Partial<Record<End, ThreadedClosureReview>> = {};
-  const margins: ReviewMargin[] = [...tube.margins];
-  const cautions: string[] = tube.shell.cautions.map((text) => `case: ${text}`);
-  for (const end of ['head', 'aft'] as const) {
+  const shell = worstShell(motor, pressure, settings);
+  const ends = (['head', 'aft'] as const).map((end) => {
     const closure = motor.closures?.[end];
-    if (closure === undefined) {
-      cautions.push(`the document has no ${end} closure: its joint and seals are not judged`);
-      continue;
-    }
-    const judged = closureMargins(motor, end, closure, pressure, settings);
-    if (judged.joint !== undefined) joints[end] = judged.joint;
-    if (judged.retainingRing !== undefined) retainingRings[end] = judged.retainingRing;
-    if (judged.thread !== undefined) threads[end] = judged.thread;
-    margins.push(...judged.margins);
-    cautions.push(...judged.cautions);
-  }
+    return [end, closure && closureMargins(motor, end, closure, pressure, settings)] as const;
+  });
   const insert = insertMargins(motor, pressure, settings);
   const stand = standMargins(motor, thrust);
+  const held = <F extends keyof Retention>(field: F): { readonly [E in End]?: NonNullable<Retention[F]> } =>
+    Object.fromEntries(ends.flatMap(([end, one]) => (one?.[field] === undefined ? [] : [[end, one[field]]])));
   return {
-    margins: [...margins, ...insert.margins, ...stand.margins],
-    joints,
-    retainingRings,
-    threads,
+    margins: [
+      ...shell.margins,
+      ...ends.flatMap(([, one]) => one?.margins ?? []),
+      ...insert.margins,
+      ...stand.margins,
+    ],
+    joints: held('joint'),
+    retainingRings: held('retainingRing'),
+    threads: held('thread'),
     restraint: stand.restraint,
-    cautions: [...cautions, ...insert.cautions, ...stand.cautions],
+    cautions: [
+      ...linesOf('case', shell.cautions),
+      ...ends.flatMap(
+        ([end, one]) =>
+          one?.cautions ?? [
+            { text: `the document has no ${end} closure: its joint and seals are not judged` },
+          ],
+      ),
+      ...insert.cautions,
+      ...stand.cautions,
+    ],
   };
-}
-
-/** What gives way first as pressure rises: yielding stretches, the rest lets go. */
-export function failureOrder(
-  margins: readonly ReviewMargin[],
-  meop: Quantity<'gauge pressure'>,
-): readonly FailureSequenceEntry[] {
-  return margins
-    .flatMap(({ part, mode, failurePressure }) =>
-      failurePressure === undefined
-        ? []
-        : [{ part, mode, failurePressure, meopRatio: failurePressure.si / meop.si }],
-    )
-    .sort((a, b) => a.failurePressure.si - b.failurePressure.si);
 }
 
 function cautionsOf(
   motor: Motor,
   meop: Meop,
-  structure: readonly string[],
+  structure: readonly PartLine[],
   seals: ReturnType<typeof allSeals>,
   instruments: Review['instruments'],
-  margins: readonly ReviewMargin[],
+  margins: readonly FailureMargin[],
 ): readonly string[] {
-  const wall = motor.case.wallTemperature;
-  return [
-    ...new Set([
-      ...meop.cautions,
-      ...structure,
-      ...margins.flatMap(({ cautions }) =>
-        cautions.filter((text) => !structure.some((one) => one.endsWith(text))),
-      ),
-      ...seals.flatMap(({ closure, place, seal }) =>
-        seal.cautions.map((text) => `${closure} seal ${place}: ${text}`),
-      ),
-      ...instruments.flatMap(({ cautions }) => cautions),
-      ...(wall === undefined
-        ? [
+  const known = new Set(structure.map(({ text }) => text));
+  const line = (text: string): PartLine => ({ text });
+  return written([
+    ...meop.cautions.map(line),
+    ...structure,
+    ...margins.flatMap(({ cautions }) => cautions.filter((text) => !known.has(text)).map(line)),
+    ...seals.flatMap(({ closure, place, seal }) =>
+      seal.cautions.map((text) => ({ end: closure, about: `seal ${place}`, text })),
+    ),
+    ...instruments.flatMap(({ cautions }) => cautions.map(line)),
+    ...(motor.case.wallTemperature === undefined
+      ? [
+          line(
             'case.wallTemperature is not given: the case is judged at room temperature, which a firing exceeds',
-          ]
-        : []),
-      ...notEvaluated(motor),
-      ...((motor.instruments ?? []).length === 0
-        ? ['the document has no instruments: whether a channel saturates is not judged']
-        : []),
-    ]),
-  ];
+          ),
+        ]
+      : []),
+    ...notEvaluated(motor).map(line),
+    ...((motor.instruments ?? []).length === 0
+      ? [line('the document has no instruments: whether a channel saturates is not judged')]
+      : []),
+  ]);
 }

@@ -1,21 +1,23 @@
 import {
   anchorUplift,
   eulerBucklingLoad,
-  margin,
+  type FailureMargin,
   type RopeRestraint,
   ropeRestraint,
   strutForce,
 } from '../../structures';
-import type { Quantity } from '../../units';
+import { checkedStep, given } from '../../structures/failure-mode/calculation';
+import { failureMargin } from '../../structures/failure-mode/failure-margin';
+import type { FailureMode } from '../../structures/failure-mode/failure-mode';
+import { type Quantity, unitOf } from '../../units';
 import type { Motor } from '../document';
-import { reviewMargin } from './review-margin';
-import type { ReviewMargin } from './review-result';
+import { linesOf, type PartLine } from '../part-lines';
 
 /** Stand and restraint under a thrust. */
 export interface StandReview {
-  readonly margins: readonly ReviewMargin[];
+  readonly margins: readonly FailureMargin[];
   readonly restraint: RopeRestraint | undefined;
-  readonly cautions: readonly string[];
+  readonly cautions: readonly PartLine[];
 }
 
 const columnFactor = 3; // engineering practice, no published source: slender members buckle below Euler's load where they are bent or pinned off centre
@@ -27,98 +29,85 @@ export function standMargins(motor: Motor, thrust: Quantity<'force'>): StandRevi
     return {
       margins: [],
       restraint: undefined,
-      cautions: ['the document has no stand: stand and restraint are not judged'],
+      cautions: [{ text: 'the document has no stand: stand and restraint are not judged' }],
     };
-  const { members, anchors } = stand;
-  const margins: ReviewMargin[] = [];
-  if (members !== undefined) {
-    const strut = {
-      load: thrust,
-      count: members.count,
-      ...(members.angle && { angle: members.angle.value }),
-    };
-    const column = {
-      elasticModulus: members.elasticModulus.value,
-      secondMoment: members.secondMoment.value,
-      length: members.length.value,
-      ...(members.endFactor && { endFactor: members.endFactor.value.si }),
-    };
-    margins.push(
-      reviewMargin(
-        margin({
-          mode: 'buckling of a member',
-          applied: strutForce(strut),
-          allowable: eulerBucklingLoad(column),
-          factor: columnFactor,
-          source: `${eulerBucklingLoad.source}; factor ${columnFactor}: engineering practice, no published source`,
-          cautions: [
-            'the thrust is taken as steady: a start that knocks loads the stand by up to twice as much',
-          ],
-        }),
-        {
-          part: 'stand',
-          formulas: ['strutForce', 'eulerBucklingLoad'],
-          steps: () => [strutForce.explain(strut), eulerBucklingLoad.explain(column)],
-        },
-      ),
-    );
-  }
-  if (anchors !== undefined && stand.axis === 'horizontal') {
-    const tipping = {
-      thrust,
-      height: anchors.height.value,
-      anchorSpacing: anchors.anchorSpacing.value,
-      weight: anchors.weight.value,
-      count: anchors.count,
-    };
-    const pull = anchorUplift(tipping);
-    if (pull.si > 0)
-      margins.push(
-        reviewMargin(
-          margin({
-            mode: 'pull on an anchor',
-            applied: pull,
-            allowable: anchors.allowable.value,
-            factor: 1,
-            source: `${anchorUplift.source}; allowable: the document`,
-          }),
-          { part: 'stand', formulas: ['anchorUplift'], steps: () => [anchorUplift.explain(tipping)] },
-        ),
-      );
-  }
   const restraint = restraintOf(motor, thrust);
+  const modes = [...memberModes(stand, thrust), ...tippingModes(stand, thrust)];
   return {
-    margins: [
-      ...margins,
-      ...(restraint?.margins ?? []).map((one) =>
-        reviewMargin(one, { part: 'restraint', formulas: ['ropeRestraint'] }),
-      ),
-    ],
+    margins: [...modes.map((mode) => failureMargin(mode)), ...(restraint?.margins ?? [])],
     restraint,
-    cautions: [
-      ...(restraint === undefined
-        ? ['the document has no restraint: nothing holds a motor that breaks free']
-        : []),
-      ...(restraint?.cautions ?? []).map((text) => `restraint: ${text}`),
-    ],
+    cautions:
+      restraint === undefined
+        ? [{ text: 'the document has no restraint: nothing holds a motor that breaks free' }]
+        : linesOf('restraint', restraint.cautions),
   };
 }
 
+type Stand = NonNullable<Motor['stand']>;
+
+function memberModes({ members }: Stand, thrust: Quantity<'force'>): readonly FailureMode[] {
+  if (members === undefined) return [];
+  const { elasticModulus, secondMoment, length, endFactor, count, angle } = members;
+  return [
+    {
+      id: 'member-buckling',
+      part: 'stand',
+      limit: 'buckling',
+      calculation: checkedStep(strutForce, { load: thrust, count, ...(angle && { angle: angle.value }) }),
+      allowable: checkedStep(eulerBucklingLoad, {
+        elasticModulus: elasticModulus.value,
+        secondMoment: secondMoment.value,
+        length: length.value,
+        ...(endFactor && { endFactor: endFactor.value.si }),
+      }),
+      factor: columnFactor,
+      unit: unitOf(thrust.unit),
+      sources: [`factor ${columnFactor}: engineering practice, no published source`],
+      cautions: ['the thrust is taken as steady: a start that knocks loads the stand by up to twice as much'],
+    },
+  ];
+}
+
+function tippingModes({ anchors, axis }: Stand, thrust: Quantity<'force'>): readonly FailureMode[] {
+  if (anchors === undefined || axis !== 'horizontal') return [];
+  const pull = checkedStep(anchorUplift, {
+    thrust,
+    height: anchors.height.value,
+    anchorSpacing: anchors.anchorSpacing.value,
+    weight: anchors.weight.value,
+    count: anchors.count,
+  });
+  if (pull.value <= 0) return [];
+  return [
+    {
+      id: 'stand-anchor-pull',
+      part: 'stand',
+      limit: 'rated load',
+      calculation: pull,
+      allowable: given('force', anchors.allowable.value.si),
+      factor: 1,
+      unit: unitOf(thrust.unit),
+      sources: ['allowable: the document'],
+      cautions: [],
+    },
+  ];
+}
+
 function restraintOf(motor: Motor, thrust: Quantity<'force'>): RopeRestraint | undefined {
-  const given = motor.stand?.restraint;
-  if (given === undefined) return undefined;
-  const { rope, anchor } = given;
+  const held = motor.stand?.restraint;
+  if (held === undefined) return undefined;
+  const { rope, anchor } = held;
   return ropeRestraint({
     thrust,
-    slack: given.slack.value,
-    ropeLength: given.ropeLength.value,
+    slack: held.slack.value,
+    ropeLength: held.ropeLength.value,
     rope: { diameter: rope.diameter.value, construction: rope.construction, grade: rope.grade },
-    termination: given.termination,
+    termination: held.termination,
     ...(motor.stand?.movingMass && { mass: motor.stand.movingMass.value }),
-    ...(given.legs !== undefined && { legs: given.legs }),
-    ...(given.legAngle && { legAngle: given.legAngle.value }),
-    ...(given.designFactor && { designFactor: given.designFactor.value.si }),
-    ...(given.shackle && { shackle: given.shackle.value }),
+    ...(held.legs !== undefined && { legs: held.legs }),
+    ...(held.legAngle && { legAngle: held.legAngle.value }),
+    ...(held.designFactor && { designFactor: held.designFactor.value.si }),
+    ...(held.shackle && { shackle: held.shackle.value }),
     ...(anchor && {
       anchor: {
         count: anchor.count,

@@ -69,3 +69,24 @@ export const grooveWallCollapseLoad = /* @__PURE__ */ formula({
     },
   },
 });
+
+/**
+ * Tension in a wall at the end force that folds it: the load it stands, as a stress.
+ *
+ * @example grooveWallCollapseStress({ tension: '20 MPa', load: '10 kN', collapseLoad: '50 kN' }).in('MPa') // => 100
+ */
+export const grooveWallCollapseStress = /* @__PURE__ */ formula({
+  name: 'grooveWallCollapseStress',
+  title: 'Tension in a wall as it collapses at a groove',
+  equation: 'σ_c = σ_t·F_c / F',
+  source: 'Proportion of tension and end force',
+  inputs: {
+    tension: stress('σ_t', 'tension under the end force'),
+    load: force('F', 'end force', { above: 0 }),
+    collapseLoad: force('F_c', 'end force at which the wall collapses'),
+  },
+  output: stress('σ_c', 'tension at which the wall collapses'),
+  example: { tension: '27 MPa', load: '20 kN', collapseLoad: '55 kN' },
+  si: ({ tension, load, collapseLoad }) => (tension / load) * collapseLoad,
+  solve: { collapseLoad: (stressAt, { tension, load }) => (stressAt * load) / tension },
+});

@@ -5,9 +5,11 @@
  * @example ringShearStress({ load: '20 kN', boreDiameter: '60 mm', ringThickness: '2 mm' }).in('MPa') // => 53.05164770
  * @module
  */
+export type { ClosureReview, RetainingRingReview, ThreadedClosureReview } from './closure-review';
 export * from './cut-wall';
 export * from './retaining-ring';
-export * from './review-retaining-ring';
-export * from './review-threaded-closure';
+export { type RetainingRingJoint, reviewRetainingRing } from './review-retaining-ring';
+export { reviewThreadedClosure } from './review-threaded-closure';
+export * from './thread-opening';
 export * from './thread-radial-pressure';
 export type { ThreadedClosure } from './threaded-closure';

@@ -1,23 +1,14 @@
-import {
-  fromSiValue,
-  type NamedKind,
-  type Quantity,
-  type QuantityInput,
-  readInput,
-  unitFor,
-} from '../../units';
+import { fromSiValue, type NamedKind, type QuantityInput, readInput, unitFor } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { readPositive, refusal } from '../../units/refusal';
-import { closureForce } from '../closure-force';
+import { failureMargin } from '../failure-mode/failure-margin';
+import type { PartId } from '../failure-mode/part-name';
 import type { JointFactors } from '../joint';
 import { readFactors } from '../joint/joint-factors';
-import { governing, type Margin, margin, marginTable } from '../margin';
 import type { Material, MaterialName } from '../materials';
 import { materialOf } from '../materials/library';
-import { lameHoopStress } from '../shell/lame';
-import { cutWallMargins } from './cut-wall-margins';
-import { partMargin } from './part-margin';
-import { grooveBearingStress, grooveLandShearStress, ringShearStress } from './retaining-ring';
+import { type RetainingRingReview, retainingRingReview } from './closure-review';
+import { retainingRingModes } from './retaining-ring-modes';
 
 /** A closure held by an internal retaining ring in a groove of the case. */
 export interface RetainingRingJoint {
@@ -39,16 +30,6 @@ export interface RetainingRingJoint {
   readonly exposure?: QuantityInput<'time'>;
   /** 1.5 and 2.0 where left out (common practice). */
   readonly factors?: JointFactors;
-}
-
-/** A retaining ring, judged. */
-export interface RetainingRingReview {
-  readonly endForce: Quantity<'force'>;
-  readonly margins: readonly Margin[];
-  readonly governing: Margin;
-  readonly passes: boolean;
-  readonly cautions: readonly string[];
-  toString(): string;
 }
 
 const name = 'reviewRetainingRing';
@@ -76,6 +57,11 @@ const reviewRetainingRingFields: FieldsOf<RetainingRingJoint> = {
  * @example reviewRetainingRing({ pressure: '5 MPa', boreDiameter: '60 mm', grooveDepth: '1.5 mm', edgeMargin: '6 mm', caseWall: '5 mm', caseMaterial: '6061-T6 drawn tube', ringThickness: '2 mm', ringShearStrength: '800 MPa' }).endForce.in('kN') // => 14.13716694
  */
 export function reviewRetainingRing(joint: RetainingRingJoint): RetainingRingReview {
+  return reviewRetainingRingAs(joint, 'joint');
+}
+
+/** {@link reviewRetainingRing} under the name of a part of a motor. */
+export function reviewRetainingRingAs(joint: RetainingRingJoint, part: PartId): RetainingRingReview {
   requireFields('reviewRetainingRing', joint, reviewRetainingRingFields);
   const read = (kind: NamedKind, field: keyof RetainingRingJoint): number =>
     readPositive(kind, field, joint[field], name).si;
@@ -91,39 +77,19 @@ export function reviewRetainingRing(joint: RetainingRingJoint): RetainingRingRev
     throw refusal(name, 'grooveDepth', joint.grooveDepth, 'less than the wall of the case');
   const factors = readFactors(name, joint.factors);
 
-  const load = closureForce.si({ pressure, sealDiameter });
-  const grooveDiameter = boreDiameter + 2 * grooveDepth;
-  const [insideRadius, outsideRadius] = [grooveDiameter / 2, boreDiameter / 2 + wall];
-  const displayUnit = readInput('gauge pressure', 'pressure', joint.pressure, name).unit;
-  const unit = unitFor('stress', displayUnit.us ? 'psi' : 'MPa');
-  const stress = (si: number): Quantity<'stress'> => fromSiValue(si, 'stress', unit);
-  const { caseTemperature: temperature, exposure } = joint;
-  const tube = { material: materialOf(joint.caseMaterial), temperature, exposure, factors, unit };
-  const hoop = lameHoopStress.si({ pressure, insideRadius, outsideRadius, radius: insideRadius });
-  const margins: readonly Margin[] = [
-    margin({
-      mode: 'shear of the ring',
-      applied: stress(ringShearStress.si({ load, boreDiameter, ringThickness })),
-      allowable: stress(ringStrength),
-      factor: factors.ultimate,
-      source: ringShearStress.source,
-      cautions: ['the shear strength of the ring is as given by its maker'],
-    }),
-    partMargin(tube, {
-      mode: 'bearing of the groove, yield',
-      applied: grooveBearingStress.si({ load, boreDiameter, grooveDepth }),
-      property: 'yield', // of a wall that may tip, not the bearing strength of a bolt hole
-      source: grooveBearingStress.source,
-    }),
-    partMargin(tube, {
-      mode: 'shear of the land',
-      applied: grooveLandShearStress.si({ load, grooveDiameter, edgeMargin }),
-      property: 'shear ultimate',
-      source: grooveLandShearStress.source,
-    }),
-    // The ring bears on the middle of the groove's depth.
-    ...cutWallMargins(tube, { cut: 'groove', load, hoop, insideRadius, outsideRadius, arm: wall / 2 }),
-  ];
+  const { us } = readInput('gauge pressure', 'pressure', joint.pressure, name).unit;
+  const { modes, load } = retainingRingModes(
+    { boreDiameter, sealDiameter, grooveDepth, edgeMargin, wall, ringThickness, ringStrength },
+    {
+      part,
+      material: materialOf(joint.caseMaterial),
+      temperature: joint.caseTemperature,
+      exposure: joint.exposure,
+      factors,
+      pressure,
+      unit: unitFor('stress', us ? 'psi' : 'MPa'),
+    },
+  );
   const cautions = [
     ...(joint.factors?.cautions ?? []),
     ...(sealDiameter < boreDiameter
@@ -137,20 +103,9 @@ export function reviewRetainingRing(joint: RetainingRingJoint): RetainingRingRev
     'the full hoop stress is taken at the groove: true of a groove beside the seal, cautious further away',
     'a corner radius or chamfer on the closure tips the ring and lowers what it carries: ask its maker',
   ];
-  const worst = governing(margins);
-  const text = (): string =>
-    [
-      `end force ${fromSiValue(load, 'force', unitFor('force', displayUnit.us ? 'lbf' : 'N'))}; governed by ${worst.mode}`,
-      marginTable(margins),
-      ...cautions.map((caution) => `caution: ${caution}`),
-    ].join('\n');
-  return {
-    endForce: fromSiValue(load, 'force', unitFor('force', displayUnit.us ? 'lbf' : 'N')),
-    margins,
-    governing: worst,
-    passes: worst.marginOfSafety >= 0,
+  return retainingRingReview({
+    endForce: fromSiValue(load.value, 'force', unitFor('force', us ? 'lbf' : 'N')),
+    margins: modes.map((mode) => failureMargin(mode)),
     cautions,
-    toString: text,
-    ...{ [Symbol.for('nodejs.util.inspect.custom')]: text },
-  };
+  });
 }

@@ -1,13 +1,15 @@
 import { fromSiValue, type Quantity, table, unitFor } from '../../units';
 import { requireFields } from '../../units/known-fields';
 import { readPositive, refusal } from '../../units/refusal';
+import { type FailureModeId, modeName } from '../failure-mode';
 import { type ThreadGeometry, threadGeometry } from '../threads';
 import { fewBolts, partsCautions } from './joint-cautions';
 import { searchFields } from './joint-fields';
-import { type JointModeName, rulesFor } from './joint-modes';
+import { rulesFor } from './joint-modes';
 import type { JointOption, JointSearch } from './joint-search';
+import type { JointSi } from './joint-si';
 import type { JointStrengths, Strength } from './joint-strengths';
-import { type JointSi, jointStressesSi } from './joint-stresses';
+import { jointStressesSi } from './joint-stresses';
 import {
   type BoltsSi,
   boltStrengthsOf,
@@ -120,7 +122,7 @@ export function designJoint(search: JointSearch): JointDesign {
 interface Found {
   readonly bolts: BoltsSi;
   readonly least: number;
-  readonly governing: JointModeName;
+  readonly governing: FailureModeId;
   readonly bearingFirst: boolean;
   readonly mass: number;
 }
@@ -128,15 +130,15 @@ interface Found {
 function judge(parts: PartsSi, bolts: BoltsSi, joint: JointSi, strengths: JointStrengths): Found {
   const stresses = jointStressesSi(joint);
   let least = Number.POSITIVE_INFINITY;
-  let governing: JointModeName = 'bolt shear';
+  let governing: FailureModeId = 'bolt-shear';
   let gradualReserve = Number.POSITIVE_INFINITY;
   let suddenReserve = Number.POSITIVE_INFINITY;
   for (const rule of rulesFor(stresses)) {
     const reserve = strengths[rule.strength].si / stresses[rule.stress];
     const left = reserve / parts.factors[rule.limit] - 1;
-    if (left < least) [least, governing] = [left, rule.mode];
-    if (rule.failsGradually) gradualReserve = Math.min(gradualReserve, reserve);
-    else if (rule.stress !== 'hoop') suddenReserve = Math.min(suddenReserve, reserve);
+    if (left < least) [least, governing] = [left, rule.id];
+    if (rule.fails === 'gradually') gradualReserve = Math.min(gradualReserve, reserve);
+    else if (rule.fails === 'suddenly') suddenReserve = Math.min(suddenReserve, reserve);
   }
   return {
     bolts,
@@ -191,7 +193,7 @@ function designText({
     engagement,
     mass,
     margin: `${left < 0 ? '−' : '+'}${Math.abs(left).toFixed(2)}`,
-    governing: rest.governing,
+    governing: modeName(rest.governing),
     'bearing first': rest.bearingFirst ? 'yes' : 'no',
   });
   const shown = feasible.slice(0, 15);

@@ -2,7 +2,6 @@ import { type Quantity, readInput } from '../../units';
 import type { HolePattern } from '../holes';
 import type { Margin } from '../margin';
 import type { JointStrengths } from './joint-strengths';
-import type { JointStressesSi } from './joint-stresses';
 import type { JointParts } from './radial-bolt-joint';
 import { type BoltsSi, edgeRatios, type PartsSi } from './read-joint';
 
@@ -11,7 +10,8 @@ export interface JointContext {
   readonly parts: PartsSi;
   readonly bolts: BoltsSi;
   readonly strengths: JointStrengths;
-  readonly stresses: JointStressesSi;
+  /** The worst bolt's load over the equal share. */
+  readonly shareFactor: number;
   readonly modes: readonly Margin[];
   readonly pattern: HolePattern;
   /** As shown in the review. */
@@ -20,7 +20,7 @@ export interface JointContext {
 
 /** What a joint's margins rest on and could be wrong about, each said once. */
 export function jointCautions(judged: JointContext): readonly string[] {
-  const { parts, bolts, stresses, modes, pattern, length } = judged;
+  const { parts, bolts, shareFactor, modes, pattern, length } = judged;
   const { given } = parts;
   const clearance = bolts.holeDiameter - bolts.thread.majorDiameter.si;
   const [, closureRatio] = edgeRatios(parts, bolts);
@@ -35,9 +35,7 @@ export function jointCautions(judged: JointContext): readonly string[] {
       ...(parts.positionTolerance > clearance && clearance > 0
         ? ['the position tolerance exceeds the clearance of the holes: not every bolt will go in']
         : []),
-      ...(stresses.shareFactor > 1
-        ? [shareCaution(stresses.shareFactor, given.shareFactor !== undefined)]
-        : []),
+      ...(shareFactor > 1 ? [shareCaution(shareFactor, given.shareFactor !== undefined)] : []),
       ...(given.closureEdgeDistance === undefined && closureRatio >= 2
         ? ['the closure is taken to have two diameters or more of metal inboard of its holes']
         : []),

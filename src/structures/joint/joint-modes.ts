@@ -1,91 +1,97 @@
-import { internalThreadShearArea } from '../threads/shear-area';
-import { bearingStress } from './bearing';
-import { combinedBoltStress } from './bolt-bending';
-import { boltShearStress } from './bolt-shear';
+import type { Quantity, Unit } from '../../units';
+import { given, numberOf, type Step } from '../failure-mode/calculation';
+import type { PressureDrivenMode } from '../failure-mode/failure-mode';
+import type { FailureModeId } from '../failure-mode/mode-name';
+import type { PartId } from '../failure-mode/part-name';
 import type { JointStrengths } from './joint-strengths';
-import type { JointStressesSi } from './joint-stresses';
-import { netSectionStress } from './net-section';
-import { tearOutStress } from './tear-out';
+import type { JointStresses, JointStressesSi } from './joint-stresses';
 
-/** The ways a radial-bolt joint can fail. */
-export type JointModeName =
-  | 'bolt shear'
-  | 'bolt shear, yield'
-  | 'bearing, case wall'
-  | 'bearing yield, case wall'
-  | 'bearing, closure threads'
-  | 'bearing yield, closure threads'
-  | 'bearing yield, bolts'
-  | 'tear-out of the case end, planes from the hole edge'
-  | 'tear-out of the case end, planes at 40°'
-  | 'tear-out of the closure, planes from the hole edge'
-  | 'net section of the case'
-  | 'net section of the case, yield'
-  | "shear of the closure's threads"
-  | 'combined bolt bending and shear'
-  | 'combined bolt bending and shear, yield'
-  | 'hoop stress, hole row'
-  | 'hoop yield, hole row';
+/** A stress of the joint that a mode is judged by. */
+type ModeStress = Exclude<
+  keyof JointStresses<number>,
+  'endForce' | 'shareFactor' | 'boltLoad' | 'threadLoad' | 'netSectionConcentration' | 'longitudinal'
+>;
 
-/** How a mode is worked out. */
+/** How a mode of the joint is judged. */
 export interface ModeRule {
-  readonly mode: JointModeName;
-  readonly stress: keyof JointStressesSi;
+  readonly id: FailureModeId;
+  readonly stress: ModeStress;
   readonly strength: keyof JointStrengths;
   readonly limit: 'yield' | 'ultimate';
-  /** Bearing gives way slowly and shows; the others let go. */
-  readonly failsGradually: boolean;
-  readonly source: string;
+  /** What would fail: its temperature counts. */
+  readonly of: 'case' | 'bolt' | 'closure';
+  /** Bearing fails gradually and shows, the rest suddenly; hoop stress is not compared. */
+  readonly fails: 'gradually' | 'suddenly' | 'with the tube';
 }
 
-const rule = (
-  mode: JointModeName,
-  stress: keyof JointStressesSi,
+type Row = readonly [
+  id: FailureModeId,
+  stress: ModeStress,
   strength: keyof JointStrengths,
-  source: string,
-): ModeRule => ({
-  mode,
-  stress,
-  strength,
-  limit: mode.includes('yield') ? 'yield' : 'ultimate',
-  failsGradually: mode.startsWith('bearing'),
-  source,
-});
+  limit: ModeRule['limit'],
+  of: ModeRule['of'],
+  fails: ModeRule['fails'],
+];
 
-const bending = `bending of the fastener, Shigley 9th ed. section 8-12; ${combinedBoltStress.source}`;
-const hoop = "Lamé, as in Roark's Formulas for Stress and Strain, thick-walled cylinders";
+// In the order of the load's way from case to closure.
+const rows: readonly Row[] = [
+  ['case-bearing-yield', 'caseBearing', 'caseBearingYield', 'yield', 'case', 'gradually'],
+  ['case-bearing', 'caseBearing', 'caseBearing', 'ultimate', 'case', 'gradually'],
+  ['case-tear-out', 'tearOut', 'caseShear', 'ultimate', 'case', 'suddenly'],
+  ['case-tear-out-40', 'tearOutLug', 'caseShear', 'ultimate', 'case', 'suddenly'],
+  ['net-section-yield', 'netSection', 'caseYield', 'yield', 'case', 'suddenly'],
+  ['net-section', 'netSection', 'caseUltimate', 'ultimate', 'case', 'suddenly'],
+  ['hole-row-hoop-yield', 'hoop', 'hoopYield', 'yield', 'case', 'with the tube'],
+  ['hole-row-hoop', 'hoop', 'hoopUltimate', 'ultimate', 'case', 'with the tube'],
+  ['bolt-shear-yield', 'boltShear', 'boltShearYield', 'yield', 'bolt', 'suddenly'],
+  ['bolt-shear', 'boltShear', 'boltShear', 'ultimate', 'bolt', 'suddenly'],
+  ['bolt-bearing-yield', 'boltBearing', 'boltYield', 'yield', 'bolt', 'gradually'],
+  ['bolt-bending-yield', 'boltBending', 'boltYield', 'yield', 'bolt', 'suddenly'],
+  ['bolt-bending', 'boltBending', 'boltUltimate', 'ultimate', 'bolt', 'suddenly'],
+  ['closure-bearing-yield', 'closureBearing', 'closureBearingYield', 'yield', 'closure', 'gradually'],
+  ['closure-bearing', 'closureBearing', 'closureBearing', 'ultimate', 'closure', 'gradually'],
+  ['closure-tear-out', 'closureTearOut', 'closureShear', 'ultimate', 'closure', 'suddenly'],
+  ['closure-hole-thread-shear', 'threadShear', 'closureShear', 'ultimate', 'closure', 'suddenly'],
+];
 
-/** Every mode, in the order of the load's way from case to closure. */
-export const modeRules: readonly ModeRule[] = /* @__PURE__ */ (() => [
-  rule('bearing yield, case wall', 'caseBearing', 'caseBearingYield', bearingStress.source),
-  rule('bearing, case wall', 'caseBearing', 'caseBearing', bearingStress.source),
-  rule('tear-out of the case end, planes from the hole edge', 'tearOut', 'caseShear', tearOutStress.source),
-  rule('tear-out of the case end, planes at 40°', 'tearOutLug', 'caseShear', tearOutStress.source),
-  rule('net section of the case, yield', 'netSection', 'caseYield', netSectionStress.source),
-  rule('net section of the case', 'netSection', 'caseUltimate', netSectionStress.source),
-  rule('hoop yield, hole row', 'hoop', 'hoopYield', hoop),
-  rule('hoop stress, hole row', 'hoop', 'hoopUltimate', hoop),
-  rule('bolt shear, yield', 'boltShear', 'boltShearYield', boltShearStress.source),
-  rule('bolt shear', 'boltShear', 'boltShear', boltShearStress.source),
-  rule(
-    'bearing yield, bolts',
-    'boltBearing',
-    'boltYield',
-    "Shigley's Mechanical Engineering Design, 9th ed., example 8-6, bearing in bolts",
-  ),
-  rule('combined bolt bending and shear, yield', 'boltBending', 'boltYield', bending),
-  rule('combined bolt bending and shear', 'boltBending', 'boltUltimate', bending),
-  rule('bearing yield, closure threads', 'closureBearing', 'closureBearingYield', bearingStress.source),
-  rule('bearing, closure threads', 'closureBearing', 'closureBearing', bearingStress.source),
-  rule(
-    'tear-out of the closure, planes from the hole edge',
-    'closureTearOut',
-    'closureShear',
-    tearOutStress.source,
-  ),
-  rule("shear of the closure's threads", 'threadShear', 'closureShear', internalThreadShearArea.source),
-])();
+const rules: readonly ModeRule[] = /* @__PURE__ */ (() =>
+  rows.map(([id, stress, strength, limit, of, fails]) => ({ id, stress, strength, limit, of, fails })))();
 
 /** The rules that a joint has: without an arm nothing bends the bolts. */
-export const rulesFor = (stresses: JointStressesSi): readonly ModeRule[] =>
-  stresses.boltBending > 0 ? modeRules : modeRules.filter(({ stress }) => stress !== 'boltBending');
+export const rulesFor = ({ boltBending }: JointStressesSi | JointStresses<Step>): readonly ModeRule[] =>
+  numberOf(boltBending) > 0 ? rules : rules.filter(({ stress }) => stress !== 'boltBending');
+
+/** What the modes of a joint are made of. */
+export interface JointModeParts {
+  readonly part: PartId;
+  /** Gauge [Pa]. */
+  readonly pressure: number;
+  readonly factors: { readonly yield: number; readonly ultimate: number };
+  readonly temperature: { readonly [P in ModeRule['of']]: Quantity<'temperature'> | undefined };
+  readonly stresses: JointStresses<Step>;
+  readonly strengths: JointStrengths;
+  /** Of the stresses. */
+  readonly unit: Unit;
+}
+
+/** The failure mode of a rule. */
+export function jointMode(
+  { id, stress, strength, limit, of }: ModeRule,
+  { part, pressure, factors, temperature, stresses, strengths, unit }: JointModeParts,
+): PressureDrivenMode {
+  const applied = stresses[stress];
+  const { si, source, cautions } = strengths[strength];
+  return {
+    id,
+    part,
+    limit,
+    calculation: typeof applied === 'number' ? given('stress', applied) : applied,
+    allowable: given('stress', si),
+    factor: factors[limit],
+    pressure,
+    temperature: temperature[of],
+    unit,
+    sources: [`strength: ${source}`],
+    cautions,
+  };
+}

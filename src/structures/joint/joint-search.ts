@@ -1,5 +1,5 @@
 import type { Quantity } from '../../units';
-import type { JointModeName } from './joint-modes';
+import type { FailureModeId } from '../failure-mode';
 import type { JointParts } from './radial-bolt-joint';
 
 /** Case and closure, and the bolts to try on them. */
@@ -25,7 +25,7 @@ export interface JointOption {
   /** Of the bolts with their heads, and of the case from the holes to its end. */
   readonly mass: Quantity<'mass'>;
   readonly marginOfSafety: number;
-  readonly governing: JointModeName;
+  readonly governing: FailureModeId;
   /** Whether holes stretch before anything lets go: the preferred order of failure. */
   readonly bearingFirst: boolean;
 }

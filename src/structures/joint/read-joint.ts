@@ -5,8 +5,8 @@ import { materialOf } from '../materials/library';
 import { type ThreadGeometry, threadGeometry } from '../threads';
 import { shankArea } from './bolt-shear';
 import { readFactors } from './joint-factors';
+import type { JointSi } from './joint-si';
 import { boltStrengths, type JointStrengths, partStrengths } from './joint-strengths';
-import type { JointSi } from './joint-stresses';
 import type { JointParts, RadialBoltJoint } from './radial-bolt-joint';
 
 /** Case and closure read, checked and in SI, before any bolts. */

@@ -6,7 +6,9 @@
  * @module
  */
 export type { AnchorBolts } from './anchor-bolts';
+export * from './anchor-load';
 export * from './rope-restraint';
+export * from './rope-strength';
 export * from './snatch-load';
 export * from './stand-members';
 export * from './termination';

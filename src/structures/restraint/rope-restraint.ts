@@ -9,9 +9,15 @@ import {
 } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { readNotNegative, readPositive, refusal } from '../../units/refusal';
-import { governing, type Margin, margin, marginTable } from '../margin';
-import { type AnchorBolts, anchorMargins } from './anchor-bolts';
+import type { FailureMargin } from '../failure-mode';
+import { given, step } from '../failure-mode/calculation';
+import { failureMargin } from '../failure-mode/failure-margin';
+import type { FailureMode } from '../failure-mode/failure-mode';
+import { governing, marginTable } from '../margin';
+import { type AnchorBolts, anchorModes } from './anchor-bolts';
+import { restraintStiffness, ropeMetallicArea, terminatedRopeStrength } from './rope-strength';
 import { requiredBreakingForce, ropeStiffness, snatchLoad } from './snatch-load';
+import { strutForce } from './stand-members';
 import { type Termination, terminationEfficiency } from './termination';
 import { type WireRope, type WireRopeInput, wireRope } from './wire-rope';
 
@@ -59,8 +65,8 @@ export interface RopeRestraint {
   readonly terminatedStrength: Quantity<'force'>;
   /** From the catalogue, for this load and design factor. */
   readonly requiredBreakingForce: Quantity<'force'>;
-  readonly margins: readonly Margin[];
-  readonly governing: Margin;
+  readonly margins: readonly FailureMargin[];
+  readonly governing: FailureMargin;
   readonly cautions: readonly string[];
   toString(): string;
 }
@@ -110,17 +116,21 @@ export function ropeRestraint(input: RopeRestraintInput): RopeRestraint {
   const end = terminationEfficiency(input.termination, { fibreCore: rope.construction.includes('FC') });
   const metallicArea =
     input.metallicArea === undefined
-      ? 0.472 * rope.diameter.si ** 2
+      ? step(ropeMetallicArea, { diameter: rope.diameter.si })
       : positive('area', 'metallicArea', input.metallicArea);
   const modulus =
     input.modulus === undefined ? 15e6 * unitOf('psi').factor : positive('stress', 'modulus', input.modulus);
-  const cosine = Math.cos(angle);
-  const stiffness = legs * cosine * cosine * ropeStiffness.si({ metallicArea, modulus, length });
-  const peak = snatchLoad.si({ load: thrust, stiffness, slack });
-  const perRope = peak / (legs * cosine);
-  const unit = readInput('force', 'thrust', input.thrust, name).unit;
+  const stiffness = step(restraintStiffness, {
+    stiffness: step(ropeStiffness, { metallicArea, modulus, length }),
+    count: legs,
+    angle,
+  });
+  const peak = step(snatchLoad, { load: thrust, stiffness, slack });
+  const perRope = step(strutForce, { load: peak, count: legs, angle });
+  const { unit } = readInput('force', 'thrust', input.thrust, name);
   const force = (si: number): Quantity<'force'> => fromSiValue(si, 'force', unit);
-  const strength = rope.breakingForce.si * end.efficiency;
+  const { efficiency } = end;
+  const strength = step(terminatedRopeStrength, { breakingForce: rope.breakingForce.si, efficiency });
 
   const cautions = [
     ...rope.cautions,
@@ -136,46 +146,49 @@ export function ropeRestraint(input: RopeRestraintInput): RopeRestraint {
     ...(slack > 0 ? ['the snatch grows with the square root of the slack: take the slack out'] : []),
     'the weight of the motor is left out: add it where it pulls with the thrust',
   ];
-  const margins: Margin[] = [
-    margin({
-      mode: 'wire rope with its ends',
-      applied: force(perRope),
-      allowable: force(strength),
+  const all = { part: 'restraint', calculation: perRope, unit } as const;
+  const modes: readonly FailureMode[] = [
+    {
+      ...all,
+      id: 'rope-tension',
+      limit: 'ultimate',
+      allowable: strength,
       factor: designFactor,
-      source: `${rope.source}; ${end.source}; energy method for the snatch`,
+      sources: [`strength: ${rope.source}`, end.source],
       cautions: [...rope.cautions, ...end.cautions],
-    }),
+    },
+    ...(input.shackle === undefined
+      ? []
+      : [
+          {
+            ...all,
+            id: 'shackle-load',
+            limit: 'rated load',
+            allowable: given('force', positive('force', 'shackle', input.shackle)),
+            factor: 1,
+            sources: ['working load limit, which contains the factor of its maker'],
+            cautions: [
+              'in line with the bow only: a load from the side takes up to half away (engineering practice, no published source)',
+            ],
+          } as const,
+        ]),
+    ...(input.anchor === undefined ? [] : anchorModes(input.anchor, peak, unit)),
   ];
-  if (input.shackle !== undefined)
-    margins.push(
-      margin({
-        mode: 'shackle',
-        applied: force(perRope),
-        allowable: force(positive('force', 'shackle', input.shackle)),
-        factor: 1,
-        source: 'working load limit, which contains the factor of its maker',
-        cautions: [
-          'in line with the bow only: a load from the side takes up to half away (engineering practice, no published source)',
-        ],
-      }),
-    );
-  if (input.anchor !== undefined) margins.push(...anchorMargins(input.anchor, peak, unit));
+  const margins = modes.map((mode) => failureMargin(mode));
   const mass = input.mass === undefined ? undefined : positive('mass', 'mass', input.mass);
   const result = {
     rope,
-    stiffness: fromSiValue<'stiffness'>(stiffness, 'stiffness', unitOf('N/mm')),
+    stiffness: fromSiValue<'stiffness'>(stiffness.value, 'stiffness', unitOf('N/mm')),
     suddenlyAppliedLoad: force(2 * thrust),
-    snatchLoad: force(peak),
-    impactFactor: peak / thrust,
+    snatchLoad: force(peak.value),
+    impactFactor: peak.value / thrust,
     takeUpSpeed:
       mass === undefined
         ? undefined
         : fromSiValue<'speed'>(Math.sqrt((2 * thrust * slack) / mass), 'speed', unitOf('m/s')),
-    ropeLoad: force(perRope),
-    terminatedStrength: force(strength),
-    requiredBreakingForce: force(
-      requiredBreakingForce.si({ load: perRope, designFactor, efficiency: end.efficiency }),
-    ),
+    ropeLoad: force(perRope.value),
+    terminatedStrength: force(strength.value),
+    requiredBreakingForce: force(requiredBreakingForce.si({ load: perRope.value, designFactor, efficiency })),
     margins,
     governing: governing(margins),
     cautions,

@@ -17,7 +17,7 @@ import {
  */
 export const strutForce = /* @__PURE__ */ formula({
   name: 'strutForce',
-  title: 'Axial force in a member of a thrust stand',
+  title: 'Axial force in one of several members or ropes',
   equation: 'N = F / (n·cos(θ))',
   source: 'Statics',
   inputs: {

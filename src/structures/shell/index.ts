@@ -5,6 +5,7 @@
  * @example thickWallStress({ pressure: '1000 psi', insideRadius: '1.5 in', outsideRadius: '1.75 in' }).hoop.in('psi').toFixed(1) // => '6538.5'
  * @module
  */
+export * from './beyond-seal';
 export * from './burst-formulas';
 export * from './burst-pressure';
 export * from './edge-zone';

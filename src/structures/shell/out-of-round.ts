@@ -47,3 +47,23 @@ export const outOfRoundStress = /* @__PURE__ */ formula({
       (1.5 * pressure * meanRadius),
   },
 });
+
+/**
+ * Greatest stress of an oval tube: hoop stress and bending together.
+ *
+ * @example ovalTubeStress({ hoop: '80 MPa', bending: '20 MPa' }).in('MPa') // => 100
+ */
+export const ovalTubeStress = /* @__PURE__ */ formula({
+  name: 'ovalTubeStress',
+  title: 'Stress of an oval tube',
+  equation: 'σ = σ_h + σ_b',
+  source: 'Superposition of hoop stress and bending',
+  inputs: { hoop: stress('σ_h', 'hoop stress'), bending: stress('σ_b', 'bending stress of the oval') },
+  output: stress('σ', 'stress of the tube'),
+  example: { hoop: '80 MPa', bending: '4 MPa' },
+  si: ({ hoop, bending }) => hoop + bending,
+  solve: {
+    hoop: (all, { bending }) => all - bending,
+    bending: (all, { hoop }) => all - hoop,
+  },
+});

@@ -1,15 +1,18 @@
-import { fromSiValue, type Quantity, type QuantityInput, readInput, unitFor } from '../../units';
+import { type QuantityInput, readInput, unitFor } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
-import { designPressures, proofCheck } from '../design-pressures';
+import { readPositive } from '../../units/refusal';
 import { designFactors, type FactorSet, type FactorSetName } from '../factor-sets';
-import { governing, type Margin, margin, marginTable } from '../margin';
+import type { FailureMargin } from '../failure-mode';
+import { failureMargin } from '../failure-mode/failure-margin';
+import { governing, marginTable } from '../margin';
 import { type Allowable, allowable } from '../materials/allowable';
 import { type MaterialName, materialOf } from '../materials/library';
 import type { Material } from '../materials/material';
 import { type BurstPressure, burstPressure } from './burst-pressure';
-import { outOfRoundStress } from './out-of-round';
+import { shellModes } from './shell-modes';
 import { type ThickWallStress, thickWallStress } from './thick-wall';
-import { yieldPressuresAtTemperature } from './yield-pressure';
+
+const name = 'reviewShell';
 
 /** A plain tube to review. */
 export interface ShellInput {
@@ -32,8 +35,8 @@ export interface ShellInput {
 
 /** Every way a plain tube can let go, with its margin. */
 export interface ShellReview {
-  readonly margins: readonly Margin[];
-  readonly governing: Margin;
+  readonly margins: readonly FailureMargin[];
+  readonly governing: FailureMargin;
   /** At the bore and MEOP. */
   readonly stress: ThickWallStress;
   readonly burst: BurstPressure;
@@ -61,7 +64,7 @@ const reviewShellFields: FieldsOf<ShellInput> = {
  * @example reviewShell({ material: '6061-T6 drawn tube', insideRadius: '1.5 in', outsideRadius: '1.75 in', meop: '1000 psi' }).governing.mode // => 'burst, Barlow'
  */
 export function reviewShell(input: ShellInput): ShellReview {
-  requireFields('reviewShell', input, reviewShellFields);
+  requireFields(name, input, reviewShellFields);
   const { insideRadius, outsideRadius, meop, temperature, exposure, ovality } = input;
   const material = materialOf(input.material);
   const factors = designFactors(input.factors);
@@ -70,7 +73,6 @@ export function reviewShell(input: ShellInput): ShellReview {
     allowable({ material, property, temperature, exposure });
   const yielding = strength('yield');
   const ultimate = strength('ultimate');
-  const hot = yielding.temperature;
   const burst = burstPressure({
     insideRadius,
     outsideRadius,
@@ -78,72 +80,37 @@ export function reviewShell(input: ShellInput): ShellReview {
     yieldStrength: yielding.value,
     ...(input.strainHardening !== undefined && { strainHardening: input.strainHardening }),
   });
-  const pressures = designPressures({ meop, factors });
-  const cold = yieldPressuresAtTemperature({ material, insideRadius, outsideRadius });
-  // A wall in millimetres and a pressure in psi are shown as the pressure was given.
-  const displayUnit = readInput('gauge pressure', 'meop', meop, 'reviewShell').unit;
-  const shown = ({ si }: Quantity<'gauge pressure'>): Quantity<'gauge pressure'> =>
-    fromSiValue(si, 'gauge pressure', displayUnit);
-  const stressMargin = (mode: string, applied: Quantity<'stress'>, source: string): Margin =>
-    margin({
-      mode,
-      applied,
-      allowable: fromSiValue(yielding.value.si, 'stress', unitFor('stress', applied.unit)),
-      factor: factors.yieldFactor,
-      temperature: hot,
-      source,
-      cautions: yielding.cautions,
-    });
-  const margins = [
-    stressMargin('yield at the bore, hoop stress', bore.hoop, 'Lamé, maximum stress'),
-    stressMargin('yield at the bore, von Mises', bore.vonMises, 'Lamé, distortion energy'),
-    ...(ovality === undefined
-      ? []
-      : [
-          stressMargin(
-            'yield of an oval tube',
-            ovalStress(input, material, ovality, bore.hoop),
-            outOfRoundStress.source,
-          ),
-        ]),
-    margin({
-      mode: `burst, ${burst.method}`,
-      applied: pressures.meop,
-      allowable: shown(burst.pressure),
-      factor: factors.ultimateFactor,
-      temperature: hot,
-      source: burst.estimates.find(({ method }) => method === burst.method)?.source ?? '',
-      cautions: ultimate.cautions,
-    }),
-    proofCheck({
-      proofPressure: pressures.proof,
-      yieldPressure: shown(cold.firstYield),
-      cautions: cold.cautions,
-    }),
-  ];
-  return assembled(margins, bore, burst, [...factors.cautions, ...unlike(material)]);
-}
-
-function ovalStress(
-  { insideRadius, outsideRadius, meop }: ShellInput,
-  material: Material,
-  ovality: QuantityInput<'length'>,
-  hoop: Quantity<'stress'>,
-): Quantity<'stress'> {
-  const read = (field: string, value: unknown): number => readInput('length', field, value, 'reviewShell').si;
-  const [a, b] = [read('insideRadius', insideRadius), read('outsideRadius', outsideRadius)];
-  const metres = (si: number): Quantity<'length'> => fromSiValue(si, 'length', unitFor('length', 'mm'));
-  const { elasticModulus, poissonRatio } = material;
-  const bending = outOfRoundStress({
-    pressure: meop,
-    meanRadius: metres((a + b) / 2),
-    wall: metres(b - a),
-    ovality,
-    // Without stiffness the pressure rounds nothing out: the upper bound.
-    elasticModulus: elasticModulus?.value ?? '1e9 GPa',
-    poissonRatio: poissonRatio?.value ?? 0.3,
+  const length = (field: 'insideRadius' | 'outsideRadius' | 'ovality'): number =>
+    readInput('length', field, input[field], name).si;
+  const pressure = readPositive('gauge pressure', 'meop', meop, name);
+  const modes = shellModes({
+    pressure: pressure.si,
+    insideRadius: length('insideRadius'),
+    outsideRadius: length('outsideRadius'),
+    factors,
+    yielding,
+    ultimate,
+    cold: allowable({ material, property: 'yield' }),
+    burstMethod: burst.method,
+    strainHardening: input.strainHardening,
+    oval:
+      ovality === undefined
+        ? undefined
+        : {
+            ovality: length('ovality'),
+            // Without stiffness the pressure rounds nothing out: the upper bound.
+            elasticModulus: material.elasticModulus?.value.si ?? 1e18,
+            poissonRatio: material.poissonRatio?.value ?? 0.3,
+          },
+    stressUnit: unitFor('stress', bore.hoop.unit),
+    pressureUnit: pressure.unit,
   });
-  return fromSiValue(hoop.si + bending.si, 'stress', unitFor('stress', hoop.unit));
+  return assembled(
+    modes.map((mode) => failureMargin(mode)),
+    bore,
+    burst,
+    [...factors.cautions, ...unlike(material)],
+  );
 }
 
 const unlike = (material: Material): readonly string[] =>
@@ -156,7 +123,7 @@ const unlike = (material: Material): readonly string[] =>
 const always = 'buckling, joints, holes, threads and welds are not in this review of a plain tube';
 
 function assembled(
-  margins: readonly Margin[],
+  margins: readonly FailureMargin[],
   stress: ThickWallStress,
   burst: BurstPressure,
   cautionsOfParts: readonly string[],

@@ -17,5 +17,5 @@ export {
   threadNames,
 } from './thread-geometry';
 export type { ThreadLimitsSi } from './thread-limits';
+export * from './thread-shear';
 export * from './thread-stripping';
-export { threads } from './thread-table';

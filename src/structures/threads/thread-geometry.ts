@@ -1,4 +1,5 @@
 import { fromSiValue, MeopError, type NamedKind, type Quantity, unitFor } from '../../units';
+import type { Provenance } from '../materials/datum';
 import { rootArea, tensileStressArea, unifiedStressArea } from './stress-area';
 import { metricLimits, type ThreadLimitsSi, unifiedLimits } from './thread-limits';
 import { metricSizes, unifiedSizes } from './thread-sizes';
@@ -24,6 +25,8 @@ export interface ThreadGeometry {
   /** Worst limits of class 6g/6H or 2A/2B, for stripping. */
   readonly limits: ThreadLimits;
   readonly source: string;
+  /** Of the limits. */
+  readonly provenance: Provenance;
 }
 
 /** The worst limits of mating threads. */
@@ -157,5 +160,6 @@ export function geometryOf({ name, system, series, diameter, pitch }: ThreadSize
     source: metric
       ? 'ISO 261 sizes, ISO 68-1 profile, ISO 898-1 stress area; limits 6g/6H by the ISO 965-1 formulas (from memory)'
       : "ASME B1.1 sizes and profile, root as in Shigley's Mechanical Engineering Design, 9th ed., table 8-2; limits 2A/2B by the ASME B1.1 formulas (from memory)",
+    provenance: 'from memory',
   };
 }

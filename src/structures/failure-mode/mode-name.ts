@@ -1,0 +1,73 @@
+/** The name of every failure mode as people read it, in one place: everything else goes by the identifier. */
+const names = {
+  // Plain tube.
+  'bore-hoop-yield': 'yield at the bore, hoop stress',
+  'bore-von-mises-yield': 'yield at the bore, von Mises',
+  'oval-tube-yield': 'yield of an oval tube',
+  'burst-barlow': 'burst, Barlow',
+  'burst-mean-diameter': 'burst, mean diameter',
+  'burst-turner': 'burst, Turner',
+  'burst-faupel': 'burst, Faupel',
+  'burst-svensson': 'burst, Svensson',
+  'proof-yield': 'yield at the proof test',
+  // Radial bolts.
+  'case-bearing-yield': 'bearing yield, case wall',
+  'case-bearing': 'bearing, case wall',
+  'case-tear-out': 'tear-out of the case end, planes from the hole edge',
+  'case-tear-out-40': 'tear-out of the case end, planes at 40°',
+  'net-section-yield': 'net section of the case, yield',
+  'net-section': 'net section of the case',
+  'hole-row-hoop-yield': 'hoop yield, hole row',
+  'hole-row-hoop': 'hoop stress, hole row',
+  'bolt-shear-yield': 'bolt shear, yield',
+  'bolt-shear': 'bolt shear',
+  'bolt-bearing-yield': 'bearing yield, bolts',
+  'bolt-bending-yield': 'combined bolt bending and shear, yield',
+  'bolt-bending': 'combined bolt bending and shear',
+  'closure-bearing-yield': 'bearing yield, closure threads',
+  'closure-bearing': 'bearing, closure threads',
+  'closure-tear-out': 'tear-out of the closure, planes from the hole edge',
+  'closure-hole-thread-shear': "shear of the closure's threads",
+  // Retaining ring.
+  'ring-shear': 'shear of the ring',
+  'groove-bearing-yield': 'bearing of the groove, yield',
+  'land-shear': 'shear of the land',
+  'groove-wall-tension-yield': 'tension of the wall under the groove, yield',
+  'groove-wall-tension': 'tension of the wall under the groove',
+  'groove-wall-folding-yield': 'folding of the wall under the groove, yield',
+  'groove-hoop-yield': 'hoop at the groove, yield',
+  'groove-hoop': 'hoop at the groove',
+  // Thread of a closure.
+  'case-thread-shear-yield': "shear of the case's thread, yield",
+  'case-thread-shear': "shear of the case's thread",
+  'closure-thread-shear-yield': "shear of the closure's thread, yield",
+  'closure-thread-shear': "shear of the closure's thread",
+  'thread-disengagement': 'threads that no longer meet',
+  'thread-wall-tension-yield': 'tension of the wall under the thread, yield',
+  'thread-wall-tension': 'tension of the wall under the thread',
+  'thread-wall-folding-yield': 'folding of the wall under the thread, yield',
+  'thread-hoop-yield': 'hoop at the thread, yield',
+  'thread-hoop': 'hoop at the thread',
+  // Plate of a closure, throat insert.
+  'plate-bending-yield': 'bending of the plate, yield',
+  'plate-bending': 'bending of the plate',
+  'insert-hoop': 'hoop tension, unsupported, full chamber pressure at the throat',
+  // Stand and restraint.
+  'member-buckling': 'buckling of a member',
+  'stand-anchor-pull': 'pull on an anchor',
+  'rope-tension': 'wire rope with its ends',
+  'shackle-load': 'shackle',
+  'anchor-bolt-shear': 'anchor bolt, shear',
+  'anchor-bolt-tension': 'anchor bolt, tension',
+  'anchor-bolt-shear-and-tension': 'anchor bolt, both',
+} as const;
+
+/** A failure mode by identifier: stable, whatever its name reads like. */
+export type FailureModeId = keyof typeof names;
+
+/**
+ * The name of a failure mode as people read it.
+ *
+ * @example modeName('case-bearing') // => 'bearing, case wall'
+ */
+export const modeName = (id: FailureModeId): string => names[id];

@@ -1,0 +1,38 @@
+/** A joint in plain SI numbers. */
+export interface JointSi {
+  readonly pressure: number;
+  readonly sealDiameter: number;
+  readonly outsideDiameter: number;
+  readonly wall: number;
+  /** Bolts in a row. */
+  readonly count: number;
+  readonly rows: number;
+  /** Between rows, which are staggered; 0 for one row. */
+  readonly rowSpacing: number;
+  readonly edgeDistance: number;
+  readonly holeDiameter: number;
+  readonly boltDiameter: number;
+  /** Of one bolt in the shear plane. */
+  readonly shearArea: number;
+  readonly rootDiameter: number;
+  readonly pitch: number;
+  /** Least major diameter of the bolt's thread, greatest pitch diameter of the closure's. */
+  readonly externalMajorMin: number;
+  readonly internalPitchMax: number;
+  readonly engagement: number;
+  /** From the holes in the closure to its inner face; two bolt diameters where left out. */
+  readonly closureEdgeDistance?: number | undefined;
+  /** Arm that bends the bolts; zero for none. */
+  readonly bendingArm: number;
+  readonly preload: number;
+  /** Given, or computed from the position tolerance. */
+  readonly shareFactor: number | undefined;
+  readonly positionTolerance: number;
+  /** Of bolts, case and closure; needed for a position tolerance. */
+  readonly moduli: readonly [bolt: number, wall: number, closure: number];
+  /** The load at which a hole yields in bearing and lets the other bolts take their share. */
+  readonly bearingYieldStress: number;
+  /** From the seal to the holes; undefined where the full hoop stress is taken. */
+  readonly sealToHoles: number | undefined;
+  readonly poissonRatio: number;
+}
