@@ -1,9 +1,18 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
-export default defineConfig({
+// What draws hundreds of motors, firings or documents, or refines grids, has a step of its own: npm run test:statistics.
+const slow = 'tests/**/*.slow.test.ts';
+
+export default defineConfig(({ mode }) => ({
   test: {
-    include: ['tests/**/*.test.ts'],
+    ...(mode === 'statistics'
+      ? { include: [slow], testTimeout: 300_000 }
+      : { include: ['tests/**/*.test.ts'], exclude: [slow], testTimeout: 60_000 }),
     setupFiles: ['tests/property-seed.ts'],
-    testTimeout: 60_000,
+    // Tests share nothing but pure functions: the library is loaded once a process, not once a file.
+    isolate: false,
+    // Without it one core is left idle.
+    maxWorkers: availableParallelism(),
   },
-});
+}));

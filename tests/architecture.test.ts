@@ -48,6 +48,51 @@ describe('the house', () => {
     expect(wrong).toEqual([]);
   });
 
+  // From the lowest: a folder imports from the indexes of the folders below it. Other modules import the index of the grain only.
+  const folders = ['surface', 'flaws', 'shapes', 'front', 'column', 'draw'];
+  test('the folders of the grain import one way, through their indexes', () => {
+    const grain = resolve('src/ballistics/grain');
+    expect(
+      readdirSync(grain)
+        .filter((name) => !name.endsWith('.ts'))
+        .sort(),
+    ).toEqual([...folders].sort());
+    const wrong: string[] = [];
+    for (const file of files) {
+      const own = relative(grain, resolve(file)).split('/');
+      for (const target of imports(file).filter((name) => name.startsWith('.'))) {
+        const path = relative(grain, resolve(dirname(file), target));
+        const [folder, ...within] = path.split('/');
+        if (
+          folder === own[0] ||
+          (folder === '..' && (own[0] === '..' || /^\.\.\/\.\.\/(?:units|numerics)/.test(path)))
+        )
+          continue;
+        const allowed =
+          own[0] === '..'
+            ? path === ''
+            : folder === 'measure' ||
+              (within.length === 0 &&
+                (own[0] === 'index.ts' || folders.indexOf(folder) < folders.indexOf(own[0])));
+        if (!allowed) wrong.push(`${file} imports ${target}`);
+      }
+    }
+    expect(wrong).toEqual([]);
+  });
+
+  test('the index of a folder of the grain names the folders that it imports', () => {
+    for (const folder of folders) {
+      const path = join('src/ballistics/grain', folder);
+      const used = sources(path).flatMap((file) =>
+        imports(file).flatMap((name) => /^\.\.\/(\w+)$/.exec(name)?.[1] ?? []),
+      );
+      const sentence = /\* (?:The lowest folder: i|I)mports ([^.]*)\./.exec(text(join(path, 'index.ts')));
+      const named = [...(sentence?.[1] ?? '').matchAll(/`(\w+)`/g)].map(([, name]) => name);
+      expect(sentence, `${folder}/index.ts names its imports`).not.toBeNull();
+      expect(named, folder).toEqual(folders.filter((name) => used.includes(name)));
+    }
+  });
+
   test('no file imports itself by way of others, types aside', () => {
     const known = new Set(files.map((file) => resolve(file)));
     const loads = new Map(

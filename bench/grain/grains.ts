@@ -1,7 +1,7 @@
 // What is measured: a six-finned section, and a finocyl with two cracks.
 import { crack, finocyl, withFlaws } from '../../src/ballistics/grain';
-import { regressShape, tableDifference } from '../../src/ballistics/grain/regress-shape';
-import { regressionKernel } from '../../src/ballistics/grain/regression-kernel';
+import { regressShape, tableDifference } from '../../src/ballistics/grain/front/regress-shape';
+import { regressionKernel } from '../../src/ballistics/grain/front/regression-kernel';
 
 const measures = {
   outerDiameter: '76 mm',

@@ -4,7 +4,7 @@ import * as nozzle from '../../src/nozzle';
 import * as structures from '../../src/structures';
 import * as thermo from '../../src/thermo';
 import type { AnyFormula } from '../../src/units';
-import { domainText } from '../../src/units/formula/domain';
+import { domainText } from '../../src/units/declare/domain';
 import { shownIn } from '../../src/units/shown-unit';
 import { equationTex, symbolTex } from './equation-tex';
 import { escaped } from './html-text';
@@ -30,7 +30,7 @@ export const typeset = (tex: string, displayMode: boolean): string =>
 /** The formula that a module exports under a name. */
 export function formulaOf(module: string, name: string): AnyFormula {
   const found = Object.entries(formulaModules[module] ?? {}).find(([each]) => each === name)?.[1];
-  if (typeof found !== 'function' || !('equation' in found))
+  if (typeof found !== 'function' || !('equation' in found && found.equation !== undefined))
     throw new Error(`no formula ${name} in ${module}`);
   return found;
 }
@@ -65,7 +65,7 @@ function row(
       symbolRow(
         given.symbol,
         given.kind,
-        `${given.meaning} (<code>${field}</code>, ${escaped(domainText(given))}${given.standard === undefined ? '' : `; ${given.standard} in SI where left out`})`,
+        `${given.meaning} (<code>${field}</code>, ${escaped(domainText(given.kind, given.domain))}${given.standard === undefined ? '' : `; ${given.standard} in SI where left out`})`,
       ),
     ),
   ];

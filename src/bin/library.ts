@@ -6,9 +6,9 @@ import * as structures from '../structures';
 import * as thermo from '../thermo';
 import {
   absolute,
+  calculations,
   constants,
   formula,
-  formulas,
   gauge,
   isClose,
   isQuantity,
@@ -31,9 +31,9 @@ export const library: Readonly<Record<string, unknown>> = {
   ...motor,
   // Of units by name: the symbols of declarations (`length`, `time`, …) would hide names that people use for their own values.
   absolute,
+  calculations,
   constants,
   formula,
-  formulas,
   gauge,
   isClose,
   isQuantity,

@@ -10,7 +10,7 @@ import { shown } from './shown';
 const greeting = (version: string): string =>
   [
     `meop ${version}: the library is in scope. Quantities are text with a unit: q('3/8 in').in('mm')`,
-    "formulas() lists the formulas, formulas('stress') those with a word; a formula's name alone prints its card.",
+    "calculations() lists what there is, calculations('stress') what contains a word; a name alone prints its card.",
   ].join('\n');
 
 /** Opens Node's prompt with the library in scope; history persists between sessions. */

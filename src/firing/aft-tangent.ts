@@ -1,4 +1,6 @@
-import { crossings, integral, peakIndex, type Trace, valueAt } from './thrust-time';
+import type { AnalysedTrace } from './analysis/analysed-trace';
+import { valueAt } from './analysis/trace-values';
+import { integral } from './trace-integral';
 
 /**
  * Time of web burnout by the aft tangent-bisector construction: a tangent to the trace where the plateau ends, one to
@@ -11,11 +13,10 @@ import { crossings, integral, peakIndex, type Trace, valueAt } from './thrust-ti
  *
  * Source: Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), fig. 11-13 (definition from memory).
  */
-export function aftTangentBurnout(trace: Trace): number | undefined {
-  const peak = trace.value[peakIndex(trace)];
-  const { rise, fall } = crossings(trace, 0.1 * peak);
+export function aftTangentBurnout(trace: AnalysedTrace): number | undefined {
+  const { peak, start: rise, end: fall } = trace.edges(0.1, 0);
   const span = fall - rise;
-  if (!(peak > 0) || !(span > 0)) return undefined;
+  if (!(span > 0)) return undefined;
   // The plateau's level near its end: the mean over the third quarter of the action time bounds it from the tail.
   let knee = lastAbove(trace, 0.5 * meanOver(trace, rise + 0.5 * span, rise + 0.8 * span), rise, fall);
   let plateau: Line | undefined;
@@ -27,7 +28,7 @@ export function aftTangentBurnout(trace: Trace): number | undefined {
     const level = at(plateau, knee);
     const from = lastAbove(trace, 0.8 * level, rise, fall);
     const to = lastAbove(trace, 0.4 * level, rise, fall);
-    tail = leastSquaresLine(trace, from, to) ?? through(from, valueAt(trace, from), to, valueAt(trace, to));
+    tail = leastSquaresLine(trace, from, to) ?? through(from, valueOn(trace, from), to, valueOn(trace, to));
     if (tail === undefined || !(tail.slope < plateau.slope)) return undefined;
     const meet = (plateau.offset - tail.offset) / (tail.slope - plateau.slope);
     if (!(meet > rise && meet <= fall)) return undefined;
@@ -43,6 +44,8 @@ interface Line {
   readonly offset: number;
 }
 
+const valueOn = ({ time, values }: AnalysedTrace, t: number): number => valueAt(time, values, t);
+
 const at = ({ slope, offset }: Line, t: number): number => offset + slope * t;
 
 function through(t1: number, v1: number, t2: number, v2: number): Line | undefined {
@@ -51,26 +54,27 @@ function through(t1: number, v1: number, t2: number, v2: number): Line | undefin
   return { slope, offset: v1 - slope * t1 };
 }
 
-const meanOver = (trace: Trace, from: number, to: number): number => integral(trace, from, to) / (to - from);
+const meanOver = (trace: AnalysedTrace, from: number, to: number): number =>
+  integral(trace, from, to) / (to - from);
 
 /** Last time before `fall` at which the trace is above a level, walking in from the tail. */
-function lastAbove(trace: Trace, level: number, rise: number, fall: number): number {
-  const { time, value } = trace;
+function lastAbove(trace: AnalysedTrace, level: number, rise: number, fall: number): number {
+  const { time, values } = trace;
   let i = time.length - 1;
   while (i > 0 && time[i] > fall) i--;
-  while (i > 0 && value[i] < level && time[i] > rise) i--;
-  if (i >= time.length - 1 || value[i] === value[i + 1] || value[i + 1] >= level) return time[i];
-  return time[i] + ((level - value[i]) / (value[i + 1] - value[i])) * (time[i + 1] - time[i]);
+  while (i > 0 && values[i] < level && time[i] > rise) i--;
+  if (i >= time.length - 1 || values[i] === values[i + 1] || values[i + 1] >= level) return time[i];
+  return time[i] + ((level - values[i]) / (values[i + 1] - values[i])) * (time[i + 1] - time[i]);
 }
 
 /** Where the trace leaves its plateau: walking back from the knee until it is straight again. */
-function fallStart(trace: Trace, knee: number, rise: number, span: number): number {
+function fallStart(trace: AnalysedTrace, knee: number, rise: number, span: number): number {
   const step = 0.005 * span;
   let t = knee;
   for (let i = 0; i < 60 && t - 4 * step > rise; i++) {
-    const back = (valueAt(trace, t - 4 * step) - valueAt(trace, t - 2 * step)) / (2 * step);
-    const here = (valueAt(trace, t - step) - valueAt(trace, t)) / step;
-    const level = Math.max(valueAt(trace, t), 1e-300);
+    const back = (valueOn(trace, t - 4 * step) - valueOn(trace, t - 2 * step)) / (2 * step);
+    const here = (valueOn(trace, t - step) - valueOn(trace, t)) / step;
+    const level = Math.max(valueOn(trace, t), 1e-300);
     // Within a fall of one and a half levels per action time the two slopes count as one.
     if ((here - back) * span < 1.5 * level) return t;
     t -= step;
@@ -79,7 +83,7 @@ function fallStart(trace: Trace, knee: number, rise: number, span: number): numb
 }
 
 /** Least-squares line through the trace, on a hundred even points so that uneven sampling does not weigh. */
-function leastSquaresLine(trace: Trace, from: number, to: number): Line | undefined {
+function leastSquaresLine(trace: AnalysedTrace, from: number, to: number): Line | undefined {
   if (!(to > from)) return undefined;
   const n = 101;
   const middle = 0.5 * (from + to);
@@ -88,7 +92,7 @@ function leastSquaresLine(trace: Trace, from: number, to: number): Line | undefi
   let square = 0;
   for (let i = 0; i < n; i++) {
     const t = from + ((to - from) * i) / (n - 1);
-    const v = valueAt(trace, t);
+    const v = valueOn(trace, t);
     sum += v;
     moment += v * (t - middle);
     square += (t - middle) ** 2;
@@ -98,7 +102,7 @@ function leastSquaresLine(trace: Trace, from: number, to: number): Line | undefi
 }
 
 function onBisector(
-  trace: Trace,
+  trace: AnalysedTrace,
   plateau: Line,
   tail: Line,
   knee: number,
@@ -113,7 +117,7 @@ function onBisector(
   const dt = Math.cos(angle) * span;
   const dv = Math.sin(angle) * peak;
   const kneeValue = at(plateau, knee);
-  const above = (s: number): number => valueAt(trace, knee + s * dt) - (kneeValue + s * dv);
+  const above = (s: number): number => valueOn(trace, knee + s * dt) - (kneeValue + s * dv);
   if (above(0) >= 0) return knee;
   let high = 1e-4;
   while (above(high) < 0 && high < 1) high *= 1.5;

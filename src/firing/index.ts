@@ -7,6 +7,7 @@
  */
 
 export { ambientOf } from './ambient';
+export { type BurnEdges, burnEdges } from './analysis/burn-edges';
 export { calibrate } from './calibration/calibrate';
 export {
   type Calibration,
@@ -26,16 +27,16 @@ export {
   ratiometricCalibration,
   type Span,
 } from './calibration/transducers';
-export { type AlignOptions, align, type TraceLag, traceLag } from './cleaning/align';
-export { type BaselineOptions, removeBaseline } from './cleaning/baseline';
-export { type BurnEdges, burnEdges } from './cleaning/burn-edges';
+export { type AlignOptions, align } from './cleaning/align';
 export { detectBurn } from './cleaning/detect-burn';
 export { type LowPassFilterOptions, lowPass } from './cleaning/low-pass';
 export { movingAverage } from './cleaning/moving-average';
+export { type BaselineOptions, removeBaseline } from './cleaning/remove-baseline';
 export { type ResampleOptions, resample } from './cleaning/resample';
 export { findResonance, type Resonance } from './cleaning/resonance';
 export { type RemoveSpikesOptions, removeSpikes } from './cleaning/spikes';
 export { correctStandWeight, correctThrustAxis, type StandWeightOptions } from './cleaning/stand-weight';
+export { type TraceLag, traceLag } from './cleaning/trace-lag';
 export {
   type Firing,
   type FiringChannels,

@@ -1,7 +1,8 @@
 import { fromSiValue, type Quantity, unitOf } from '../units';
 import { aftTangentBurnout } from './aft-tangent';
+import type { AnalysedTrace } from './analysis/analysed-trace';
 import type { Firing } from './firing';
-import { crossings, integral, peakIndex, type Trace } from './thrust-time';
+import { integral } from './trace-integral';
 
 /** A stretch of a firing between two points of one rule. */
 export interface BurnInterval {
@@ -31,16 +32,16 @@ const seconds = (si: number): Quantity<'time'> => fromSiValue<'time'>(si, 'time'
 /** The times of a firing by the published rules, on the trace `shape`. */
 export function burnIntervals(
   record: Firing,
-  shape: Trace,
-  thrust: Trace | undefined,
-  pressure: Trace | undefined,
+  shape: AnalysedTrace,
+  thrust: AnalysedTrace | undefined,
+  pressure: AnalysedTrace | undefined,
 ): BurnTimes {
-  const { time } = shape;
+  const { time, values } = shape;
   const start = time[0];
   const end = time[time.length - 1];
-  const peak = shape.value[peakIndex(shape)];
+  const peak = shape.highest();
   const stretch = (share: number): BurnInterval => {
-    const { rise, fall } = crossings(shape, share * peak);
+    const { start: rise, end: fall } = shape.edges(share, 0);
     const length = fall - rise;
     const impulse = thrust && integral(thrust, rise, fall);
     return {
@@ -96,10 +97,8 @@ export function burnIntervals(
       averageThrust: 'total impulse over the time between the 5 % points (NFPA 1125)',
     },
     cautions: [
-      ...(shape.value[0] > 0.05 * peak
-        ? ['the record begins above 5 % of its peak: its start is cut off']
-        : []),
-      ...(shape.value[shape.value.length - 1] > 0.05 * peak
+      ...(values[0] > 0.05 * peak ? ['the record begins above 5 % of its peak: its start is cut off'] : []),
+      ...(values[values.length - 1] > 0.05 * peak
         ? ['the record ends above 5 % of its peak: its end is cut off']
         : []),
     ],

@@ -9,11 +9,13 @@ import {
   unitOf,
 } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
+import { type AnalysedRecord, analysedRecord } from './analysis/analysed-record';
+import type { AnalysedTrace } from './analysis/analysed-trace';
 import type { Firing } from './firing';
 import { type MotorClass, motorClass } from './motor-class';
 import { type BurnInterval, burnIntervals } from './summary-intervals';
 import { summaryText } from './summary-text';
-import { crossings, integral, peakIndex, type Trace } from './thrust-time';
+import { integral } from './trace-integral';
 
 /** A firing in numbers. What the record does not tell is `undefined`. */
 export interface FiringSummary {
@@ -77,11 +79,11 @@ const optionFields: FieldsOf<SummaryOptions> = { propellantMass: 'optional', thr
  * @throws MeopError `nothing-to-sum-up` where there is neither thrust nor pressure above zero; `unknown-field`, `out-of-domain`
  * @example summarize(firing({ origin: 'measured', time: series([0, 0.1, 1.9, 2.1], 's'), thrust: series([0, 500, 500, 0], 'N') })).totalImpulse.in('N*s') // => 975
  */
-export function summarize(record: Firing, options: SummaryOptions = {}): FiringSummary {
+export function summarize(firing: Firing, options: SummaryOptions = {}): FiringSummary {
   requireFields(context, options, optionFields);
-  const thrust = traceOf(record, record.thrust?.si);
-  const pressure = traceOf(record, record.pressure?.si);
-  const shape = shapeOf(record, thrust, pressure);
+  const record = analysedRecord(firing);
+  const { thrust, pressure } = record.traces;
+  const shape = shapeOf(record);
   const times = burnIntervals(record, shape, thrust, pressure);
   const { start, end } = times;
   const impulse = thrust && integral(thrust, start, end);
@@ -95,8 +97,8 @@ export function summarize(record: Firing, options: SummaryOptions = {}): FiringS
       ? undefined
       : motorClass(fromSiValue<'impulse'>(positiveImpulse, 'impulse', unitOf('N*s')));
   const average = positiveImpulse === undefined ? undefined : positiveImpulse / times.fivePercent.duration.si;
-  const pressurePeak = pressure && peakIndex(pressure);
-  const thrustPeak = thrust && peakIndex(thrust);
+  const pressurePeak = pressure?.peakIndex();
+  const thrustPeak = thrust?.peakIndex();
   const coefficient = impulse !== undefined && throatForce ? impulse / throatForce : undefined;
   const made: FiringSummary = {
     origin: record.origin,
@@ -112,10 +114,10 @@ export function summarize(record: Firing, options: SummaryOptions = {}): FiringS
       'specific impulse',
       's',
     ),
-    peakThrust: maybe(thrust?.value[peakIndex(thrust)], 'force', 'N'),
+    peakThrust: maybe(thrust?.highest(), 'force', 'N'),
     timeOfPeakThrust: maybe(thrustPeak === undefined ? undefined : record.time.si[thrustPeak], 'time', 's'),
     averageThrust: maybe(average, 'force', 'N'),
-    peakPressure: maybe(pressure?.value[peakIndex(pressure)], 'absolute pressure', 'MPa'),
+    peakPressure: maybe(pressure?.highest(), 'absolute pressure', 'MPa'),
     timeOfPeakPressure: maybe(
       pressurePeak === undefined ? undefined : record.time.si[pressurePeak],
       'time',
@@ -162,14 +164,12 @@ const maybe = <K extends NamedKind>(
   unit: string,
 ): Quantity<K> | undefined => (si === undefined ? undefined : fromSiValue<K>(si, kind, unitFor(kind, unit)));
 
-const traceOf = (record: Firing, value: Float64Array | undefined): Trace | undefined =>
-  value === undefined ? undefined : { time: record.time.si, value };
-
 /** The trace that tells times: thrust, or pressure where there is no thrust or none above zero, as behind a closed nozzle. */
-function shapeOf(record: Firing, thrust: Trace | undefined, pressure: Trace | undefined): Trace {
-  const gauge = pressure && above(pressure, record.ambientPressure?.si ?? 0);
-  const shape = [thrust, gauge].find((trace) => trace !== undefined && trace.value[peakIndex(trace)] > 0);
-  if (shape !== undefined) return shape;
+function shapeOf(record: AnalysedRecord): AnalysedTrace {
+  const { thrust, pressure } = record.traces;
+  if (thrust !== undefined && thrust.highest() > 0) return thrust;
+  const gauge = pressure?.above(record.ambientPressure?.si ?? 0);
+  if (gauge !== undefined && gauge.highest() > 0) return gauge;
   throw new MeopError(
     'nothing-to-sum-up',
     thrust === undefined && pressure === undefined
@@ -178,11 +178,6 @@ function shapeOf(record: Firing, thrust: Trace | undefined, pressure: Trace | un
     thrust === undefined && pressure !== undefined ? 'pressure' : 'thrust',
   );
 }
-
-const above = ({ time, value }: Trace, level: number): Trace => ({
-  time,
-  value: value.map((v) => v - level),
-});
 
 function massBurned(record: Firing, options: SummaryOptions): number | undefined {
   if (options.propellantMass !== undefined) return above0('mass', 'propellantMass', options.propellantMass);
@@ -213,20 +208,19 @@ interface FlowSpan {
 }
 
 /** A log goes on while no gas flows, and ambient pressure then adds to the integral what no propellant has made. */
-function flowSpan({ origin, ambientPressure }: Firing, pressure: Trace): FlowSpan {
+function flowSpan({ origin, ambientPressure }: Firing, pressure: AnalysedTrace): FlowSpan {
   const { time } = pressure;
-  const gauge = above(pressure, ambientPressure?.si ?? 0);
-  const peak = gauge.value[peakIndex(gauge)];
-  if (origin === 'predicted' || ambientPressure === undefined || !(peak > 0))
+  const gauge = pressure.above(ambientPressure?.si ?? 0);
+  if (origin === 'predicted' || ambientPressure === undefined || !(gauge.highest() > 0))
     return {
       from: time[0],
       to: time[time.length - 1],
       definition: `absolute pressure over the whole record${ambientPressure === undefined ? ' (no ambient pressure is known to tell where flow ends)' : ''}`,
     };
-  const { rise, fall } = crossings(gauge, 0.01 * peak);
+  const { start, end } = gauge.edges(0.01, 0);
   return {
-    from: rise,
-    to: fall,
+    from: start,
+    to: end,
     definition: 'absolute pressure, while it is above ambient by 1 % of its peak and more',
   };
 }
@@ -234,7 +228,7 @@ function flowSpan({ origin, ambientPressure }: Firing, pressure: Trace): FlowSpa
 /** ∫p·A_t dt with the throat as it was at each moment. */
 function throatForceIntegral(
   record: Firing,
-  pressure: Trace,
+  pressure: AnalysedTrace,
   { from, to }: FlowSpan,
   options: SummaryOptions,
 ): number | undefined {
@@ -244,6 +238,6 @@ function throatForceIntegral(
       : above0('length', 'throatDiameter', options.throatDiameter);
   const diameters = options.throatDiameter === undefined ? record.throatDiameter?.si : undefined;
   if (diameters === undefined && fixed === undefined) return undefined;
-  const value = pressure.value.map((p, i) => p * (Math.PI / 4) * (diameters?.[i] ?? fixed ?? 0) ** 2);
-  return integral({ time: pressure.time, value }, from, to);
+  const values = pressure.values.map((p, i) => p * (Math.PI / 4) * (diameters?.[i] ?? fixed ?? 0) ** 2);
+  return integral({ time: pressure.time, values }, from, to);
 }

@@ -29,10 +29,13 @@ export function dimension(exponents: Exponents): Dimension {
   for (let i = 0; i < 5; i++) {
     const twice = exponents[i] * 2;
     if (!Number.isInteger(twice) || Math.abs(exponents[i]) > largest)
-      throw new MeopError(
-        'dimension-range',
-        `${symbols[i]}^${exponents[i]}: exponents are whole or half, at most ${largest}; use plain SI numbers`,
-      );
+      throw new MeopError({
+        code: 'dimension-range',
+        path: `exponent of ${symbols[i]}`,
+        given: exponents[i],
+        expected: `whole or half, at most ${largest}`,
+        remedy: 'Use plain SI numbers',
+      });
     key += twice * 64 ** i;
   }
   let found = known.get(key);

@@ -1,33 +1,68 @@
-/** What a {@link MeopError} may say beyond its sentence. */
-export interface MeopErrorDetails {
-  /** The value as it was given. */
-  readonly value?: unknown;
-  /** What would have been accepted. */
-  readonly expected?: string | undefined;
-}
+import { type ErrorFacts, errorMessage, errorStatement } from './error-message';
+
+const mark = Symbol.for('meop.error');
 
 /**
- * The one error of this library. `code` is stable and meant for programs; the message is for people and
- * names the field, the value as given, what was expected and the way out.
+ * The one error of this library. `code` is stable and meant for programs; the message is for people and is rendered from
+ * the other fields: the calculation, the field, the value as given, what was expected and the fix. Every copy of the
+ * library that a program loads recognises the errors of the others.
  *
- * @example new MeopError('unknown-unit', "no unit 'mmm'").code // => 'unknown-unit'
+ * @example new MeopError({ code: 'out-of-domain', path: 'wall', expected: 'above 0 mm', given: '0 mm' }).message // => "wall must be above 0 mm, got '0 mm'."
  */
 export class MeopError extends Error {
   /** A stable, hyphenated identifier such as `unknown-unit`. */
   readonly code: string;
+  /** The calculation that was called, where there is one. */
+  readonly procedure: string | undefined;
   /** The field that is wrong, as a dotted path, where there is one. */
   readonly path: string | undefined;
   /** The value as it was given, where there is one. */
-  readonly value: unknown;
+  readonly given: unknown;
   /** What would have been accepted, in words. */
   readonly expected: string | undefined;
+  /** The fix, in the imperative. */
+  readonly remedy: string | undefined;
   override readonly name = 'MeopError';
+  readonly #facts: ErrorFacts;
 
-  constructor(code: string, message: string, path?: string, details: MeopErrorDetails = {}) {
-    super(message);
-    this.code = code;
-    this.path = path;
-    this.value = details.value;
-    this.expected = details.expected;
+  constructor(facts: ErrorFacts | string, message?: string, path?: string, details: LegacyDetails = {}) {
+    const all: ErrorFacts =
+      typeof facts === 'string'
+        ? { code: facts, problem: message ?? '', given: details.value, expected: details.expected }
+        : facts;
+    super(typeof facts === 'string' ? message : errorMessage(all));
+    this.code = all.code;
+    this.procedure = all.procedure;
+    this.path = path ?? all.path;
+    this.given = all.given;
+    this.expected = all.expected;
+    this.remedy = all.remedy;
+    this.#facts = all;
+    if (all.cause !== undefined) this.cause = all.cause;
   }
+  get [mark](): true {
+    return true;
+  }
+  /** The message without the name of the calculation. */
+  get statement(): string {
+    return errorStatement(this.#facts);
+  }
+  /** The same error as the calculation reports it that was called: under its name, below the path of its field. */
+  within(procedure: string, path?: string): MeopError {
+    const places = [path, this.path].filter((place) => place !== undefined && place !== '');
+    return new MeopError({ ...this.#facts, procedure, path: places.join('.') || undefined });
+  }
+  /** The same error at another place, whatever its own path. */
+  at(procedure: string, path: string): MeopError {
+    return new MeopError({ ...this.#facts, procedure, path: path || undefined });
+  }
+  static override [Symbol.hasInstance](value: unknown): boolean {
+    return typeof value === 'object' && value !== null && mark in value;
+  }
+}
+
+/** What errors carried beside their message before they were data. */
+interface LegacyDetails {
+  readonly value?: unknown;
+  readonly expected?: string | undefined;
 }

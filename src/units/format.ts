@@ -24,7 +24,12 @@ export interface FormatOptions {
  */
 export function formatNumber(value: number, figures = 4, groups = false): string {
   if (!Number.isInteger(figures) || figures < 1 || figures > 17)
-    throw new MeopError('figures-range', `figures: ${figures} given; 1 to 17 is expected`, 'figures');
+    throw new MeopError({
+      code: 'figures-range',
+      path: 'figures',
+      given: figures,
+      expected: 'a whole number from 1 to 17',
+    });
   if (value === 0 || !Number.isFinite(value)) return String(value);
   const magnitude = Math.abs(value);
   if (magnitude < 1e-4 || magnitude >= 1e9) return Number(value.toPrecision(figures)).toExponential();

@@ -30,6 +30,5 @@ export function isClose(a: Quantity, b: Quantity, { rel, abs }: ComparisonTolera
 }
 
 function requireKind(field: string, given: Quantity, kind: Kind): void {
-  if (!isQuantity(given) || !isSameKind(kind, given.kind))
-    throw wrongKind(field, given, kind, `isClose: ${field}`);
+  if (!isQuantity(given) || !isSameKind(kind, given.kind)) throw wrongKind(given, kind, field, 'isClose');
 }

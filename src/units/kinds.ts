@@ -215,7 +215,7 @@ export function dimensionOfKind(kind: Kind): Dimension {
   const facts = kindFacts(kind);
   if (facts) return facts.dimension;
   if (!kind.startsWith('dimension '))
-    throw new MeopError('unknown-kind', `no kind '${kind}': namedKinds() lists them`);
+    throw new MeopError({ code: 'unknown-kind', given: kind, expected: 'see namedKinds()' });
   const [l, m, t, k, n] = kind.slice('dimension '.length).split(',').map(Number);
   return dimension([l, m, t, k, n]);
 }

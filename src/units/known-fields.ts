@@ -1,5 +1,4 @@
-import { MeopError } from './errors';
-import { quoted } from './quantity-error';
+import { missingField, notAnObject, unknownField } from './declare/field-errors';
 
 /** The keys of every member of a union. */
 type AnyKey<T> = T extends unknown ? keyof T : never;
@@ -17,42 +16,20 @@ export type FieldsOf<T> = {
 };
 
 /**
- * Refuses what is no options object, a field that is missing and a field that is not known, before any of them is read.
+ * Refuses what is not an options object, a field that is missing and a field that is not known, before any of them is read.
  *
  * @throws MeopError `missing-field` or `unknown-field`, naming the procedure and every field there is
  */
 export function requireFields<T extends object>(procedure: string, given: T, fields: FieldsOf<T>): void {
   const facts: Readonly<Record<string, string>> = fields;
+  const known = Object.keys(facts);
+  const at = { procedure, path: '' };
   if (typeof given !== 'object' || given === null || Array.isArray(given))
-    throw new MeopError(
-      'missing-field',
-      `${procedure}: ${Array.isArray(given) ? 'a list' : quoted(given)} given; ${shape(facts)} is expected`,
-      undefined,
-      {
-        value: given,
-      },
-    );
-  const unknown = Object.keys(given).find((field) => !Object.hasOwn(facts, field));
-  if (unknown !== undefined)
-    throw new MeopError(
-      'unknown-field',
-      `${procedure}: there is no field '${unknown}'; ${shape(facts)} is expected`,
-      unknown,
-      { expected: shape(facts) },
-    );
-  const missing = Object.keys(facts).find(
+    throw notAnObject(given, known, at);
+  const unknown = Object.keys(given).find((field) => !known.includes(field));
+  if (unknown !== undefined) throw unknownField(unknown, known, at);
+  const missing = known.find(
     (field) => facts[field] === 'required' && Reflect.get(given, field) === undefined,
   );
-  if (missing !== undefined)
-    throw new MeopError(
-      'missing-field',
-      `${procedure}: ${missing} is missing; ${shape(facts)} is expected`,
-      missing,
-      { expected: shape(facts) },
-    );
-}
-
-function shape(fields: Readonly<Record<string, string>>): string {
-  const names = Object.entries(fields).map(([name, need]) => (need === 'required' ? name : `${name}?`));
-  return `{ ${names.join(', ')} }`;
+  if (missing !== undefined) throw missingField(missing, undefined, at);
 }

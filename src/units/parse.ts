@@ -2,8 +2,7 @@ import { MeopError } from './errors';
 import { accepts } from './kind-rules';
 import type { NamedKind } from './kinds';
 import { leadingNumber } from './number-text';
-import { fromSiValue } from './quantity';
-import { quoted, wrongKind } from './quantity-error';
+import { otherKind } from './quantity-error';
 import { toSi, type Unit, unitAt, unitFor } from './unit';
 import { unitSyntax } from './unit-error';
 
@@ -21,10 +20,11 @@ export interface SiInput {
 /** Reads a text such as `3/8 in`; where a kind is given, the unit must be one of that kind. */
 export function parse(text: string, kind: NamedKind | undefined): SiInput {
   if (text.length > longest)
-    throw new MeopError(
-      'text-too-long',
-      `${text.length} characters are no quantity; at most ${longest} are read`,
-    );
+    throw new MeopError({
+      code: 'text-too-long',
+      given: text,
+      expected: `at most ${longest} characters long`,
+    });
   const at = text.search(/\S/);
   const { value, end } = leadingNumber(text, at);
   if (end === at) throw noNumber(text);
@@ -41,8 +41,7 @@ export function parse(text: string, kind: NamedKind | undefined): SiInput {
     );
   const unit = kind && /^(?:K|s(?:ec.*)?)$/.test(name) ? unitFor(kind, name) : unitAt(text, start);
   const si = finiteSi(value, unit, text);
-  if (kind !== undefined && !accepts(kind, unit.kind))
-    throw wrongKind('value', fromSiValue(si, unit.kind, unit), kind, '');
+  if (kind !== undefined && !accepts(kind, unit.kind)) throw otherKind(text, unit.kind, kind, {});
   return { si, unit };
 }
 
@@ -50,17 +49,17 @@ export function parse(text: string, kind: NamedKind | undefined): SiInput {
 export function finiteSi(value: number, unit: Unit, given: unknown): number {
   const si = toSi(value, unit);
   if (Number.isFinite(si)) return si;
-  throw new MeopError('not-finite', `${quoted(given)} is not a finite number`, undefined, { value: given });
+  throw new MeopError({ code: 'not-finite', given, expected: 'a finite number' });
 }
 
 /** The error for a value with no number in front. */
 export function noNumber(given: unknown): MeopError {
-  const text = quoted(given);
-  const infinite = /^'\s*[+-]?(?:nan|inf|∞)/i.test(text);
-  return new MeopError(
-    infinite ? 'not-finite' : 'no-number',
-    `${text} ${infinite ? 'is not a finite number' : "has no number in front: write for example '1000 psi' or '3/8 in'"}`,
-    undefined,
-    { value: given },
-  );
+  if (typeof given === 'string' && /^\s*[+-]?(?:nan|inf|∞)/i.test(given))
+    return new MeopError({ code: 'not-finite', given, expected: 'a finite number' });
+  return new MeopError({
+    code: 'no-number',
+    given,
+    expected: 'a number and a unit',
+    remedy: "Write for example '1000 psi' or '3/8 in'",
+  });
 }

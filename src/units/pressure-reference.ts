@@ -41,11 +41,13 @@ function shifted<To extends Reference>(
   const unit = unitOf(kind === 'pressure' ? text : text.slice(0, -1)); // psig and psia without their last letter
   const si = to === 'gauge' ? given.si - around : given.si + around;
   if (Math.min(around, to === 'gauge' ? given.si : si) < 0)
-    throw new MeopError(
-      'out-of-domain',
-      `${to}: the absolute pressure would be below vacuum: check pressure and ambient`,
-      'pressure',
-      { value: pressure },
-    );
+    throw new MeopError({
+      code: 'out-of-domain',
+      procedure: to,
+      path: 'pressure',
+      given: pressure,
+      expected: 'above vacuum',
+      remedy: 'Check pressure and ambient',
+    });
   return fromSiValue(si, `${to} pressure`, unit);
 }

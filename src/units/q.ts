@@ -3,7 +3,6 @@ import { readInput } from './input';
 import type { Kind, NamedKind } from './kinds';
 import { finiteSi, noNumber, parse } from './parse';
 import { fromSiValue, type Quantity } from './quantity';
-import { quoted } from './quantity-error';
 import { isQuantity } from './quantity-mark';
 import { unitOf } from './unit';
 import type { KindOfUnit } from './unit-names';
@@ -30,7 +29,12 @@ export function q<const V extends string | number, const U extends string = neve
 ): Quantity<NoInfer<KindOfCall<V, U>>> {
   if (typeof value === 'string') {
     if (unit !== undefined)
-      throw new MeopError('two-units', `${quoted(value)} has a unit of its own: convert with .to('${unit}')`);
+      throw new MeopError({
+        code: 'two-units',
+        given: value,
+        expected: 'a number where a unit is given beside it',
+        remedy: `Convert with .to('${unit}')`,
+      });
     const { si, unit: parsed } = parse(value, undefined);
     return fromSiValue(si, parsed.kind, parsed);
   }

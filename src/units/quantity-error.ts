@@ -1,4 +1,5 @@
 import { coherentText } from './dimension';
+import { type ErrorFacts, quoted } from './error-message';
 import { MeopError } from './errors';
 import { dimensionOfKind, type Kind } from './kinds';
 import { isQuantity } from './quantity-mark';
@@ -13,15 +14,15 @@ export const article = (kind: Kind): string =>
 
 // What to write instead, for the mix-ups of the trade: wanted < given.
 export const remedies: Readonly<Record<string, string>> = {
-  'force<mass': 'write lbf, kgf or N',
-  'mass<force': 'write kg, lb or oz',
-  'absolute pressure<gauge pressure': 'convert with absolute(p, ambient)',
-  'gauge pressure<absolute pressure': 'convert with gauge(p, ambient)',
-  'temperature difference<temperature': 'write delta_degC, delta_degF or delta_K',
-  'temperature<temperature difference': 'write degC, degF or K',
-  'specific impulse<time': "write quantity('specific impulse', '230 s')",
-  'time<speed': "write .as('specific impulse') before s",
-  'volume<mass': 'write US_fl_oz',
+  'force<mass': 'Write lbf, kgf or N',
+  'mass<force': 'Write kg, lb or oz',
+  'absolute pressure<gauge pressure': 'Convert with absolute(p, ambient)',
+  'gauge pressure<absolute pressure': 'Convert with gauge(p, ambient)',
+  'temperature difference<temperature': 'Write delta_degC, delta_degF or delta_K',
+  'temperature<temperature difference': 'Write degC, degF or K',
+  'specific impulse<time': "Write quantity('specific impulse', '230 s')",
+  'time<speed': "Write .as('specific impulse') before s",
+  'volume<mass': 'Write US_fl_oz',
 };
 
 /** What to write where a kind was given and another is wanted. */
@@ -30,32 +31,34 @@ export function remedyFor(given: Kind, wanted: Kind): string {
   if (known) return known;
   const beyond = dimensionOfKind(wanted).key - dimensionOfKind(given).key;
   if (beyond === dimensionOfKind('acceleration').key && dimensionOfKind(given).exponents[1])
-    return 'write lbf or kgf, since lb and kg are masses';
-  if (wanted === 'dimensionless') return 'write a plain number';
-  return `write it in ${shownUnits(wanted)
-    .map((unit) => unit.text)
-    .join(' or ')}, for example`;
+    return 'Write lbf or kgf, since lb and kg are masses';
+  if (wanted === 'dimensionless') return 'Write a plain number';
+  const units = shownUnits(wanted).map((unit) => unit.text);
+  return `Use a unit such as ${units.join(' or ')}`;
 }
 
-/** How a value is quoted in a message: as it was given, cut to a readable length. */
-export const quoted = (value: unknown): string => {
-  if (typeof value === 'string') return `'${value.length > 60 ? `${value.slice(0, 60)}…` : value}'`;
-  return Object(value) === value ? `this ${typeof value}` : String(value);
-};
+/** A value of the wrong kind: `pressure must be a gauge pressure, got '1000 mm' (a length).` */
+export function wrongKind(given: unknown, wanted: Kind, path?: string, procedure?: string): MeopError {
+  const kind = isQuantity(given) ? given.kind : undefined;
+  const remedy = typeof given === 'string' ? `Write q(${quoted(given)})` : remedyFor(kind ?? wanted, wanted);
+  return otherKind(given, kind, wanted, { path, procedure, remedy });
+}
 
-/** A quantity of the wrong kind: `pressure: '1000 mm' is a length; a gauge pressure is expected: …`. */
-export function wrongKind(field: string, given: unknown, wanted: Kind, context = field): MeopError {
-  const quantity = isQuantity(given) ? given : undefined;
-  const text = quantity ? quantity.toJSON() : quoted(given);
-  const what = quantity ? `'${text}' is ${article(quantity.kind)}` : `${text} is not a quantity`;
-  const out = typeof given === 'string' ? `write q(${text})` : remedyFor(quantity?.kind ?? wanted, wanted);
-  return new MeopError(
-    'wrong-kind',
-    `${context === '' ? '' : `${context}: `}${what}; ${article(wanted)} is expected: ${out}`,
-    field,
-    {
-      value: given,
-      expected: wanted,
-    },
-  );
+/** {@link wrongKind} of a value whose kind is known. */
+export function otherKind(
+  given: unknown,
+  kind: Kind | undefined,
+  wanted: Kind,
+  { path, procedure, remedy = remedyFor(kind ?? wanted, wanted) }: Partial<ErrorFacts>,
+): MeopError {
+  const note = kind && article(kind);
+  return new MeopError({
+    code: 'wrong-kind',
+    procedure,
+    path,
+    given,
+    note,
+    expected: article(wanted),
+    remedy,
+  });
 }

@@ -88,6 +88,7 @@ type LengthText =
 
 const none: readonly string[] = Object.freeze([]);
 
+const operand = 'the operand';
 const shownUnit = Symbol('unit');
 /** The right-hand side of an operation. */
 interface Readable {
@@ -145,7 +146,12 @@ class SiQuantity<K extends Kind> implements Quantity<K> {
   #sum<S extends Kind>(other: Quantity, minus: boolean): Quantity<S> {
     const kind = isQuantity(other) ? kindOfSum(this.#kind, other.kind, minus) : undefined;
     if (kind === undefined)
-      throw wrongKind(minus ? 'minus' : 'plus', other, differenceOf(this.#kind), this.toJSON());
+      throw wrongKind(
+        other,
+        differenceOf(this.#kind),
+        operand,
+        `${this.toJSON()} ${minus ? 'minus' : 'plus'}`,
+      );
     const unit = kind === this.#kind ? this.#unit : shownIn(kind, this.#unit.us);
     return finite(minus ? this.#si - other.si : this.#si + other.si, kind, unit, this);
   }
@@ -156,14 +162,20 @@ class SiQuantity<K extends Kind> implements Quantity<K> {
   per<P extends Kind>(other: Quantity | number): Quantity<P> {
     const right = read(other, 'per');
     if (right.si === 0)
-      throw new MeopError('divided-by-zero', `${this.toJSON()} cannot be divided by zero`, undefined, {
-        value: other,
+      throw new MeopError({
+        code: 'divided-by-zero',
+        procedure: `${this.toJSON()} per`,
+        path: operand,
+        given: other,
+        expected: 'other than zero',
       });
     if (isGaugeRatio(this.#kind, right.kind))
-      throw new MeopError(
-        'gauge-ratio',
-        `a gauge pressure has no true zero, so ${this.toJSON()} forms no ratio: use absolute(p, ambient), or .si for loads`,
-      );
+      throw new MeopError({
+        code: 'gauge-ratio',
+        problem: `${this.toJSON()} per ${String(other)} is not a ratio, since a gauge pressure has no true zero`,
+        given: other,
+        remedy: 'Use absolute(p, ambient), or .si for loads',
+      });
     return this.#product(right, -1, this.#si / right.si);
   }
   #product<P extends Kind>(right: Readable, n: 1 | -1, si: number): Quantity<P> {
@@ -174,19 +186,25 @@ class SiQuantity<K extends Kind> implements Quantity<K> {
   }
   pow<P extends Kind>(n: number): Quantity<P> {
     if (!Number.isInteger(n))
-      throw new MeopError('power', `pow: ${n} given; a whole number is expected (for roots: .root)`, 'n', {
-        value: n,
+      throw new MeopError({
+        code: 'power',
+        procedure: 'pow',
+        path: 'n',
+        given: n,
+        expected: 'a whole number',
+        remedy: 'For roots use .root',
       });
     return this.#power(n, this.#si ** n);
   }
   root<P extends Kind>(n: number): Quantity<P> {
     if (!Number.isInteger(n) || n < 2 || (this.#si < 0 && n % 2 === 0))
-      throw new MeopError(
-        'power',
-        `root: ${n} given; a whole number from 2 is expected, odd below zero`,
-        'n',
-        { value: n },
-      );
+      throw new MeopError({
+        code: 'power',
+        procedure: 'root',
+        path: 'n',
+        given: n,
+        expected: 'a whole number of at least 2, and odd for a negative quantity',
+      });
     const size = Math.abs(this.#si);
     const root = n === 2 ? Math.sqrt(size) : n === 3 ? Math.cbrt(size) : size ** (1 / n);
     return this.#power(1 / n, Math.sign(this.#si) * root);
@@ -198,7 +216,7 @@ class SiQuantity<K extends Kind> implements Quantity<K> {
     return finite(si, kind, shownIn(kind, this.#unit.us), this);
   }
   as<T extends NamedKind>(kind: T): Quantity<T> {
-    if (!isSameKind(kind, this.#kind)) throw wrongKind('as', this, kind, `.as('${kind}')`);
+    if (!isSameKind(kind, this.#kind)) throw wrongKind(this, kind, 'the quantity', `.as('${kind}')`);
     const unit = accepts(kind, this.#unit.kind) ? this.#unit : shownIn(kind, this.#unit.us);
     return new SiQuantity(this.#si, kind, unit, this.#cautions);
   }
@@ -217,10 +235,12 @@ class SiQuantity<K extends Kind> implements Quantity<K> {
     if (hint === 'string') return this.format();
     if (this.#kind === 'dimensionless') return this.#si;
     const unit = this.#kind === 'angle' ? 'rad' : this.#unit.text;
-    throw new MeopError(
-      'quantity-as-number',
-      `${this.toJSON()} is a quantity, not a number: use .in('${unit}'), or .plus, .minus, .times, .per`,
-    );
+    throw new MeopError({
+      code: 'quantity-as-number',
+      problem: `${this.toJSON()} is a quantity, not a number`,
+      given: this,
+      remedy: `Use .in('${unit}'), or .plus, .minus, .times, .per`,
+    });
   }
   [Symbol.for('nodejs.util.inspect.custom')](): string {
     return withCautions(this.format(), this.#cautions);
@@ -247,12 +267,16 @@ function read(other: unknown, operation: string): Readable {
   if (typeof other === 'number') return { si: other, kind: 'dimensionless', [shownUnit]: unitOf('1') };
   if (isQuantity(other))
     return { si: other.si, kind: other.kind, [shownUnit]: unitFor(other.kind, other.unit) };
-  throw wrongKind(operation, other, 'dimensionless');
+  throw wrongKind(other, 'dimensionless', operand, operation);
 }
 
 function finite<K extends Kind>(si: number, kind: Kind, unit: Unit, given: Quantity): Quantity<K> {
   if (Number.isFinite(si)) return new SiQuantity<K>(si, kind, unit, none);
-  throw new MeopError('not-finite', `arithmetic on ${given.toJSON()} gives ${si}, not a finite number`);
+  throw new MeopError({
+    code: 'not-finite',
+    problem: `arithmetic on ${given.toJSON()} gives ${si}, not a finite number`,
+    given,
+  });
 }
 
 const withCautions = (text: string, cautions: readonly string[]): string =>

@@ -1,35 +1,18 @@
-// A value that reads well and yet cannot be: the one sentence for it, and the readings that are asked for most.
+// A value that reads well and yet cannot be, and the readings that are asked for most.
 import { MeopError } from './errors';
 import { readInput } from './input';
 import type { NamedKind } from './kinds';
 import type { SiInput } from './parse';
 import { article } from './quantity-error';
-import { isQuantity } from './quantity-mark';
 
-/** `threadStripping: engagement: 0 mm given; a length above zero is expected`; `why` follows behind a colon. */
-export function refusal(
+/** `threadStripping: engagement must be a length above zero, got '0 mm'.` `why` follows as a sentence of its own. */
+export const refusal = (
   procedure: string,
-  field: string,
-  value: unknown,
+  path: string,
+  given: unknown,
   expected: string,
-  why?: string,
-): MeopError {
-  const reason = why === undefined ? '' : `: ${why}`;
-  return new MeopError(
-    'out-of-domain',
-    `${procedure}: ${field}: ${shown(value)} given; ${expected} is expected${reason}`,
-    field,
-    { value, expected },
-  );
-}
-
-/** A value as it was given; of a record what it holds, where it has no text of its own. */
-function shown(value: unknown): string {
-  if (value === undefined) return 'nothing';
-  if (typeof value !== 'object' || value === null || isQuantity(value)) return String(value);
-  const text = JSON.stringify(value);
-  return text.length > 80 ? `${text.slice(0, 80)}…` : text;
-}
+  remedy?: string,
+): MeopError => new MeopError({ code: 'out-of-domain', procedure, path, given, expected, remedy });
 
 /**
  * {@link readInput} of what must be above zero.

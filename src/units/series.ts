@@ -2,13 +2,13 @@ import { MeopError } from './errors';
 import { formatNumber, prettyUnit } from './format';
 import type { Kind, NamedKind } from './kinds';
 import { fromSiValue, type Quantity } from './quantity';
-import { quoted } from './quantity-error';
 import { shownIn } from './shown-unit';
 import { fromSi, toSi, type Unit, unitFor, unitOf } from './unit';
 import type { KindOfUnit, UnitOf } from './unit-names';
 import { unitToShow } from './unit-to-show';
 
 declare const kindOfSeries: unique symbol;
+const mark = Symbol.for('meop.series');
 
 /**
  * A run of values of one kind: SI doubles in one typed array, and the unit they are shown in.
@@ -28,9 +28,9 @@ export interface Series<K extends Kind = Kind> {
   to(unit: UnitOf<K>): Series<K>;
   /** One value; from the end where the index is negative. @throws MeopError `index-range` */
   at(index: number): Quantity<K>;
-  /** The least value. @throws MeopError `empty-series` */
+  /** The minimum. @throws MeopError `empty-series` */
   min(): Quantity<K>;
-  /** The greatest value. @throws MeopError `empty-series` */
+  /** The maximum. @throws MeopError `empty-series` */
   max(): Quantity<K>;
   /** The numbers in the unit shown, for JSON: `{ unit, values }`. */
   toJSON(): { readonly unit: string; readonly values: readonly number[] };
@@ -48,6 +48,9 @@ class SiSeries<K extends Kind> implements Series<K> {
     this.kind = kind;
     this.#unit = unit;
   }
+  get [mark](): true {
+    return true;
+  }
   get unit(): string {
     return this.#unit.text;
   }
@@ -64,11 +67,13 @@ class SiSeries<K extends Kind> implements Series<K> {
   at(index: number): Quantity<K> {
     const value = this.si.at(index);
     if (value === undefined || !Number.isInteger(index))
-      throw new MeopError(
-        'index-range',
-        `at: ${index} given; the series has ${this.length} values, counted from 0`,
-        'index',
-      );
+      throw new MeopError({
+        code: 'index-range',
+        procedure: 'at',
+        path: 'index',
+        given: index,
+        expected: `a whole number below ${this.length}, the number of values`,
+      });
     return fromSiValue<K>(value, this.kind, this.#unit);
   }
   min(): Quantity<K> {
@@ -79,7 +84,7 @@ class SiSeries<K extends Kind> implements Series<K> {
   }
   #extreme(pick: (a: number, b: number) => number): Quantity<K> {
     if (this.length === 0)
-      throw new MeopError('empty-series', 'an empty series has no least or greatest value');
+      throw new MeopError({ code: 'empty-series', problem: 'an empty series has no minimum or maximum' });
     return fromSiValue<K>(
       this.si.reduce((a, b) => pick(a, b)),
       this.kind,
@@ -99,6 +104,11 @@ class SiSeries<K extends Kind> implements Series<K> {
   [Symbol.for('nodejs.util.inspect.custom')](): string {
     return this.toString();
   }
+}
+
+/** Whether a value is a series, of this copy of the library or of another that the program loaded. */
+export function isSeries(value: unknown): value is Series {
+  return typeof value === 'object' && value !== null && mark in value;
 }
 
 /**
@@ -144,11 +154,12 @@ function siValues(values: ArrayLike<number>, unit: Unit): Float64Array {
   for (let i = 0; i < si.length; i++) {
     const value = toSi(values[i], unit);
     if (!Number.isFinite(value))
-      throw new MeopError(
-        'not-finite',
-        `values[${i}]: ${quoted(values[i])} given; a finite number is expected`,
-        `values[${i}]`,
-      );
+      throw new MeopError({
+        code: 'not-finite',
+        path: `values[${i}]`,
+        given: values[i],
+        expected: 'a finite number',
+      });
     si[i] = value;
   }
   return si;

@@ -6,8 +6,8 @@ import { atoms, refusals, spellings } from './unit-table';
 export function unitSyntax(whole: string, at: number, what: string, code = 'unit-syntax'): MeopError {
   const from = Math.max(0, at - 30);
   const shown = whole.slice(from, at + 30).replace(/\s/g, ' ');
-  const message = `${what}: '${from > 0 ? '…' : ''}${shown}' (character ${at + 1})`;
-  return new MeopError(code, message, undefined, { value: whole });
+  const problem = `${what}: '${from > 0 ? '…' : ''}${shown}' (character ${at + 1})`;
+  return new MeopError({ code, problem, given: whole });
 }
 
 /** The reply that an ambiguous spelling deserves; `undefined` where a name is not ambiguous. */
@@ -26,11 +26,11 @@ export function refusalOf(name: string, divides: boolean): string | undefined {
   return instead && `'${name}' could be meant twice: write ${instead}`;
 }
 
-/** A name that is no unit, with the nearest one that is. */
+/** A name that is not a unit, with the nearest one that is. */
 export function unknownUnit(whole: string, at: number, name: string): MeopError {
   const near = nearest(name);
   const hint = near ? ` (did you mean '${near}'?)` : '';
-  return unitSyntax(whole, at, `no unit '${name.slice(0, 40)}'${hint}`, 'unknown-unit');
+  return unitSyntax(whole, at, `unknown unit '${name.slice(0, 40)}'${hint}`, 'unknown-unit');
 }
 
 // In another case, or one letter away. The first letter must be right: a lost prefix is a factor of a thousand.

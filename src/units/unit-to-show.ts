@@ -12,11 +12,12 @@ import { type Unit, unitFor } from './unit';
 export function unitToShow(kind: Kind, text: string, subject: unknown): Unit {
   const unit = unitFor(kind, text);
   if (accepts(kind, unit.kind)) return unit;
-  const out = remedies[`${unit.kind}<${kind}`] ?? remedyFor(unit.kind, kind);
-  throw new MeopError(
-    'wrong-unit',
-    `${subject} is ${article(kind)} and cannot be shown in '${text}', ${article(unit.kind)}: ${out}`,
-    'unit',
-    { value: text, expected: kind },
-  );
+  throw new MeopError({
+    code: 'wrong-unit',
+    path: 'unit',
+    given: text,
+    note: article(unit.kind),
+    expected: `a unit of ${article(kind)}, since ${subject} is one`,
+    remedy: remedies[`${unit.kind}<${kind}`] ?? remedyFor(unit.kind, kind),
+  });
 }

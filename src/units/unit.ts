@@ -55,7 +55,12 @@ function makeUnit(whole: string, at: number): Unit {
   const origin = icePoints[single?.atom ?? ''];
   const { factor, divisor } = doubles(exact);
   if (!(factor > 0 && factor < Infinity))
-    throw new MeopError('not-finite', `'${text}' is beyond a double`, undefined, { value: text });
+    throw new MeopError({
+      code: 'not-finite',
+      path: 'unit',
+      given: text,
+      expected: 'within the range of a double',
+    });
   return {
     text,
     machineText: text,

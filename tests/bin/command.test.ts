@@ -120,7 +120,7 @@ describe('the command', () => {
     const motor = JSON.parse(JSON.stringify(demoMotor()));
     motor.closures.head.joint.engagement = '40 mm';
     expect(command.run(['check'], JSON.stringify(motor)).out).toContain(
-      'closures.head.joint.engagement: 40 mm given',
+      'closures.head.joint.engagement: engagement must be no more than the metal of the closure',
     );
   });
 

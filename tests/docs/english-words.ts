@@ -106,7 +106,7 @@ export const exceptions: readonly EnglishException[] = [];
  * leaves the list at zero.
  */
 export const notYetRewritten: Readonly<Record<string, number>> = {
-  'src/ballistics': 119,
+  'src/ballistics': 81,
   'src/bin': 8,
   'src/firing': 153,
   'src/motor': 418,

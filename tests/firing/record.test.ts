@@ -36,7 +36,7 @@ describe('a firing record', () => {
       /ambientPressure.*absolute pressure/,
     );
     // @ts-expect-error a length is no mass
-    expect(() => firing({ ...facts, loadedMass: '5 mm' })).toThrow(/loadedMass.*mass is expected/);
+    expect(() => firing({ ...facts, loadedMass: '5 mm' })).toThrow(/loadedMass must be a mass/);
   });
 
   it.each([

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { angle, formula, gaugePressure, length, optional, ratio, stress, temperature } from '../../src/units';
-import type { Declaration } from '../../src/units/formula/declaration';
+import type { FormulaDeclaration } from '../../src/units/calculation/declaration';
 import * as check from './formula-checks';
 import { isFormula, type TestedFormula } from './found-formulas';
 import * as reject from './rejection-checks';
@@ -22,9 +22,9 @@ const right = {
   example: { pressure: '1 MPa', radius: '40 mm', wall: '4 mm' },
   si: ({ pressure, radius, wall }) => (pressure * radius) / wall,
   solve: { wall: (sigma, { pressure, radius }) => (pressure * radius) / sigma },
-} as const satisfies Declaration<typeof inputs, 'stress'>;
+} as const satisfies FormulaDeclaration<typeof inputs, 'stress'>;
 
-function made(change: Partial<Declaration<typeof inputs, 'stress'>>): TestedFormula {
+function made(change: Partial<FormulaDeclaration<typeof inputs, 'stress'>>): TestedFormula {
   return tested(formula({ ...right, ...change }));
 }
 function tested(value: unknown): TestedFormula {
@@ -39,7 +39,7 @@ describe('a formula that is right', () => {
 });
 
 describe('a formula that is wrong is caught', () => {
-  it.each<[keyof typeof every, string, Partial<Declaration<typeof inputs, 'stress'>>]>([
+  it.each<[keyof typeof every, string, Partial<FormulaDeclaration<typeof inputs, 'stress'>>]>([
     [
       'checkHomogeneity',
       'a lost square',

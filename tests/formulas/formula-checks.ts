@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
 import { fromSiValue, isQuantity, MeopError, namedKinds, unitFor } from '../../src/units';
-import type { FormulaParameter } from '../../src/units/formula/declaration';
+import type { Parameter } from '../../src/units/declare/parameter';
 import { dimensionOfKind, kindFacts, type NamedKind } from '../../src/units/kinds';
 import { fromSi } from '../../src/units/unit';
 import { unitNames } from '../../src/units/unit-names';
@@ -103,7 +103,7 @@ export function checkHomogeneity(formula: TestedFormula): void {
 }
 
 /** Every unit text that a given may be written in. */
-function unitsFor({ kind }: FormulaParameter): readonly string[] {
+function unitsFor({ kind }: Parameter): readonly string[] {
   const general = kind === 'temperature difference' ? kind : (kindFacts(kind)?.general ?? kind);
   const names = namedKinds().flatMap((named) =>
     named === kind || named === general ? unitNames(named) : [],

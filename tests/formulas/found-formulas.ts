@@ -1,5 +1,5 @@
 import { type AnyFormula, isQuantity } from '../../src/units';
-import { inDomain } from '../../src/units/formula/domain';
+import { inDomain } from '../../src/units/declare/domain';
 import { readInput } from '../../src/units/input';
 
 /** A formula as the tests drive it: any fields, every door. */
@@ -14,7 +14,7 @@ export type Values = Readonly<Record<string, number>>;
 
 /** Whether an exported value is a formula. */
 export function isFormula(value: unknown): value is TestedFormula {
-  return typeof value === 'function' && 'si' in value && 'explain' in value && 'equation' in value;
+  return typeof value === 'function' && 'equation' in value && value.equation !== undefined;
 }
 
 /** Every formula that a module exports, by the name it is exported under. */

@@ -1,11 +1,11 @@
 import { expect } from 'vitest';
 import { fromSiValue, MeopError, unitFor } from '../../src/units';
-import type { FormulaParameter } from '../../src/units/formula/declaration';
+import type { Parameter } from '../../src/units/declare/parameter';
 import { kindFacts } from '../../src/units/kinds';
 import { exampleValues, type TestedFormula } from './found-formulas';
 
-const metric = ({ kind }: FormulaParameter): string => kindFacts(kind)?.metric ?? '1';
-const asQuantity = (given: FormulaParameter, si: number): unknown =>
+const metric = ({ kind }: Parameter): string => kindFacts(kind)?.metric ?? '1';
+const asQuantity = (given: Parameter, si: number): unknown =>
   fromSiValue(si, given.kind, unitFor(given.kind, metric(given)));
 
 /** The error that a call throws; anything but a MeopError fails the test. */
@@ -39,7 +39,7 @@ export function checkNotFinite(formula: TestedFormula): void {
 }
 
 /** SI values just outside each bound of a domain. */
-function outside({ domain }: FormulaParameter): readonly number[] {
+function outside({ domain }: Parameter): readonly number[] {
   const step = (bound: number): number => Math.max(1e-9, Math.abs(bound) * 1e-6);
   return [
     ...(domain.above === undefined ? [] : [domain.above, domain.above - step(domain.above)]),
@@ -59,7 +59,6 @@ export function checkDomains(formula: TestedFormula): void {
       expect(error.code, `${what}: ${error.message}`).toBe('out-of-domain');
       expect(error.path).toBe(field);
       expect(error.message).toContain(field);
-      expect(error.message).toContain(given.meaning);
       expect(error.expected, 'says what would have been accepted').toBeTruthy();
     }
 }

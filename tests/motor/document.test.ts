@@ -98,7 +98,7 @@ describe('problems of a document', () => {
     if (!(error instanceof MeopError)) throw error;
     expect(error.code).toBe('motor-document');
     for (const path of paths) expect(error.message).toContain(`  ${path}: `);
-    expect(error.value).toEqual(motorProblems(json));
+    expect(error.given).toEqual(motorProblems(json));
   });
 
   test.each([

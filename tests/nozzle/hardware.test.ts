@@ -179,7 +179,7 @@ describe('sizing', () => {
   });
   test.each([
     [{ expansionRatio: 0.5 }, /at least 1: an exit is no smaller than the throat/],
-    [{ gamma: 1 }, /gamma: 1 given; above 1/],
+    [{ gamma: 1 }, /gamma must be above 1, got 1/],
     [{ chamberPressure: '0.1 MPa', expansionRatio: 4 }, /where the throat chokes/],
     [{ ambientPressure: '0 Pa' }, /optimum in a vacuum is infinite/],
     [{ inletDiameter: '2 mm' }, /above the throat diameter/],

@@ -138,7 +138,7 @@ describe('profile', () => {
   });
 
   test.each([
-    [{ exitDiameter: '10 mm' }, /exitDiameter: 10 mm given; at least the throat diameter/],
+    [{ exitDiameter: '10 mm' }, /exitDiameter must be at least the throat diameter/],
     [{ inletDiameter: '10 mm' }, /at least the throat diameter/],
     [{ entranceRadius: '80 mm' }, /all that fits between inlet and throat/],
     [{ convergentHalfAngle: '90 deg' }, /below 90 deg/],

@@ -1,9 +1,9 @@
-import { readFileSync, writeFileSync } from 'node:fs';
-import { join, resolve } from 'node:path';
+import { readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname, join, resolve } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { build } from 'esbuild';
 import { chromium as browsers } from 'playwright-core';
-import { beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { chromium, installPacked, type Packed, run } from './packed';
 
 const bin = (name: string): string => resolve('node_modules/.bin', name);
@@ -11,6 +11,7 @@ let packed: Packed;
 beforeAll(() => {
   packed = installPacked();
 }, 300_000);
+afterAll(() => rmSync(dirname(packed.tarball), { recursive: true }));
 
 const call = "hoopStress({ pressure: '1000 psi', radius: '1.5 in', wall: '0.125 in' }).in('psi')";
 const manifest: { exports: Record<string, unknown> } = JSON.parse(readFileSync('package.json', 'utf8'));
@@ -82,7 +83,9 @@ describe('the packed library, installed in an empty folder', () => {
       "hoopStress({ pressure: '1000 psi', radius: '1.5 in', wall: '0.125 in' })",
     );
     expect(told.trim()).toBe('12000 psi');
-    expect(() => run(meop, [], packed.folder, process.env, "q('1 furlong')")).toThrow("no unit 'furlong'");
+    expect(() => run(meop, [], packed.folder, process.env, "q('1 furlong')")).toThrow(
+      "unknown unit 'furlong'",
+    );
     expect(() => run(meop, ['--nonsense'], packed.folder)).toThrow('is not understood');
     expect(run(meop, ['--help'], packed.folder)).toContain('Exit codes');
   });

@@ -518,7 +518,10 @@ describe('a layered wall through a firing and after it', () => {
     [{ steps: [{ contact: '1e-4 m^2*K/W' }, tube] }, /a layer on either side/],
     [{ steps: [liner, { contact: '1e-4 m^2*K/W' }] }, /a layer on either side/],
     [{ duration: '1 s' }, /at least the heating time/],
-    [{ steps: [{ ...tube, thickness: '0 mm' }] }, /steps\[0\]\.thickness: 0 mm given; a length above zero/],
+    [
+      { steps: [{ ...tube, thickness: '0 mm' }] },
+      /steps\[0\]\.thickness must be a length above zero, got '0 mm'/,
+    ],
     [{ outsideCoefficient: '-1 W/(m^2*K)' }, /of zero or more/],
   ] as const)('refuses %#', (wrong, message) => {
     expect(() =>

@@ -22,14 +22,11 @@ describe('requireFields', () => {
   it.each([
     [
       { wall: '2 mm', temprature: '90 degC' },
-      "f: there is no field 'temprature'; { wall, temperature? } is expected",
+      "f: unknown field 'temprature'; did you mean 'temperature'? Fields: wall, temperature.",
     ],
-    [{ temperature: '90 degC' }, 'f: wall is missing; { wall, temperature? } is expected'],
-    [
-      { wall: '2 mm', constructor: 1 },
-      "f: there is no field 'constructor'; { wall, temperature? } is expected",
-    ],
-    [['2 mm'], 'f: a list given; { wall, temperature? } is expected'],
+    [{ temperature: '90 degC' }, 'f: missing required field wall.'],
+    [{ wall: '2 mm', constructor: 1 }, "f: unknown field 'constructor'. Fields: wall, temperature."],
+    [['2 mm'], 'f: must be an object { wall, temperature }, got ["2 mm"].'],
   ])('refuses %j', (options, message) => {
     expect(() => requireFields('f', given(options), tube)).toThrow(message);
   });

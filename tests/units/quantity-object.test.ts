@@ -99,10 +99,10 @@ describe('a quantity', () => {
     expect(call(() => loose(size, 'to', 5))).toBe('unknown-unit');
   });
   it('shown in a unit of another reference or kind, the error tells the way there', () => {
-    expect(() => loose(q('50 psig'), 'to', 'psia')).toThrow('convert with absolute(p, ambient)');
-    expect(() => loose(q('50 psia'), 'to', 'psig')).toThrow('convert with gauge(p, ambient)');
+    expect(() => loose(q('50 psig'), 'to', 'psia')).toThrow('Convert with absolute(p, ambient)');
+    expect(() => loose(q('50 psia'), 'to', 'psig')).toThrow('Convert with gauge(p, ambient)');
     expect(() => loose(q('200 N*s').per(q('0.1 kg')), 'to', 's')).toThrow(".as('specific impulse')");
-    expect(() => loose(size, 'plus', '1 mm')).toThrow("write q('1 mm')");
+    expect(() => loose(size, 'plus', '1 mm')).toThrow("Write q('1 mm')");
   });
   it('prints as itself in Node and as text and HTML in a notebook', () => {
     expect(inspect(size)).toBe('0.375 in');

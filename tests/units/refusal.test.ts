@@ -7,8 +7,8 @@ describe('the refusal of a value', () => {
   test('says field, value and what was expected, and keeps them for programs', () => {
     const error = refusal('wireRope', 'diameter', '0 mm', 'a length above zero');
     expect(error).toBeInstanceOf(MeopError);
-    expect(error.message).toBe('wireRope: diameter: 0 mm given; a length above zero is expected');
-    expect([error.code, error.path, error.value, error.expected]).toEqual([
+    expect(error.message).toBe("wireRope: diameter must be a length above zero, got '0 mm'.");
+    expect([error.code, error.path, error.given, error.expected]).toEqual([
       'out-of-domain',
       'diameter',
       '0 mm',
@@ -16,9 +16,9 @@ describe('the refusal of a value', () => {
     ]);
   });
 
-  test('says why behind a colon', () =>
-    expect(refusal('size', 'share', 2, 'below 1', 'it is a part').message).toBe(
-      'size: share: 2 given; below 1 is expected: it is a part',
+  test('says why in a sentence of its own', () =>
+    expect(refusal('size', 'share', 2, 'below 1', 'It is a part').message).toBe(
+      'size: share must be below 1, got 2. It is a part.',
     ));
 
   test.each([
@@ -29,19 +29,19 @@ describe('the refusal of a value', () => {
     ['a long record, cut', { text: 'x'.repeat(200) }, `{"text":"${'x'.repeat(71)}…`],
   ])('shows %s', (_, value, text) =>
     expect(refusal('gland', 'bore', value, 'a length').message).toBe(
-      `gland: bore: ${text} given; a length is expected`,
+      `gland: bore must be a length, got ${text}.`,
     ),
   );
 
   test('zero is not above zero, and is not negative', () => {
     expect(readPositive('length', 'wall', '1 in', 'check').si).toBe(0.0254); // by definition of the inch
     expect(() => readPositive('length', 'wall', '0 mm', 'check')).toThrow(
-      'check: wall: 0 mm given; a length above zero is expected',
+      "check: wall must be a length above zero, got '0 mm'.",
     );
     expect(readNotNegative('gauge pressure', 'pressure', '0 psig', 'check').si).toBe(0);
     expect(() => readNotNegative('angle', 'turn', '-1 deg', 'check')).toThrow(
-      'check: turn: -1 deg given; an angle of zero or more is expected',
+      "check: turn must be an angle of zero or more, got '-1 deg'.",
     );
-    expect(() => readPositive('length', 'wall', undefined, 'check')).toThrow('wall is missing');
+    expect(() => readPositive('length', 'wall', undefined, 'check')).toThrow('missing required field wall');
   });
 });

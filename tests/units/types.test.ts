@@ -85,12 +85,12 @@ describe('what the compiler says', () => {
   });
   it('to an unknown field', () => {
     expect(errorOf('unknown field')).toMatchInlineSnapshot(
-      `"Object literal may only specify known properties, and 'thickness' does not exist in type 'Arguments<{ readonly pressure: FormulaParameter<"gauge pressure", undefined>; readonly radius: FormulaParameter<"length", undefined>; readonly wall: FormulaParameter<"length", undefined>; }>'."`,
+      `"Object literal may only specify known properties, and 'thickness' does not exist in type 'Arguments<{ readonly pressure: Parameter<"gauge pressure", "required", undefined>; readonly radius: Parameter<"length", "required", undefined>; readonly wall: Parameter<"length", "required", undefined>; }>'."`,
     );
   });
   it('to a missing field', () => {
     expect(errorOf('missing field')).toMatchInlineSnapshot(`
-      "Argument of type '{ pressure: "1000 psi"; radius: "38 mm"; }' is not assignable to parameter of type 'Arguments<{ readonly pressure: FormulaParameter<"gauge pressure", undefined>; readonly radius: FormulaParameter<"length", undefined>; readonly wall: FormulaParameter<"length", undefined>; }>'.
+      "Argument of type '{ pressure: "1000 psi"; radius: "38 mm"; }' is not assignable to parameter of type 'Arguments<{ readonly pressure: Parameter<"gauge pressure", "required", undefined>; readonly radius: Parameter<"length", "required", undefined>; readonly wall: Parameter<"length", "required", undefined>; }>'.
         Property 'wall' is missing in type '{ pressure: "1000 psi"; radius: "38 mm"; }' but required in type '{ readonly pressure: Quantity<"pressure" | "gauge pressure"> | \`\${number} psi\` | \`\${number} Pa\` | …'."
     `);
   });
@@ -145,57 +145,57 @@ describe('what the same mistakes say at run time', () => {
 
   it('to a length for a pressure', () => {
     const error = call(hoopStress, { ...sizes, pressure: '1000 mm' });
-    expect([error.code, error.path, error.value, error.expected]).toMatchInlineSnapshot(`
+    expect([error.code, error.path, error.given, error.expected]).toMatchInlineSnapshot(`
       [
         "wrong-kind",
         "pressure",
         "1000 mm",
-        "gauge pressure",
+        "a gauge pressure",
       ]
     `);
     expect(error.message).toMatchInlineSnapshot(
-      `"hoopStress: pressure: '1000 mm' is a length; a gauge pressure is expected: write it in MPa or psi, for example"`,
+      `"hoopStress: pressure must be a gauge pressure, got '1000 mm' (a length). Use a unit such as MPa or psi."`,
     );
     expect(call(hoopStress, { ...sizes, pressure: q('3 in') }).message).toMatchInlineSnapshot(
-      `"hoopStress: pressure: '3 in' is a length; a gauge pressure is expected: write it in MPa or psi, for example"`,
+      `"hoopStress: pressure must be a gauge pressure, got 3 in (a length). Use a unit such as MPa or psi."`,
     );
   });
   it('to a gauge pressure for an absolute one', () => {
     const error = call(burnRate, { ...law, pressure: '50 psig' });
     expect([error.code, error.path]).toEqual(['wrong-kind', 'pressure']);
     expect(error.message).toMatchInlineSnapshot(
-      `"burnRate: pressure: '50 psig' is a gauge pressure; an absolute pressure is expected: convert with absolute(p, ambient)"`,
+      `"burnRate: pressure must be an absolute pressure, got '50 psig' (a gauge pressure). Convert with absolute(p, ambient)."`,
     );
   });
   it('to a bare number', () => {
     const error = call(hoopStress, { ...sizes, pressure: 1000 });
     expect([error.code, error.path]).toEqual(['bare-number', 'pressure']);
     expect(error.message).toMatchInlineSnapshot(
-      `"hoopStress: pressure: 1000 has no unit; gauge pressure is expected: write '1000 MPa' or '1000 psi'"`,
+      `"hoopStress: pressure must be a gauge pressure with its unit, got 1000. Write '1000 MPa' or '1000 psi'."`,
     );
   });
   it('to an unknown field', () => {
     const error = call(hoopStress, { ...sizes, pressure: '1000 psi', thickness: '1 mm' });
     expect([error.code, error.path]).toEqual(['unknown-field', 'thickness']);
     expect(error.message).toMatchInlineSnapshot(
-      `"hoopStress: there is no field 'thickness'; { pressure, radius, wall } is expected"`,
+      `"hoopStress: unknown field 'thickness'. Fields: pressure, radius, wall."`,
     );
   });
   it('to a missing field', () => {
     const error = call(hoopStress, { pressure: '1000 psi', radius: '38 mm' });
     expect([error.code, error.path]).toEqual(['missing-field', 'wall']);
     expect(error.message).toMatchInlineSnapshot(
-      `"hoopStress: wall (wall thickness) is missing; { pressure, radius, wall } is expected"`,
+      `"hoopStress: missing required field wall (wall thickness)."`,
     );
     expect(
       call(hoopStress, { pressure: '1000 psi', radius: '38 mm', wal: '1 mm' }).message,
     ).toMatchInlineSnapshot(
-      `"hoopStress: wall (wall thickness) is missing ('wal' is not one of its fields); { pressure, radius, wall } is expected"`,
+      `"hoopStress: unknown field 'wal'; did you mean 'wall'? Fields: pressure, radius, wall."`,
     );
   });
   it('to a length plus a time', () => {
     expect(call((t: Quantity<'length'>) => q('3 in').plus(t), q('5 s')).message).toMatchInlineSnapshot(
-      `"3 in: '5 s' is a time; a length is expected: write it in mm or in, for example"`,
+      `"3 in plus: the operand must be a length, got 5 s (a time). Use a unit such as mm or in."`,
     );
   });
 });

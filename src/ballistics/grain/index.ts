@@ -1,46 +1,67 @@
 /**
- * Grain shapes, flaws and their regression: burning area and volume against burned depth from exact distances.
+ * Grain shapes, flaws and their regression: burning area and volume against depth burned, from exact distances.
  *
- * Imports units and numerics. The files without units in their names are the kernel, on plain SI numbers.
+ * Folders, from the lowest: `surface`, `flaws`, `shapes`, `front`, `column`, `draw`. A folder imports only from the indexes of
+ * folders below it; each may read its arguments with `measure`. Of other modules, only units and numerics are imported.
  *
  * @example regress(tubularSegment({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '85 mm' })).burningArea.at(0).in('mm^2') // => 7797.43297
  * @module
  */
-export { chippedEdge } from './chipped-edge';
-export { columnRegression } from './column-regression';
-export type { ColumnSegment } from './column-stations';
-export { composedGrain } from './composed-grain';
-export { type Core, type CoreExtent, coneCore, cylinderCore, finCore, sphereCore } from './core';
-export { crack, type FreeCrack, type RadialCrack, type TransverseCrack } from './crack';
-export { debond } from './debond';
-export { type DrawGrainOptions, drawGrain } from './draw-grain';
-export { extrudedCore, type OutlinePoint } from './extruded-core';
-export { finocyl, slottedTube } from './finned-shapes';
-export type { Flaw } from './flaw';
-export { type BurningEnds, type Grain, type OuterMeasures, withFlaws } from './grain';
-export { type ColumnRegression, type GrainColumn, grainColumn, regressColumn } from './grain-column';
-export { neutralStarAngle } from './neutral-star';
-export { regress } from './regress';
-export type {
-  GrainMassProperties,
-  PortAtStation,
-  Regression,
-  RegressionBreak,
-  RegressionKernel,
-  RegressOptions,
-  WallExposureMap,
-} from './regression';
 export {
+  type ColumnRegression,
+  type ColumnSegment,
+  columnRegression,
+  type GrainColumn,
+  grainColumn,
+  regressColumn,
+} from './column';
+export { type DrawGrainOptions, drawGrain } from './draw';
+export {
+  chippedEdge,
+  crack,
+  debond,
+  type Flaw,
+  type FreeCrack,
+  type RadialCrack,
+  type TransverseCrack,
+  voidBubble,
+} from './flaws';
+export {
+  type GrainMassProperties,
+  type PortAtStation,
+  type Regression,
+  type RegressionBreak,
+  type RegressionKernel,
+  type RegressOptions,
+  regress,
+  type WallExposureMap,
+} from './front';
+export {
+  type BurningEnds,
+  type Core,
+  type CoreExtent,
+  composedGrain,
+  coneCore,
+  cylinderCore,
   endBurner,
+  extrudedCore,
+  finCore,
+  finocyl,
   freeRod,
+  type Grain,
   internalTube,
+  neutralStarAngle,
+  type OuterMeasures,
+  type OutlinePoint,
   offsetBore,
   rodAndTube,
+  slottedTube,
+  sphereCore,
   sphericalGrain,
+  star,
   type TubeMeasures,
   taperedCore,
   tubularSegment,
-} from './round-shapes';
-export { star } from './star';
-export { voidBubble } from './void-bubble';
-export { wagonWheel } from './wagon-wheel';
+  wagonWheel,
+  withFlaws,
+} from './shapes';

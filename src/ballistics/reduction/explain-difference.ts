@@ -1,4 +1,6 @@
-import { ambientOf, burnEdges, type Firing } from '../../firing';
+import { ambientOf, type Firing } from '../../firing';
+import { analysedRecord } from '../../firing/analysis/analysed-record';
+import type { AnalysedTrace } from '../../firing/analysis/analysed-trace';
 import { findMinimum } from '../../numerics';
 import { fromSiValue, MeopError, type Quantity, type QuantityInput, table, unitOf } from '../../units';
 import { refusal } from '../../units/refusal';
@@ -198,25 +200,17 @@ function pair(
   channel: 'pressure' | 'thrust',
   around: QuantityInput<'absolute pressure'> | undefined,
 ): TracePair | undefined {
-  const a = predicted[channel]?.si;
-  const b = measured[channel]?.si;
+  const { [channel]: a } = analysedRecord(predicted).traces;
+  const { [channel]: b } = analysedRecord(measured).traces;
   if (a === undefined || b === undefined) return undefined;
-  return {
-    predicted: traceOf(predicted, a, channel, around),
-    measured: traceOf(measured, b, channel, around),
-  };
+  const rest = (record: Firing): number =>
+    channel === 'pressure' ? ambientOf(record, record.ambientPressure ?? around, 'explainDifference') : 0;
+  return { predicted: traceAbove(a, rest(predicted)), measured: traceAbove(b, rest(measured)) };
 }
 
-function traceOf(
-  record: Firing,
-  values: Float64Array,
-  channel: 'pressure' | 'thrust',
-  around: QuantityInput<'absolute pressure'> | undefined,
-): Trace {
-  const rest =
-    channel === 'pressure' ? ambientOf(record, record.ambientPressure ?? around, 'explainDifference') : 0;
-  const { start, end, peak } = burnEdges(record.time.si, values, { threshold: 0.1, rest });
-  return { time: record.time.si, values, rest, start, end, peak };
+function traceAbove({ time, values, edges }: AnalysedTrace, rest: number): Trace {
+  const { start, end, peak } = edges(0.1, rest);
+  return { time, values, rest, start, end, peak };
 }
 
 /** Root mean square of measured less scaled prediction, as a share of the measured peak, over both burns. */

@@ -1,4 +1,5 @@
-import { ambientOf, burnEdges, type Firing } from '../../firing';
+import { ambientOf, type Firing } from '../../firing';
+import { analysedRecord } from '../../firing/analysis/analysed-record';
 import { linearFit, median } from '../../numerics';
 import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, unitOf } from '../../units';
 import { type BurnLaw, saintRobert } from '../burn-law';
@@ -100,15 +101,12 @@ function positive(point: PointSi, path: string): PointSi {
 
 /** Web over burn time at the effective pressure, between the 10 % points of pressure. */
 function firingPoint({ record, web, exponent = 0.35, ambientPressure }: FiringPoint, i: number): PointSi {
-  const pressure = record.pressure?.si;
+  const trace = analysedRecord(record).traces.pressure;
   const path = `firings[${i}]`;
-  if (pressure === undefined)
+  if (trace === undefined)
     throw new MeopError('missing-field', `fitBurnLaw: ${path}: the record has no pressure`, path);
-  const time = record.time.si;
-  const edges = burnEdges(time, pressure, {
-    threshold: 0.1,
-    rest: ambientOf(record, ambientPressure, `fitBurnLaw: ${path}`),
-  });
+  const { time, values: pressure } = trace;
+  const edges = trace.edges(0.1, ambientOf(record, ambientPressure, `fitBurnLaw: ${path}`));
   let sum = 0;
   for (let k = edges.first + 1; k <= edges.last; k++)
     sum += 0.5 * (pressure[k] ** exponent + pressure[k - 1] ** exponent) * (time[k] - time[k - 1]);

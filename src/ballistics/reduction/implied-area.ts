@@ -1,4 +1,5 @@
-import { ambientOf, burnEdges, type Firing } from '../../firing';
+import { ambientOf, type Firing } from '../../firing';
+import { analysedRecord } from '../../firing/analysis/analysed-record';
 import { median } from '../../numerics';
 import {
   fromSiArray,
@@ -12,8 +13,7 @@ import {
 } from '../../units';
 import { type BurnLaw, temperatureFactorSi } from '../burn-law';
 import { bandAt, bandRateSi } from '../burn-law-band';
-import { type Grain, regress } from '../grain';
-import type { Regression } from '../grain/regression';
+import { type Grain, type Regression, regress } from '../grain';
 
 /** What {@link impliedBurningArea} needs to know beside the pressure. */
 export interface ImpliedAreaInput {
@@ -82,8 +82,8 @@ const caller = 'impliedBurningArea';
  */
 export function impliedBurningArea(input: ImpliedAreaInput): ImpliedArea {
   const { record, law } = input;
-  const pressure = record.pressure?.si;
-  if (pressure === undefined)
+  const trace = analysedRecord(record).traces.pressure;
+  if (trace === undefined)
     throw new MeopError('missing-field', `${caller}: record: no pressure in it`, 'record');
   const read = (kind: 'density' | 'speed', field: 'density' | 'characteristicVelocity'): number =>
     readInput(kind, field, input[field], caller).si;
@@ -96,11 +96,8 @@ export function impliedBurningArea(input: ImpliedAreaInput): ImpliedArea {
           law,
           readInput('temperature', 'grainTemperature', input.grainTemperature, caller).si,
         );
-  const time = record.time.si;
-  const edges = burnEdges(time, pressure, {
-    threshold: 0.1,
-    rest: ambientOf(record, input.ambientPressure, caller),
-  });
+  const { time, values: pressure } = trace;
+  const edges = trace.edges(0.1, ambientOf(record, input.ambientPressure, caller));
   const count = edges.last - edges.first + 1;
   const ratio = new Float64Array(count);
   const area = new Float64Array(count);

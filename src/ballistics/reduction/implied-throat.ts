@@ -1,10 +1,10 @@
-import { ambientOf, burnEdges, type Firing } from '../../firing';
+import { ambientOf, type Firing } from '../../firing';
+import { analysedRecord } from '../../firing/analysis/analysed-record';
 import { linearFit } from '../../numerics';
 import { fromSiArray, MeopError, type QuantityInput, readInput, type Series } from '../../units';
 import type { BurnLaw } from '../burn-law';
 import { bandAt, bandRateSi } from '../burn-law-band';
-import { type Grain, regress } from '../grain';
-import type { Regression } from '../grain/regression';
+import { type Grain, type Regression, regress } from '../grain';
 
 /** The throat over a burn, from the pressure and the known burning area. */
 export interface ImpliedThroat {
@@ -32,18 +32,15 @@ export function impliedThroat(input: {
   readonly characteristicVelocity: QuantityInput<'speed'>;
   readonly grain: Grain | Regression;
 }): ImpliedThroat {
-  const pressure = input.record.pressure?.si;
-  if (pressure === undefined)
+  const trace = analysedRecord(input.record).traces.pressure;
+  if (trace === undefined)
     throw new MeopError('missing-field', 'impliedThroat: record: no pressure in it', 'record');
   const flux =
     readInput('density', 'density', input.density, 'impliedThroat').si *
     readInput('speed', 'characteristicVelocity', input.characteristicVelocity, 'impliedThroat').si;
   const regression = 'si' in input.grain ? input.grain : regress(input.grain);
-  const time = input.record.time.si;
-  const edges = burnEdges(time, pressure, {
-    threshold: 0.1,
-    rest: ambientOf(input.record, input.ambientPressure, 'impliedThroat'),
-  });
+  const { time, values: pressure } = trace;
+  const edges = trace.edges(0.1, ambientOf(input.record, input.ambientPressure, 'impliedThroat'));
   const times: number[] = [];
   const diameters: number[] = [];
   let depth = 0;

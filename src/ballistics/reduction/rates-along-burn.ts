@@ -1,7 +1,7 @@
-import { ambientOf, burnEdges, type Firing } from '../../firing';
+import { ambientOf, type Firing } from '../../firing';
+import { analysedRecord } from '../../firing/analysis/analysed-record';
 import { MeopError, type QuantityInput, readInput } from '../../units';
-import { type Grain, regress } from '../grain';
-import type { Regression } from '../grain/regression';
+import { type Grain, type Regression, regress } from '../grain';
 
 /** One firing of a known grain: the rate at every moment of the burn. */
 export interface TraceInput {
@@ -37,18 +37,18 @@ const means = 120;
  * Source: mass balance of the chamber, Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 11.
  */
 export function ratesAlongBurn(input: TraceInput): RatesAlongBurn {
-  const { record } = input;
-  const pressure = record.pressure?.si;
-  if (pressure === undefined)
+  const record = analysedRecord(input.record);
+  const trace = record.traces.pressure;
+  if (trace === undefined)
     throw new MeopError(
       'missing-field',
       'fitBurnLaw: trace.record: the record has no pressure',
       'trace.record',
     );
   const regression: Regression = 'si' in input.grain ? input.grain : regress(input.grain);
-  const time = record.time.si;
+  const { time, values: pressure } = trace;
   const ambient = ambientOf(record, input.ambientPressure, 'fitBurnLaw: trace');
-  const edges = burnEdges(time, pressure, { threshold: 0.01, rest: ambient });
+  const edges = trace.edges(0.01, ambient);
   const from = Math.max(0, edges.first - 1);
   const to = Math.min(time.length - 1, edges.last + 1);
   const total = throatIntegral(time, pressure, from, to, input);

@@ -1,9 +1,10 @@
 import { butterworthLowPass, filterZeroPhase } from '../../numerics';
 import { MeopError, type QuantityInput, readInput } from '../../units';
+import { analysedRecord, type CleanedChannel } from '../analysis/analysed-record';
+import { type AnalysedTrace, analysedTrace } from '../analysis/analysed-trace';
 import type { Firing } from '../firing';
-import { burnEdges } from './burn-edges';
 import { evenTimes, interpolated } from './resample';
-import { baselineValue, type CleanedChannel, channelSi, channelsOf, step } from './step';
+import { baselineValue, channelsOf, step, traceOf } from './step';
 
 export interface LowPassRule {
   /** Hz. */
@@ -57,20 +58,21 @@ export interface LowPassFilterOptions {
  * @throws MeopError `out-of-domain` for a cutoff at or above half the sample rate
  * @example lowPass(firing({ origin: 'measured', time: series(Array.from({ length: 99 }, (_, i) => i / 100), 's'), thrust: series(new Float64Array(99).fill(5), 'N') }), { cutoff: '10 Hz' }).thrust?.at(40).in('N').toFixed(6) // => '5.000000'
  */
-export function lowPass(record: Firing, options: LowPassFilterOptions): Firing {
+export function lowPass(firing: Firing, options: LowPassFilterOptions): Firing {
+  const record = analysedRecord(firing);
   const cutoff = readInput('frequency', 'cutoff', options.cutoff, 'lowPass').si;
   const { order = 4, cutoffOf = 'result' } = options;
-  const time = record.time.si;
-  const channels: Partial<Record<CleanedChannel, Float64Array>> = {};
+  const channels: Partial<Record<CleanedChannel, AnalysedTrace>> = {};
   const effects: string[] = [];
   const cautions: string[] = [];
   for (const channel of channelsOf(record, options.channels, 'lowPass')) {
-    const values = channelSi(record, channel, 'lowPass');
-    const filtered = lowPassed(time, values, { cutoff, order, cutoffOf });
+    const trace = traceOf(record, channel, 'lowPass');
+    const { time, values } = trace;
+    const filtered = analysedTrace(time, lowPassed(time, values, { cutoff, order, cutoffOf }));
     channels[channel] = filtered;
     const rest = baselineValue(record, channel, 'lowPass');
-    const before = shapeOf(time, values, rest);
-    const after = shapeOf(time, filtered, rest);
+    const before = shapeOf(trace, rest);
+    const after = shapeOf(filtered, rest);
     if (before === undefined || after === undefined) continue;
     const peak = after.peak / before.peak - 1;
     effects.push(
@@ -91,12 +93,11 @@ const milli = (seconds: number): string => (1000 * seconds).toFixed(1);
 
 /** Peak and time from 10 to 90 % of it; undefined where nothing rises. */
 function shapeOf(
-  time: Float64Array,
-  values: Float64Array,
+  { time, values, highest, edges }: AnalysedTrace,
   rest: number,
 ): { readonly peak: number; readonly rise: number } | undefined {
-  if (!values.some((value) => value > rest)) return undefined;
-  const low = burnEdges(time, values, { threshold: 0.1, rest });
+  if (!(highest() > rest)) return undefined;
+  const low = edges(0.1, rest);
   let i = low.first;
   while (values[i] < rest + 0.9 * low.peak) i++;
   return { peak: low.peak, rise: Math.max(0, time[i] - low.start) };

@@ -1,6 +1,8 @@
 import { MeopError } from '../../units';
+import { analysedRecord, type CleanedChannel } from '../analysis/analysed-record';
+import { type AnalysedTrace, analysedTrace } from '../analysis/analysed-trace';
 import type { Firing } from '../firing';
-import { type CleanedChannel, channelSi, channelsOf, shown, step } from './step';
+import { channelsOf, shown, step, traceOf } from './step';
 
 /** Kernel: mean of `samples` neighbours about each sample (one more before it where they are even); fewer at the ends. */
 export function movingMean(values: Float64Array, samples: number): Float64Array {
@@ -26,9 +28,10 @@ export function movingMean(values: Float64Array, samples: number): Float64Array 
  * @example movingAverage(firing({ origin: 'measured', time: series([0, 1, 2, 3, 4], 's'), thrust: series([0, 3, 6, 3, 0], 'N') }), { samples: 3 }).thrust.max().in('N') // => 4
  */
 export function movingAverage(
-  record: Firing,
+  firing: Firing,
   options: { readonly samples: number; readonly channels?: readonly CleanedChannel[] },
 ): Firing {
+  const record = analysedRecord(firing);
   const { samples } = options;
   if (!(Number.isInteger(samples) && samples >= 2 && samples <= record.time.length))
     throw new MeopError(
@@ -37,13 +40,12 @@ export function movingAverage(
       'samples',
       { value: samples },
     );
-  const channels: Partial<Record<CleanedChannel, Float64Array>> = {};
+  const channels: Partial<Record<CleanedChannel, AnalysedTrace>> = {};
   const effects = channelsOf(record, options.channels, 'movingAverage').map((channel) => {
-    const values = channelSi(record, channel, 'movingAverage');
-    const smooth = movingMean(values, samples);
-    channels[channel] = smooth;
-    const top = (of: Float64Array): number => of.reduce((a, b) => Math.max(a, b));
-    return `${channel} peak ${shown(channel, top(values))} to ${shown(channel, top(smooth))}`;
+    const before = traceOf(record, channel, 'movingAverage');
+    const after = analysedTrace(before.time, movingMean(before.values, samples));
+    channels[channel] = after;
+    return `${channel} peak ${shown(channel, before.highest())} to ${shown(channel, after.highest())}`;
   });
   return step(record, { channels }, `mean of ${samples} neighbours: ${effects.join('; ')}`);
 }

@@ -1,7 +1,9 @@
 import { MeopError, type QuantityInput, readInput } from '../../units';
+import { analysedRecord } from '../analysis/analysed-record';
+import { analysedTrace } from '../analysis/analysed-trace';
+import { lowerBound, valueAt } from '../analysis/trace-values';
 import type { Firing } from '../firing';
-import { lowerBound, valueAt } from './burn-edges';
-import { channelSi, channelsOf, step } from './step';
+import { channelsOf, step, traceOf } from './step';
 
 /** Kernel: values at new times by straight lines between samples. */
 export function interpolated(time: Float64Array, values: Float64Array, at: Float64Array): Float64Array {
@@ -63,7 +65,8 @@ export interface ResampleOptions {
  * @throws MeopError `out-of-domain` where the rate leaves fewer than two samples
  * @example resample(firing({ origin: 'measured', time: series([0, 1, 2], 's'), thrust: series([0, 2, 4], 'N') }), { rate: '2 Hz', method: 'linear' }).thrust?.at(1).in('N') // => 1
  */
-export function resample(record: Firing, options: ResampleOptions): Firing {
+export function resample(firing: Firing, options: ResampleOptions): Firing {
+  const record = analysedRecord(firing);
   const rate = readInput('frequency', 'rate', options.rate, 'resample').si;
   const time = record.time.si;
   const span = time[time.length - 1] - time[0];
@@ -84,13 +87,13 @@ export function resample(record: Firing, options: ResampleOptions): Firing {
   const { massFlow, burningArea, web, portMassFlux, throatDiameter, propellantMass, ...rest } = record;
   void [massFlow, burningArea, web, portMassFlux, throatDiameter, propellantMass];
   return step(
-    rest,
+    analysedRecord(rest),
     {
       time: at,
       channels: Object.fromEntries(
         channelsOf(record, undefined, 'resample').map((channel) => [
           channel,
-          to(channelSi(record, channel, 'resample')),
+          analysedTrace(at, to(traceOf(record, channel, 'resample').values)),
         ]),
       ),
       temperatures: Object.fromEntries(

@@ -1,10 +1,10 @@
 import { amplitudeSpectrum } from '../../numerics';
 import { fromSiValue, type Quantity, unitOf } from '../../units';
+import { analysedRecord, type CleanedChannel } from '../analysis/analysed-record';
 import type { Firing } from '../firing';
-import { burnEdges } from './burn-edges';
 import { lowPassed } from './low-pass';
 import { evenTimes, interpolated } from './resample';
-import { baselineValue, type CleanedChannel, channelSi } from './step';
+import { baselineValue, traceOf } from './step';
 
 /** A frequency at which a channel rings, and how strongly. */
 export interface Resonance {
@@ -28,22 +28,19 @@ const mostSamples = 1 << 14;
  * @example ((t) => findResonance(firing({ origin: 'measured', time: series(t, 's'), thrust: series(t.map((v) => 100 + 10 * Math.sin(100 * Math.PI * v)), 'N') })).frequency.in('Hz').toFixed(0))(Array.from({ length: 1000 }, (_, i) => i / 500)) // => '50'
  */
 export function findResonance(
-  record: Firing,
+  firing: Firing,
   options: { readonly channel?: CleanedChannel } = {},
 ): Resonance | undefined {
   const { channel = 'thrust' } = options;
-  const all = channelSi(record, channel, 'findResonance');
-  const time = record.time.si;
-  const edges = burnEdges(time, all, {
-    threshold: 0.1,
-    rest: baselineValue(record, channel, 'findResonance'),
-  });
+  const record = analysedRecord(firing);
+  const trace = traceOf(record, channel, 'findResonance');
+  const edges = trace.edges(0.1, baselineValue(record, channel, 'findResonance'));
   const span = edges.end - edges.start;
   const samples = edges.last - edges.first + 1;
   if (samples < 64) return undefined;
   const period = span / Math.min(samples - 1, mostSamples);
   const at = evenTimes(Float64Array.of(edges.start, edges.end), period);
-  const values = interpolated(time, all, at);
+  const values = interpolated(trace.time, trace.values, at);
   const rate = 1 / period;
   // Slower than some ten swings in the burn is its course, not ringing.
   const slow = Math.min(10 / span, 0.2 * rate);

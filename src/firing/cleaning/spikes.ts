@@ -1,14 +1,16 @@
 import { type QuantityInput, readInput } from '../../units';
+import { analysedRecord, type CleanedChannel } from '../analysis/analysed-record';
+import { type AnalysedTrace, analysedTrace } from '../analysis/analysed-trace';
 import type { Firing } from '../firing';
-import { type CleanedChannel, channelSi, channelsOf, step } from './step';
+import { channelsOf, step, traceOf } from './step';
 
 export interface SpikeRule {
   /** Samples on either side that a sample is judged by. Default 3. */
   readonly halfWidth?: number;
   /** Deviations from the median, in robust standard deviations, above which a sample is a spike. Default 6. */
   readonly threshold?: number;
-  /** Least deviation that counts, SI. Default a fiftieth of the channel's range. */
-  readonly limit?: number;
+  /** Least deviation that counts, SI. */
+  readonly limit: number;
 }
 
 /** A sample that was replaced. */
@@ -27,10 +29,9 @@ const madToSigma = 1.482602218505602;
  * Source: F. R. Hampel, "The influence curve and its role in robust estimation", J. American Statistical Association
  * 69 (1974), 383-393, for the median and its deviation as judge; the sliding form is common practice.
  */
-export function findSpikes(values: Float64Array, rule: SpikeRule = {}): readonly Spike[] {
-  const { halfWidth = 3, threshold = 6 } = rule;
+export function findSpikes(values: Float64Array, rule: SpikeRule): readonly Spike[] {
+  const { halfWidth = 3, threshold = 6, limit } = rule;
   const n = values.length;
-  const limit = rule.limit ?? (rangeOf(values) || 1) / 50;
   const window = new Float64Array(2 * halfWidth + 1);
   const deviations = new Float64Array(2 * halfWidth + 1);
   const found: Spike[] = [];
@@ -67,16 +68,6 @@ function withoutRuns(found: readonly Spike[], most: number): readonly Spike[] {
   return kept;
 }
 
-function rangeOf(values: Float64Array): number {
-  let low = Number.POSITIVE_INFINITY;
-  let high = Number.NEGATIVE_INFINITY;
-  for (let i = 0; i < values.length; i++) {
-    if (values[i] < low) low = values[i];
-    if (values[i] > high) high = values[i];
-  }
-  return high - low;
-}
-
 /** Median of the first `count` numbers, which are sorted in place; insertion, since there are few. */
 function medianInPlace(numbers: Float64Array, count: number): number {
   for (let i = 1; i < count; i++) {
@@ -96,7 +87,7 @@ export interface RemoveSpikesOptions {
   readonly halfWidth?: number;
   /** In robust standard deviations. Default 6; 0 to go by the limit alone. */
   readonly threshold?: number;
-  /** Least departure that counts as a spike. It must exceed the largest true second difference. */
+  /** Least departure that counts as a spike. Default a fiftieth of the channel's range. It must exceed the largest true second difference. */
   readonly limit?: {
     readonly pressure?: QuantityInput<'pressure difference'>;
     readonly thrust?: QuantityInput<'force'>;
@@ -111,32 +102,33 @@ export interface RemoveSpikesOptions {
  *
  * @example removeSpikes(firing({ origin: 'measured', time: series([0, 1, 2, 3, 4, 5, 6], 's'), thrust: series([0, 0, 0, 40, 0, 0, 0], 'N') })).thrust?.max().in('N') // => 0
  */
-export function removeSpikes(record: Firing, options: RemoveSpikesOptions = {}): Firing {
+export function removeSpikes(firing: Firing, options: RemoveSpikesOptions = {}): Firing {
+  const record = analysedRecord(firing);
   const { halfWidth, threshold, limit = {} } = options;
-  const channels: Partial<Record<CleanedChannel, Float64Array>> = {};
+  const channels: Partial<Record<CleanedChannel, AnalysedTrace>> = {};
   const lines: string[] = [];
   const cautions: string[] = [];
   for (const channel of channelsOf(record, options.channels, 'removeSpikes')) {
-    const values = channelSi(record, channel, 'removeSpikes');
+    const trace = traceOf(record, channel, 'removeSpikes');
     const given =
       channel === 'thrust'
         ? limit.thrust && readInput('force', 'limit.thrust', limit.thrust, 'removeSpikes').si
         : limit.pressure &&
           readInput('pressure difference', 'limit.pressure', limit.pressure, 'removeSpikes').si;
-    const spikes = findSpikes(values, {
+    const spikes = findSpikes(trace.values, {
       ...(halfWidth !== undefined && { halfWidth }),
       ...(threshold !== undefined && { threshold }),
-      ...(given !== undefined && { limit: given }),
+      limit: given ?? (trace.highest() - trace.lowest() || 1) / 50,
     });
-    const { replaced, kept } = sortOut(values, spikes);
+    const { replaced, kept } = sortOut(trace.values, spikes);
     if (kept.length > 0)
       cautions.push(
         `${channel}: ${kept.length} lone high samples within the burn could be spikes or true peaks one sample wide: kept (${times(record, kept)})`,
       );
     if (replaced.length === 0) continue;
-    const cleaned = values.slice();
+    const cleaned = trace.values.slice();
     for (const { index, is } of replaced) cleaned[index] = is;
-    channels[channel] = cleaned;
+    channels[channel] = analysedTrace(trace.time, cleaned);
     lines.push(`${channel} ${replaced.length} replaced (${times(record, replaced)})`);
   }
   return step(

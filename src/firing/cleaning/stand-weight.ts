@@ -1,8 +1,10 @@
 import { cumulativeTrapezoid } from '../../numerics';
 import { MeopError, type QuantityInput, readInput } from '../../units';
+import { analysedRecord } from '../analysis/analysed-record';
+import { analysedTrace } from '../analysis/analysed-trace';
+import { valueAt } from '../analysis/trace-values';
 import type { Firing } from '../firing';
-import { burnEdges, valueAt } from './burn-edges';
-import { baselineValue, channelSi, step } from './step';
+import { baselineValue, step, traceOf } from './step';
 
 const gravity = 9.80665;
 
@@ -22,9 +24,10 @@ export interface StandWeightOptions {
  * @throws MeopError `missing-field`, `no-pulse`
  * @example correctStandWeight(firing({ origin: 'measured', time: series([0, 1, 2, 3, 4, 5, 6], 's'), thrust: series([0, 0, 10, 10, 0, 0, 0], 'N') }), { stand: 'nozzle up', propellantMass: '1 kg' }).thrust.at(-1).in('N').toFixed(5) // => '9.80665'
  */
-export function correctStandWeight(record: Firing, options: StandWeightOptions): Firing {
+export function correctStandWeight(firing: Firing, options: StandWeightOptions): Firing {
+  const record = analysedRecord(firing);
   const time = record.time.si;
-  const thrust = channelSi(record, 'thrust', 'correctStandWeight');
+  const thrust = traceOf(record, 'thrust', 'correctStandWeight');
   const mass =
     options.propellantMass === undefined
       ? record.loadedMass?.si
@@ -36,20 +39,20 @@ export function correctStandWeight(record: Firing, options: StandWeightOptions):
       'propellantMass',
     );
   const rest = baselineValue(record, record.pressure ? 'pressure' : 'thrust', 'correctStandWeight');
-  const leading = record.pressure?.si ?? thrust;
-  const edges = burnEdges(time, leading, { threshold: 0.02, rest });
+  const leading = record.traces.pressure ?? thrust;
+  const edges = leading.edges(0.02, rest);
   const running = cumulativeTrapezoid(
     time,
-    leading.map((value, i) => (i >= edges.first && i <= edges.last ? Math.max(0, value - rest) : 0)),
+    leading.values.map((value, i) => (i >= edges.first && i <= edges.last ? Math.max(0, value - rest) : 0)),
   );
   const total = running[running.length - 1];
   const sign = options.stand === 'nozzle up' ? 1 : -1;
   const weight = mass * gravity;
-  const corrected = thrust.map((value, i) => value + sign * weight * (running[i] / total));
+  const corrected = thrust.values.map((value, i) => value + sign * weight * (running[i] / total));
   const impulse = weight * (edges.end - valueAt(running, time, total / 2));
   return step(
     record,
-    { channels: { thrust: corrected } },
+    { channels: { thrust: analysedTrace(time, corrected) } },
     `stand weight (${options.stand}): ${mass.toPrecision(4)} kg burned, zero moved by ${(sign * weight).toPrecision(4)} N from ignition to burnout, about ${(sign * impulse).toPrecision(3)} N·s within the burn`,
   );
 }
@@ -61,7 +64,7 @@ export function correctStandWeight(record: Firing, options: StandWeightOptions):
  * @example correctThrustAxis(firing({ origin: 'measured', time: series([0, 1, 2, 3, 4, 5, 6], 's'), thrust: series([0, 0, 10, 10, 0, 0, 0], 'N') }), { angle: '30 deg' }).thrust.max().in('N').toFixed(4) // => '11.5470'
  */
 export function correctThrustAxis(
-  record: Firing,
+  firing: Firing,
   options: { readonly angle: QuantityInput<'angle'> },
 ): Firing {
   const angle = readInput('angle', 'angle', options.angle, 'correctThrustAxis').si;
@@ -74,11 +77,13 @@ export function correctThrustAxis(
         value: options.angle,
       },
     );
-  const thrust = channelSi(record, 'thrust', 'correctThrustAxis');
+  const record = analysedRecord(firing);
+  const { time, values } = traceOf(record, 'thrust', 'correctThrustAxis');
   const factor = 1 / Math.cos(angle);
+  const turned = values.map((value) => value * factor);
   return step(
     record,
-    { channels: { thrust: thrust.map((value) => value * factor) } },
+    { channels: { thrust: analysedTrace(time, turned) } },
     `thrust axis: divided by cos ${((angle * 180) / Math.PI).toPrecision(3)}°`,
   );
 }

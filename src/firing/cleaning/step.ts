@@ -1,42 +1,49 @@
 import { fromSiArray, MeopError } from '../../units';
 import { ambientOf } from '../ambient';
-import { type Firing, firing } from '../firing';
-
-/** The channels that cleaning works on. */
-export type CleanedChannel = 'pressure' | 'thrust';
+import { type AnalysedRecord, analysedRecord, type CleanedChannel } from '../analysis/analysed-record';
+import type { AnalysedTrace } from '../analysis/analysed-trace';
+import { type Firing, type FiringEvent, firing } from '../firing';
 
 const kinds = { pressure: 'absolute pressure', thrust: 'force' } as const;
 
 /** What a step of cleaning makes of a record: new samples for some channels, a new time where samples moved. */
-export interface StepChanges {
+interface StepChanges {
   readonly time?: Float64Array;
-  readonly channels?: Partial<Record<CleanedChannel, Float64Array>>;
+  readonly channels?: Partial<Record<CleanedChannel, AnalysedTrace>>;
   readonly temperatures?: Readonly<Record<string, Float64Array>>;
+  /** Added to those of the record. */
+  readonly events?: readonly FiringEvent[];
   readonly cautions?: readonly string[];
 }
 
-/** A new record with the changes made and one line more in its history; the old one is left as it is. */
-export function step(record: Firing, changes: StepChanges, line: string): Firing {
-  const { time, channels = {}, temperatures, cautions = [] } = changes;
-  return firing({
+/**
+ * A new record with the changes made and one line more in its history; the old one is left as it is. What was found out
+ * about a channel is kept with its samples.
+ */
+export function step(record: AnalysedRecord, changes: StepChanges, line: string): AnalysedRecord {
+  const { time, channels = {}, temperatures, events = [], cautions = [] } = changes;
+  const { pressure, thrust } = channels;
+  const next = firing({
     ...record,
     ...(time && { time: fromSiArray('time', time, 's') }),
-    ...(channels.pressure && { pressure: fromSiArray('absolute pressure', channels.pressure, 'MPa') }),
-    ...(channels.thrust && { thrust: fromSiArray('force', channels.thrust, 'N') }),
+    ...(pressure && { pressure: fromSiArray('absolute pressure', pressure.values, 'MPa') }),
+    ...(thrust && { thrust: fromSiArray('force', thrust.values, 'N') }),
     ...(temperatures && {
       temperatures: Object.fromEntries(
         Object.entries(temperatures).map(([name, si]) => [name, fromSiArray('temperature', si, 'degC')]),
       ),
     }),
+    events: [...record.events, ...events],
     cautions: [...record.cautions, ...cautions.filter((caution) => !record.cautions.includes(caution))],
     history: [...record.history, line],
   });
+  return analysedRecord(next, Object.values({ ...record.traces, ...channels }));
 }
 
-/** The samples of a channel as plain SI numbers. @throws MeopError `missing-field` */
-export function channelSi(record: Firing, channel: CleanedChannel, caller: string): Float64Array {
-  const found = record[channel];
-  if (found !== undefined) return found.si;
+/** A channel of a record. @throws MeopError `missing-field` */
+export function traceOf(record: AnalysedRecord, channel: CleanedChannel, caller: string): AnalysedTrace {
+  const found = record.traces[channel];
+  if (found !== undefined) return found;
   throw new MeopError('missing-field', `${caller}: ${channel}: the record has no ${channel}`, channel, {
     expected: `a series of ${kinds[channel]}`,
   });
@@ -44,16 +51,16 @@ export function channelSi(record: Firing, channel: CleanedChannel, caller: strin
 
 /** The channels asked for, or those of pressure and thrust that the record has. */
 export function channelsOf(
-  record: Firing,
+  record: AnalysedRecord,
   asked: readonly CleanedChannel[] | undefined,
   caller: string,
 ): readonly CleanedChannel[] {
   if (asked !== undefined) {
-    for (const channel of asked) channelSi(record, channel, caller);
+    for (const channel of asked) traceOf(record, channel, caller);
     return asked;
   }
   const all: readonly CleanedChannel[] = ['pressure', 'thrust'];
-  return all.filter((channel) => record[channel] !== undefined);
+  return all.filter((channel) => record.traces[channel] !== undefined);
 }
 
 /** What a pressure stands at before ignition: ambient. Thrust stands at zero. @throws MeopError `missing-field` */

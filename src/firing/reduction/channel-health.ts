@@ -1,5 +1,5 @@
 import { median } from '../../numerics';
-import { findBaseline } from '../cleaning/baseline';
+import type { AnalysedTrace } from '../analysis/analysed-trace';
 import { averaged, evenTimes } from '../cleaning/resample';
 import { localParabola } from '../saturation/smooth';
 
@@ -16,13 +16,9 @@ export interface ChannelHealth {
  * Kernel: refuses a channel that shows only noise, and one whose zero has moved for good: numbers taken from either look
  * like results and are none.
  */
-export function channelHealth(time: Float64Array, values: Float64Array): ChannelHealth {
-  let low = Number.POSITIVE_INFINITY;
-  let high = Number.NEGATIVE_INFINITY;
-  for (let i = 0; i < values.length; i++) {
-    low = Math.min(low, values[i]);
-    high = Math.max(high, values[i]);
-  }
+export function channelHealth({ values, lowest, highest, baseline }: AnalysedTrace): ChannelHealth {
+  const low = lowest();
+  const high = highest();
   if (!(high > low)) return { usable: false, reason: 'it does not move: a dead channel', noise: 0 };
   if (turned(values, low, high))
     return {
@@ -30,7 +26,7 @@ export function channelHealth(time: Float64Array, values: Float64Array): Channel
       reason: 'it falls where a firing would make it rise: turn its sign (invertCalibration), or its wires',
       noise: 0,
     };
-  const { before, beforeDeviation, after } = findBaseline(time, values);
+  const { before, beforeDeviation, after } = baseline();
   const peak = high - before;
   if (peak < 6 * beforeDeviation)
     return {

@@ -1,6 +1,7 @@
 import { fromSiArray, fromSiValue, MeopError, type QuantityInput, readInput, unitOf } from '../../units';
-import { traceLag } from '../cleaning/align';
+import { analysedTrace } from '../analysis/analysed-trace';
 import { interpolated } from '../cleaning/resample';
+import { lagBetween } from '../cleaning/trace-lag';
 import { type Firing, firing } from '../firing';
 import type { Log, LogChannel } from '../log/log';
 
@@ -163,14 +164,13 @@ function twins(
   const cautions: string[] = [];
   // How late each comes, against the first channel.
   const late = [0];
-  const [first, ...others] = values;
+  const [first, ...others] = values.map((each) => ({ trace: analysedTrace(time, each), rest: ambient }));
   others.forEach((other, k) => {
     const names = `${channels[0].name} and ${channels[k + 1].name}`;
     late.push(0);
     try {
-      const lag = traceLag({ time, values: first, rest: ambient }, { time, values: other, rest: ambient });
-      const top = (v: Float64Array): number => v.reduce((a, b) => Math.max(a, b)) - ambient;
-      const ratio = top(other) / top(first);
+      const lag = lagBetween(first, other);
+      const ratio = (other.trace.highest() - ambient) / (first.trace.highest() - ambient);
       if (Math.abs(ratio - 1) > 0.04)
         cautions.push(
           `${names} differ at the peak by ${(100 * Math.abs(ratio - 1)).toFixed(1)} %: their mean is no better than the worse of them`,

@@ -1,7 +1,6 @@
 import { fromSiValue, type Quantity, unitFor, unitOf } from '../../units';
-import { findBaseline } from '../cleaning/baseline';
-import { burnEdges, integralBetween } from '../cleaning/burn-edges';
-import type { Firing } from '../firing';
+import type { AnalysedRecord } from '../analysis/analysed-record';
+import type { AnalysedTrace } from '../analysis/analysed-trace';
 import { type MotorClass, motorClass } from '../motor-class';
 import { type Estimate, estimate } from '../saturation/recovery';
 import type { ReductionInputsSi } from './reduction-inputs';
@@ -56,16 +55,15 @@ export interface NumberErrors {
  * for the 5 % points (from memory); combination of uncertainties by root sum of squares, JCGM 100:2008.
  */
 export function motorNumbers(
-  record: Firing,
+  record: AnalysedRecord,
   facts: ReductionInputsSi,
   errors: NumberErrors,
   peaks: Pick<MotorNumbers, 'peakPressure' | 'peakThrust'>,
 ): MotorNumbers {
-  const time = record.time.si;
   const cautions: string[] = [];
   const { ambient, meanThroatArea, propellantMass } = facts;
-  const thrust = record.thrust && action(time, record.thrust.si, 0);
-  const pressure = record.pressure && action(time, record.pressure.si, ambient);
+  const thrust = record.traces.thrust && action(record.traces.thrust, 0);
+  const pressure = record.traces.pressure && action(record.traces.pressure, ambient);
   if (thrust?.cut || pressure?.cut)
     cautions.push(
       'the record begins or ends within the burn: impulse and times are those of the part recorded',
@@ -186,18 +184,19 @@ interface Action {
   readonly cut: boolean;
 }
 
-function action(time: Float64Array, values: Float64Array, rest: number): Action {
-  const ten = burnEdges(time, values, { threshold: 0.1, rest });
-  const five = burnEdges(time, values, { threshold: 0.05, rest });
+function action(trace: AnalysedTrace, rest: number): Action {
+  const ten = trace.edges(0.1, rest);
+  const five = trace.edges(0.05, rest);
   // A zero that is not the same afterwards must not be counted as burning.
-  const { after = rest } = findBaseline(time, values);
+  const { after = rest } = trace.baseline();
   const unrest = (1.5 * Math.abs(after - rest)) / ten.peak;
-  const two = burnEdges(time, values, { threshold: Math.min(0.1, Math.max(0.02, unrest)), rest });
+  const least = Math.min(0.1, Math.max(0.02, unrest));
+  const two = trace.edges(least, rest);
   return {
     from: two.start,
     to: two.end,
-    integral: integralBetween(time, values, two.start, two.end, rest),
-    integral10: integralBetween(time, values, ten.start, ten.end, rest),
+    integral: trace.integral(least, rest),
+    integral10: trace.integral(0.1, rest),
     burnTime: ten.end - ten.start,
     burnTime5: five.end - five.start,
     cut: ten.startCut || ten.endCut,

@@ -1,6 +1,4 @@
-import { burnEdges } from '../cleaning/burn-edges';
-import type { CleanedChannel } from '../cleaning/step';
-import type { Firing } from '../firing';
+import type { AnalysedRecord, CleanedChannel } from '../analysis/analysed-record';
 import { maxOverrangeFactor } from '../saturation/bounds-without-second-channel';
 import type { Clipping } from '../saturation/clipping';
 import { type Estimate, estimate, type Recovery } from '../saturation/recovery';
@@ -13,7 +11,7 @@ import type { ReductionInputsSi } from './reduction-inputs';
  * channel may have been limited, `doubted` is what it was in that case, and the interval reaches up to it.
  */
 export function peakOf<K extends 'absolute pressure' | 'force'>(
-  record: Firing,
+  record: AnalysedRecord,
   kind: K,
   facts: ReductionInputsSi,
   clipping: Clipping | undefined,
@@ -21,8 +19,8 @@ export function peakOf<K extends 'absolute pressure' | 'force'>(
   uncertainRecovery?: Recovery<'absolute pressure'> | Recovery<'force'>,
 ): Estimate<K> | undefined {
   const channel: CleanedChannel = kind === 'force' ? 'thrust' : 'pressure';
-  const values = record[channel]?.si;
-  if (values === undefined) return undefined;
+  const trace = record.traces[channel];
+  if (trace === undefined) return undefined;
   const rest = kind === 'force' ? 0 : facts.ambient;
   if (recovery && recovery.channel === channel) {
     const { value, low, high } = recovery.peak;
@@ -34,8 +32,8 @@ export function peakOf<K extends 'absolute pressure' | 'force'>(
       value.si + Math.hypot(high.si - value.si, calibration),
     );
   }
-  const time = record.time.si;
-  const edges = burnEdges(time, values, { threshold: 0.1, rest });
+  const { time, values } = trace;
+  const edges = trace.edges(0.1, rest);
   const smooth = smoothPeak(
     time.subarray(edges.first, edges.last + 1),
     values.subarray(edges.first, edges.last + 1),

@@ -1,19 +1,20 @@
 import { fromSiValue, MeopError, unitOf } from '../../units';
-import { traceLag } from '../cleaning/align';
-import { removeBaseline } from '../cleaning/baseline';
+import { type AnalysedRecord, analysedRecord, type CleanedChannel } from '../analysis/analysed-record';
+import type { AnalysedTrace } from '../analysis/analysed-trace';
 import { detectBurn } from '../cleaning/detect-burn';
 import { lowPass } from '../cleaning/low-pass';
+import { removeBaseline } from '../cleaning/remove-baseline';
 import { findResonance } from '../cleaning/resonance';
 import { removeSpikes } from '../cleaning/spikes';
 import { correctStandWeight } from '../cleaning/stand-weight';
-import { type CleanedChannel, step } from '../cleaning/step';
+import { step } from '../cleaning/step';
+import { lagBetween } from '../cleaning/trace-lag';
 import { type Firing, firing } from '../firing';
 import type { Log } from '../log/log';
 import type { Clipping } from '../saturation/clipping';
 import { detectClipping } from '../saturation/detect-clipping';
-import { recoverPressure, recoverThrust } from '../saturation/recover';
-import type { Recovery } from '../saturation/recovery';
 import { channelHealth } from './channel-health';
+import { type ClippedChannels, reconstructClipped } from './clipped-channels';
 import { firingFromLog } from './firing-from-log';
 import { motorNumbers } from './motor-numbers';
 import { clippedIntegral, peakOf } from './peak-of';
@@ -35,7 +36,7 @@ import { zeroError } from './zero-error';
 export function reduceFiring(log: Log | Firing, facts: ReductionInputs): ReducedFiring {
   const si = readReductionInputs(facts);
   const started = 'channels' in log ? firingFromLog(log, facts) : withFacts(log, facts);
-  let record = removeSpikes(started);
+  let record = analysedRecord(removeSpikes(started));
   const ends = suddenEnds(record, si);
   if (ends?.burst)
     return noResult(
@@ -44,9 +45,9 @@ export function reduceFiring(log: Log | Firing, facts: ReductionInputs): Reduced
     );
   const refused: string[] = [];
   for (const channel of ['pressure', 'thrust'] as const) {
-    const values = record[channel]?.si;
-    if (values === undefined) continue;
-    const health = ends?.reasons[channel] ?? healthOf(record.time.si, values);
+    const trace = record.traces[channel];
+    if (trace === undefined) continue;
+    const health = ends?.reasons[channel] ?? healthOf(trace);
     if (health !== undefined) {
       refused.push(`${channel}: no result: ${health}`);
       record = without(record, channel, health);
@@ -61,15 +62,18 @@ export function reduceFiring(log: Log | Firing, facts: ReductionInputs): Reduced
       'pressure: it is beyond its range and there is no thrust to recover it from',
     ]);
   const zero = {
-    thrust: zeroError(record, 'thrust', 0),
-    pressure: zeroError(record, 'pressure', si.ambient),
+    thrust: record.traces.thrust ? zeroError({ trace: record.traces.thrust, rest: 0 }) : 0,
+    pressure: record.traces.pressure ? zeroError({ trace: record.traces.pressure, rest: si.ambient }) : 0,
   };
   const horizontal = (facts.stand ?? 'horizontal') === 'horizontal';
   if (record.thrust)
-    record = removeBaseline(record, { channels: ['thrust'], mode: horizontal ? 'line' : 'before' });
-  if (record.pressure) record = removeBaseline(record, { channels: ['pressure'], mode: 'before' });
+    record = analysedRecord(
+      removeBaseline(record, { channels: ['thrust'], mode: horizontal ? 'line' : 'before' }),
+    );
+  if (record.pressure)
+    record = analysedRecord(removeBaseline(record, { channels: ['pressure'], mode: 'before' }));
   if (record.thrust && facts.stand && facts.stand !== 'horizontal' && si.propellantMass)
-    record = correctStandWeight(record, { stand: facts.stand });
+    record = analysedRecord(correctStandWeight(record, { stand: facts.stand }));
   const levelled = {
     ...relevelled(record, 'pressure', clipping.pressure),
     ...relevelled(record, 'thrust', clipping.thrust),
@@ -77,24 +81,19 @@ export function reduceFiring(log: Log | Firing, facts: ReductionInputs): Reduced
   const resonance = record.thrust ? findResonance(record) : undefined;
   if (resonance) record = step(record, { cautions: [resonance.note] }, `spectrum: ${resonance.note}`);
   record = lagNoted(record);
-  const recovery = recovered(record, levelled, facts);
-  const inDoubt = recovery ? undefined : recovered(record, softOnly(levelled), facts);
-  const uncertainRecovery = inDoubt && 'record' in inDoubt ? inDoubt : undefined;
-  if (recovery && 'record' in recovery) record = recovery.record;
-  else if (recovery) record = step(record, { cautions: [recovery.why] }, recovery.why);
-  for (const doubt of clippingCautions(levelled, uncertainRecovery))
-    record = step(record, { cautions: [doubt] }, doubt);
-  if (facts.lowPass !== undefined) record = lowPass(record, { cutoff: facts.lowPass });
-  record = detectBurn(record);
-  const made = recovery && 'record' in recovery ? recovery : undefined;
-  const peakPressure = peakOf(record, 'absolute pressure', si, levelled.pressure, made, uncertainRecovery);
-  const peakThrust = peakOf(record, 'force', si, levelled.thrust, made, uncertainRecovery);
+  const reconstruction = reconstructClipped(record, levelled, facts);
+  const { recovery, uncertain } = reconstruction;
+  record = reconstruction.record;
+  if (facts.lowPass !== undefined) record = analysedRecord(lowPass(record, { cutoff: facts.lowPass }));
+  record = analysedRecord(detectBurn(record));
+  const peakPressure = peakOf(record, 'absolute pressure', si, levelled.pressure, recovery, uncertain);
+  const peakThrust = peakOf(record, 'force', si, levelled.thrust, recovery, uncertain);
   const errors = {
     thrustZero: zero.thrust,
     pressureZero: zero.pressure,
     calibration: si.calibrationUncertainty,
-    thrustClipped: clippedIntegral('thrust', levelled.thrust, peakThrust, made),
-    pressureClipped: clippedIntegral('pressure', levelled.pressure, peakPressure, made),
+    thrustClipped: clippedIntegral('thrust', levelled.thrust, peakThrust, recovery),
+    pressureClipped: clippedIntegral('pressure', levelled.pressure, peakPressure, recovery),
   };
   const numbers = motorNumbers(record, si, errors, { peakPressure, peakThrust });
   const reduced: ReducedFiring = {
@@ -102,7 +101,7 @@ export function reduceFiring(log: Log | Firing, facts: ReductionInputs): Reduced
     status: 'reduced',
     record,
     clipping: levelled,
-    recovery: made,
+    recovery,
     peakPressureUpperBound:
       numbers.peakPressure &&
       fromSiValue(numbers.peakPressure.high.si - si.ambient, 'gauge pressure', unitOf('MPa')),
@@ -135,23 +134,24 @@ function withFacts(record: Firing, facts: ReductionInputs): Firing {
   });
 }
 
-function healthOf(time: Float64Array, values: Float64Array): string | undefined {
+function healthOf(trace: AnalysedTrace): string | undefined {
   try {
-    return channelHealth(time, values).reason;
+    return channelHealth(trace).reason;
   } catch (error) {
     if (error instanceof MeopError) return error.message;
     throw error;
   }
 }
 
-function without(record: Firing, channel: CleanedChannel, reason: string): Firing {
+function without(record: AnalysedRecord, channel: CleanedChannel, reason: string): AnalysedRecord {
   const { [channel]: dropped, ...rest } = record;
   void dropped;
-  return firing({
+  const kept = firing({
     ...rest,
     cautions: [...record.cautions, `${channel}: no result: ${reason}`],
     history: [...record.history, `${channel} left out: ${reason}`],
   });
+  return analysedRecord(kept, Object.values(record.traces));
 }
 
 function noResult(record: Firing, reasons: readonly string[]): ReducedFiring {
@@ -207,7 +207,7 @@ function relevelled(
   record: Firing,
   channel: CleanedChannel,
   clipping: Clipping | undefined,
-): { readonly [K in CleanedChannel]?: Clipping } {
+): ClippedChannels {
   const values = record[channel]?.si;
   if (clipping === undefined || values === undefined) return {};
   let level = Number.NEGATIVE_INFINITY;
@@ -216,13 +216,12 @@ function relevelled(
   return { [channel]: { ...clipping, level } };
 }
 
-function lagNoted(record: Firing): Firing {
-  if (!record.pressure || !record.thrust) return record;
-  const time = record.time.si;
-  const rest = record.ambientPressure?.si ?? 0;
-  const { lag, startLag, endLag } = traceLag(
-    { time, values: record.pressure.si, rest },
-    { time, values: record.thrust.si },
+function lagNoted(record: AnalysedRecord): AnalysedRecord {
+  const { pressure, thrust } = record.traces;
+  if (!pressure || !thrust) return record;
+  const { lag, startLag, endLag } = lagBetween(
+    { trace: pressure, rest: record.ambientPressure?.si ?? 0 },
+    { trace: thrust, rest: 0 },
   );
   const line = `thrust lags pressure by ${(1000 * lag).toFixed(1)} ms (start ${(1000 * startLag).toFixed(0)} ms, end ${(1000 * endLag).toFixed(0)} ms); not moved`;
   const cautions =
@@ -230,68 +229,4 @@ function lagNoted(record: Firing): Firing {
       ? [`thrust starts ${startLag.toFixed(2)} s after pressure: friction or slack in the stand`]
       : [];
   return step(record, { cautions }, line);
-}
-
-/** Tops that clipping or the motor itself may have made: they are told, and left as they are. */
-function clippingCautions(
-  clipping: { readonly pressure?: Clipping; readonly thrust?: Clipping },
-  uncertainRecovery: Recovery<'absolute pressure'> | Recovery<'force'> | undefined,
-): readonly string[] {
-  return (['pressure', 'thrust'] as const).flatMap((channel) => {
-    const found = clipping[channel];
-    if (found === undefined || found.certain) return [];
-    const when = found.spans.map(({ from, to }) => `${from.toFixed(3)} to ${to.toFixed(3)} s`).join(', ');
-    const looks =
-      found.evidence === 'soft limit'
-        ? 'falls short of its line with the other channel, as an amplifier near its end or a throat that changes makes it'
-        : 'has a flat top, as clipping or a true plateau makes it';
-    const then =
-      uncertainRecovery?.channel === channel
-        ? `; its peak would then be ${uncertainRecovery.peak.value}`
-        : '';
-    return [
-      `${channel} ${looks} (${when})${then}: not recovered; if the channel was at its end, say so: { ranges: { ${channel}: … } }`,
-    ];
-  });
-}
-
-/** A limit in doubt, taken for certain: what the peak would be then. */
-function softOnly(clipping: { readonly pressure?: Clipping; readonly thrust?: Clipping }): {
-  readonly pressure?: Clipping;
-  readonly thrust?: Clipping;
-} {
-  const { pressure, thrust } = clipping;
-  const soft = (found: Clipping | undefined): boolean => found?.evidence === 'soft limit' && !found.certain;
-  return {
-    ...(pressure && soft(pressure) && { pressure: { ...pressure, certain: true } }),
-    ...(thrust && soft(thrust) && { thrust: { ...thrust, certain: true } }),
-  };
-}
-
-type Recovered = Recovery<'absolute pressure'> | Recovery<'force'> | { readonly why: string } | undefined;
-
-function recovered(
-  record: Firing,
-  clipping: { readonly pressure?: Clipping; readonly thrust?: Clipping },
-  facts: ReductionInputs,
-): Recovered {
-  const { pressure, thrust } = clipping;
-  const known = {
-    throatGrowth: 'little' as const,
-    ...(facts.expansionRatio !== undefined && { expansionRatio: facts.expansionRatio }),
-    ...(facts.idealCharacteristicVelocity !== undefined && {
-      characteristicVelocity: facts.idealCharacteristicVelocity,
-      massBalanceUncertainty: 0.05,
-    }),
-    ...(facts.prediction && { prediction: facts.prediction }),
-  };
-  try {
-    if (pressure?.certain) return recoverPressure(record, { ...known, clipping: pressure });
-    if (thrust?.certain) return recoverThrust(record, { ...known, clipping: thrust });
-  } catch (error) {
-    if (error instanceof MeopError && error.code === 'no-recovery')
-      return { why: `clipped, and ${error.message}` };
-    throw error;
-  }
-  return undefined;
 }

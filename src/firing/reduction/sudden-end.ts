@@ -1,6 +1,6 @@
-import { findBaseline } from '../cleaning/baseline';
-import { burnEdges, integralBetween } from '../cleaning/burn-edges';
-import type { Firing } from '../firing';
+import type { AnalysedRecord } from '../analysis/analysed-record';
+import type { AnalysedTrace } from '../analysis/analysed-trace';
+import { integralBetween } from '../analysis/trace-values';
 import type { ReductionInputsSi } from './reduction-inputs';
 
 const high = 0.6;
@@ -29,19 +29,17 @@ export interface SuddenEnds {
  * Source: mass balance of a chamber with choked outflow, Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001),
  * ch. 3 (from memory).
  */
-export function suddenEnds(record: Firing, facts: ReductionInputsSi): SuddenEnds | undefined {
-  const time = record.time.si;
-  const pressure = record.pressure?.si;
-  const thrust = record.thrust?.si;
+export function suddenEnds(record: AnalysedRecord, facts: ReductionInputsSi): SuddenEnds | undefined {
+  const { pressure, thrust } = record.traces;
   const velocity = facts.idealCharacteristicVelocity ?? fastest;
   const fall = {
     pressure:
-      pressure && fallOf(time, pressure, { rest: facts.ambient, perPascal: 1, velocity, ratio: high / low }),
+      pressure && fallOf(pressure, { rest: facts.ambient, perPascal: 1, velocity, ratio: high / low }),
     // Thrust is gone where some pressure is left, hence the smaller ratio of pressures.
     thrust:
       thrust &&
       facts.throatArea &&
-      fallOf(time, thrust, {
+      fallOf(thrust, {
         rest: 0,
         perPascal: mostThrustCoefficient * facts.throatArea,
         velocity,
@@ -51,9 +49,8 @@ export function suddenEnds(record: Firing, facts: ReductionInputsSi): SuddenEnds
   if (!fall.pressure && !fall.thrust) return undefined;
   const text = (f: Fall): string =>
     `it falls from over 60 to under 10 % of its peak within ${ms(f.fall)}, and ${f.reason}`;
-  const goesOn = (f: Fall, other: Float64Array | undefined, rest: number): boolean =>
-    other !== undefined &&
-    other[f.last + 1] - rest > 0.4 * other.reduce((a, b) => Math.max(a, b)) - 0.4 * rest;
+  const goesOn = (f: Fall, other: AnalysedTrace | undefined, rest: number): boolean =>
+    other !== undefined && other.values[f.last + 1] - rest > 0.4 * other.highest() - 0.4 * rest;
   if (fall.pressure && goesOn(fall.pressure, thrust, 0))
     return {
       burst: false,
@@ -84,8 +81,7 @@ interface Fall {
 const ms = (seconds: number): string => `${(1000 * seconds).toFixed(1)} ms`;
 
 function fallOf(
-  time: Float64Array,
-  values: Float64Array,
+  trace: AnalysedTrace,
   of: {
     readonly rest: number;
     readonly perPascal: number;
@@ -94,8 +90,9 @@ function fallOf(
   },
 ): Fall | undefined {
   const { rest, perPascal, velocity, ratio } = of;
-  if (!values.some((value) => value > rest)) return undefined;
-  const { peak, peakIndex, start, first, last, endCut } = burnEdges(time, values, { threshold: low, rest });
+  const { time, values } = trace;
+  if (!(trace.highest() > rest)) return undefined;
+  const { peak, peakIndex, start, first, last, endCut } = trace.edges(low, rest);
   if (endCut) return undefined;
   let above = last;
   while (above > peakIndex && values[above] < rest + high * peak) above--;
@@ -110,7 +107,7 @@ function fallOf(
       reason: `no chamber that burned so much empties through its throat in less than ${ms(least)}`,
     };
   // Too slow a logger to tell by time: but a sensor that went with the pressure does not come back to its zero.
-  const { before, after } = findBaseline(time, values);
+  const { before, after } = trace.baseline();
   const shift = after === undefined ? 0 : Math.abs(after - before) / peak;
   return last + 1 - above <= 2 && last - first > 50 && shift > 0.05
     ? { fall, last, reason: `it does not come back to its zero by ${(100 * shift).toFixed(0)} % of the peak` }

@@ -1,5 +1,5 @@
 import { fromSiValue, type Quantity, type QuantityInput, readInput, type Series, unitOf } from '../../units';
-import { valueAt } from '../cleaning/burn-edges';
+import { valueAt } from '../analysis/trace-values';
 
 /** What a thermocouple's trace tells. */
 export interface TemperatureTrace {

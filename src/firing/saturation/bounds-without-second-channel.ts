@@ -1,5 +1,5 @@
-import { burnEdges } from '../cleaning/burn-edges';
-import type { Firing } from '../firing';
+import { analysedRecord } from '../analysis/analysed-record';
+import type { AnalysedTrace } from '../analysis/analysed-trace';
 import type { Clipping } from './clipping';
 import { peakFromMassBalance } from './mass-balance';
 import type { RecoveredBand, RecoverFacts } from './recovery';
@@ -16,13 +16,12 @@ type Peak = { readonly value: number; readonly low: number; readonly high: numbe
 
 /** Bounds of a clipped peak that need no other channel, the best founded first. */
 export function boundsWithoutSecondChannel(
-  record: Firing,
+  trace: AnalysedTrace,
   channel: 'pressure' | 'thrust',
   clipping: Clipping,
   facts: RecoverFacts,
 ): readonly RecoveredBand[] {
-  const time = record.time.si;
-  const values = record[channel]?.si ?? new Float64Array(0);
+  const { time, values } = trace;
   const rest = channel === 'pressure' ? facts.ambient : 0;
   const bands: RecoveredBand[] = [];
   const add = (
@@ -35,7 +34,7 @@ export function boundsWithoutSecondChannel(
   };
   const { propellantMass, characteristicVelocity, throatArea, massBalanceUncertainty, prediction } = facts;
   if (channel === 'pressure' && propellantMass && characteristicVelocity && throatArea) {
-    const edges = burnEdges(time, values, { threshold: 0.02, rest });
+    const edges = trace.edges(0.02, rest);
     const peak = peakFromMassBalance(time, values, clipping, {
       ambient: facts.ambient,
       propellantMass,
@@ -60,15 +59,14 @@ export function boundsWithoutSecondChannel(
         ],
       );
   }
-  const predicted = prediction?.[channel]?.si;
+  const predicted = prediction && analysedRecord(prediction).traces[channel];
   if (prediction && predicted) {
     const good = new Uint8Array(time.length).fill(1);
     for (const { first, last } of clipping.spans) good.fill(0, Math.max(0, first - 1), last + 2);
     const shape = peakFromShape(
-      { time, values, good, rest },
+      { trace, good, rest },
       {
-        time: prediction.time.si,
-        values: predicted,
+        trace: predicted,
         rest: channel === 'pressure' ? (prediction.ambientPressure?.si ?? facts.ambient) : 0,
       },
       clipping.level,

@@ -1,4 +1,4 @@
-import { burnEdges } from '../cleaning/burn-edges';
+import type { AnalysedTrace } from '../analysis/analysed-trace';
 import { averaged, evenTimes } from '../cleaning/resample';
 import type { Clipping } from './clipping';
 import { slowness } from './paired-means';
@@ -21,9 +21,8 @@ const mostSamples = 4000;
 
 /** Kernel: the burn by the channel that follows throughout, thinned by averaging where there are very many samples or few true ones. */
 export function burnSamples(
-  time: Float64Array,
-  pressure: Float64Array,
-  thrust: Float64Array,
+  pressure: AnalysedTrace,
+  thrust: AnalysedTrace,
   options: {
     readonly ambient: number;
     readonly driver: 'pressure' | 'thrust';
@@ -34,18 +33,23 @@ export function burnSamples(
   const { ambient, driver, pressureClipping, thrustClipping } = options;
   const rest = driver === 'pressure' ? ambient : 0;
   const leading = driver === 'pressure' ? pressure : thrust;
-  const edges = burnEdges(time, leading, { threshold: 0.04, rest });
+  const { time } = leading;
+  const edges = leading.edges(0.04, rest);
   const from = Math.max(0, edges.first - 2);
   const to = Math.min(time.length, edges.last + 3);
   const near = time.subarray(from, to);
   let at: Float64Array = near.slice();
-  let p: Float64Array = pressure.slice(from, to);
-  let f: Float64Array = thrust.slice(from, to);
+  let p: Float64Array = pressure.values.slice(from, to);
+  let f: Float64Array = thrust.values.slice(from, to);
   let period = 0;
   let thinning = 1;
   // What a logger repeats or joins up between true readings tells nothing: the slower channel sets the pace.
   const within = { first: from, last: to - 1 };
-  const every = Math.max(slowness(pressure, within), slowness(thrust, within), near.length / mostSamples);
+  const every = Math.max(
+    slowness(pressure.values, within),
+    slowness(thrust.values, within),
+    near.length / mostSamples,
+  );
   if (every > 2) {
     period = (every * (near[near.length - 1] - near[0])) / (near.length - 1);
     thinning = near.length > mostSamples ? Math.sqrt(near.length / mostSamples) : 1;
@@ -66,8 +70,8 @@ export function burnSamples(
     pressureGood: goodness(at, period, pressureClipping),
     thrustGood: goodness(at, period, thrustClipping),
     share,
-    pressureNoise: quietNoise(pressure, from) / thinning,
-    thrustNoise: quietNoise(thrust, from) / thinning,
+    pressureNoise: quietNoise(pressure.values, from) / thinning,
+    thrustNoise: quietNoise(thrust.values, from) / thinning,
   };
 }
 

@@ -1,4 +1,4 @@
-import { burnEdges } from '../cleaning/burn-edges';
+import type { RestingTrace } from '../analysis/analysed-trace';
 
 /** A stretch during which a channel could not follow. */
 export interface ClippedSpan {
@@ -29,23 +29,12 @@ export interface Clipping {
   readonly certain: boolean;
 }
 
-export interface ClippingRule {
-  /** What the channel reads at rest, SI. */
-  readonly rest: number;
-  /** Largest value the channel can tell, SI. */
-  readonly high?: number;
-}
-
-/** Kernel: whether a channel is clipped at its top, and from when to when. */
-export function findClipping(
-  time: Float64Array,
-  values: Float64Array,
-  rule: ClippingRule,
-): Clipping | undefined {
-  const { rest, high } = rule;
-  const edges = burnEdges(time, values, { threshold: 0.1, rest });
+/** Kernel: whether a channel is clipped at its top, or at the largest value it can tell where that is known, and from when to when. */
+export function findClipping({ trace, rest }: RestingTrace, high: number | undefined): Clipping | undefined {
+  const { time, values } = trace;
+  const edges = trace.edges(0.1, rest);
   const top = values[edges.peakIndex];
-  const step = smallestStep(values);
+  const step = trace.converterStep();
   if (high !== undefined && top >= high - Math.max(step, 1e-3 * (high - rest))) {
     const level = high - Math.max(step, 1e-3 * (high - rest));
     return { evidence: 'range', level: top, spans: spansAbove(time, values, level), certain: true };
@@ -112,24 +101,4 @@ function spansAbove(time: Float64Array, values: Float64Array, level: number): re
   }
   close();
   return spans;
-}
-
-/** Smallest difference between values that occur: the converter's step; 0 where there is none to be seen. */
-function smallestStep(values: Float64Array): number {
-  const stride = Math.max(1, Math.floor(values.length / 20_000));
-  const sample = new Float64Array(Math.ceil(values.length / stride));
-  for (let i = 0, k = 0; i < values.length; i += stride) sample[k++] = values[i];
-  sample.sort();
-  const range = sample[sample.length - 1] - sample[0];
-  let step = 0;
-  let distinct = 1;
-  for (let i = 1; i < sample.length; i++) {
-    const apart = sample[i] - sample[i - 1];
-    // Rounding in the calibration makes equal readings differ in the last digits.
-    if (apart <= 1e-9 * range) continue;
-    distinct++;
-    if (step === 0 || apart < step) step = apart;
-  }
-  // Values of a fine record are all different: their least distance is chance, no step.
-  return distinct > 0.7 * sample.length ? 0 : step;
 }

@@ -1,6 +1,7 @@
 import { MeopError, type QuantityInput, readInput } from '../../units';
 import { ambientOf } from '../ambient';
-import type { CleanedChannel } from '../cleaning/step';
+import { analysedRecord, type CleanedChannel } from '../analysis/analysed-record';
+import type { RestingTrace } from '../analysis/analysed-trace';
 import type { Firing } from '../firing';
 import { type Clipping, findClipping } from './clipping';
 import { isClippedByOtherChannel } from './plateau';
@@ -31,7 +32,8 @@ export interface ClippingReport {
  * @throws MeopError `missing-field` where there is neither pressure nor thrust, or no ambient pressure to a pressure; `no-pulse`
  * @example detectClipping(firing({ origin: 'measured', time: series([0, 1, 2, 3, 4, 5, 6, 7, 8], 's'), thrust: series([0, 20, 50, 50, 50, 50, 50, 30, 0], 'N') }), { ranges: { thrust: '50 N' } }).thrust.spans[0].from // => 2
  */
-export function detectClipping(record: Firing, options: DetectClippingOptions = {}): ClippingReport {
+export function detectClipping(firing: Firing, options: DetectClippingOptions = {}): ClippingReport {
+  const record = analysedRecord(firing);
   const { ranges = {} } = options;
   const high = {
     pressure:
@@ -45,33 +47,27 @@ export function detectClipping(record: Firing, options: DetectClippingOptions = 
       'detectClipping: the record has neither pressure nor thrust',
       'pressure',
     );
-  const time = record.time.si;
   const rest = {
     pressure: record.pressure ? ambientOf(record, options.ambientPressure, 'detectClipping') : 0,
     thrust: 0,
   };
-  const find = (channel: CleanedChannel): Clipping | undefined => {
-    const values = record[channel]?.si;
-    const limit = high[channel];
-    if (values === undefined) return undefined;
-    return findClipping(time, values, { rest: rest[channel], ...(limit !== undefined && { high: limit }) });
+  const resting = (channel: CleanedChannel): RestingTrace | undefined => {
+    const trace = record.traces[channel];
+    return trace && { trace, rest: rest[channel] };
   };
-  let pressure = find('pressure');
-  let thrust = find('thrust');
-  if (record.pressure && record.thrust && !(pressure && thrust)) {
-    const soft = findSoftLimit(time, record.pressure.si, record.thrust.si, rest.pressure);
+  const traces = { pressure: resting('pressure'), thrust: resting('thrust') };
+  let pressure = traces.pressure && findClipping(traces.pressure, high.pressure);
+  let thrust = traces.thrust && findClipping(traces.thrust, high.thrust);
+  if (traces.pressure && traces.thrust) {
+    const soft = pressure && thrust ? undefined : findSoftLimit(traces.pressure, traces.thrust);
     if (soft?.channel === 'pressure') pressure = softened(pressure, soft);
     if (soft?.channel === 'thrust') thrust = softened(thrust, soft);
+    // A channel that is cut itself tells nothing of the other.
+    if (pressure?.evidence === 'flat top' && !thrust)
+      pressure = confirmed(pressure, traces.pressure, traces.thrust);
+    if (thrust?.evidence === 'flat top' && !pressure)
+      thrust = confirmed(thrust, traces.thrust, traces.pressure);
   }
-  const trace = (channel: CleanedChannel) => ({
-    values: record[channel]?.si ?? new Float64Array(0),
-    rest: rest[channel],
-  });
-  // A channel that is cut itself tells nothing of the other.
-  if (record.thrust && pressure?.evidence === 'flat top' && !thrust)
-    pressure = confirmed(pressure, trace('pressure'), trace('thrust'));
-  if (record.pressure && thrust?.evidence === 'flat top' && !pressure)
-    thrust = confirmed(thrust, trace('thrust'), trace('pressure'));
   const found = { ...(pressure && { pressure }), ...(thrust && { thrust }) };
   return { ...found, toString: () => clippingText(found) };
 }
@@ -83,11 +79,10 @@ function softened(flat: Clipping | undefined, { clipping: soft, gradual }: SoftL
   return { ...flat, certain: true, spans: gradual ? soft.spans : flat.spans };
 }
 
-const confirmed = (clipping: Clipping, ...traces: [Trace, Trace]): Clipping =>
+const confirmed = (clipping: Clipping, ...traces: [RestingTrace, RestingTrace]): Clipping =>
   clipping.certain || !isClippedByOtherChannel(clipping, ...traces)
     ? clipping
     : { ...clipping, certain: true };
-type Trace = Parameters<typeof isClippedByOtherChannel>[1];
 
 function clippingText(found: { readonly pressure?: Clipping; readonly thrust?: Clipping }): string {
   const lines = (['pressure', 'thrust'] as const).flatMap((channel) => {

@@ -1,4 +1,4 @@
-import { integralBetween } from '../cleaning/burn-edges';
+import { integralBetween } from '../analysis/trace-values';
 import type { Clipping } from './clipping';
 
 /**

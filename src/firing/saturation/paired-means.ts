@@ -1,4 +1,5 @@
 import { median } from '../../numerics';
+import type { RestingTrace } from '../analysis/analysed-trace';
 
 /** Pressure and thrust over a burn as means over short equal times: one follows from the other but for its limit. */
 export interface PairedMeans {
@@ -24,12 +25,12 @@ const mostMeans = 200;
 
 /** Kernel: means of both channels between two samples. */
 export function pairedMeans(
-  time: Float64Array,
-  driver: { readonly values: Float64Array; readonly rest: number },
-  limited: { readonly values: Float64Array; readonly rest: number },
+  driver: RestingTrace,
+  limited: RestingTrace,
   within: { readonly first: number; readonly last: number },
 ): PairedMeans {
   const { first, last } = within;
+  const { time } = driver.trace;
   const samples = last - first + 1;
   const count = Math.min(samples, mostMeans);
   const from = Int32Array.from({ length: count + 1 }, (_, k) => first + Math.floor((k * samples) / count));
@@ -40,12 +41,13 @@ export function pairedMeans(
       return sum / (from[k + 1] - from[k]) - rest;
     });
   const at = means(time, 0);
-  const x = means(driver.values, driver.rest);
-  const y = means(limited.values, limited.rest);
+  const x = means(driver.trace.values, driver.rest);
+  const y = means(limited.trace.values, limited.rest);
   const length = at[count - 1] - at[0];
   const root = Math.sqrt(samples / count);
   const spacing = (time[last] - time[first]) / (samples - 1);
-  const period = spacing * Math.max(slowness(driver.values, within), slowness(limited.values, within));
+  const period =
+    spacing * Math.max(slowness(driver.trace.values, within), slowness(limited.trace.values, within));
   return {
     driver: x,
     limited: y,
@@ -57,8 +59,8 @@ export function pairedMeans(
     share: at.map((t) => (t - at[0]) / length),
     from,
     // Noise that neighbours share is not in their differences: the means tell it.
-    driverNoise: Math.max(noiseOf(driver.values, first, last) / root, noiseOf(x, 0, count - 1)),
-    limitedNoise: Math.max(noiseOf(limited.values, first, last) / root, noiseOf(y, 0, count - 1)),
+    driverNoise: Math.max(noiseOf(driver.trace.values, first, last) / root, noiseOf(x, 0, count - 1)),
+    limitedNoise: Math.max(noiseOf(limited.trace.values, first, last) / root, noiseOf(y, 0, count - 1)),
     period,
     jitter: period > 2 * spacing ? 0.3 * period : 0,
   };

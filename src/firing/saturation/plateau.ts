@@ -1,3 +1,4 @@
+import type { RestingTrace } from '../analysis/analysed-trace';
 import type { ClippedSpan, Clipping } from './clipping';
 
 const parts = 8;
@@ -9,15 +10,15 @@ const parts = 8;
  */
 export function isClippedByOtherChannel(
   clipping: Clipping,
-  channel: { readonly values: Float64Array; readonly rest: number },
-  other: { readonly values: Float64Array; readonly rest: number },
+  channel: RestingTrace,
+  other: RestingTrace,
 ): boolean {
   const span = clipping.spans.reduce<ClippedSpan | undefined>(
     (longest, each) => (longest === undefined || each.samples > longest.samples ? each : longest),
     undefined,
   );
   if (span === undefined || span.samples < 2 * parts) return false;
-  const flat = channel.values.slice(span.first, span.last + 1).sort();
+  const flat = channel.trace.values.slice(span.first, span.last + 1).sort();
   const band = (clipping.level - flat[Math.floor(0.1 * flat.length)]) / (clipping.level - channel.rest);
   const means: number[] = [];
   let differences = 0;
@@ -26,8 +27,8 @@ export function isClippedByOtherChannel(
     const to = span.first + Math.floor(((k + 1) * span.samples) / parts);
     let sum = 0;
     for (let i = from; i < to; i++) {
-      sum += other.values[i] - other.rest;
-      if (i > span.first) differences += (other.values[i] - other.values[i - 1]) ** 2;
+      sum += other.trace.values[i] - other.rest;
+      if (i > span.first) differences += (other.trace.values[i] - other.trace.values[i - 1]) ** 2;
     }
     means.push(sum / (to - from));
   }

@@ -1,5 +1,5 @@
+import type { AnalysedRecord } from '../analysis/analysed-record';
 import { interpolated } from '../cleaning/resample';
-import type { Firing } from '../firing';
 import { type BurnSamples, burnSamples } from './burn-samples';
 import type { Clipping } from './clipping';
 import { alignToLine, typicalLag } from './lag';
@@ -12,16 +12,16 @@ const farOut = 1.5;
 
 /** Recovers one channel through the line between thrust and pressure; undefined where the other channel cannot carry it. */
 export function throughThrustLine(
-  record: Firing,
+  record: AnalysedRecord,
   channel: 'pressure' | 'thrust',
   clipping: Clipping,
   otherClipping: Clipping | undefined,
   facts: RecoverFacts,
 ): RecoveredBand | undefined {
-  const { pressure, thrust } = record;
+  const { pressure, thrust } = record.traces;
   if (pressure === undefined || thrust === undefined) return undefined;
   const driver = channel === 'pressure' ? 'thrust' : 'pressure';
-  const asRead = burnSamples(record.time.si, pressure.si, thrust.si, {
+  const asRead = burnSamples(pressure, thrust, {
     ambient: facts.ambient,
     driver,
     pressureClipping: channel === 'pressure' ? clipping : otherClipping,

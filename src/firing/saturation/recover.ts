@@ -1,5 +1,7 @@
 import { fromSiArray, fromSiValue, MeopError, type QuantityInput, readInput, unitOf } from '../../units';
 import { ambientOf } from '../ambient';
+import { type AnalysedRecord, analysedRecord } from '../analysis/analysed-record';
+import { analysedTrace } from '../analysis/analysed-trace';
 import { step } from '../cleaning/step';
 import { type Firing, firing } from '../firing';
 import { boundsWithoutSecondChannel } from './bounds-without-second-channel';
@@ -78,8 +80,8 @@ function recover<K extends 'absolute pressure' | 'force'>(
 ): Recovery<K> {
   const caller = channel === 'pressure' ? 'recoverPressure' : 'recoverThrust';
   const record = withAmbient(given, options, caller);
-  const values = record[channel]?.si;
-  if (values === undefined)
+  const trace = record.traces[channel];
+  if (trace === undefined)
     throw new MeopError('missing-field', `${caller}: the record has no ${channel}`, channel);
   const found = detectClipping(record, options.ranges ? { ranges: options.ranges } : {});
   const clipping = options.clipping ?? found[channel];
@@ -94,7 +96,7 @@ function recover<K extends 'absolute pressure' | 'force'>(
   const through = throughThrustLine(record, channel, clipping, other, facts);
   const bands = [
     ...(through ? [through] : []),
-    ...boundsWithoutSecondChannel(record, channel, clipping, facts),
+    ...boundsWithoutSecondChannel(trace, channel, clipping, facts),
   ];
   const best = bands[0];
   if (best === undefined)
@@ -103,7 +105,7 @@ function recover<K extends 'absolute pressure' | 'force'>(
       `${caller}: nothing to recover the ${channel} from: it needs the other channel unclipped${channel === 'pressure' ? ', or propellantMass, characteristicVelocity and throatDiameter' : ''}, or a prediction`,
       channel,
     );
-  const time = record.time.si;
+  const { time, values } = trace;
   const filled = values.slice();
   const inside: number[] = [];
   for (const { first, last } of clipping.spans)
@@ -127,7 +129,7 @@ function recover<K extends 'absolute pressure' | 'force'>(
     record: step(
       record,
       {
-        channels: { [channel]: filled },
+        channels: { [channel]: analysedTrace(time, filled) },
         cautions: [`${channel}: clipped and recovered, not measured, at its top`, ...cautions],
       },
       line,
@@ -154,12 +156,11 @@ function recover<K extends 'absolute pressure' | 'force'>(
 }
 
 /** The record with the ambient pressure that every step after rests on. */
-function withAmbient(record: Firing, options: RecoverOptions, caller: string): Firing {
+function withAmbient(given: Firing, options: RecoverOptions, caller: string): AnalysedRecord {
+  const record = analysedRecord(given);
   const ambient = ambientOf(record, options.ambientPressure, caller);
-  return firing({
-    ...record,
-    ambientPressure: fromSiValue<'absolute pressure'>(ambient, 'absolute pressure', unitOf('kPa')),
-  });
+  const ambientPressure = fromSiValue<'absolute pressure'>(ambient, 'absolute pressure', unitOf('kPa'));
+  return analysedRecord(firing({ ...record, ambientPressure }), Object.values(record.traces));
 }
 
 /** Two ways that exclude each other: one of their assumptions does not hold. */

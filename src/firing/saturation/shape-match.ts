@@ -1,22 +1,19 @@
 import { fitNonlinear } from '../../numerics';
-import { burnEdges, valueAt } from '../cleaning/burn-edges';
+import type { RestingTrace } from '../analysis/analysed-trace';
+import { valueAt } from '../analysis/trace-values';
 
 /**
  * Kernel: peak of a clipped channel from the shape of a predicted one: the prediction is stretched in height and time and
  * shifted until it meets the samples below the clipped level. Undefined where it does not settle.
  */
 export function peakFromShape(
-  measured: {
-    readonly time: Float64Array;
-    readonly values: Float64Array;
-    readonly good: Uint8Array;
-    readonly rest: number;
-  },
-  predicted: { readonly time: Float64Array; readonly values: Float64Array; readonly rest: number },
+  measured: RestingTrace & { readonly good: Uint8Array },
+  predicted: RestingTrace,
   level: number,
 ): { readonly value: number; readonly scatter: number } | undefined {
-  const shape = burnEdges(predicted.time, predicted.values, { threshold: 0.1, rest: predicted.rest });
-  const seen = burnEdges(measured.time, measured.values, { threshold: 0.1, rest: measured.rest });
+  const shape = predicted.trace.edges(0.1, predicted.rest);
+  const seen = measured.trace.edges(0.1, measured.rest);
+  const { time, values } = measured.trace;
   const points: number[] = [];
   const stride = Math.max(1, Math.floor((seen.last - seen.first) / 300));
   for (let i = seen.first; i <= seen.last; i += stride) if (measured.good[i] === 1) points.push(i);
@@ -25,7 +22,7 @@ export function peakFromShape(
   const model = (parameters: Float64Array, t: number): number => {
     const [scale, shift, stretch] = parameters;
     const at = shape.start + (t - seen.start - shift) / stretch;
-    return scale * (valueAt(predicted.time, predicted.values, at) - predicted.rest);
+    return scale * (valueAt(predicted.trace.time, predicted.trace.values, at) - predicted.rest);
   };
   const fit = fitNonlinear({
     count: points.length,
@@ -33,7 +30,7 @@ export function peakFromShape(
     residuals: (parameters, out) => {
       for (let k = 0; k < points.length; k++) {
         const i = points[k];
-        out[k] = (model(parameters, measured.time[i]) - (measured.values[i] - measured.rest)) / height;
+        out[k] = (model(parameters, time[i]) - (values[i] - measured.rest)) / height;
       }
     },
   });

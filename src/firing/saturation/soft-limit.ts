@@ -1,4 +1,4 @@
-import { burnEdges } from '../cleaning/burn-edges';
+import type { RestingTrace } from '../analysis/analysed-trace';
 import { movingMean } from '../cleaning/moving-average';
 import type { Clipping } from './clipping';
 import { typicalLag } from './lag';
@@ -25,26 +25,15 @@ const fewestSamples = 40;
  * more than its scatter and by over 3 %, the channel that falls short is the one that is limited. A fit with a bend at each
  * level in turn uses all samples, so that few below the bend are enough.
  */
-export function findSoftLimit(
-  time: Float64Array,
-  pressure: Float64Array,
-  thrust: Float64Array,
-  ambient: number,
-): SoftLimit | undefined {
-  const p = { values: pressure, rest: ambient };
-  const f = { values: thrust, rest: 0 };
+export function findSoftLimit(pressure: RestingTrace, thrust: RestingTrace): SoftLimit | undefined {
+  const ambient = pressure.rest;
   // Thrust at no gauge pressure is (C_F − ε)·p_a·A_t: two ambient pressures' worth, one to four for usual nozzles.
-  const thrustLimited = bend(time, p, f, (slope) => [-2.1 * ambient * slope, 1.9 * ambient * slope]);
-  const pressureLimited = bend(time, f, p, () => [2.1 * ambient, 1.9 * ambient]);
+  const thrustLimited = bend(pressure, thrust, (slope) => [-2.1 * ambient * slope, 1.9 * ambient * slope]);
+  const pressureLimited = bend(thrust, pressure, () => [2.1 * ambient, 1.9 * ambient]);
   if (thrustLimited && !(pressureLimited && pressureLimited.significance > thrustLimited.significance))
     return { channel: 'thrust', ...thrustLimited };
   if (pressureLimited) return { channel: 'pressure', ...pressureLimited };
   return undefined;
-}
-
-interface Trace {
-  readonly values: Float64Array;
-  readonly rest: number;
 }
 
 interface Level {
@@ -55,15 +44,15 @@ interface Level {
 
 /** Whether `limited` falls short of its line on `driver` where `driver` is high. */
 function bend(
-  time: Float64Array,
-  driver: Trace,
-  limited: Trace,
+  driver: RestingTrace,
+  limited: RestingTrace,
   constantOf: (slope: number) => readonly [number, number],
 ): (Omit<SoftLimit, 'channel'> & { readonly significance: number }) | undefined {
-  const rough = burnEdges(time, driver.values, { threshold: 0.1, rest: driver.rest });
+  const { time } = driver.trace;
+  const rough = driver.trace.edges(0.1, driver.rest);
   if (rough.last - rough.first + 1 < fewestSamples) return undefined;
   const length = rough.end - rough.start;
-  const means = pairedMeans(time, driver, limited, rough);
+  const means = pairedMeans(driver, limited, rough);
   // Sorted by a noisy driver, the highest means are its luck and the other channel seems to fall short of them.
   const height = movingMean(means.driver, 5 + Math.round((2 * means.jitter * means.from.length) / length));
   const most = height.reduce((a, b) => Math.max(a, b));
@@ -90,9 +79,7 @@ function bend(
   // A channel that is read more seldom than the stamps say shares its noise among neighbours.
   const enough = means.jitter > 0 ? 5 : worst < 0.06 ? 3 : 2;
   // Slack in the stand, or clocks apart: then the two have not kept to one line from the start.
-  const late =
-    Math.abs(burnEdges(time, limited.values, { threshold: 0.1, rest: limited.rest }).start - rough.start) /
-    length;
+  const late = Math.abs(limited.trace.edges(0.1, limited.rest).start - rough.start) / length;
   if (worst < 0.03 + luck + late || line.missing < 0.12 || significance < enough) return undefined;
   // What still comes through of a rise of the other channel, over the last third of what is short.
   const third = Math.min(top - 1, Math.floor(step + (2 * (top - step)) / 3));

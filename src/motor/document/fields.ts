@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { nearestName } from './nearest-name';
+import { nearestName } from '../../units/nearest-name';
 
 /** The same schema, with what an editor shows and the JSON Schema carries. */
 export function explained<S extends z.core.$ZodType>(schema: S, facts: Readonly<Record<string, unknown>>): S {

@@ -149,9 +149,9 @@ function tried<K extends NamedKind>(
     // The units suggested for any value of the kind may be far from this one's.
     if (error.code === 'bare-number')
       return report(error.code, `${String(text)} has no unit; expected is the ${hint}`);
-    const message = error.message.replace(/^motor: (?:: )?/, '');
-    const hasWayOut = /expected|write|did you mean/.test(message);
-    return report(error.code, hasWayOut ? message : `${message}; expected is the ${hint}`);
+    const message = error.statement;
+    const hasWayOut = /must be|write|did you mean/i.test(message);
+    return report(error.code, hasWayOut ? message : `${message} Expected is the ${hint}`);
   }
 }
 

@@ -1,4 +1,5 @@
-import { burnEdges, type Firing, type ReducedFiring } from '../../firing';
+import type { Firing, ReducedFiring } from '../../firing';
+import { analysedRecord } from '../../firing/analysis/analysed-record';
 import { fromSiArray, MeopError, type Series } from '../../units';
 import {
   type JsonValue,
@@ -66,11 +67,10 @@ function traceOf(one: Drawable, name: string, timeFrom: NonNullable<PlotFiringOp
   return { name, record, reduced, zero: timeFrom === 'own zero' ? 0 : tenPercentPoint(record) };
 }
 
-function tenPercentPoint({ time, pressure, thrust, ambientPressure }: Firing): number {
-  const values = thrust?.si ?? pressure?.si;
-  if (values === undefined) return 0;
-  const atRest = ambientPressure?.si ?? values.reduce((least, value) => Math.min(least, value)); // no ambient: its lowest
-  return burnEdges(time.si, values, { threshold: 0.1, rest: thrust ? 0 : atRest }).start;
+function tenPercentPoint(record: Firing): number {
+  const { thrust, pressure } = analysedRecord(record).traces;
+  if (thrust) return thrust.edges(0.1, 0).start;
+  return pressure?.edges(0.1, record.ambientPressure?.si ?? pressure.lowest()).start ?? 0;
 }
 
 function nameOf(all: readonly Drawable[], i: number): string {

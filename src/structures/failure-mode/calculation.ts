@@ -2,7 +2,7 @@ import {
   type AnyFormula,
   type Arguments,
   type Formula,
-  type Givens,
+  type Parameters as FormulaInputs,
   isQuantity,
   type NamedKind,
   readInput,
@@ -27,11 +27,11 @@ export interface GivenValue {
 export type Calculation = Step | GivenValue;
 
 /** What a formula takes in a calculation: numbers, and results of earlier steps. */
-export type StepArguments<I extends Givens, V> = From<SiArguments<I>, V>;
+export type StepArguments<I extends FormulaInputs, V> = From<SiArguments<I>, V>;
 type From<A, V> = { readonly [F in keyof A]: A[F] | V };
 
 /** Evaluates a formula: to a {@link Step} to be shown, or to a mere number in a search. */
-export type Evaluate<V> = <I extends Givens, K extends NamedKind>(
+export type Evaluate<V> = <I extends FormulaInputs, K extends NamedKind>(
   formula: Formula<I, K>,
   given: StepArguments<I, V>,
 ) => V;
@@ -46,7 +46,7 @@ export const step: Evaluate<Step> = (formula, given) => {
 };
 
 /** Evaluates a formula on quantities, with the checks of its call, and records it. */
-export function checkedStep<I extends Givens, K extends NamedKind>(
+export function checkedStep<I extends FormulaInputs, K extends NamedKind>(
   formula: Formula<I, K>,
   values: Arguments<I>,
 ): Step {

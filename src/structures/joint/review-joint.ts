@@ -115,7 +115,7 @@ function patternOf(joint: RadialBoltJoint, { holeDiameter, count, rows }: BoltsS
     if (!(error instanceof MeopError)) throw error;
     const message = error.message.replace(/^holePattern/, name);
     throw new MeopError(error.code, message, error.path, {
-      value: error.value,
+      value: error.given,
       ...(error.expected !== undefined && { expected: error.expected }),
     });
   }

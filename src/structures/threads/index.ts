@@ -19,3 +19,4 @@ export {
 export type { ThreadLimitsSi } from './thread-limits';
 export * from './thread-shear';
 export * from './thread-stripping';
+export { threads } from './thread-table';

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { fitBurnLaw } from '../../../src/ballistics';
 import { fitCalibration, motorClass } from '../../../src/firing';
-import { burnEdges, integralBetween } from '../../../src/firing/cleaning/burn-edges';
+import { burnEdges } from '../../../src/firing/analysis/burn-edges';
+import { integralBetween } from '../../../src/firing/analysis/trace-values';
 import { peakFromShoulders } from '../../../src/firing/saturation/shoulders';
 import { q } from '../../../src/units';
 import { checkValue } from '../../cases/check-value';

@@ -1,6 +1,8 @@
 import { readLog } from '../../../src/firing';
-import { findBaseline, withoutBaseline } from '../../../src/firing/cleaning/baseline';
-import { burnEdges, integralBetween, lowerBound } from '../../../src/firing/cleaning/burn-edges';
+import { analysedTrace } from '../../../src/firing/analysis/analysed-trace';
+import { findBaseline, withoutBaseline } from '../../../src/firing/analysis/baseline';
+import { burnEdges } from '../../../src/firing/analysis/burn-edges';
+import { integralBetween, lowerBound } from '../../../src/firing/analysis/trace-values';
 import { findSpikes } from '../../../src/firing/cleaning/spikes';
 import { caseById } from '../../cases/every-case';
 import { recordedLog } from '../recorded-logs';
@@ -78,7 +80,7 @@ export function zeroed(
     inputs.spikeRule === undefined
       ? values
       : replaced(values, findSpikes(values, { halfWidth: 1, threshold: 0, limit: 10 }));
-  const baseline = findBaseline(time, despiked, spans);
+  const baseline = findBaseline(analysedTrace(time, despiked), spans);
   const mode = inputs.zeroMode === 'linear' ? 'line' : 'before';
   return {
     time,

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { currentLoopCalibration, motorClass, readLog, traceLag } from '../../../src/firing';
-import { burnEdges, integralBetween, lowerBound } from '../../../src/firing/cleaning/burn-edges';
+import { burnEdges } from '../../../src/firing/analysis/burn-edges';
+import { integralBetween, lowerBound } from '../../../src/firing/analysis/trace-values';
 import { lowPassed } from '../../../src/firing/cleaning/low-pass';
 import { movingMean } from '../../../src/firing/cleaning/moving-average';
 import { findSpikes } from '../../../src/firing/cleaning/spikes';

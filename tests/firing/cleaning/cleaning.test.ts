@@ -13,7 +13,7 @@ import {
   removeSpikes,
   resample,
 } from '../../../src/firing';
-import { integralBetween } from '../../../src/firing/cleaning/burn-edges';
+import { integralBetween } from '../../../src/firing/analysis/trace-values';
 import { randomStream } from '../../../src/numerics';
 import { fromSiArray, q } from '../../../src/units';
 import { checkValue } from '../../cases/check-value';

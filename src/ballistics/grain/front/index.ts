@@ -1,0 +1,21 @@
+/**
+ * The burning front of one grain: the distance field of everything that burns, the depth at which each flaw ignites, and what
+ * follows from them against the depth burned (burning area, volume, ports, wall exposure, mass properties).
+ *
+ * Imports `surface`, `flaws` and `shapes`.
+ *
+ * @module
+ */
+export { type DepthField, depthField } from './field';
+export { regress } from './regress';
+export { litSources } from './regress-shape';
+export type {
+  GrainMassProperties,
+  PortAtStation,
+  Regression,
+  RegressionBreak,
+  RegressionKernel,
+  RegressOptions,
+  WallExposureMap,
+} from './regression';
+export { regressionText } from './regression-text';

@@ -1,0 +1,175 @@
+import { MeopError } from '../../units';
+import type { BurnEdges, EdgesAt } from './burn-edges';
+import { lowerBound } from './trace-values';
+
+/** A stretch of time, s. */
+export interface TimeSpan {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The resting level of a channel before and after the burn. */
+export interface Baseline {
+  readonly before: number;
+  readonly beforeDeviation: number;
+  /** Share of the samples before that are no rest and were left out of it. */
+  readonly disturbed: number;
+  readonly beforeSpan: TimeSpan;
+  /** Undefined where the record ends before the channel is at rest again. */
+  readonly after: number | undefined;
+  readonly afterSpan: TimeSpan | undefined;
+}
+
+export type BaselineMode = 'before' | 'line';
+
+/** A trace whose burn edges can be asked for. */
+interface EdgedTrace {
+  readonly time: Float64Array;
+  readonly values: Float64Array;
+  readonly edges: EdgesAt;
+}
+
+interface Rest {
+  readonly mean: number;
+  readonly deviation: number;
+  /** Share of the samples that were left out. */
+  readonly disturbed: number;
+}
+
+/** Samples of a span, whose ends belong to it. @throws MeopError `empty-window` */
+export function samplesWithin(time: Float64Array, values: Float64Array, span: TimeSpan): Float64Array {
+  const from = lowerBound(time, span.from);
+  let to = lowerBound(time, span.to);
+  if (time[to] === span.to) to++;
+  if (to - from >= 1) return values.subarray(from, to);
+  throw new MeopError('empty-window', `no sample lies between ${span.from} and ${span.to} s`, undefined, {
+    value: span,
+    expected: `a span within ${time[0]} to ${time[time.length - 1]} s`,
+  });
+}
+
+/** Mean and standard deviation of all samples of a span. */
+function restOver(samples: Float64Array): Rest {
+  return restWithin(samples, 0, Number.POSITIVE_INFINITY);
+}
+
+/** Of the samples within a limit of the middle. */
+function restWithin(samples: Float64Array, middle: number, limit: number): Rest {
+  let count = 0;
+  let sum = 0;
+  for (let i = 0; i < samples.length; i++) {
+    if (Math.abs(samples[i] - middle) > limit) continue;
+    count++;
+    sum += samples[i];
+  }
+  const mean = sum / count;
+  let squares = 0;
+  for (let i = 0; i < samples.length; i++)
+    if (Math.abs(samples[i] - middle) <= limit) squares += (samples[i] - mean) ** 2;
+  return {
+    mean,
+    deviation: Math.sqrt(squares / count),
+    disturbed: (samples.length - count) / samples.length,
+  };
+}
+
+/**
+ * Rest over a span that was found and not given: hands on the stand, an igniter being fitted and the first flame are in
+ * it too, so samples far from the median are left out: beyond five robust deviations, those of the samples or of the
+ * differences of neighbours, whichever is more (a coarse converter often has none of the former).
+ */
+function quietRestOver(samples: Float64Array): Rest {
+  if (samples.length < 8) return restOver(samples);
+  const some = spread(samples, samples.length);
+  const middle = medianOf(some);
+  let squares = 0;
+  for (let i = 1; i < samples.length; i++) squares += (samples[i] - samples[i - 1]) ** 2;
+  const robust = 1.4826 * medianOf(some.map((value) => Math.abs(value - middle)));
+  return restWithin(samples, middle, 5 * Math.max(robust, Math.sqrt(squares / (2 * (samples.length - 1)))));
+}
+
+const medianOf = (values: Float64Array): number => values.slice().sort()[values.length >> 1];
+
+/** Kernel: values less a constant or a line through the rests before and after, at the middles of their spans. */
+export function withoutBaseline(
+  time: Float64Array,
+  values: Float64Array,
+  baseline: Baseline,
+  mode: BaselineMode,
+  rest = 0,
+): Float64Array {
+  const { before, after, beforeSpan, afterSpan } = baseline;
+  const middle = (beforeSpan.from + beforeSpan.to) / 2;
+  const slope =
+    mode === 'line' && after !== undefined && afterSpan !== undefined
+      ? (after - before) / ((afterSpan.from + afterSpan.to) / 2 - middle)
+      : 0;
+  const cleaned = new Float64Array(values.length);
+  for (let i = 0; i < values.length; i++)
+    cleaned[i] = values[i] - (before + slope * (time[i] - middle)) + rest;
+  return cleaned;
+}
+
+/** The quiet stretches on either side of the burn, kept clear of its edges. */
+function baselineSpans(trace: EdgedTrace): {
+  readonly before: TimeSpan;
+  readonly after: TimeSpan | undefined;
+} {
+  const { time } = trace;
+  const edges = burnOverRest(trace);
+  const length = Math.max(edges.end - edges.start, 1e-9);
+  const clear = 0.15 * length;
+  const start = time[0];
+  const stop = time[time.length - 1];
+  const beforeEnd = Math.max(edges.start - clear, start + 0.5 * (edges.start - start));
+  // Cells creep back after the load: the first fifth of the burn's length is not yet rest.
+  const afterStart = edges.end + Math.max(2 * clear, 0.2 * length);
+  const after =
+    stop - afterStart > 0.05 * length
+      ? { from: afterStart, to: Math.min(stop, afterStart + 3 * length) }
+      : undefined;
+  return { before: { from: Math.max(start, beforeEnd - 3 * length), to: beforeEnd }, after };
+}
+
+/** The burn, when the resting level is not yet known: by a first guess, then by the median of what lies before it. */
+function burnOverRest({ values, edges }: EdgedTrace): BurnEdges {
+  const sorted = spread(values, values.length).sort();
+  const count = sorted.length;
+  const middle = (sorted[0] + sorted[count - 1]) / 2;
+  // Where most of the record is quiet its median is rest; where most of it burns, its least tenth.
+  const quiet = sorted.findIndex((value) => value > middle) > 0.65 * count;
+  const guessed = edges(0.1, sorted[Math.floor(count * (quiet ? 0.45 : 0.1))]);
+  if (guessed.first < 4) return guessed;
+  return edges(0.1, medianOf(spread(values, guessed.first)));
+}
+
+/** At most 2000 of the first `length` values, evenly spread. */
+function spread(values: Float64Array, length: number): Float64Array {
+  const count = Math.min(length, 2000);
+  return Float64Array.from({ length: count }, (_, i) => values[Math.floor((i * length) / count)]);
+}
+
+/** Kernel: the rests of a channel over given spans, or over the quiet ones found. */
+export function findBaseline(
+  trace: EdgedTrace,
+  spans?: { readonly before?: TimeSpan | undefined; readonly after?: TimeSpan | undefined },
+): Baseline {
+  const { time, values } = trace;
+  const quiet = spans?.before === undefined ? baselineSpans(trace) : undefined;
+  const beforeSpan = spans?.before ?? quiet?.before ?? { from: time[0], to: time[0] };
+  const afterSpan = spans?.after ?? quiet?.after;
+  const rest = (span: TimeSpan, found: boolean): Rest => {
+    const samples = samplesWithin(time, values, span);
+    return found ? quietRestOver(samples) : restOver(samples);
+  };
+  const before = rest(beforeSpan, spans?.before === undefined);
+  const after = afterSpan && rest(afterSpan, spans?.after === undefined);
+  return {
+    before: before.mean,
+    beforeDeviation: before.deviation,
+    disturbed: before.disturbed,
+    beforeSpan,
+    after: after?.mean,
+    afterSpan,
+  };
+}

@@ -1,0 +1,95 @@
+import { MeopError } from '../../units';
+import { type AnalysedRecord, analysedRecord } from '../analysis/analysed-record';
+import { step } from '../cleaning/step';
+import type { Firing } from '../firing';
+import type { Clipping } from '../saturation/clipping';
+import { recoverPressure, recoverThrust } from '../saturation/recover';
+import type { Recovery } from '../saturation/recovery';
+import type { ReductionInputs } from './reduction-inputs';
+
+/** Clipping by channel, at the levels that the channels have since the baselines were subtracted. */
+export interface ClippedChannels {
+  readonly pressure?: Clipping;
+  readonly thrust?: Clipping;
+}
+
+export type AnyRecovery = Recovery<'absolute pressure'> | Recovery<'force'>;
+
+/** A record whose clipped channel is reconstructed as far as the other channel and the inputs allow. */
+export interface Reconstruction {
+  readonly record: AnalysedRecord;
+  /** Reconstruction of a channel that is certainly clipped. */
+  readonly recovery: AnyRecovery | undefined;
+  /** Reconstruction of a channel that may be clipped; it is not in the record. */
+  readonly uncertain: AnyRecovery | undefined;
+}
+
+/** Reconstructs a channel that is certainly clipped, and adds a caution for one that may be. */
+export function reconstructClipped(
+  given: AnalysedRecord,
+  clipping: ClippedChannels,
+  facts: ReductionInputs,
+): Reconstruction {
+  const found = recovered(given, clipping, facts);
+  const possible = found ? undefined : recovered(given, softOnly(clipping), facts);
+  const recovery = found && 'record' in found ? found : undefined;
+  const uncertain = possible && 'record' in possible ? possible : undefined;
+  let record = recovery ? analysedRecord(recovery.record) : given;
+  if (found && 'why' in found) record = step(record, { cautions: [found.why] }, found.why);
+  for (const caution of clippingCautions(clipping, uncertain))
+    record = step(record, { cautions: [caution] }, caution);
+  return { record, recovery, uncertain };
+}
+
+/** Tops that clipping or the motor itself may have made: they are told, and left as they are. */
+function clippingCautions(clipping: ClippedChannels, uncertain: AnyRecovery | undefined): readonly string[] {
+  return (['pressure', 'thrust'] as const).flatMap((channel) => {
+    const found = clipping[channel];
+    if (found === undefined || found.certain) return [];
+    const when = found.spans.map(({ from, to }) => `${from.toFixed(3)} to ${to.toFixed(3)} s`).join(', ');
+    const looks =
+      found.evidence === 'soft limit'
+        ? 'falls short of its line with the other channel, as an amplifier near its end or a throat that changes makes it'
+        : 'has a flat top, as clipping or a true plateau makes it';
+    const then = uncertain?.channel === channel ? `; its peak would then be ${uncertain.peak.value}` : '';
+    return [
+      `${channel} ${looks} (${when})${then}: not recovered; if the channel was at its end, say so: { ranges: { ${channel}: … } }`,
+    ];
+  });
+}
+
+/** A limit in doubt, taken for certain: what the peak would be then. */
+function softOnly(clipping: ClippedChannels): ClippedChannels {
+  const { pressure, thrust } = clipping;
+  const soft = (found: Clipping | undefined): boolean => found?.evidence === 'soft limit' && !found.certain;
+  return {
+    ...(pressure && soft(pressure) && { pressure: { ...pressure, certain: true } }),
+    ...(thrust && soft(thrust) && { thrust: { ...thrust, certain: true } }),
+  };
+}
+
+function recovered(
+  record: Firing,
+  clipping: ClippedChannels,
+  facts: ReductionInputs,
+): AnyRecovery | { readonly why: string } | undefined {
+  const { pressure, thrust } = clipping;
+  const known = {
+    throatGrowth: 'little' as const,
+    ...(facts.expansionRatio !== undefined && { expansionRatio: facts.expansionRatio }),
+    ...(facts.idealCharacteristicVelocity !== undefined && {
+      characteristicVelocity: facts.idealCharacteristicVelocity,
+      massBalanceUncertainty: 0.05,
+    }),
+    ...(facts.prediction && { prediction: facts.prediction }),
+  };
+  try {
+    if (pressure?.certain) return recoverPressure(record, { ...known, clipping: pressure });
+    if (thrust?.certain) return recoverThrust(record, { ...known, clipping: thrust });
+  } catch (error) {
+    if (error instanceof MeopError && error.code === 'no-recovery')
+      return { why: `clipped, and ${error.message}` };
+    throw error;
+  }
+  return undefined;
+}

@@ -1,0 +1,191 @@
+import { type Check, checked } from '../declare/group';
+import type { Argument, Arguments, Input, Inputs, Values } from '../declare/input';
+import { isParameter } from '../declare/optional';
+import { readInputs } from '../declare/read-inputs';
+import { coherentUnit, formatNumber, prettyUnit } from '../format';
+import { isQuantity } from '../quantity-mark';
+import { callText, cardText } from './card';
+import type { CalculationMetadata } from './declaration';
+import { asGiven } from './explain';
+import { register } from './registry';
+import { withFacts } from './with-facts';
+import { closingLines, type ExplainedParameter, printed, type Working } from './working';
+
+/** What every procedure declares, whatever comes before its options. */
+interface Declared<I extends Inputs, S> {
+  /** The name it is exported under. */
+  readonly name: string;
+  readonly title: string;
+  /** Where the method is published, or whose practice it is. */
+  readonly source: string;
+  readonly inputs: I;
+  /** What it gives, in words. */
+  readonly gives: string;
+  /** Hold values against each other, each once all are read. */
+  readonly checks?: readonly Check<Values<I>>[];
+  /** The calculation on plain SI numbers, where other tools want it; checks nothing. */
+  readonly si?: S;
+}
+
+/** A calculation of any shape: an iteration, several results, a whole review. */
+export interface ProcedureDeclaration<I extends Inputs, R, S> extends Declared<I, S> {
+  /** A typical argument; code, where making it takes other calls: `review(demoMotor())`. */
+  readonly example: Arguments<I> | string;
+  readonly run: (values: Values<I>) => R;
+  /** The formulas that a person would write down, in order, ending with the result. */
+  readonly working?: (values: Values<I>, result: R) => readonly Working[];
+}
+
+/** A calculation of one subject, such as a motor or a firing, with options. */
+export interface SubjectDeclaration<T extends Input, I extends Inputs, R, S> extends Declared<I, S> {
+  readonly subject: T;
+  /** A typical call, as code. */
+  readonly example: string;
+  readonly run: (subject: ReturnType<T['read']>, values: Values<I>) => R;
+  readonly working?: (values: Values<I>, result: R) => readonly Working[];
+}
+
+type Options<I extends Inputs> =
+  Readonly<Record<never, never>> extends Arguments<I>
+    ? readonly [values?: Arguments<I>]
+    : readonly [values: Arguments<I>];
+
+/** What a procedure has beside its call. */
+interface ProcedureBody<G extends readonly unknown[], R, S> extends CalculationMetadata {
+  /** The call itself, under a name. */
+  evaluate(...given: G): R;
+  /** The calculation written out: what was given, the steps where they are formulas, the result. */
+  explain(...given: G): Working;
+  /** The calculation on plain SI numbers, where there is one; checks nothing. */
+  readonly si: S;
+}
+
+/** A calculation of one options object. */
+export interface Procedure<I extends Inputs, R, S = undefined> extends ProcedureBody<Options<I>, R, S> {
+  (...given: Options<I>): R;
+}
+
+/** A calculation of one subject, with options. */
+export interface SubjectProcedure<T extends Input, I extends Inputs, R, S = undefined>
+  extends ProcedureBody<readonly [subject: Argument<T>, ...Options<I>], R, S> {
+  (subject: Argument<T>, ...given: Options<I>): R;
+}
+
+/**
+ * Makes a procedure of one subject with options from one declaration; see the other form.
+ */
+export function procedure<const T extends Input, const I extends Inputs, R, S = undefined>(
+  declaration: SubjectDeclaration<T, I, R, S>,
+): SubjectProcedure<T, I, R, S>;
+/**
+ * Makes a procedure from one declaration: the checked, unit-aware call, `.explain`, `.si` where it has one, its card and
+ * its place in the tests all come from it. `run` is given values that are read, checked and complete. The procedure throws
+ * `wrong-kind`, `bare-number`, `missing-field`, `unknown-field`, `unknown-name`, `out-of-domain` and what `run` throws.
+ *
+ * @example procedure({ name: 'twice', title: 'Twice a length', source: 'arithmetic', inputs: { size: length('x', 'a length') }, gives: 'twice the length', example: { size: '1 mm' }, run: ({ size }) => size.times(2) })({ size: '3 mm' }).in('mm') // => 6
+ */
+export function procedure<const I extends Inputs, R, S = undefined>(
+  declaration: ProcedureDeclaration<I, R, S>,
+): Procedure<I, R, S>;
+export function procedure(declaration: AnyDeclaration): unknown {
+  const { name, title, source, inputs, gives, checks = [], subject, example } = declaration;
+  const top = { procedure: name, path: '' };
+
+  const read = (given: readonly unknown[]): readonly unknown[] => {
+    const [first, second] = subject === undefined ? [undefined, given[0]] : given;
+    const options = second === undefined && allOmissible(inputs) ? {} : second;
+    if (subject === undefined) return [checked(readInputs(inputs, options, top), checks, top)];
+    const of = subject.read(first, { procedure: name, path: subjectPath(subject) });
+    return [of, checked(readInputs(inputs, options, top), checks, top)];
+  };
+  const evaluate = (...given: readonly unknown[]): unknown => declaration.run(...read(given));
+  const explain = (...given: readonly unknown[]): Working => {
+    const values = read(given);
+    const result = declaration.run(...values);
+    const options = Object(values.at(-1));
+    const steps = declaration.working?.(options, result) ?? [];
+    const cautions: readonly string[] = Array.isArray(Object(result).cautions) ? Object(result).cautions : [];
+    const givens = explained(inputs, Object(given.at(subject === undefined ? 0 : 1)), options);
+    const below = [
+      ...steps.map(String),
+      `${gives}:`,
+      ...asResult(result)
+        .split('\n')
+        .map((line) => `  ${line}`),
+      ...closingLines(cautions, source),
+    ];
+    return {
+      ...{ title, givens, result: asResult(result), cautions, source },
+      ...printed({ title, above: [], givens, below }),
+    };
+  };
+
+  const facts: CalculationMetadata = {
+    id: name,
+    title,
+    source,
+    inputs,
+    subject,
+    equation: undefined,
+    gives,
+    exampleCall: typeof example === 'string' ? example : callText(name, example),
+    solvable: [],
+  };
+  const card = (): string => cardText(facts);
+  const made = Object.assign((...given: readonly unknown[]) => evaluate(...given), {
+    evaluate,
+    explain,
+    si: declaration.si,
+    toString: card,
+    [Symbol.for('nodejs.util.inspect.custom')]: card,
+  });
+  const complete = withFacts(made, name, facts);
+  register(complete);
+  return complete;
+}
+
+/** A declaration of either form, its types put aside: the overloads have checked them. */
+interface AnyDeclaration extends Omit<Declared<Inputs, unknown>, 'checks'> {
+  readonly subject?: Input;
+  readonly checks?: readonly Check<unknown>[];
+  readonly example: unknown;
+  run(...values: readonly unknown[]): unknown;
+  working?(values: unknown, result: unknown): readonly Working[];
+}
+
+const allOmissible = (inputs: Inputs): boolean =>
+  Object.values(inputs).every(({ need }) => need !== 'required');
+
+// A subject has no field name: its errors name what it is.
+const subjectPath = ({ takes }: Input): string => takes().replace(/^an? /, '');
+
+function explained(
+  inputs: Inputs,
+  given: Readonly<Record<string, unknown>>,
+  values: Readonly<Record<string, unknown>>,
+): readonly ExplainedParameter[] {
+  return Object.entries(inputs).flatMap(([field, input]): readonly ExplainedParameter[] => {
+    const value = values[field];
+    if (value === undefined) return [];
+    if ('fields' in input) return explained(Object(input.fields), Object(given[field]), Object(value));
+    const shown = given[field] === undefined ? 'assumed' : asResult(given[field]);
+    const symbol = isParameter(input) ? input.symbol : field;
+    const si = isParameter(input) ? siText(value, input.kind) : '';
+    return [{ symbol, meaning: input.meaning, given: shown, si }];
+  });
+}
+
+function siText(value: unknown, kind: Parameters<typeof coherentUnit>[0]): string {
+  const si = isQuantity(value) ? value.si : Number(value);
+  return `${formatNumber(si, 7)} ${prettyUnit(coherentUnit(kind))}`.trimEnd();
+}
+
+/** A value on one line or several: its own text where it has one, else its fields. */
+function asResult(value: unknown): string {
+  if (typeof value !== 'object' || value === null || isQuantity(value)) return asGiven(value);
+  if (String(value) !== '[object Object]') return String(value);
+  return Object.entries(value)
+    .filter(([field, one]) => typeof one !== 'function' && field !== 'cautions')
+    .map(([field, one]) => `${field} = ${asGiven(one)}`)
+    .join('\n');
+}

@@ -1,0 +1,6 @@
+/** A function under a name, with facts beside it; getters stay getters, so that costly facts are found when asked for. */
+export function withFacts<F extends object, T extends object>(made: F, name: string, facts: T): F & T {
+  Object.defineProperties(made, Object.getOwnPropertyDescriptors(facts));
+  Object.defineProperty(made, 'name', { value: name });
+  return made as F & T; // true: every property of the facts was just defined
+}

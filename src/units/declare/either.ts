@@ -1,0 +1,31 @@
+import { MeopError } from '../errors';
+import type { Argument, Input, InputFacts } from './input';
+import { inputOf } from './plain-inputs';
+
+/**
+ * Declares an input that takes values of several sorts: the first declaration that reads the value counts. Where none
+ * does, the error is that of the last.
+ */
+export function either<const T extends readonly Input[]>(
+  meaning: string,
+  sorts: T,
+  facts: InputFacts<Argument<T[number]>> = {},
+): Input<Argument<T[number]>, ReturnType<T[number]['read']>, 'required'> {
+  return inputOf<Argument<T[number]>, ReturnType<T[number]['read']>>({
+    ...facts,
+    type: 'either',
+    meaning,
+    takes: () => sorts.map((sort) => sort.takes()).join('; or '),
+    read: (value, at) => {
+      let last: unknown;
+      for (const sort of sorts)
+        try {
+          return sort.read(value, at) as ReturnType<T[number]['read']>; // true: one of the sorts has read it
+        } catch (error) {
+          if (!(error instanceof MeopError)) throw error;
+          last = error;
+        }
+      throw last;
+    },
+  });
+}

@@ -1,0 +1,83 @@
+import type { ErrorFacts } from '../error-message';
+import { MeopError } from '../errors';
+import type { Arguments, Input, Inputs, Need, Values } from './input';
+import { type Place, pathTo } from './place';
+import { readInputs } from './read-inputs';
+
+type Absent<N extends Need> = N extends 'optional' ? undefined : never;
+
+/** Inputs that belong together, such as a tube or a seal: read once and passed on whole. */
+export interface Group<I extends Inputs = Inputs, N extends Need = Need>
+  extends Input<Arguments<I>, Values<I> | Absent<N>, N> {
+  readonly type: 'group';
+  readonly fields: I;
+  readonly checks: readonly Check<unknown>[];
+}
+
+/** What is wrong with values that do not go together. */
+export type Conflict = Pick<ErrorFacts, 'path' | 'given' | 'expected' | 'remedy' | 'problem'> & {
+  /** `out-of-domain` where it is left out. */
+  readonly code?: string;
+};
+
+/** Says what is wrong with values that do not go together; `undefined` where nothing is. */
+export type Check<V> = { check(values: V): Conflict | undefined }['check'];
+
+/** What a group may say beyond its fields. */
+export interface GroupFacts<I extends Inputs> {
+  /** What the group is: `the tube that contains the pressure`. */
+  readonly meaning: string;
+  readonly synonyms?: readonly string[];
+  /** Holds values against each other; each is asked once all fields are read. */
+  readonly checks?: readonly Check<Values<I>>[];
+}
+
+/**
+ * Declares inputs that belong together. A group is an input itself, so that groups nest; its fields may be spread into
+ * another declaration.
+ *
+ * @example inputs({ wall: length('t', 'wall thickness', { example: '3 mm' }) }, { meaning: 'the tube' }).example.wall // => '3 mm'
+ */
+export function inputs<const I extends Inputs>(fields: I, facts: GroupFacts<I>): Group<I, 'required'> {
+  const { meaning, synonyms = [], checks = [] } = facts;
+  const names = Object.keys(fields).join(', ');
+  return {
+    type: 'group',
+    meaning,
+    need: 'required',
+    fields,
+    checks,
+    synonyms,
+    get example() {
+      return exampleOf(fields);
+    },
+    takes: () => `{ ${names} }`,
+    read: (value, at) => checked(readInputs(fields, value, at), checks, at),
+    absent: () => readInputs(fields, {}, { procedure: '', path: '' }),
+  };
+}
+
+/** The values, once no check finds them in conflict. @throws MeopError `out-of-domain` or the code of the check */
+export function checked<V>(values: V, checks: readonly Check<V>[], at: Place): V {
+  for (const check of checks) {
+    const conflict = check(values);
+    if (conflict === undefined) continue;
+    const { path, code = 'out-of-domain' } = conflict;
+    throw new MeopError({
+      ...conflict,
+      code,
+      procedure: at.procedure,
+      path: path === undefined ? at.path || undefined : pathTo(at, path),
+    });
+  }
+  return values;
+}
+
+/** A typical argument, from the examples of the fields; `undefined` where a required field has none. */
+function exampleOf<I extends Inputs>(fields: I): Arguments<I> | undefined {
+  const entries = Object.entries(fields);
+  if (entries.some(([, { need, example }]) => need === 'required' && example === undefined)) return undefined;
+  const given = entries.filter(([, { need }]) => need === 'required');
+  const example: unknown = Object.fromEntries(given.map(([field, input]) => [field, input.example]));
+  return example as Arguments<I>; // true: every required field has its own example
+}

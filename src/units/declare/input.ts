@@ -1,0 +1,56 @@
+import type { Place } from './place';
+
+/** Whether an input must be given, may be left out, or has a standard value where it is left out. */
+export type Need = 'required' | 'optional' | 'standard';
+
+/** The end of a tolerance that is the worse one for a review. */
+export type Worse = 'low' | 'high' | 'both';
+
+/**
+ * One declared input: `A` is what the argument takes, `V` what a calculation is given after the checks. All that is said
+ * of an input anywhere (types, checks, cards, documentation, the motor document) comes from its declaration.
+ */
+export interface Input<out A = unknown, out V = unknown, out N extends Need = Need> {
+  /** What sort of value it takes: a quantity, a choice, a group of inputs, … */
+  readonly type: string;
+  /** What it means, in words; the unit and the domain are declared beside it. */
+  readonly meaning: string;
+  readonly need: N;
+  /** A typical value. */
+  readonly example: A | undefined;
+  /** Other names that people search by. */
+  readonly synonyms: readonly string[];
+  /** What it takes, for the card: `length (mm)`, `'hard' or 'soft'`. */
+  takes(): string;
+  /** Reads and checks a value that is given. @throws MeopError naming the place */
+  read(value: unknown, at: Place): V;
+  /** What a calculation is given where the value is left out. */
+  absent(): V;
+}
+
+/** Declared inputs by field name. */
+export type Inputs = Readonly<Record<string, Input>>;
+
+type Given<I extends Inputs> = { [F in keyof I]: I[F]['need'] extends 'required' ? F : never }[keyof I];
+type Omissible<I extends Inputs> = { [F in keyof I]: I[F]['need'] extends 'required' ? never : F }[keyof I];
+
+/** What one input takes. */
+export type Argument<T extends Input> = Exclude<T['example'], undefined>;
+
+/** The argument of a call: what each declared input takes. */
+export type Arguments<I extends Inputs> = {
+  readonly [F in Given<I>]: Argument<I[F]>;
+} & {
+  readonly [F in Omissible<I>]?: Argument<I[F]> | undefined;
+};
+
+/** What a calculation is given: every declared input, read and checked. */
+export type Values<I extends Inputs> = { readonly [F in keyof I]: ReturnType<I[F]['read']> };
+
+/** What an input may say beyond its meaning. */
+export interface InputFacts<A> {
+  /** A typical value. */
+  readonly example?: A;
+  /** Other names that people search by. */
+  readonly synonyms?: readonly string[];
+}

@@ -1,0 +1,38 @@
+import type { NamedKind } from '../kinds';
+import type { Group } from './group';
+import type { Input, Inputs, Worse } from './input';
+import { type Parameter, resultOf } from './parameter';
+
+/** The same parameter, with an SI value that is assumed where it is left out. */
+export function optional<K extends NamedKind, W extends Worse | undefined>(
+  parameter: Parameter<K, 'required', W>,
+  standard: number,
+): Parameter<K, 'standard', W>;
+/** The same parameter, which may be left out. */
+export function optional<K extends NamedKind, W extends Worse | undefined>(
+  parameter: Parameter<K, 'required', W>,
+): Parameter<K, 'optional', W>;
+/** The same group of inputs, which may be left out as a whole. */
+export function optional<I extends Inputs>(group: Group<I, 'required'>): Group<I, 'optional'>;
+/** The same input, with a value that is assumed where it is left out. */
+export function optional<A, V, const S extends V>(
+  input: Input<A, V, 'required'>,
+  standard: S,
+): Input<A, V, 'standard'>;
+/** The same input, which may be left out. */
+export function optional<A, V>(input: Input<A, V, 'required'>): Input<A, V | undefined, 'optional'>;
+export function optional(input: Input, standard?: unknown): Input {
+  if (standard === undefined) return { ...input, need: 'optional', absent: () => undefined };
+  if (!isParameter(input)) return { ...input, need: 'standard', absent: () => standard };
+  const si = Number(standard);
+  const made: Parameter = {
+    ...input,
+    need: 'standard',
+    standard: si,
+    absent: () => resultOf(input.kind, si),
+  };
+  return made;
+}
+
+/** Whether a declared input is a quantity. */
+export const isParameter = (input: Input): input is Parameter => input.type === 'quantity';

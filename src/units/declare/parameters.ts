@@ -1,0 +1,103 @@
+import { any, parameterOf, positive } from './parameter';
+
+// One small function a kind, so that a bundle holds only the kinds it uses. Kinds with a true zero are positive
+// unless a domain says otherwise; the others take any finite value.
+
+/** A whole number of things, one or more. */
+export const count = /* @__PURE__ */ parameterOf('dimensionless', { min: 1, whole: true });
+
+/** A number without dimension; any finite value unless a domain says otherwise. */
+export const ratio = /* @__PURE__ */ parameterOf('dimensionless', any);
+
+/** An angle; any finite value unless a domain says otherwise. */
+export const angle = /* @__PURE__ */ parameterOf('angle', any);
+
+/** A length; above zero unless a domain says otherwise. */
+export const length = /* @__PURE__ */ parameterOf('length', positive);
+
+/** An area; above zero unless a domain says otherwise. */
+export const area = /* @__PURE__ */ parameterOf('area', positive);
+
+/** A volume; above zero unless a domain says otherwise. */
+export const volume = /* @__PURE__ */ parameterOf('volume', positive);
+
+/** A second moment of area; above zero unless a domain says otherwise. */
+export const secondMomentOfArea = /* @__PURE__ */ parameterOf('second moment of area', positive);
+
+/** A mass; above zero unless a domain says otherwise. */
+export const mass = /* @__PURE__ */ parameterOf('mass', positive);
+
+/** A time; above zero unless a domain says otherwise. */
+export const time = /* @__PURE__ */ parameterOf('time', positive);
+
+/** A frequency; above zero unless a domain says otherwise. */
+export const frequency = /* @__PURE__ */ parameterOf('frequency', positive);
+
+/** An angular speed; above zero unless a domain says otherwise. */
+export const angularSpeed = /* @__PURE__ */ parameterOf('angular speed', positive);
+
+/** A speed; any finite value unless a domain says otherwise. */
+export const speed = /* @__PURE__ */ parameterOf('speed', any);
+
+/** A specific impulse; above zero unless a domain says otherwise. */
+export const specificImpulse = /* @__PURE__ */ parameterOf('specific impulse', positive);
+
+/** An acceleration; any finite value unless a domain says otherwise. */
+export const acceleration = /* @__PURE__ */ parameterOf('acceleration', any);
+
+/** A force; any finite value unless a domain says otherwise. */
+export const force = /* @__PURE__ */ parameterOf('force', any);
+
+/** An energy; any finite value unless a domain says otherwise. */
+export const energy = /* @__PURE__ */ parameterOf('energy', any);
+
+/** A torque; any finite value unless a domain says otherwise. */
+export const torque = /* @__PURE__ */ parameterOf('torque', any);
+
+/** An absolute pressure; above zero unless a domain says otherwise. */
+export const absolutePressure = /* @__PURE__ */ parameterOf('absolute pressure', positive);
+
+/** A gauge pressure; any finite value unless a domain says otherwise. */
+export const gaugePressure = /* @__PURE__ */ parameterOf('gauge pressure', any);
+
+/** A pressure difference; any finite value unless a domain says otherwise. */
+export const pressureDifference = /* @__PURE__ */ parameterOf('pressure difference', any);
+
+/** A stress; any finite value unless a domain says otherwise. */
+export const stress = /* @__PURE__ */ parameterOf('stress', any);
+
+/** A density; above zero unless a domain says otherwise. */
+export const density = /* @__PURE__ */ parameterOf('density', positive);
+
+/** A mass flow; any finite value unless a domain says otherwise. */
+export const massFlow = /* @__PURE__ */ parameterOf('mass flow', any);
+
+/** A mass flux; any finite value unless a domain says otherwise. */
+export const massFlux = /* @__PURE__ */ parameterOf('mass flux', any);
+
+/** A volume flow; any finite value unless a domain says otherwise. */
+export const volumeFlow = /* @__PURE__ */ parameterOf('volume flow', any);
+
+/** An impulse; any finite value unless a domain says otherwise. */
+export const impulse = /* @__PURE__ */ parameterOf('impulse', any);
+
+/** A power; any finite value unless a domain says otherwise. */
+export const power = /* @__PURE__ */ parameterOf('power', any);
+
+/** A pressure integral; any finite value unless a domain says otherwise. */
+export const pressureIntegral = /* @__PURE__ */ parameterOf('pressure integral', any);
+
+/** A stiffness; above zero unless a domain says otherwise. */
+export const stiffness = /* @__PURE__ */ parameterOf('stiffness', positive);
+
+/** A moment of inertia; above zero unless a domain says otherwise. */
+export const momentOfInertia = /* @__PURE__ */ parameterOf('moment of inertia', positive);
+
+/** A pressure rate; any finite value unless a domain says otherwise. */
+export const pressureRate = /* @__PURE__ */ parameterOf('pressure rate', any);
+
+/** A force rate; any finite value unless a domain says otherwise. */
+export const forceRate = /* @__PURE__ */ parameterOf('force rate', any);
+
+/** A fracture toughness; above zero unless a domain says otherwise. */
+export const fractureToughness = /* @__PURE__ */ parameterOf('fracture toughness', positive);

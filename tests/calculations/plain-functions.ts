@@ -1,0 +1,29 @@
+// Exported functions that are not calculations, each with what it is instead.
+
+const tableLookUp = 'gives an entry of a table by its name, or the names';
+
+/** Functions that stay plain, by name. */
+export const plainFunctions: Readonly<Record<string, string>> = {
+  speciesNames: tableLookUp,
+  boltClassNames: tableLookUp,
+  factorSetNames: tableLookUp,
+  materialNames: tableLookUp,
+  threadNames: tableLookUp,
+  publishedPropellants: tableLookUp,
+};
+
+/** Functions that have not been made calculations yet, by module: this list only shrinks. */
+export const notYet: Readonly<Record<string, string>> = {
+  thermo:
+    'areaRatioSi equilibriumConstant equilibriumProducts gas gasMixture isentropicDensityRatioSi isentropicPressureRatioSi isentropicTemperatureRatioSi layeredWallHeat layeredWallHeating machBehindShockSi machFromAreaRatio machFromAreaRatioSi machFromMassFlowParameter machFromPrandtlMeyerAngle machFromPrandtlMeyerAngleSi machFromPressureRatioSi machFromShockStagnationPressureRatioSi massFlowParameterSi normalShock obliqueShock orificeFlow pitotPressureRatioSi prandtlMeyerAngleSi shockDensityRatioSi shockEntropyRiseSi shockPressureRatioSi shockStagnationPressureRatioSi speciesProperties standardAltitudeSi standardAtmosphere standardPressureSi steadyWallHeat transientConduction twoPhaseMixture vandenkerckhoveSi',
+  structures:
+    'allowable boltClass boltRetention burstPressure clampedPlate customORing customThread datum datumCaution designFactors designJoint designPressures drillGuideBore enginePartPressures extrusionGapLimit faceSeal factorSet governing graphiteRanges holePattern jointStressesSi lowCycleLife margin marginTable material materialOf nutFactor oRing oRingGland oRingsForGroove pipeThread preloadRange proofCheck radialGrowth reviewJoint reviewRetainingRing reviewShell reviewThreadedClosure ropeClips ropeRestraint sealPair checkSealOverHoles simplySupportedPlate standardGroove straightPort strengthRetention taperPort terminationEfficiency thickWallStress thickWallStressSi threadGeometry wireRope withEstimatedStrengths wrapTemplate yieldPressuresAtTemperature',
+  nozzle:
+    'exitConditions frictionThrustLoss idealNozzle insertFit insertSolid nozzleContour nozzleEfficiency nozzleFlowSi nozzleRegime optimumExpansionAtAltitude optimumExpansionOverTrace separationMachSi separationPressure sizeNozzle throatHistory throatLawSi throatRecessionRateSi thrustCoefficientPartsSi thrustCoefficientSi twoPhaseLagBounds vacuumThrustCoefficientAt',
+  firing:
+    'align ambientOf bridgeCalibration burnEdges calibrate combinedUncertainty correctStandWeight correctThrustAxis currentLoopCalibration detectBurn detectClipping findResonance firing firingFromLog fitCalibration invertCalibration isModelRocketMotor launchDistance lowPass motorClass movingAverage firstOrderPeakResponse ratiometricCalibration readLog recoverPressure recoverThrust reduceFiring removeBaseline removeSpikes resample summarize tareCalibration temperatureTrace thermocoupleCalibration thermocoupleTemperature thermocoupleVoltage traceLag',
+  ballistics:
+    'chippedEdge columnRegression compareFirings composedGrain coneCore convertBurnRateCoefficient crack cylinderCore debond drawGrain endBurner equilibriumPressures erosiveCoefficient explainDifference extrudedCore finCore finocyl fitBurnLaw freeRod grainColumn impliedBurningArea impliedThroat internalTube lenoirRobillardRate neutralStarAngle offsetBore portEnd portEndMachSi portMachSi propellant publishedPropellant regress regressColumn rodAndTube saintRobert simulate simulateMany simulationPool slottedTube sphereCore sphericalGrain star taperedCore tubularSegment voidBubble wagonWheel withFlaws',
+  motor:
+    'compare demoMotor display drawPlot flawEnvelope meop migrateMotorDocument reductionInputs motorJsonSchema motorOf motorProblems parseMotor patchMotor plotFiring plotFlawEnvelope plotMargins plotRegression predict report reportDrawings reportPage review reviewProblems strengthProblems',
+};
