@@ -14,6 +14,7 @@ import { dirname, join, posix } from 'node:path';
 import process from 'node:process';
 import { Application } from 'typedoc';
 import { brokenLinks } from './pages/broken-links';
+import { calculationCards, cardsPlaceholder } from './pages/calculation-cards';
 import { formulaTable, placeholder } from './pages/formula-table';
 import { escaped } from './pages/html-text';
 import { from, type Group, layout } from './pages/layout';
@@ -50,7 +51,7 @@ const titleOf = (source: string): string => {
 const group = (name: string, folder: string, order: readonly string[] = []): Group => ({
   name,
   entries: sources
-    .filter((source) => dirname(source) === folder)
+    .filter((source) => dirname(source) === folder && source !== 'calculations.md')
     .sort((a, b) => rank(order, a) - rank(order, b) || a.localeCompare(b))
     .map((source) => ({ page: pageOf(source), name: titleOf(source) })),
 });
@@ -71,7 +72,13 @@ const groups: readonly Group[] = [
     'firing',
   ]),
   group('Decisions', 'decisions', ['README']),
-  { name: 'Reference', entries: [{ page: 'api/index.html', name: 'API' }] },
+  {
+    name: 'Reference',
+    entries: [
+      { page: 'calculations.html', name: 'Calculations' },
+      { page: 'api/index.html', name: 'API' },
+    ],
+  },
 ];
 
 /** Files of the repository that pages point at, each shown on a page of its own. */
@@ -96,9 +103,11 @@ function write(page: string, markdown: string, folder: string): void {
     );
     return found === undefined ? undefined : from(page, `api/${found}/${module}.${name}.html`);
   };
-  const tables = markdown.replace(placeholder, (_, module: string, names: string) =>
-    formulaTable(module, names.trim().split(/\s+/), apiPage).replace(/\n+/g, '\n'),
-  );
+  const tables = markdown
+    .replace(placeholder, (_, module: string, names: string) =>
+      formulaTable(module, names.trim().split(/\s+/), apiPage).replace(/\n+/g, '\n'),
+    )
+    .replace(cardsPlaceholder, (_, module: string) => calculationCards(module, apiPage));
   const file = join(site, page);
   mkdirSync(dirname(file), { recursive: true });
   writeFileSync(file, layout(page, renderMarkdown(tables, link), groups));

@@ -3,15 +3,38 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { brokenLinks } from '../../scripts/pages/broken-links';
+import { calculationCards, cardsPlaceholder } from '../../scripts/pages/calculation-cards';
 import { formulaModules, formulaTable, placeholder } from '../../scripts/pages/formula-table';
+import { escaped } from '../../scripts/pages/html-text';
 import { layout } from '../../scripts/pages/layout';
 import { renderMarkdown } from '../../scripts/pages/markdown';
+import { calculations } from '../../src/units';
 import { formulasOf } from '../formulas/found-formulas';
 
 const theory = readdirSync('docs/theory').map((name) => ({
   name,
   text: readFileSync(join('docs/theory', name), 'utf8'),
 }));
+
+describe('the page of calculations', () => {
+  const page = readFileSync('docs/calculations.md', 'utf8');
+  const shown = page.replace(cardsPlaceholder, (_, module: string) =>
+    calculationCards(module, (_module, name) => `api/${name}.html`),
+  );
+  test('shows the card of every calculation, with a link to its page', () => {
+    expect(calculations().length).toBeGreaterThan(190);
+    const missing = calculations().filter(
+      ({ id, title }) =>
+        !shown.includes(`<section id="${id}"><h3><a href="api/${id}.html"><code>${id}</code></a>: `) ||
+        !shown.includes(escaped(title)),
+    );
+    expect(missing.map(({ id }) => id)).toEqual([]);
+  });
+  test('shows inputs with their kinds, and text as text', () => {
+    expect(shown).toMatch(/wall +t +length \(mm\), above 0 mm +wall thickness/);
+    expect(renderMarkdown(shown, (address) => address).html).toContain('<h3>');
+  });
+});
 
 describe('theory pages', () => {
   test('show every formula once', () => {

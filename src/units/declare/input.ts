@@ -31,17 +31,15 @@ export interface Input<out A = unknown, out V = unknown, out N extends Need = Ne
 /** Declared inputs by field name. */
 export type Inputs = Readonly<Record<string, Input>>;
 
-type Given<I extends Inputs> = { [F in keyof I]: I[F]['need'] extends 'required' ? F : never }[keyof I];
-type Omissible<I extends Inputs> = { [F in keyof I]: I[F]['need'] extends 'required' ? never : F }[keyof I];
-
 /** What one input takes. */
 export type Argument<T extends Input> = Exclude<T['example'], undefined>;
 
+// Mapped over the declaration itself, so that an editor shows the comment of each declared field.
 /** The argument of a call: what each declared input takes. */
 export type Arguments<I extends Inputs> = {
-  readonly [F in Given<I>]: Argument<I[F]>;
+  readonly [F in keyof I as I[F]['need'] extends 'required' ? F : never]: Argument<I[F]>;
 } & {
-  readonly [F in Omissible<I>]?: Argument<I[F]> | undefined;
+  readonly [F in keyof I as I[F]['need'] extends 'required' ? never : F]?: Argument<I[F]> | undefined;
 };
 
 /** What a calculation is given: every declared input, read and checked. */
