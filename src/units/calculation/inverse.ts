@@ -5,7 +5,7 @@ const decades = 12; // to each side of a typical value
 
 /**
  * The value in a domain at which a function takes a target value, where the function is monotonic over the domain:
- * searched outward from a typical value, bracketed, then closed in on. `undefined` where there is no such value, or where
+ * searched outward from a typical value, bracketed, then bisected. `undefined` where there is no such value, or where
  * the function turns back and several values may answer.
  */
 export function monotonicRoot(
@@ -32,7 +32,7 @@ export function monotonicRoot(
     last = [x, y];
   }
   if (bracket === undefined || rises === 0) return undefined;
-  return closedIn((x) => f(x) - target, ...bracket);
+  return bisected((x) => f(x) - target, ...bracket);
 }
 
 /** Points of a domain in rising order: by decades around the typical value, and densely within bounds. */
@@ -58,30 +58,14 @@ function searchPoints(
   return [...points].filter(inside).sort((a, b) => a - b);
 }
 
-/** The root within a bracket, to the last digits: bisection with inverse quadratic steps (Chandrupatla, 1997, from memory). */
-function closedIn(f: (x: number) => number, from: number, to: number): number | undefined {
-  let [a, b] = [from, to];
-  let [fa, fb] = [f(a), f(b)];
-  let [c, fc] = [a, fa];
-  let t = 0.5;
-  for (let i = 0; i < 200; i++) {
-    if (fa === 0 || fb === 0) return fa === 0 ? a : b;
-    const x = a + t * (b - a);
-    const fx = f(x);
-    if (!Number.isFinite(fx)) return undefined;
-    if (Math.sign(fx) === Math.sign(fa)) [c, fc] = [a, fa];
-    else [c, b, fc, fb] = [b, a, fb, fa];
-    [a, fa] = [x, fx];
-    const best = Math.abs(fa) < Math.abs(fb) ? a : b;
-    const limit = (2 * Number.EPSILON * Math.abs(best)) / Math.abs(b - a);
-    if (limit > 0.5 || fa === 0) return best;
-    const xi = (a - b) / (c - b);
-    const phi = (fa - fb) / (fc - fb);
-    t =
-      phi * phi < xi && (1 - phi) * (1 - phi) < 1 - xi
-        ? (fa / (fb - fa)) * (fc / (fb - fc)) + ((c - a) / (b - a)) * (fa / (fc - fa)) * (fb / (fc - fb))
-        : 0.5;
-    t = Math.min(1 - limit, Math.max(limit, t));
+/** The root within a bracket, to the last digits, by bisection. */
+function bisected(f: (x: number) => number, low: number, high: number): number {
+  const sign = Math.sign(f(high)) || -Math.sign(f(low));
+  for (;;) {
+    // By size while the ends differ by a factor, so that a root near zero is as good as any.
+    const middle = low > 0 && high > 4 * low ? Math.sqrt(low * high) : low + (high - low) / 2;
+    if (middle <= low || middle >= high) return Math.abs(f(low)) < Math.abs(f(high)) ? low : high;
+    if (Math.sign(f(middle)) === sign) high = middle;
+    else low = middle;
   }
-  return undefined;
 }
