@@ -4,6 +4,7 @@ import { burnRate, convertBurnRateCoefficient, saintRobert } from '../../src/bal
 import { q, quantity } from '../../src/units';
 import { checkValue } from '../cases/check-value';
 import { caseOf, si, siList } from '../cases/read-case';
+import { errorOf } from '../error-code';
 
 // Expected values are those of tests/cases/ballistics.json, each with its source and provenance there.
 
@@ -190,30 +191,23 @@ describe('a burn law', () => {
 
   it('refuses a misspelt field, and two ways of quoting a law at once', () => {
     const whole = { coefficient: 7, exponent: 0.32, ...mpa };
-    const code = (act: () => unknown): unknown => {
-      try {
-        return act();
-      } catch (error) {
-        return error;
-      }
-    };
     // A σ_p that is not heard would leave the pressure of a hot day unsaid.
-    expect(code(() => saintRobert({ ...whole, sigmaP: '0.002 1/K' } as never))).toMatchObject({
+    expect(errorOf(() => saintRobert({ ...whole, sigmaP: '0.002 1/K' } as never))).toMatchObject({
       code: 'unknown-field',
       path: 'sigmaP',
     });
-    expect(code(() => saintRobert([{ ...whole, from: '1 MPa', upTo: '3 MPa' }] as never))).toMatchObject({
+    expect(errorOf(() => saintRobert([{ ...whole, from: '1 MPa', upTo: '3 MPa' }] as never))).toMatchObject({
       code: 'unknown-field',
       path: 'upTo',
     });
-    expect(code(() => burnRate(law, { pressure: '5 MPa', temprature: '300 K' } as never))).toMatchObject({
+    expect(errorOf(() => burnRate(law, { pressure: '5 MPa', temprature: '300 K' } as never))).toMatchObject({
       code: 'unknown-field',
     });
     expect(
-      code(() => saintRobert({ ...whole, referenceRate: '7 mm/s', referencePressure: '1 MPa' } as never)),
+      errorOf(() => saintRobert({ ...whole, referenceRate: '7 mm/s', referencePressure: '1 MPa' } as never)),
     ).toMatchObject({ code: 'inconsistent', path: 'coefficient' });
     expect(
-      code(() => convertBurnRateCoefficient({ coefficient: 7, exponent: 0.3, from: mpa } as never)),
+      errorOf(() => convertBurnRateCoefficient({ coefficient: 7, exponent: 0.3, from: mpa } as never)),
     ).toMatchObject({ code: 'missing-field', path: 'to' });
   });
 });

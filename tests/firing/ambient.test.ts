@@ -11,7 +11,8 @@ import {
   recoverThrust,
   removeBaseline,
 } from '../../src/firing';
-import { fromSiArray, MeopError, q } from '../../src/units';
+import { fromSiArray, q } from '../../src/units';
+import { errorOf } from '../error-code';
 
 // What is expected is the rule itself: ambient pressure is given, never assumed.
 const time = Float64Array.from({ length: 1000 }, (_, i) => i / 250);
@@ -35,12 +36,8 @@ const silent = record(2.5e6, 1000);
 const thrustCut = record(1e7, 200);
 
 const refusal = (call: () => unknown): string => {
-  try {
-    call();
-  } catch (error) {
-    if (error instanceof MeopError) return `${error.code} ${error.path}: ${error.message}`;
-  }
-  return 'no error';
+  const error = errorOf(call);
+  return error ? `${error.code} ${error.path}: ${error.message}` : 'no error';
 };
 
 test.each([

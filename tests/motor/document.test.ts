@@ -11,7 +11,8 @@ import {
   review,
   reviewProblems,
 } from '../../src/motor';
-import { MeopError, q } from '../../src/units';
+import { q } from '../../src/units';
+import { errorOf } from '../error-code';
 
 const fresh = (): Record<string, never> => JSON.parse(JSON.stringify(demoMotor()));
 const at = (path: string, change: (owner: Record<string, unknown>, key: string) => void): unknown => {
@@ -88,17 +89,10 @@ describe('problems of a document', () => {
         'propellant.burnLaw.exponent',
       ].sort(),
     );
-    const error = (() => {
-      try {
-        return parseMotor(json);
-      } catch (thrown) {
-        return thrown;
-      }
-    })();
-    if (!(error instanceof MeopError)) throw error;
-    expect(error.code).toBe('motor-document');
-    for (const path of paths) expect(error.message).toContain(`  ${path}: `);
-    expect(error.given).toEqual(motorProblems(json));
+    const error = errorOf(() => parseMotor(json));
+    expect(error?.code).toBe('motor-document');
+    for (const path of paths) expect(error?.message).toContain(`  ${path}: `);
+    expect(error?.given).toEqual(motorProblems(json));
   });
 
   test.each([

@@ -3,21 +3,11 @@
 import { describe, expect, test } from 'vitest';
 import * as nozzle from '../../src/nozzle';
 import * as thermo from '../../src/thermo';
-import { MeopError, series, seriesOf } from '../../src/units';
+import { series, seriesOf } from '../../src/units';
+import { errorOf } from '../error-code';
 
 const near = (found: number, wanted: number, rel: number): void =>
   expect(Math.abs(found - wanted)).toBeLessThanOrEqual(rel * Math.abs(wanted));
-
-/** The error that a call ends in. */
-function errorOf(call: () => unknown): MeopError {
-  try {
-    call();
-  } catch (error) {
-    if (error instanceof MeopError) return error;
-    throw error;
-  }
-  throw new Error('no error was thrown');
-}
 
 describe('separation rules', () => {
   // Computed with Python 3.11 from 0.541·r^(−0.136) and π/(3·M) (formulas from memory).
@@ -125,13 +115,13 @@ describe('sizing', () => {
         expansionRatio: 100,
       }),
     );
-    expect(error.path).toBe('expansionRatio');
-    expect(error.message).toMatch(/near the optimum/);
+    expect(error?.path).toBe('expansionRatio');
+    expect(error?.message).toMatch(/near the optimum/);
   });
 
   test('refuses a burn law without a stable pressure', () => {
     const burnLaw = { referenceRate: '7 mm/s', referencePressure: '1 MPa', exponent: 1 } as const;
-    expect(errorOf(() => nozzle.sizeNozzle({ ...rest, target: { ...burning, burnLaw } })).path).toBe(
+    expect(errorOf(() => nozzle.sizeNozzle({ ...rest, target: { ...burning, burnLaw } }))?.path).toBe(
       'target.burnLaw.exponent',
     );
   });
@@ -147,7 +137,7 @@ describe('profiles at the edge', () => {
         divergent: { shape: 'cone', halfAngle: '12 deg' },
       }),
     );
-    expect(error.path).toBe('throatLength');
+    expect(error?.path).toBe('throatLength');
   });
 
   test('a radius that does not fit is named, the default as well', () => {
@@ -157,10 +147,10 @@ describe('profiles at the edge', () => {
       inletDiameter: '16 mm',
       divergent: { shape: 'cone', halfAngle: '12 deg' },
     } as const;
-    expect(errorOf(() => nozzle.nozzleContour(small)).message).toMatch(
+    expect(errorOf(() => nozzle.nozzleContour(small))?.message).toMatch(
       /throatRadius must be at most 6\.8284 mm.*, got 'the default of 12 mm'/, // rise 2 mm over 1 − cos 45°
     );
-    expect(errorOf(() => nozzle.nozzleContour({ ...small, throatRadius: '30 mm' })).path).toBe(
+    expect(errorOf(() => nozzle.nozzleContour({ ...small, throatRadius: '30 mm' }))?.path).toBe(
       'throatRadius',
     );
   });
@@ -210,8 +200,8 @@ describe('throat laws', () => {
         chamberPressure: pressures(0),
       }),
     );
-    expect(error.path).toBe('chamberPressure');
-    expect(error.message).toMatch(/power -0\.5/);
+    expect(error?.path).toBe('chamberPressure');
+    expect(error?.message).toMatch(/power -0\.5/);
   });
 });
 
@@ -230,6 +220,6 @@ describe('names that do not exist', () => {
       'branch',
     ],
   ])('are refused by %s', (call, field) => {
-    expect(errorOf(call).path).toBe(field);
+    expect(errorOf(call)?.path).toBe(field);
   });
 });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { butterworthLowPass, filterCausal, filterGain, filterZeroPhase } from '../../src/numerics/filter';
-import { errorCode } from './error-code';
+import { codeOf } from '../error-code';
 
 const signal = Float64Array.from(
   { length: 60 },
@@ -145,16 +145,16 @@ describe('Butterworth low-pass filter', () => {
       { sampleRate: Number.NaN },
     ]) {
       expect(
-        errorCode(() => butterworthLowPass({ ...good, ...bad })),
+        codeOf(() => butterworthLowPass({ ...good, ...bad })),
         JSON.stringify(bad),
       ).toBe('invalid-argument');
     }
     const sections = butterworthLowPass(good);
-    expect(errorCode(() => filterZeroPhase(sections, [1, 2, 3]))).toBe('invalid-argument');
-    expect(errorCode(() => filterZeroPhase(sections, new Float64Array(40).fill(Number.NaN)))).toBe(
+    expect(codeOf(() => filterZeroPhase(sections, [1, 2, 3]))).toBe('invalid-argument');
+    expect(codeOf(() => filterZeroPhase(sections, new Float64Array(40).fill(Number.NaN)))).toBe(
       'invalid-argument',
     );
-    expect(errorCode(() => filterCausal(sections, []))).toBe('invalid-argument');
-    expect(errorCode(() => filterGain(sections, 51, 100))).toBe('invalid-argument');
+    expect(codeOf(() => filterCausal(sections, []))).toBe('invalid-argument');
+    expect(codeOf(() => filterGain(sections, 51, 100))).toBe('invalid-argument');
   });
 });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { amplitudeSpectrum, crossCorrelation, fourierTransform } from '../../src/numerics/fourier';
-import { errorCode } from './error-code';
+import { codeOf } from '../error-code';
 
 const number = fc.double({ min: -10, max: 10, noNaN: true });
 
@@ -64,12 +64,8 @@ describe('fourierTransform', () => {
   });
 
   it('refuses parts of different length', () => {
-    expect(errorCode(() => fourierTransform(new Float64Array(2), new Float64Array(3)))).toBe(
-      'invalid-argument',
-    );
-    expect(errorCode(() => fourierTransform(new Float64Array(0), new Float64Array(0)))).toBe(
-      'invalid-argument',
-    );
+    expect(codeOf(() => fourierTransform(new Float64Array(2), new Float64Array(3)))).toBe('invalid-argument');
+    expect(codeOf(() => fourierTransform(new Float64Array(0), new Float64Array(0)))).toBe('invalid-argument');
   });
 });
 
@@ -102,8 +98,8 @@ describe('amplitudeSpectrum', () => {
   });
 
   it('refuses misuse', () => {
-    expect(errorCode(() => amplitudeSpectrum([], { sampleRate: 1 }))).toBe('invalid-argument');
-    expect(errorCode(() => amplitudeSpectrum([1], { sampleRate: 0 }))).toBe('invalid-argument');
+    expect(codeOf(() => amplitudeSpectrum([], { sampleRate: 1 }))).toBe('invalid-argument');
+    expect(codeOf(() => amplitudeSpectrum([1], { sampleRate: 0 }))).toBe('invalid-argument');
   });
 });
 
@@ -129,6 +125,6 @@ describe('crossCorrelation', () => {
   });
 
   it('refuses empty records', () => {
-    expect(errorCode(() => crossCorrelation([], [1]))).toBe('invalid-argument');
+    expect(codeOf(() => crossCorrelation([], [1]))).toBe('invalid-argument');
   });
 });

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { hermiteInterpolant, linearInterpolant, monotoneInterpolant } from '../../src/numerics/interpolation';
 import { findInterval } from '../../src/numerics/sorted-search';
-import { errorCode } from './error-code';
+import { codeOf } from '../error-code';
 
 const x = [0, 0.4, 1, 1.5, 3, 3.2, 5];
 const y = [1, 1.3, 4, 3.9, 3.9, 6, 2];
@@ -154,15 +154,15 @@ describe('every interpolant', () => {
 
   it('follows its policy outside the data and reports it', () => {
     const strict = linearInterpolant([0, 1], [2, 4]);
-    expect(errorCode(() => strict.at(-1e-9))).toBe('out-of-range');
-    expect(errorCode(() => strict.slopeAt(2))).toBe('out-of-range');
-    expect(errorCode(() => strict.integral(0, 2))).toBe('out-of-range');
-    expect(errorCode(() => strict.at(Number.NaN))).toBe('invalid-argument');
+    expect(codeOf(() => strict.at(-1e-9))).toBe('out-of-range');
+    expect(codeOf(() => strict.slopeAt(2))).toBe('out-of-range');
+    expect(codeOf(() => strict.integral(0, 2))).toBe('out-of-range');
+    expect(codeOf(() => strict.at(Number.NaN))).toBe('invalid-argument');
     expect(strict.evaluate(0.5)).toEqual({ value: 3, slope: 2, where: 'inside', how: 'interpolated' });
     const clamped = linearInterpolant([0, 1], [2, 4], { outOfRange: 'clamp' });
     expect(clamped.evaluate(-1)).toEqual({ value: 2, slope: 0, where: 'below', how: 'clamped' });
     expect(clamped.integral(-1, 2)).toBe(2 + 3 + 4);
-    expect(errorCode(() => clamped.at(Infinity))).toBe('invalid-argument');
+    expect(codeOf(() => clamped.at(Infinity))).toBe('invalid-argument');
     const extended = linearInterpolant([0, 1], [2, 4], { outOfRange: 'extrapolate' });
     expect(extended.evaluate(3)).toEqual({ value: 8, slope: 2, where: 'above', how: 'extrapolated' });
     expect(extended.integral(0, 3)).toBe(15);
@@ -179,13 +179,13 @@ describe('every interpolant', () => {
 
   it('refuses bad data', () => {
     for (const make of makers) {
-      expect(errorCode(() => make([0], [1]))).toBe('invalid-argument');
-      expect(errorCode(() => make([0, 1], [1]))).toBe('invalid-argument');
-      expect(errorCode(() => make([0, 0], [1, 2]))).toBe('invalid-argument');
-      expect(errorCode(() => make([1, 0], [1, 2]))).toBe('invalid-argument');
-      expect(errorCode(() => make([0, 1], [1, Infinity]))).toBe('invalid-argument');
+      expect(codeOf(() => make([0], [1]))).toBe('invalid-argument');
+      expect(codeOf(() => make([0, 1], [1]))).toBe('invalid-argument');
+      expect(codeOf(() => make([0, 0], [1, 2]))).toBe('invalid-argument');
+      expect(codeOf(() => make([1, 0], [1, 2]))).toBe('invalid-argument');
+      expect(codeOf(() => make([0, 1], [1, Infinity]))).toBe('invalid-argument');
     }
-    expect(errorCode(() => hermiteInterpolant([0, 1], [1, 2], [1]))).toBe('invalid-argument');
+    expect(codeOf(() => hermiteInterpolant([0, 1], [1, 2], [1]))).toBe('invalid-argument');
   });
 });
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { linearFit } from '../../src/numerics/least-squares';
 import { fitNonlinear } from '../../src/numerics/levenberg-marquardt';
-import { errorCode } from './error-code';
+import { codeOf } from '../error-code';
 
 const x = [0.2, 0.5, 1, 1.7, 2.4, 3.3, 4.1, 5.0];
 const y = [1.1, 1.9, 2.7, 4.4, 5.2, 7.6, 8.8, 11.3];
@@ -125,13 +125,13 @@ describe('fitNonlinear', () => {
     expect(slow.status).toBe('iteration-limit');
     expect(slow.message).toContain('maxIterations');
     const flat = { residuals: (_p: Float64Array, out: Float64Array) => out.fill(1), count: 3, initial: [1] };
-    expect(errorCode(() => fitNonlinear(flat))).toBe('singular-matrix');
-    expect(errorCode(() => fitNonlinear({ ...flat, residuals: (_p, out) => out.fill(Number.NaN) }))).toBe(
+    expect(codeOf(() => fitNonlinear(flat))).toBe('singular-matrix');
+    expect(codeOf(() => fitNonlinear({ ...flat, residuals: (_p, out) => out.fill(Number.NaN) }))).toBe(
       'not-finite',
     );
-    expect(errorCode(() => fitNonlinear({ ...flat, count: 0 }))).toBe('invalid-argument');
-    expect(errorCode(() => fitNonlinear({ ...flat, initial: [] }))).toBe('invalid-argument');
-    expect(errorCode(() => fitNonlinear({ ...flat, typical: [0] }))).toBe('invalid-argument');
-    expect(errorCode(() => fitNonlinear({ ...flat, tolerance: 0 }))).toBe('invalid-argument');
+    expect(codeOf(() => fitNonlinear({ ...flat, count: 0 }))).toBe('invalid-argument');
+    expect(codeOf(() => fitNonlinear({ ...flat, initial: [] }))).toBe('invalid-argument');
+    expect(codeOf(() => fitNonlinear({ ...flat, typical: [0] }))).toBe('invalid-argument');
+    expect(codeOf(() => fitNonlinear({ ...flat, tolerance: 0 }))).toBe('invalid-argument');
   });
 });

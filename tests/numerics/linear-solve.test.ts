@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { luFactor, luSolve, solveLinear } from '../../src/numerics/linear-solve';
-import { errorCode } from './error-code';
+import { codeOf } from '../error-code';
 
 describe('solveLinear', () => {
   it('solves small systems exactly', () => {
@@ -47,12 +47,12 @@ describe('solveLinear', () => {
     const matrix = [2, 1, 1, 3];
     solveLinear(matrix, [3, 5]);
     expect(matrix).toEqual([2, 1, 1, 3]);
-    expect(errorCode(() => solveLinear([1, 2, 2, 4], [1, 1]))).toBe('singular-matrix');
-    expect(errorCode(() => solveLinear([0, 0, 0, 0], [1, 1]))).toBe('singular-matrix');
-    expect(errorCode(() => solveLinear([1, 2, 3], [1, 1]))).toBe('invalid-argument');
-    expect(errorCode(() => solveLinear([1, 2, 3, 4, 5], [1, 1]))).toBe('invalid-argument');
-    expect(errorCode(() => solveLinear([1, 2, 3, Number.NaN], [1, 1]))).toBe('invalid-argument');
-    expect(errorCode(() => solveLinear([], []))).toBe('invalid-argument');
+    expect(codeOf(() => solveLinear([1, 2, 2, 4], [1, 1]))).toBe('singular-matrix');
+    expect(codeOf(() => solveLinear([0, 0, 0, 0], [1, 1]))).toBe('singular-matrix');
+    expect(codeOf(() => solveLinear([1, 2, 3], [1, 1]))).toBe('invalid-argument');
+    expect(codeOf(() => solveLinear([1, 2, 3, 4, 5], [1, 1]))).toBe('invalid-argument');
+    expect(codeOf(() => solveLinear([1, 2, 3, Number.NaN], [1, 1]))).toBe('invalid-argument');
+    expect(codeOf(() => solveLinear([], []))).toBe('invalid-argument');
   });
 
   it('offers the factors for reuse', () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { findMinimum } from '../../src/numerics/minimum';
-import { errorCode } from './error-code';
+import { codeOf } from '../error-code';
 
 describe('findMinimum', () => {
   it('finds exact minima as well as values alone can tell', () => {
@@ -44,13 +44,13 @@ describe('findMinimum', () => {
   });
 
   it('refuses misuse', () => {
-    expect(errorCode(() => findMinimum(Math.cos, { lower: 1, upper: 1 }))).toBe('invalid-argument');
-    expect(errorCode(() => findMinimum(Math.cos, { lower: 1, upper: Infinity }))).toBe('invalid-argument');
-    expect(errorCode(() => findMinimum(Math.sqrt, { lower: -2, upper: -1 }))).toBe('not-finite');
-    expect(errorCode(() => findMinimum(Math.cos, { lower: 2, upper: 5, maxIterations: 2 }))).toBe(
+    expect(codeOf(() => findMinimum(Math.cos, { lower: 1, upper: 1 }))).toBe('invalid-argument');
+    expect(codeOf(() => findMinimum(Math.cos, { lower: 1, upper: Infinity }))).toBe('invalid-argument');
+    expect(codeOf(() => findMinimum(Math.sqrt, { lower: -2, upper: -1 }))).toBe('not-finite');
+    expect(codeOf(() => findMinimum(Math.cos, { lower: 2, upper: 5, maxIterations: 2 }))).toBe(
       'not-converged',
     );
-    expect(errorCode(() => findMinimum(Math.cos, { lower: 2, upper: 5, relativeTolerance: 0 }))).toBe(
+    expect(codeOf(() => findMinimum(Math.cos, { lower: 2, upper: 5, relativeTolerance: 0 }))).toBe(
       'invalid-argument',
     );
   });

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { integrateOde } from '../../src/numerics/ode';
 import type { OdeDerivative } from '../../src/numerics/ode-step';
-import { errorCode } from './error-code';
+import { codeOf } from '../error-code';
 
 const methods = ['rosenbrock', 'dormand-prince'] as const;
 const decay: OdeDerivative = (_t, y, out) => {
@@ -235,8 +235,8 @@ describe('integrateOde', () => {
     const ends = integrateOde({ derivative: decay, start: 0, end: 1, initial: [1], keep: 'end' });
     expect(Array.from(ends.t)).toEqual([0, 1]);
     expect(Array.from(ends.y[0])).toEqual([1, last(all.y[0])]);
-    expect(errorCode(() => ends.at(0.5))).toBe('out-of-range');
-    expect(errorCode(() => all.at(1.01))).toBe('out-of-range');
+    expect(codeOf(() => ends.at(0.5))).toBe('out-of-range');
+    expect(codeOf(() => all.at(1.01))).toBe('out-of-range');
     expect(all.at(0)[0]).toBe(1);
     expect(all.at(1)[0]).toBe(last(all.y[0]));
   });
@@ -285,12 +285,10 @@ describe('integrateOde', () => {
       { eventChecks: 0 },
     ]) {
       expect(
-        errorCode(() => integrateOde({ ...good, ...bad })),
+        codeOf(() => integrateOde({ ...good, ...bad })),
         JSON.stringify(bad),
       ).toBe('invalid-argument');
     }
-    expect(errorCode(() => integrateOde({ ...good, events: [{ value: () => Number.NaN }] }))).toBe(
-      'not-finite',
-    );
+    expect(codeOf(() => integrateOde({ ...good, events: [{ value: () => Number.NaN }] }))).toBe('not-finite');
   });
 });

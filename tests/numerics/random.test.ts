@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { erf } from '../../src/numerics/error-function';
 import { randomStream, sfc32 } from '../../src/numerics/random';
 import { mean, standardDeviation } from '../../src/numerics/statistics';
-import { errorCode } from './error-code';
+import { codeOf } from '../error-code';
 
 describe('randomStream', () => {
   it('runs on sfc32 as others have it', () => {
@@ -86,8 +86,8 @@ describe('randomStream', () => {
 
   it('refuses seeds that are not whole numbers', () => {
     for (const seed of [-1, 0.5, Number.NaN, Infinity]) {
-      expect(errorCode(() => randomStream(seed))).toBe('invalid-argument');
-      expect(errorCode(() => randomStream(1).split(seed))).toBe('invalid-argument');
+      expect(codeOf(() => randomStream(seed))).toBe('invalid-argument');
+      expect(codeOf(() => randomStream(1).split(seed))).toBe('invalid-argument');
     }
   });
 });

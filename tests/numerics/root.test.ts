@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { findRoot, newtonBracketed } from '../../src/numerics/root';
-import { errorCode } from './error-code';
+import { codeOf } from '../error-code';
 
 describe('findRoot', () => {
   it('finds exact roots to the last place', () => {
@@ -71,17 +71,15 @@ describe('findRoot', () => {
   });
 
   it('refuses misuse with a typed error', () => {
-    expect(errorCode(() => findRoot((x) => x * x + 1, { lower: -1, upper: 1 }))).toBe('not-bracketed');
-    expect(errorCode(() => findRoot(Math.sqrt, { lower: -1, upper: 1 }))).toBe('not-finite');
+    expect(codeOf(() => findRoot((x) => x * x + 1, { lower: -1, upper: 1 }))).toBe('not-bracketed');
+    expect(codeOf(() => findRoot(Math.sqrt, { lower: -1, upper: 1 }))).toBe('not-finite');
     expect(
-      errorCode(() => findRoot((x) => (x === 0 || x === 1 ? x - 0.5 : Number.NaN), { lower: 0, upper: 1 })),
+      codeOf(() => findRoot((x) => (x === 0 || x === 1 ? x - 0.5 : Number.NaN), { lower: 0, upper: 1 })),
     ).toBe('not-finite');
-    expect(errorCode(() => findRoot((x) => x, { lower: 1, upper: -1 }))).toBe('invalid-argument');
-    expect(errorCode(() => findRoot((x) => x, { lower: -1, upper: Infinity }))).toBe('invalid-argument');
-    expect(errorCode(() => findRoot((x) => x, { lower: -1, upper: 1, tolerance: -1 }))).toBe(
-      'invalid-argument',
-    );
-    expect(errorCode(() => findRoot((x) => Math.exp(x) - 2, { lower: -1, upper: 1, maxIterations: 2 }))).toBe(
+    expect(codeOf(() => findRoot((x) => x, { lower: 1, upper: -1 }))).toBe('invalid-argument');
+    expect(codeOf(() => findRoot((x) => x, { lower: -1, upper: Infinity }))).toBe('invalid-argument');
+    expect(codeOf(() => findRoot((x) => x, { lower: -1, upper: 1, tolerance: -1 }))).toBe('invalid-argument');
+    expect(codeOf(() => findRoot((x) => Math.exp(x) - 2, { lower: -1, upper: 1, maxIterations: 2 }))).toBe(
       'not-converged',
     );
   });
@@ -197,13 +195,13 @@ describe('newtonBracketed', () => {
   });
 
   it('refuses misuse with a typed error', () => {
-    expect(errorCode(() => newtonBracketed(square, 0, 1, { parameter: -1 }))).toBe('not-bracketed');
-    expect(errorCode(() => newtonBracketed(square, 0, 1, { parameter: Number.NaN }))).toBe('not-finite');
-    expect(errorCode(() => newtonBracketed(square, 0, 1, { parameter: Number.NaN, trend: 'rising' }))).toBe(
+    expect(codeOf(() => newtonBracketed(square, 0, 1, { parameter: -1 }))).toBe('not-bracketed');
+    expect(codeOf(() => newtonBracketed(square, 0, 1, { parameter: Number.NaN }))).toBe('not-finite');
+    expect(codeOf(() => newtonBracketed(square, 0, 1, { parameter: Number.NaN, trend: 'rising' }))).toBe(
       'not-finite',
     );
-    expect(errorCode(() => newtonBracketed(square, 1, 0))).toBe('invalid-argument');
-    expect(errorCode(() => newtonBracketed(square, 0, 2, { parameter: 2, maxIterations: 2 }))).toBe(
+    expect(codeOf(() => newtonBracketed(square, 1, 0))).toBe('invalid-argument');
+    expect(codeOf(() => newtonBracketed(square, 0, 2, { parameter: 2, maxIterations: 2 }))).toBe(
       'not-converged',
     );
   });

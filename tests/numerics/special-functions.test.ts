@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { integrate } from '../../src/numerics/adaptive-quadrature';
 import { besselJ0, besselJ1 } from '../../src/numerics/bessel';
 import { erf, erfc, erfcx } from '../../src/numerics/error-function';
-import { errorCode } from './error-code';
+import { codeOf } from '../error-code';
 
 const within = (value: number, expected: number, relative: number, note: string) => {
   expect(Math.abs(value - expected), note).toBeLessThanOrEqual(relative * Math.abs(expected));
@@ -57,8 +57,8 @@ describe('error functions', () => {
     ]);
     expect(erfc(1e30)).toBe(0);
     expect(erfcx(1e20)).toBeCloseTo(1e-20 / Math.sqrt(Math.PI), 34);
-    expect(errorCode(() => erf(Number.NaN))).toBe('invalid-argument');
-    expect(errorCode(() => erfcx(-30))).toBe('invalid-argument');
+    expect(codeOf(() => erf(Number.NaN))).toBe('invalid-argument');
+    expect(codeOf(() => erfcx(-30))).toBe('invalid-argument');
   });
 
   it('keep their identities and order', () => {
@@ -138,7 +138,7 @@ describe('Bessel functions', () => {
   });
 
   it('refuse what is not a number', () => {
-    expect(errorCode(() => besselJ0(Number.NaN))).toBe('invalid-argument');
-    expect(errorCode(() => besselJ1(Infinity))).toBe('invalid-argument');
+    expect(codeOf(() => besselJ0(Number.NaN))).toBe('invalid-argument');
+    expect(codeOf(() => besselJ1(Infinity))).toBe('invalid-argument');
   });
 });

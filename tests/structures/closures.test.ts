@@ -10,7 +10,7 @@ import {
   threadRadialPressure,
 } from '../../src/structures/closures';
 import { customThread, threadGeometry, threadStripping } from '../../src/structures/threads';
-import { MeopError } from '../../src/units';
+import { codeAndPathOf } from '../error-code';
 
 const ring: RetainingRingJoint = {
   pressure: '4 MPa',
@@ -22,16 +22,6 @@ const ring: RetainingRingJoint = {
   ringThickness: '2 mm',
   ringShearStrength: '800 MPa',
 };
-const code = (run: () => unknown): string => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof MeopError) return `${error.code} ${error.path}`;
-    throw error;
-  }
-  return 'no error';
-};
-
 describe('retaining ring', () => {
   const review = reviewRetainingRing(ring);
   const stress = (mode: string): number =>
@@ -90,7 +80,7 @@ describe('retaining ring', () => {
     ['a factor below one', { factors: { yieldFactor: 0.9 } }, 'out-of-domain factors.yieldFactor'],
     ['a factor of zero', { factors: { ultimateFactor: 0 } }, 'out-of-domain factors.ultimateFactor'],
   ])('%s: refused by name', (_, change, expected) =>
-    expect(code(() => reviewRetainingRing({ ...ring, ...change }))).toBe(expected),
+    expect(codeAndPathOf(() => reviewRetainingRing({ ...ring, ...change }))).toBe(expected),
   );
 });
 
@@ -217,7 +207,7 @@ describe('threaded closure', () => {
     ['a misspelt field', { sealDiametre: '60 mm' } as Partial<ThreadedClosure>, 'unknown-field sealDiametre'],
     ['a factor below one', { factors: { yieldFactor: 0.9 } }, 'out-of-domain factors.yieldFactor'],
   ])('%s: refused by name', (_, change, expected) =>
-    expect(code(() => reviewThreadedClosure({ ...screwed, ...change }))).toBe(expected),
+    expect(codeAndPathOf(() => reviewThreadedClosure({ ...screwed, ...change }))).toBe(expected),
   );
 });
 
@@ -237,9 +227,13 @@ describe("a thread of one's own", () => {
     expect(() => threadGeometry('M70x2')).toThrow(/customThread/);
   });
   test('is refused with a pitch that is none', () => {
-    expect(code(() => customThread({ majorDiameter: '10 mm', pitch: '3 mm' }))).toBe('out-of-domain pitch');
-    expect(code(() => customThread({ majorDiameter: '10 mm', pitch: '0 mm' }))).toBe('out-of-domain pitch');
-    expect(code(() => customThread({ majorDiameter: '-1 mm', pitch: '1 mm' }))).toBe(
+    expect(codeAndPathOf(() => customThread({ majorDiameter: '10 mm', pitch: '3 mm' }))).toBe(
+      'out-of-domain pitch',
+    );
+    expect(codeAndPathOf(() => customThread({ majorDiameter: '10 mm', pitch: '0 mm' }))).toBe(
+      'out-of-domain pitch',
+    );
+    expect(codeAndPathOf(() => customThread({ majorDiameter: '-1 mm', pitch: '1 mm' }))).toBe(
       'out-of-domain majorDiameter',
     );
   });

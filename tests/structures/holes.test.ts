@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { drillGuideBore, type HolePatternInput, holePattern, wrapTemplate } from '../../src/structures/holes';
-import { MeopError } from '../../src/units';
+import { codeAndPathOf } from '../error-code';
 
 // Checks are geometry: relations that any pattern must satisfy.
 
@@ -12,15 +12,6 @@ const pattern: HolePatternInput = {
   count: 8,
   holeDiameter: '6.4 mm',
   edgeDistance: '12 mm',
-};
-const code = (run: () => unknown): string => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof MeopError) return `${error.code} ${error.path}`;
-    throw error;
-  }
-  return 'no error';
 };
 const cases = fc.record({
   count: fc.integer({ min: 2, max: 16 }),
@@ -122,7 +113,7 @@ describe('holePattern', () => {
       'out-of-domain holeDiameter',
     ],
   ])('%s: refused by name', (_, change, expected) =>
-    expect(code(() => holePattern({ ...pattern, ...change }))).toBe(expected),
+    expect(codeAndPathOf(() => holePattern({ ...pattern, ...change }))).toBe(expected),
   );
 });
 
@@ -192,7 +183,9 @@ describe('wrapTemplate', () => {
   });
 
   test('a sheet too small for the check lines is refused', () =>
-    expect(code(() => wrapTemplate({ ...pattern, sheetWidth: '90 mm' }))).toBe('out-of-domain sheetWidth'));
+    expect(codeAndPathOf(() => wrapTemplate({ ...pattern, sheetWidth: '90 mm' }))).toBe(
+      'out-of-domain sheetWidth',
+    ));
 });
 
 describe('drillGuideBore', () => {
@@ -233,6 +226,6 @@ describe('drillGuideBore', () => {
     ['a top inside the circle', { diameter: '6 mm', flatTop: '2.9 mm' }, 'out-of-domain flatTop'],
     ['no diameter', { diameter: '0 mm' }, 'out-of-domain diameter'],
   ] as const)('%s: refused by name', (_, input, expected) =>
-    expect(code(() => drillGuideBore(input))).toBe(expected),
+    expect(codeAndPathOf(() => drillGuideBore(input))).toBe(expected),
   );
 });

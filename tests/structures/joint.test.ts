@@ -10,7 +10,7 @@ import {
 } from '../../src/structures/joint';
 import { material } from '../../src/structures/materials';
 import { threadGeometry } from '../../src/structures/threads';
-import { MeopError } from '../../src/units';
+import { codeAndPathOf, errorOf } from '../error-code';
 import fea from '../fea/results.json';
 
 // What must hold for every joint. No number here is an expected value of the library's own making: each check is a
@@ -32,15 +32,6 @@ const marginOf = (change: Partial<RadialBoltJoint>, mode: string): number => {
   const found = review(change).modes.find((one) => one.mode === mode);
   if (!found) throw new Error(`no mode ${mode}`);
   return found.marginOfSafety;
-};
-const code = (run: () => unknown): string => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof MeopError) return `${error.code} ${error.path}`;
-    throw error;
-  }
-  return 'no error';
 };
 const runs = { numRuns: 60 };
 const decimals = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -426,7 +417,9 @@ describe('what a careless sketch would pass', () => {
       strength({ ...hot, caseTemperature: '20 degC' }, 'bolt shear')?.temperature?.in('degC'),
     ).toBeCloseTo(300, 9);
     expect(said({ ...hot, caseTemperature: '20 degC' })).toContain('150 °C');
-    expect(code(() => review({ ...hot, closureTemperature: '320 degC' }))).toBe('out-of-domain temperature');
+    expect(codeAndPathOf(() => review({ ...hot, closureTemperature: '320 degC' }))).toBe(
+      'out-of-domain temperature',
+    );
   });
 
   test('a part that is left cold beside a hot one is named', () => {
@@ -454,24 +447,24 @@ describe('what a careless sketch would pass', () => {
 
   test('a misspelt field is refused, and those that there are named', () => {
     const misspelt = (change: object): string => {
-      try {
-        reviewJoint({ ...joint, ...change });
-      } catch (error) {
-        return error instanceof MeopError ? `${error.code}: ${error.message}` : 'another error';
-      }
-      return 'no error';
+      const error = errorOf(() => reviewJoint({ ...joint, ...change }));
+      return error ? `${error.code}: ${error.message}` : 'no error';
     };
     expect(misspelt({ closureTemp: '200 degC' })).toMatch(
       /^unknown-field: .*'closureTemp'.*closureTemperature\?/,
     );
     expect(misspelt({ sealtoholes: '20 mm' })).toMatch(/'sealtoholes'.*sealToHoles\?/);
-    expect(code(() => designJoint({ ...joint, countss: [4, 8] } as never))).toMatch(/^unknown-field/);
+    expect(codeAndPathOf(() => designJoint({ ...joint, countss: [4, 8] } as never))).toMatch(
+      /^unknown-field/,
+    );
   });
 
   test('the tapped holes of the closure may not meet', () => {
     // 24 holes of 6 mm touch where 2·r·sin(7.5°) = 6 mm: r = 22.98 mm, 12.02 mm deep in a closure of 70 mm.
     expect(review({ count: 24, engagement: '12 mm' }).modes.length).toBeGreaterThan(10);
-    expect(code(() => review({ count: 24, engagement: '12.1 mm' }))).toBe('out-of-domain engagement');
+    expect(codeAndPathOf(() => review({ count: 24, engagement: '12.1 mm' }))).toBe(
+      'out-of-domain engagement',
+    );
   });
 
   test.each<[string, Partial<RadialBoltJoint>, string]>([
@@ -484,7 +477,9 @@ describe('what a careless sketch would pass', () => {
       { rows: 2, rowSpacing: '4.5 mm', count: 26 },
       'out-of-domain rowSpacing',
     ],
-  ])('%s: refused', (_, change, expectedCode) => expect(code(() => review(change))).toBe(expectedCode));
+  ])('%s: refused', (_, change, expectedCode) =>
+    expect(codeAndPathOf(() => review(change))).toBe(expectedCode),
+  );
 });
 
 describe('explanations', () => {
@@ -638,7 +633,7 @@ describe('bad input is refused by name', () => {
     ['rows that clash', { rows: 2, rowSpacing: '3 mm', count: 24 }, 'out-of-domain rowSpacing'],
     ['a temperature that is a number', { caseTemperature: '150' as '150 K' }, 'wrong-kind caseTemperature'],
     ['graphite, which does not yield', { caseMaterial: 'isomoulded graphite' }, 'out-of-domain caseMaterial'],
-  ])('%s', (_, change, expectedCode) => expect(code(() => review(change))).toBe(expectedCode));
+  ])('%s', (_, change, expectedCode) => expect(codeAndPathOf(() => review(change))).toBe(expectedCode));
 });
 
 function required<T>(value: T | undefined): T {

@@ -15,16 +15,9 @@ import {
   proofFactor,
   universalSlopes,
 } from '../../src/structures';
-import { MeopError, q, quantity } from '../../src/units';
+import { q, quantity } from '../../src/units';
+import { codeOf } from '../error-code';
 
-const codeOf = (act: () => unknown): string => {
-  try {
-    act();
-  } catch (error) {
-    return error instanceof MeopError ? error.code : 'no MeopError';
-  }
-  return 'no error';
-};
 const mpa = (value: number) => quantity('stress', `${value} MPa`);
 const made = (applied: number, allowable: number, factor = 1.5, cautions: readonly string[] = []): Margin =>
   margin({

@@ -13,16 +13,8 @@ import {
   strengthRetention,
   withEstimatedStrengths,
 } from '../../src/structures';
-import { MeopError, quantity } from '../../src/units';
-
-const codeOf = (act: () => unknown): string => {
-  try {
-    act();
-  } catch (error) {
-    return error instanceof MeopError ? error.code : 'no MeopError';
-  }
-  return 'no error';
-};
+import { quantity } from '../../src/units';
+import { codeOf } from '../error-code';
 
 const all = materialNames().map((name) => material(name));
 

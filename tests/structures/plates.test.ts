@@ -11,16 +11,8 @@ import {
   supportedCentreStress,
   supportedHoleStress,
 } from '../../src/structures';
-import { MeopError } from '../../src/units';
+import { codeOf } from '../error-code';
 
-const codeOf = (act: () => unknown): string => {
-  try {
-    act();
-  } catch (error) {
-    return error instanceof MeopError ? error.code : 'no MeopError';
-  }
-  return 'no error';
-};
 const plate = { pressure: 7e6, radius: 0.04, thickness: 0.01, poissonRatio: 0.33 };
 
 describe('plugged central hole', () => {

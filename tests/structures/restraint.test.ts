@@ -12,18 +12,9 @@ import {
   terminationEfficiency,
   wireRope,
 } from '../../src/structures/restraint';
-import { MeopError } from '../../src/units';
+import { codeAndPathOf } from '../error-code';
 
 const runs = { numRuns: 60 };
-const code = (run: () => unknown): string => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof MeopError) return `${error.code} ${error.path}`;
-    throw error;
-  }
-  return 'no error';
-};
 const decimals = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 describe('the snatch', () => {
@@ -93,19 +84,19 @@ describe('wire rope', () => {
   });
 
   test('what is in no table is refused by name, with what is', () => {
-    expect(code(() => wireRope({ diameter: '1/8 in', construction: '8x8', grade: 'aircraft carbon' }))).toBe(
-      'unknown-name construction',
-    );
-    expect(code(() => wireRope({ diameter: '1/8 in', construction: '7x19', grade: 'best' }))).toBe(
+    expect(
+      codeAndPathOf(() => wireRope({ diameter: '1/8 in', construction: '8x8', grade: 'aircraft carbon' })),
+    ).toBe('unknown-name construction');
+    expect(codeAndPathOf(() => wireRope({ diameter: '1/8 in', construction: '7x19', grade: 'best' }))).toBe(
       'unknown-name grade',
     );
-    expect(code(() => wireRope({ diameter: '5 mm', construction: '7x19', grade: 'aircraft carbon' }))).toBe(
-      'unknown-name diameter',
-    );
-    expect(code(() => wireRope({ diameter: '5 mm', construction: '7x19', grade: 1234 }))).toBe(
+    expect(
+      codeAndPathOf(() => wireRope({ diameter: '5 mm', construction: '7x19', grade: 'aircraft carbon' })),
+    ).toBe('unknown-name diameter');
+    expect(codeAndPathOf(() => wireRope({ diameter: '5 mm', construction: '7x19', grade: 1234 }))).toBe(
       'unknown-name grade',
     );
-    expect(code(() => wireRope({ diameter: '0 mm', construction: '7x19', grade: 1770 }))).toBe(
+    expect(codeAndPathOf(() => wireRope({ diameter: '0 mm', construction: '7x19', grade: 1770 }))).toBe(
       'out-of-domain diameter',
     );
   });
@@ -125,7 +116,7 @@ describe('terminations', () => {
   });
   test('a swaged socket', () => {
     expect(terminationEfficiency('swaged socket').efficiency).toBe(0.95);
-    expect(code(() => terminationEfficiency('swaged socket', { fibreCore: true }))).toBe(
+    expect(codeAndPathOf(() => terminationEfficiency('swaged socket', { fibreCore: true }))).toBe(
       'out-of-domain termination',
     );
   });
@@ -136,7 +127,7 @@ describe('terminations', () => {
     expect(clips.torque.in('ft*lbf')).toBeCloseTo(45, 12);
     expect(clips.spacing.in('in')).toBeCloseTo(2.25, 12);
     expect(clips.count).toBe(3);
-    expect(code(() => ropeClips({ diameter: '1 in' }))).toBe('unknown-name diameter');
+    expect(codeAndPathOf(() => ropeClips({ diameter: '1 in' }))).toBe('unknown-name diameter');
   });
 });
 
@@ -154,7 +145,9 @@ describe('ropeRestraint', () => {
   const held = ropeRestraint(tether);
 
   test('a misspelt field is refused', () =>
-    expect(code(() => ropeRestraint({ ...tether, slak: '1 m' } as never))).toBe('unknown-field slak'));
+    expect(codeAndPathOf(() => ropeRestraint({ ...tether, slak: '1 m' } as never))).toBe(
+      'unknown-field slak',
+    ));
 
   test('says each caution once', () => {
     const lines = String(held).split('\n');
@@ -172,7 +165,7 @@ describe('ropeRestraint', () => {
       'out-of-domain anchor.factor',
     ],
   ])('%s: refused', (_, change, expected) =>
-    expect(code(() => ropeRestraint({ ...tether, ...change }))).toBe(expected),
+    expect(codeAndPathOf(() => ropeRestraint({ ...tether, ...change }))).toBe(expected),
   );
 
   test('the speed at which slack is taken up is that of the thrust on the mass', () => {
@@ -243,7 +236,7 @@ describe('ropeRestraint', () => {
       'out-of-domain anchor.count',
     ],
   ])('%s: refused by name', (_, change, expected) =>
-    expect(code(() => ropeRestraint({ ...tether, ...change }))).toBe(expected),
+    expect(codeAndPathOf(() => ropeRestraint({ ...tether, ...change }))).toBe(expected),
   );
 });
 

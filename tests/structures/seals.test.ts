@@ -20,20 +20,12 @@ import {
   stretchedCrossSection,
   stretchThinning,
 } from '../../src/structures/seals';
-import { MeopError, type Quantity } from '../../src/units';
+import type { Quantity } from '../../src/units';
 import millimetres from '../cases/o-rings-millimetres.json';
 import { recordChecks } from '../cases/record-check';
+import { codeAndPathOf } from '../error-code';
 
 const runs = { numRuns: 60 };
-const code = (run: () => unknown): string => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof MeopError) return `${error.code} ${error.path}`;
-    throw error;
-  }
-  return 'no error';
-};
 const decimals = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 describe('sizes', () => {
@@ -95,7 +87,7 @@ describe('sizes', () => {
   // AS568 has none of these; some web lists invent -200.
   test.each(['051', '101', '179', '200', '285', '308', '396', '424', '476', '999', 'x', ''])(
     "'%s' is refused",
-    (size) => expect(code(() => oRing(size))).toBe('unknown-name size'),
+    (size) => expect(codeAndPathOf(() => oRing(size))).toBe('unknown-name size'),
   );
 
   test('the rings for a groove stretch by what was asked, least first', () => {
@@ -296,7 +288,7 @@ describe('glands', () => {
     ['a negative wall', { caseWall: '-1 mm' }, 'out-of-domain caseWall'],
     ['an unknown ring', { ring: '200' }, 'unknown-name size'],
   ])('%s: refused by name', (_, change, expected) =>
-    expect(code(() => oRingGland({ ...gland, ...change }))).toBe(expected),
+    expect(codeAndPathOf(() => oRingGland({ ...gland, ...change }))).toBe(expected),
   );
 });
 
@@ -334,7 +326,9 @@ describe('thinning by stretch', () => {
 
 describe('what a careless gland would pass', () => {
   test('a misspelt field is refused', () =>
-    expect(code(() => oRingGland({ ...gland, presure: '5 MPa' } as never))).toBe('unknown-field presure'));
+    expect(codeAndPathOf(() => oRingGland({ ...gland, presure: '5 MPa' } as never))).toBe(
+      'unknown-field presure',
+    ));
 
   test.each<[string, Partial<ORingGlandInput>, string]>([
     ['a hardness that is none', { hardness: Number.NaN }, 'out-of-domain hardness'],
@@ -345,9 +339,9 @@ describe('what a careless gland would pass', () => {
       'out-of-domain bore.plusMinus',
     ],
   ])('%s: refused, with and without a pressure', (_, change, expected) => {
-    expect(code(() => oRingGland({ ...gland, ...change }))).toBe(expected);
+    expect(codeAndPathOf(() => oRingGland({ ...gland, ...change }))).toBe(expected);
     const { pressure: _pressure, ...still } = gland;
-    expect(code(() => oRingGland({ ...still, ...change }))).toBe(expected);
+    expect(codeAndPathOf(() => oRingGland({ ...still, ...change }))).toBe(expected);
   });
 });
 
@@ -376,8 +370,8 @@ describe('published grooves', () => {
     const { width, gasWidth } = standardGroove({ crossSection: '3.53 mm', place: 'face' });
     expect(gasWidth?.max.si).toBeLessThan(width.min.si);
     expect(width.min.unit).toBe('mm');
-    expect(code(() => standardGroove({ crossSection: '0.2 in' }))).toBe('unknown-name crossSection');
-    expect(code(() => standardGroove({ crossSection: '0.139 in', place: 'side' as 'face' }))).toBe(
+    expect(codeAndPathOf(() => standardGroove({ crossSection: '0.2 in' }))).toBe('unknown-name crossSection');
+    expect(codeAndPathOf(() => standardGroove({ crossSection: '0.139 in', place: 'side' as 'face' }))).toBe(
       'unknown-name place',
     );
   });
@@ -446,7 +440,7 @@ describe('a seal in a face', () => {
     ['a soft ring', { hardness: 60 }, 'out-of-domain hardness'],
     ['a misspelt field', { grooveDept: '2 mm' } as Partial<FaceSealInput>, 'unknown-field grooveDept'],
   ])('%s: refused by name', (_, change, expected) =>
-    expect(code(() => faceSeal({ ...face, ...change }))).toBe(expected),
+    expect(codeAndPathOf(() => faceSeal({ ...face, ...change }))).toBe(expected),
   );
 });
 

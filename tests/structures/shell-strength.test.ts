@@ -13,16 +13,9 @@ import {
   yieldPressure,
   yieldPressuresAtTemperature,
 } from '../../src/structures';
-import { MeopError, quantity } from '../../src/units';
+import { quantity } from '../../src/units';
+import { codeOf } from '../error-code';
 
-const codeOf = (act: () => unknown): string => {
-  try {
-    act();
-  } catch (error) {
-    return error instanceof MeopError ? error.code : 'no MeopError';
-  }
-  return 'no error';
-};
 const positive = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 describe('yield and burst', () => {

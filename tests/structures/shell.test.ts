@@ -18,16 +18,9 @@ import {
   wallForPressure,
   wallFromOutsideRadius,
 } from '../../src/structures';
-import { MeopError, quantity } from '../../src/units';
+import { quantity } from '../../src/units';
+import { codeOf } from '../error-code';
 
-const codeOf = (act: () => unknown): string => {
-  try {
-    act();
-  } catch (error) {
-    return error instanceof MeopError ? error.code : 'no MeopError';
-  }
-  return 'no error';
-};
 const positive = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const metres = (value: number) => quantity('length', `${value} m`);
 const bore = { pressure: 1e6, insideRadius: 0.03, outsideRadius: 0.035, radius: 0.03 };

@@ -11,16 +11,8 @@ import {
   threadNames,
   threadStripping,
 } from '../../src/structures';
-import { MeopError, quantity } from '../../src/units';
-
-const codeOf = (act: () => unknown): string => {
-  try {
-    act();
-  } catch (error) {
-    return error instanceof MeopError ? error.code : 'no MeopError';
-  }
-  return 'no error';
-};
+import { quantity } from '../../src/units';
+import { codeOf } from '../error-code';
 
 describe('thread sizes', () => {
   test.each(threadNames())('%s: root < minor < pitch < major, areas between their circles', (name) => {

@@ -15,15 +15,9 @@ import {
   seriesOf,
   unitOf,
 } from '../../src/units';
+import { codeOf } from '../error-code';
 import { hoopStress } from './sample-formulas';
 
-const code = (work: () => unknown): string => {
-  try {
-    return `gave ${String(work())}`;
-  } catch (error) {
-    return error instanceof MeopError ? error.code : `threw ${String(error)}`;
-  }
-};
 const loose = (target: object, method: string | symbol, ...given: unknown[]): unknown =>
   Reflect.apply(Reflect.get(target, method), target, given);
 
@@ -45,12 +39,12 @@ describe('absolute and gauge', () => {
     expect(absolute('4 MPa', '1 atm').unit).toBe('MPa');
   });
   it('refuse the wrong reference, and what is below vacuum', () => {
-    expect(code(() => loose({ absolute }, 'absolute', '50 psia', '1 atm'))).toBe('wrong-kind');
-    expect(code(() => loose({ gauge }, 'gauge', '50 psig', '1 atm'))).toBe('wrong-kind');
-    expect(code(() => absolute('-2 barg', '1 bar'))).toBe('out-of-domain');
-    expect(code(() => absolute('2 barg', '-1 bar'))).toBe('out-of-domain');
-    expect(code(() => gauge('-0.1 bara', '1 bar'))).toBe('out-of-domain');
-    expect(code(() => loose({ absolute }, 'absolute', '50 psig'))).toBe('missing-field'); // ambient is never assumed
+    expect(codeOf(() => loose({ absolute }, 'absolute', '50 psia', '1 atm'))).toBe('wrong-kind');
+    expect(codeOf(() => loose({ gauge }, 'gauge', '50 psig', '1 atm'))).toBe('wrong-kind');
+    expect(codeOf(() => absolute('-2 barg', '1 bar'))).toBe('out-of-domain');
+    expect(codeOf(() => absolute('2 barg', '-1 bar'))).toBe('out-of-domain');
+    expect(codeOf(() => gauge('-0.1 bara', '1 bar'))).toBe('out-of-domain');
+    expect(codeOf(() => loose({ absolute }, 'absolute', '50 psig'))).toBe('missing-field'); // ambient is never assumed
   });
 });
 
@@ -66,7 +60,7 @@ describe('a quantity', () => {
   });
   it('is no number: arithmetic on it fails and says how it is done', () => {
     expect(() => Number(size)).toThrow(/\.in\('in'\)/);
-    expect(code(() => Math.sqrt(Number(size)))).toBe('quantity-as-number');
+    expect(codeOf(() => Math.sqrt(Number(size)))).toBe('quantity-as-number');
     expect(() => Reflect.apply(Math.max, undefined, [size, 1])).toThrow(MeopError);
     expect(`${size}`).toBe('0.375 in');
     expect(() => Number(q('30 deg'))).toThrow(/\.in\('rad'\)/); // what sines take
@@ -74,16 +68,16 @@ describe('a quantity', () => {
   it('is not joined as text by a plus sign, which would make 21 of 2 and 1; a ratio is its number', () => {
     // As plain JavaScript adds, past the compiler.
     const sum = (a: unknown, b: unknown): unknown => new Function('a', 'b', 'return a + b')(a, b);
-    expect(code(() => sum(size, 1))).toBe('quantity-as-number');
-    expect(code(() => sum(size, size))).toBe('quantity-as-number');
-    expect(code(() => sum(size, ' wide'))).toBe('quantity-as-number');
+    expect(codeOf(() => sum(size, 1))).toBe('quantity-as-number');
+    expect(codeOf(() => sum(size, size))).toBe('quantity-as-number');
+    expect(codeOf(() => sum(size, ' wide'))).toBe('quantity-as-number');
     expect(sum(q('2 in').per(q('1 in')), 1)).toBe(3);
     expect(sum(q('5 %'), 1)).toBe(1.05);
     expect([size, size].join(' and ')).toBe('0.375 in and 0.375 in');
   });
   it('says what is wrong with a call, whatever it is given', () => {
     const call = (work: (...given: unknown[]) => unknown, ...given: unknown[]): string =>
-      code(() => work(...given));
+      codeOf(() => work(...given));
     const [make, named] = [q, quantity].map(
       (work) =>
         (...given: unknown[]): unknown =>
@@ -148,19 +142,19 @@ describe('isClose', () => {
     expect(isClose(q('1 m'), q('1.0001 m'), { rel: 1e-3 })).toBe(true);
     expect(isClose(q('1 m'), q('1.0001 m'), { abs: q('1 mm') })).toBe(true);
     expect(isClose(q('0 m'), q('1e-12 m'))).toBe(false);
-    expect(code(() => isClose(q('1 m'), q('1 s')))).toBe('wrong-kind');
-    expect(code(() => isClose(q('1 m'), q('1 m'), { abs: q('1 s') }))).toBe('wrong-kind');
-    expect(code(() => isClose(q('1 psig'), q('1 psia')))).toBe('wrong-kind');
+    expect(codeOf(() => isClose(q('1 m'), q('1 s')))).toBe('wrong-kind');
+    expect(codeOf(() => isClose(q('1 m'), q('1 m'), { abs: q('1 s') }))).toBe('wrong-kind');
+    expect(codeOf(() => isClose(q('1 psig'), q('1 psia')))).toBe('wrong-kind');
   });
   it('takes the tolerance as a difference: a degree is no 274 K', () => {
     const [room, warm] = [q('21 degC'), q('30 degC')];
-    expect(code(() => isClose(room, warm, { abs: q('1 degC') }))).toBe('wrong-kind');
+    expect(codeOf(() => isClose(room, warm, { abs: q('1 degC') }))).toBe('wrong-kind');
     expect(isClose(room, warm, { abs: q('1 delta_degC') })).toBe(false);
     expect(isClose(room, warm, { abs: q('10 delta_degC') })).toBe(true);
     expect(isClose(q('1 psia'), q('1.1 psia'), { abs: q('0.2 psi') })).toBe(true);
   });
   it('refuses what is no quantity and no number', () => {
-    const call = (...given: unknown[]): string => code(() => Reflect.apply(isClose, undefined, given));
+    const call = (...given: unknown[]): string => codeOf(() => Reflect.apply(isClose, undefined, given));
     expect(call('1 in', q('25.4 mm'))).toBe('wrong-kind');
     expect(call(q('1 in'), '25.4 mm')).toBe('wrong-kind');
     expect(call(1, 1)).toBe('wrong-kind');
@@ -182,22 +176,22 @@ describe('a series', () => {
   it('gives one value, from the end too', () => {
     expect(run.at(0).in('MPa')).toBe(1);
     expect(run.at(-1).in('MPa')).toBe(6);
-    for (const index of [6, -7, 0.5, Number.NaN]) expect(code(() => run.at(index))).toBe('index-range');
+    for (const index of [6, -7, 0.5, Number.NaN]) expect(codeOf(() => run.at(index))).toBe('index-range');
   });
   it('knows its least and greatest', () => {
     expect(run.min().in('MPa')).toBe(1);
     expect(run.max().in('MPa')).toBe(6);
-    expect(code(() => series([], 'mm').min())).toBe('empty-series');
+    expect(codeOf(() => series([], 'mm').min())).toBe('empty-series');
   });
   it('prints what fits on a line, and goes to JSON with its unit', () => {
     expect(inspect(run)).toBe('[1, 2, 3, 4, …, 6] MPa (6 values of pressure)');
     expect(JSON.stringify(series([1, 2.5], 'in'))).toBe('{"unit":"in","values":[1,2.5]}');
   });
   it('refuses what is not finite and units of another kind', () => {
-    expect(code(() => series([1, Number.NaN], 'mm'))).toBe('not-finite');
-    expect(code(() => loose({ seriesOf }, 'seriesOf', 'length', [1], 'psi'))).toBe('wrong-unit');
-    expect(code(() => loose(run, 'in', 'mm'))).toBe('wrong-unit');
-    expect(code(() => loose({ seriesOf }, 'seriesOf', 'gauge pressure', [1], 'psia'))).toBe('wrong-unit');
+    expect(codeOf(() => series([1, Number.NaN], 'mm'))).toBe('not-finite');
+    expect(codeOf(() => loose({ seriesOf }, 'seriesOf', 'length', [1], 'psi'))).toBe('wrong-unit');
+    expect(codeOf(() => loose(run, 'in', 'mm'))).toBe('wrong-unit');
+    expect(codeOf(() => loose({ seriesOf }, 'seriesOf', 'gauge pressure', [1], 'psia'))).toBe('wrong-unit');
     expect(() => series([1, Number.POSITIVE_INFINITY], 'mm')).toThrow(/values\[1\]/);
   });
   it('shares its array with the kernels', () => {

@@ -8,7 +8,8 @@ import {
   tubularSegment,
 } from '../../../src/ballistics';
 import { firing } from '../../../src/firing';
-import { fromSiArray, MeopError, q } from '../../../src/units';
+import { fromSiArray, q } from '../../../src/units';
+import { codeAndPathOf } from '../../error-code';
 
 // What is expected is the rule itself: ambient pressure is given, never assumed.
 const time = Float64Array.from({ length: 600 }, (_, i) => i / 100);
@@ -39,15 +40,6 @@ const steeper = firing({
   ),
 });
 
-const code = (call: () => unknown): string => {
-  try {
-    call();
-  } catch (error) {
-    if (error instanceof MeopError) return `${error.code} ${error.path}`;
-  }
-  return 'no error';
-};
-
 test.each<[string, (r: typeof record, given: { ambientPressure?: '90 kPa' }) => unknown]>([
   [
     'the burn law along a trace',
@@ -73,7 +65,7 @@ test.each<[string, (r: typeof record, given: { ambientPressure?: '90 kPa' }) => 
     (r, given) => explainDifference(steeper, r, { exponent: 0.3, ...given }).residual,
   ],
 ])('%s needs the ambient pressure: of the record, or given', (_, of) => {
-  expect(code(() => of(record, {}))).toBe('missing-field ambientPressure');
+  expect(codeAndPathOf(() => of(record, {}))).toBe('missing-field ambientPressure');
   const given = of(record, around);
   expect(given).toBe(of(said, {}));
   expect(Number.isFinite(given)).toBe(true);

@@ -13,7 +13,8 @@ import {
 } from '../../../src/ballistics';
 import { firing } from '../../../src/firing';
 import { randomStream } from '../../../src/numerics';
-import { fromSiArray, MeopError, type Quantity, q } from '../../../src/units';
+import { fromSiArray, type Quantity, q } from '../../../src/units';
+import { codeOf } from '../../error-code';
 
 // Truth is what the simulation was given; the reference motor is an invented one (tubular segment, 16/50 x 85 mm).
 const sound = tubularSegment({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '85 mm' });
@@ -155,17 +156,11 @@ describe('burn law', () => {
   });
 
   test('one point, and equal pressures, are refused', () => {
-    const code = (points: readonly { readonly pressure: '1 MPa'; readonly rate: '5 mm/s' }[]): string => {
-      try {
-        fitBurnLaw({ points });
-      } catch (error) {
-        if (error instanceof MeopError) return error.code;
-      }
-      return 'no error';
-    };
-    expect(code([{ pressure: '1 MPa', rate: '5 mm/s' }])).toBe('too-few-points');
+    const refused = (points: readonly { readonly pressure: '1 MPa'; readonly rate: '5 mm/s' }[]): string =>
+      codeOf(() => fitBurnLaw({ points }));
+    expect(refused([{ pressure: '1 MPa', rate: '5 mm/s' }])).toBe('too-few-points');
     expect(
-      code([
+      refused([
         { pressure: '1 MPa', rate: '5 mm/s' },
         { pressure: '1 MPa', rate: '5 mm/s' },
       ]),

@@ -14,17 +14,8 @@ import {
 } from '../../../src/firing';
 import { calibrationDeviation } from '../../../src/firing/calibration/calibration';
 import { randomStream } from '../../../src/numerics';
-import { MeopError, q } from '../../../src/units';
-
-const code = (call: () => unknown): string => {
-  try {
-    call();
-  } catch (error) {
-    if (error instanceof MeopError) return error.code;
-    throw error;
-  }
-  return 'no error';
-};
+import { q } from '../../../src/units';
+import { codeOf } from '../../error-code';
 
 describe('transducers', () => {
   // Expected: the definition of each signal, worked by hand in the comment.
@@ -104,11 +95,11 @@ describe('lines through calibration points', () => {
   });
 
   test('refusals', () => {
-    expect(code(() => fitCalibration({ measures: 'force', points: [{ reading: 1, load: '1 N' }] }))).toBe(
+    expect(codeOf(() => fitCalibration({ measures: 'force', points: [{ reading: 1, load: '1 N' }] }))).toBe(
       'too-few-points',
     );
     expect(
-      code(() =>
+      codeOf(() =>
         fitCalibration({
           measures: 'force',
           points: [
@@ -132,9 +123,9 @@ describe('lines through calibration points', () => {
     const done = calibrate(log, { thrust: line });
     expect([...done.channels.thrust.values]).toEqual([50, 100, 150]);
     expect(log.channels.thrust.measures).toBeUndefined();
-    expect(code(() => calibrate(done, { thrust: line }))).toBe('already-calibrated');
-    expect(code(() => calibrate(log, { force: line }))).toBe('missing-field');
-    expect(code(() => calibrate(log, { thrust: { ...line, readingUnit: 'mV' } }))).toBe('wrong-unit');
+    expect(codeOf(() => calibrate(done, { thrust: line }))).toBe('already-calibrated');
+    expect(codeOf(() => calibrate(log, { force: line }))).toBe('missing-field');
+    expect(codeOf(() => calibrate(log, { thrust: { ...line, readingUnit: 'mV' } }))).toBe('wrong-unit');
   });
 });
 
@@ -223,7 +214,7 @@ describe('thermocouples', () => {
     });
     expect(log.channels.temperature.values.length).toBe(3);
     expect(log.cautions.join()).toMatch(/open junction/);
-    expect(code(() => thermocoupleTemperature({ type: 'K', voltage: 99, coldJunction: '20 degC' }))).toBe(
+    expect(codeOf(() => thermocoupleTemperature({ type: 'K', voltage: 99, coldJunction: '20 degC' }))).toBe(
       'out-of-domain',
     );
   });

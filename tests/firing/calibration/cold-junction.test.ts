@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { calibrate, readLog, thermocoupleCalibration, thermocoupleVoltage } from '../../../src/firing';
-import { MeopError, q } from '../../../src/units';
+import { q } from '../../../src/units';
+import { codeOf } from '../../error-code';
 
 // A hot junction that stays at 600 °C while the board with the cold junction warms from 20 to 50 °C: the voltage falls,
 // the temperature told must not. Truth is what the voltages were made from (ITS-90, tested in calibration.test.ts).
@@ -19,15 +20,6 @@ const log = readLog(`time (ms),throat (mV),board (degC)\n${rows.join('\n')}\n`, 
 const throat = (channel: string) => ({
   'temperature throat': thermocoupleCalibration({ type: 'K', coldJunction: { channel } }),
 });
-const code = (call: () => unknown): string => {
-  try {
-    call();
-  } catch (error) {
-    if (error instanceof MeopError) return error.code;
-  }
-  return 'no error';
-};
-
 test('a logged cold junction is compensated sample by sample', () => {
   const { values } = calibrate(log, throat('temperature board')).channels['temperature throat'];
   for (const kelvin of values) expect(kelvin).toBeCloseTo(873.15, 3);
@@ -39,9 +31,9 @@ test('a logged cold junction is compensated sample by sample', () => {
 });
 
 test('a channel that is not there, or is no temperature, is refused', () => {
-  expect(code(() => calibrate(log, throat('temperature elsewhere')))).toBe('missing-field');
-  expect(code(() => calibrate(log, throat('temperature throat')))).toBe('wrong-kind');
+  expect(codeOf(() => calibrate(log, throat('temperature elsewhere')))).toBe('missing-field');
+  expect(codeOf(() => calibrate(log, throat('temperature throat')))).toBe('wrong-kind');
   const calibration = thermocoupleCalibration({ type: 'K', coldJunction: { channel: 'temperature board' } });
   const channels = { 'temperature throat': { column: 2, calibration } };
-  expect(code(() => readLog('time (ms),throat (mV)\n0,1\n1,1\n2,1\n', { channels }))).toBe('missing-field');
+  expect(codeOf(() => readLog('time (ms),throat (mV)\n0,1\n1,1\n2,1\n', { channels }))).toBe('missing-field');
 });

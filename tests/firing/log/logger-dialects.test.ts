@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { fitCalibration, readLog, reduceFiring } from '../../../src/firing';
-import { MeopError } from '../../../src/units';
+import { codeOf } from '../../error-code';
 
 // Invented logs: what is expected stands in them. A half sine of 200 N over 2 s at 50 Hz, pressure in step: 800/π N·s.
 const rows = Array.from({ length: 300 }, (_, i) => {
@@ -12,16 +12,6 @@ const impulse = 800 / Math.PI;
 const clock = (t: number, tail: (seconds: number) => string): string =>
   `12:00:${String(Math.floor(t)).padStart(2, '0')}${tail(t % 1)}`;
 const thousandths = (part: number): string => String(Math.round(1000 * part)).padStart(3, '0');
-const code = (call: () => unknown): string => {
-  try {
-    call();
-  } catch (error) {
-    if (error instanceof MeopError) return error.code;
-    throw error;
-  }
-  return 'no error';
-};
-
 describe('dialects of loggers, read without being told anything', () => {
   const dialects: readonly (readonly [string, string])[] = [
     [
@@ -109,8 +99,8 @@ describe('what cannot be known is not guessed in silence', () => {
       readLog('ms,thrust (mV)\n0,1\n10,500\n', {
         channels: { thrust: { calibration: volts, ...(unit && { unit }) } },
       });
-    expect(code(() => read())).toBe('wrong-unit');
-    expect(code(() => read('mV'))).toBe('wrong-unit');
+    expect(codeOf(() => read())).toBe('wrong-unit');
+    expect(codeOf(() => read('mV'))).toBe('wrong-unit');
     expect(read('V').channels.thrust.values[1]).toBe(50_000);
   });
 

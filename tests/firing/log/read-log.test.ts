@@ -1,19 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { type Log, readLog } from '../../../src/firing';
-import { MeopError } from '../../../src/units';
+import { codeOf } from '../../error-code';
 
 // Expected values in this file follow from the text of each log itself.
 const counted = (log: Log, finding: string): number =>
   log.report.findings.filter((run) => run.finding === finding).reduce((sum, { count }) => sum + count, 0);
-const codeOf = (call: () => unknown): string => {
-  try {
-    call();
-  } catch (error) {
-    if (error instanceof MeopError) return error.code;
-    throw error;
-  }
-  return 'no error';
-};
 const rows = (n: number, line: (i: number) => string): string =>
   Array.from({ length: n }, (_, i) => line(i)).join('\n');
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { firing, firingFromLog, readLog, reduceFiring, temperatureTrace } from '../../../src/firing';
-import { fromSiArray, MeopError, q, series } from '../../../src/units';
+import { fromSiArray, q, series } from '../../../src/units';
+import { codeOf } from '../../error-code';
 
 const lines = (rows: number, of: (t: number) => readonly (number | string)[]): string =>
   Array.from({ length: rows }, (_, i) => [5 * i, ...of(i / 200)].join(',')).join('\n');
@@ -99,16 +100,8 @@ describe('temperatures', () => {
 
 test('readings that were not calibrated, and facts that cannot be, are refused', () => {
   const log = readLog('t (ms),thrust (counts)\n0,1\n1,2\n2,3\n');
-  const code = (call: () => unknown): string => {
-    try {
-      call();
-    } catch (error) {
-      if (error instanceof MeopError) return error.code;
-    }
-    return 'no error';
-  };
-  expect(code(() => firingFromLog(log, { ambientPressure: '1 bar' }))).toBe('not-calibrated');
-  expect(code(() => reduceFiring(log, { ambientPressure: '1 bar', throatDiameter: q(0, 'mm') }))).toBe(
+  expect(codeOf(() => firingFromLog(log, { ambientPressure: '1 bar' }))).toBe('not-calibrated');
+  expect(codeOf(() => reduceFiring(log, { ambientPressure: '1 bar', throatDiameter: q(0, 'mm') }))).toBe(
     'out-of-domain',
   );
 });

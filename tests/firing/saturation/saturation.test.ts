@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { detectClipping, firing, recoverPressure } from '../../../src/firing';
 import { adaptiveParabola } from '../../../src/firing/saturation/smooth';
 import { randomStream } from '../../../src/numerics';
-import { fromSiArray, MeopError, q } from '../../../src/units';
+import { fromSiArray, q } from '../../../src/units';
+import { codeOf } from '../../error-code';
 
 // Analytic traces: every expected value follows from the formula of the trace itself.
 const n = 2000;
@@ -132,16 +133,8 @@ describe('recovery', () => {
   });
 
   test('refusals say what is missing', () => {
-    const code = (call: () => unknown): string => {
-      try {
-        call();
-      } catch (error) {
-        if (error instanceof MeopError) return error.code;
-      }
-      return 'no error';
-    };
-    expect(code(() => recoverPressure(record(undefined, thrustOf(free))))).toBe('missing-field');
-    expect(code(() => recoverPressure(record(pressureOf(free), thrustOf(free))))).toBe('not-clipped');
+    expect(codeOf(() => recoverPressure(record(undefined, thrustOf(free))))).toBe('missing-field');
+    expect(codeOf(() => recoverPressure(record(pressureOf(free), thrustOf(free))))).toBe('not-clipped');
   });
 });
 
