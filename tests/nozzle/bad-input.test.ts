@@ -241,3 +241,22 @@ describe('a misspelt field inside a part is refused: its default would be taken 
     expect(call).toThrowError(message);
   });
 });
+
+describe('names that do not exist', () => {
+  const run = { gamma: 1.2, expansionRatio: 6, chamberPressure: '5 MPa', ambientPressure: '1 atm' } as const;
+  test.each([
+    // @ts-expect-error: no such rule
+    [() => nozzle.nozzleRegime({ ...run, criterion: 'nobody' }), 'criterion'],
+    // @ts-expect-error: no such behaviour
+    [() => nozzle.nozzleRegime({ ...run, divergent: 'nothing' }), 'divergent'],
+    // @ts-expect-error: no such branch
+    [() => thermo.obliqueShock({ gamma: 1.4, mach: 2, deflection: '10 deg', branch: 'middle' }), 'branch'],
+    [
+      // @ts-expect-error: no such branch
+      () => thermo.machFromMassFlowParameter({ gamma: 1.4, massFlowParameter: 0.5, branch: 'middle' }),
+      'branch',
+    ],
+  ])('are refused by %s', (call, field) => {
+    expect(errorOf(call)?.path).toBe(field);
+  });
+});

@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import * as nozzle from '../../src/nozzle';
 import { pointOn } from '../../src/nozzle/contour-path';
+import { errorOf } from '../error-code';
 
 const near = (found: number, wanted: number, rel: number): void =>
   expect(Math.abs(found - wanted)).toBeLessThanOrEqual(rel * Math.abs(wanted));
@@ -146,5 +147,49 @@ describe('profile', () => {
     [{ divergent: { shape: 'bell', initialAngle: '12 deg', exitAngle: '9 deg' } }, /mean slope/],
   ] as const)('refuses %o', (change, message) => {
     expect(() => nozzle.nozzleContour({ ...cone, ...change })).toThrowError(message);
+  });
+});
+
+describe('profiles at the edge', () => {
+  test('of one diameter without a throat length there is none', () => {
+    const error = errorOf(() =>
+      nozzle.nozzleContour({
+        throatDiameter: '12 mm',
+        exitDiameter: '12 mm',
+        inletDiameter: '12 mm',
+        divergent: { shape: 'cone', halfAngle: '12 deg' },
+      }),
+    );
+    expect(error?.path).toBe('throatLength');
+  });
+
+  test('a radius that does not fit is named, the default as well', () => {
+    const small = {
+      throatDiameter: '12 mm',
+      exitDiameter: '14 mm',
+      inletDiameter: '16 mm',
+      divergent: { shape: 'cone', halfAngle: '12 deg' },
+    } as const;
+    expect(errorOf(() => nozzle.nozzleContour(small))?.message).toMatch(
+      /throatRadius must be at most 6\.8284 mm.*, got 'the default of 12 mm'/, // rise 2 mm over 1 − cos 45°
+    );
+    expect(errorOf(() => nozzle.nozzleContour({ ...small, throatRadius: '30 mm' }))?.path).toBe(
+      'throatRadius',
+    );
+  });
+
+  test('an arc that reaches the exit leaves no cone behind it', () => {
+    const halfAngle = `${(Math.acos(1 - 1 / 10) * 180) / Math.PI} deg` as const;
+    const { stations } = nozzle.nozzleContour({
+      throatDiameter: '12 mm',
+      exitDiameter: '14 mm',
+      inletDiameter: '20 mm',
+      throatRadius: '3 mm',
+      downstreamRadius: '9.9999999999999 mm',
+      tolerance: '0.01 mm',
+      divergent: { shape: 'cone', halfAngle },
+    });
+    expect(stations[stations.length - 1].name).toBe('end of downstream throat radius');
+    near(stations[stations.length - 1].diameter.in('mm'), 14, 1e-9);
   });
 });

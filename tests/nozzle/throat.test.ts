@@ -1,8 +1,9 @@
-// Throat change, fits, sizing and profile: hand calculations written beside the checks, and what geometry demands.
+// Expected: hand calculations written beside the checks, and what geometry demands.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import * as nozzle from '../../src/nozzle';
 import { series, seriesOf } from '../../src/units';
+import { errorOf } from '../error-code';
 
 const near = (found: number, wanted: number, rel: number): void =>
   expect(Math.abs(found - wanted)).toBeLessThanOrEqual(rel * Math.abs(wanted));
@@ -107,86 +108,36 @@ describe('fit of the insert', () => {
   });
 });
 
-describe('losses', () => {
-  test('discharge tends to 1 as the throat straightens, and is lower the sharper it is', () => {
-    let last = 0;
-    for (const radius of [3, 6, 12, 60, 600, 6e6]) {
-      const cd = nozzle.curvatureDischargeCoefficient.si({
-        throatCurvatureRadius: radius,
-        throatRadius: 6,
-        gamma: 1.2,
-      });
-      expect(cd).toBeGreaterThan(last);
-      last = cd;
-    }
-    near(last, 1, 1e-9);
-  });
-  test('friction falls as the 1/5 power of the pressure', () => {
-    const at = (chamber: '2 MPa' | '8 MPa'): number =>
-      nozzle.frictionThrustLoss({
-        gamma: 1.13,
-        gasConstant: '196 J/(kg*K)',
-        temperature: '1700 K',
-        chamberPressure: chamber,
-        viscosity: '6e-5 Pa*s',
-        throatDiameter: '12 mm',
-        expansionRatio: 7,
-        halfAngle: '12 deg',
-      }).thrustCoefficient;
-    near(at('2 MPa') / at('8 MPa'), 4 ** 0.2, 1e-12);
-  });
-  test('the efficiency is the product, and a firing calibrates what is left', () => {
-    const known = nozzle.nozzleEfficiency([
-      { name: 'friction', factor: 0.99, source: 'assumed' },
-      { name: 'droplets', factor: 0.96, source: 'assumed' },
-    ]);
-    near(known.efficiency, 0.9504, 1e-15);
-    const parts = { momentum: 1.55, pressure: 0.04, divergenceFactor: 0.989 };
-    const measured = nozzle.deliveredThrustCoefficient({ ...parts, efficiency: known.efficiency });
-    near(
-      nozzle.deliveredThrustCoefficient.solveFor('efficiency', { result: measured, ...parts }),
-      0.9504,
-      1e-14,
-    );
-    expect(() =>
-      nozzle.nozzleEfficiency([{ name: 'friction', factor: 1.2, source: 'assumed' }]),
-    ).toThrowError(/what is left, not what is lost/);
-  });
-});
-
-describe('sizing', () => {
-  const common = {
-    chamberPressure: '5 MPa',
-    ambientPressure: '101325 Pa',
-    gamma: 1.13,
-    characteristicVelocity: '880 m/s',
-    efficiency: 0.96,
+describe('throat laws', () => {
+  const time = series([0, 1, 2], 's');
+  const pressures = (first: number) => seriesOf('absolute pressure', [first, 5, 5], 'MPa');
+  const law = {
+    law: 'pressure power',
+    referenceRate: '0.1 mm/s',
+    referencePressure: '5 MPa',
+    exponent: 0.8,
   } as const;
-  test('the nozzle delivers the thrust it was sized for, and is adapted unless told otherwise', () => {
-    const sized = nozzle.sizeNozzle({ ...common, target: { thrust: '750 N' } });
-    near(sized.thrust.si, 750, 1e-14);
-    near(sized.exitPressure.si, 101325, 1e-12);
-    near(sized.specificImpulse.si, 750 / sized.massFlow.si, 1e-14);
-    near((sized.exitDiameter.si / sized.throatDiameter.si) ** 2, sized.expansionRatio, 1e-14);
-  });
-  test('from a burning surface the throat passes what burns', () => {
-    const sized = nozzle.sizeNozzle({
-      ...common,
-      target: { burningArea: '300 cm^2', burnRate: '8 mm/s', propellantDensity: '1800 kg/m^3' },
-      expansionRatio: 6,
+
+  test('a power of pressure after a heating time counts from there: 2·0.1 mm/s·1 s', () => {
+    const { diameter } = nozzle.throatHistory({
+      throatDiameter: '12 mm',
+      law: { ...law, heatingTime: '1 s' },
+      time,
+      chamberPressure: pressures(0),
     });
-    near(sized.massFlow.si, 300e-4 * 8e-3 * 1800, 1e-13); // ṁ = A_b·r·ρ
+    near(diameter.at(-1).in('mm'), 12.2, 1e-12);
   });
-  test.each([
-    [{ expansionRatio: 0.5 }, /at least 1: an exit is no smaller than the throat/],
-    [{ gamma: 1 }, /gamma must be above 1, got 1/],
-    [{ chamberPressure: '0.1 MPa', expansionRatio: 4 }, /where the throat chokes/],
-    [{ ambientPressure: '0 Pa' }, /optimum in a vacuum is infinite/],
-    [{ inletDiameter: '2 mm' }, /above the throat diameter/],
-    [{ halfAngle: '95 deg' }, /below 90 deg/],
-  ] as const)('refuses %o', (change, message) => {
-    expect(() => nozzle.sizeNozzle({ ...common, target: { thrust: '750 N' }, ...change })).toThrowError(
-      message,
+
+  test('a pressure that the law cannot raise to its power is named', () => {
+    const error = errorOf(() =>
+      nozzle.throatHistory({
+        throatDiameter: '12 mm',
+        law: { ...law, exponent: -0.5 },
+        time,
+        chamberPressure: pressures(0),
+      }),
     );
+    expect(error?.path).toBe('chamberPressure');
+    expect(error?.message).toMatch(/power -0\.5/);
   });
 });
