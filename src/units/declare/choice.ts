@@ -1,11 +1,12 @@
 import { MeopError } from '../errors';
 import { nearestName } from '../nearest-name';
-import type { Input, InputFacts } from './input';
+import type { Absent, Input, InputFacts, Need } from './input';
 import type { Place } from './place';
 import { inputOf, notThat } from './plain-inputs';
 
 /** One of a few words, which the editor completes. */
-export interface Choice<T extends string> extends Input<T, T, 'required'> {
+export interface Choice<T extends string, N extends Need = 'required'> extends Input<T, T | Absent<N>, N> {
+  readonly type: 'choice';
   readonly options: readonly T[];
 }
 
@@ -31,7 +32,7 @@ export function choice<const T extends string>(
       throw unknownName(value, options, meaning, at);
     },
   });
-  return { ...made, options };
+  return { ...made, type: 'choice', options };
 }
 
 const quotedList = (names: readonly string[]): string => names.map((name) => `'${name}'`).join(' or ');
@@ -51,12 +52,14 @@ export interface NamedTable<V, N extends string = string> {
 }
 
 /** An entry of a table, by its name or as itself. */
-export interface Named<V, N extends string> extends Input<NameOf<N> | V, V, 'required'> {
+export interface Named<V, N extends string, R extends Need = 'required'>
+  extends Input<NameOf<N> | V, V | Absent<R>, R> {
+  readonly type: 'named';
   readonly table: NamedTable<V, N>;
 }
 
 /** A name that the editor completes, or any other text. */
-type NameOf<N extends string> = N | (string & Readonly<Record<never, never>>);
+export type NameOf<N extends string> = N | (string & Readonly<Record<never, never>>);
 
 /** Declares an entry of a table, given by its name or as itself; a calculation gets the entry. */
 export function named<V, N extends string>(
@@ -80,7 +83,7 @@ export function named<V, N extends string>(
       }
     },
   });
-  return { ...made, table };
+  return { ...made, type: 'named', table };
 }
 
 /** The error for a name that does not exist, with the nearest one that does. */

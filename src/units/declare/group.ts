@@ -1,10 +1,8 @@
 import type { ErrorFacts } from '../error-message';
 import { MeopError } from '../errors';
-import type { Arguments, Input, Inputs, Need, Values } from './input';
+import type { Absent, Arguments, Input, Inputs, Need, Values } from './input';
 import { type Place, pathTo } from './place';
 import { readInputs } from './read-inputs';
-
-type Absent<N extends Need> = N extends 'optional' ? undefined : never;
 
 /** Inputs that belong together, such as a tube or a seal: read once and passed on whole. */
 export interface Group<I extends Inputs = Inputs, N extends Need = Need>
@@ -12,6 +10,7 @@ export interface Group<I extends Inputs = Inputs, N extends Need = Need>
   readonly type: 'group';
   readonly fields: I;
   readonly checks: readonly Check<unknown>[];
+  readonly instead: Readonly<Record<string, string>>;
 }
 
 /** What is wrong with values that do not go together. */
@@ -28,6 +27,8 @@ export interface GroupFacts<I extends Inputs> {
   /** What the group is: `the tube that contains the pressure`. */
   readonly meaning: string;
   readonly synonyms?: readonly string[];
+  /** Names that people try and that are not fields, each with what to write instead. */
+  readonly instead?: Readonly<Record<string, string>>;
   /** Holds values against each other; each is asked once all fields are read. */
   readonly checks?: readonly Check<Values<I>>[];
 }
@@ -39,7 +40,7 @@ export interface GroupFacts<I extends Inputs> {
  * @example inputs({ wall: length('t', 'wall thickness', { example: '3 mm' }) }, { meaning: 'the tube' }).example.wall // => '3 mm'
  */
 export function inputs<const I extends Inputs>(fields: I, facts: GroupFacts<I>): Group<I, 'required'> {
-  const { meaning, synonyms = [], checks = [] } = facts;
+  const { meaning, synonyms = [], checks = [], instead = {} } = facts;
   const names = Object.keys(fields).join(', ');
   return {
     type: 'group',
@@ -47,6 +48,7 @@ export function inputs<const I extends Inputs>(fields: I, facts: GroupFacts<I>):
     need: 'required',
     fields,
     checks,
+    instead,
     synonyms,
     get example() {
       return exampleOf(fields);

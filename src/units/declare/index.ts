@@ -2,7 +2,7 @@
  * Declared inputs: every value that a calculation or a document takes is declared once, here in kind, and read, checked,
  * described and documented from its declaration. Imports quantities and units of this module only.
  */
-export { type Choice, choice, type Named, type NamedTable, named, unknownName } from './choice';
+export { type Choice, choice, type Named, type NamedTable, type NameOf, named, unknownName } from './choice';
 export type { Domain } from './domain';
 export { either } from './either';
 export { type Check, type Conflict, type Group, type GroupFacts, inputs } from './group';
@@ -16,4 +16,11 @@ export { callback, flag, instance, words } from './plain-inputs';
 export { readInputs } from './read-inputs';
 export * from './thermal-parameters';
 export { type Trace, trace } from './trace';
-export { type VariantArgument, type Variants, type VariantValue, variants } from './variants';
+export {
+  caseFields,
+  type FieldsOfCase,
+  type VariantArgument,
+  type Variants,
+  type VariantValue,
+  variants,
+} from './variants';

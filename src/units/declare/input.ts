@@ -3,8 +3,15 @@ import type { Place } from './place';
 /** Whether an input must be given, may be left out, or has a standard value where it is left out. */
 export type Need = 'required' | 'optional' | 'standard';
 
-/** The end of a tolerance that is the worse one for a review. */
-export type Worse = 'low' | 'high' | 'both';
+/** What a calculation is given for an input that may be left out. */
+export type Absent<N extends Need> = N extends 'optional' ? undefined : never;
+
+/**
+ * Which end of a tolerance is the worse one. A review takes a value at its `low` or `high` end, or over the whole of its
+ * tolerance (`both`); the worst-case firing is simulated with a value `firing low` or `firing high`. `neither`: the
+ * nominal value is used, unless the pressure depends on it. `exact`: a count, which has no tolerance.
+ */
+export type Worse = 'low' | 'high' | 'both' | 'firing low' | 'firing high' | 'neither' | 'exact';
 
 /**
  * One declared input: `A` is what the argument takes, `V` what a calculation is given after the checks. All that is said

@@ -1,4 +1,4 @@
-import type { Input, InputFacts, Need } from './input';
+import type { Absent, Argument, Input, InputFacts, Need } from './input';
 import { pathTo } from './place';
 import { inputOf, notThat } from './plain-inputs';
 
@@ -11,12 +11,20 @@ export interface ListFacts<A> extends InputFacts<readonly A[]> {
 }
 
 /** A list of inputs of one sort. */
-export interface List<A, V> extends Input<readonly A[], readonly V[], 'required'> {
-  readonly item: Input<A, V, Need>;
+export interface List<T extends Input = Input, N extends Need = Need>
+  extends Input<readonly Argument<T>[], readonly ReturnType<T['read']>[] | Absent<N>, N> {
+  readonly type: 'list';
+  readonly item: T;
+  readonly min: number;
 }
 
 /** Declares a list. Its items are read one by one, and an error names the item by its index. */
-export function list<A, V>(meaning: string, item: Input<A, V>, facts: ListFacts<A> = {}): List<A, V> {
+export function list<const T extends Input>(
+  meaning: string,
+  item: T,
+  facts: ListFacts<Argument<T>> = {},
+): List<T, 'required'> {
+  type V = ReturnType<T['read']>;
   const { min = 1, max = Infinity, ...rest } = facts;
   const expected =
     max === Infinity
@@ -24,8 +32,8 @@ export function list<A, V>(meaning: string, item: Input<A, V>, facts: ListFacts<
       : min === max
         ? `a list of ${min}`
         : `a list of ${min} to ${max}`;
-  const made = inputOf<readonly A[], readonly V[]>({
-    ...(item.example !== undefined && { example: [item.example] }),
+  const made = inputOf<readonly Argument<T>[], readonly V[]>({
+    ...(item.example !== undefined && { example: [item.example as Argument<T>] }), // true: it is defined
     ...rest,
     type: 'list',
     meaning,
@@ -33,8 +41,11 @@ export function list<A, V>(meaning: string, item: Input<A, V>, facts: ListFacts<
     read: (value, at) => {
       if (!Array.isArray(value) || value.length < min || value.length > max)
         throw notThat(value, expected, at);
-      return value.map((one: unknown, i) => item.read(one, { procedure: at.procedure, path: pathTo(at, i) }));
+      return value.map((one: unknown, i): V => {
+        // True: the item has read it.
+        return item.read(one, { procedure: at.procedure, path: pathTo(at, i) }) as V;
+      });
     },
   });
-  return { ...made, item };
+  return { ...made, type: 'list', item, min };
 }

@@ -1,6 +1,8 @@
 import type { NamedKind } from '../kinds';
+import type { Choice, Named } from './choice';
 import type { Group } from './group';
 import type { Input, Inputs, Worse } from './input';
+import type { List } from './list';
 import { type Parameter, resultOf } from './parameter';
 
 /** The same parameter, with an SI value that is assumed where it is left out. */
@@ -19,6 +21,12 @@ export function optional<A, V, const S extends V>(
   input: Input<A, V, 'required'>,
   standard: S,
 ): Input<A, V, 'standard'>;
+/** The same choice, which may be left out. */
+export function optional<T extends string>(input: Choice<T>): Choice<T, 'optional'>;
+/** The same entry of a table, which may be left out. */
+export function optional<V, N extends string>(input: Named<V, N>): Named<V, N, 'optional'>;
+/** The same list, which may be left out. */
+export function optional<T extends Input>(input: List<T, 'required'>): List<T, 'optional'>;
 /** The same input, which may be left out. */
 export function optional<A, V>(input: Input<A, V, 'required'>): Input<A, V | undefined, 'optional'>;
 export function optional(input: Input, standard?: unknown): Input {

@@ -4,7 +4,7 @@ import { fromSiValue, type Quantity, type QuantityInput } from '../quantity';
 import { shownIn } from '../shown-unit';
 import type { Unit } from '../unit';
 import { type Domain, domainText, inDomain, outOfDomain } from './domain';
-import type { Input, InputFacts, Need, Worse } from './input';
+import type { Absent, Input, InputFacts, Need, Worse } from './input';
 
 /** What a field of a kind takes: a quantity, a text with a unit or, where there is no dimension, a number. */
 export type FieldInput<K extends NamedKind> = K extends 'dimensionless'
@@ -14,8 +14,6 @@ export type FieldInput<K extends NamedKind> = K extends 'dimensionless'
 /** A value of a kind as a calculation gets and gives it: a number where there is no dimension. */
 export type Result<K extends NamedKind> = ResultOfKind[K];
 type ResultOfKind = { readonly [K in NamedKind]: K extends 'dimensionless' ? number : Quantity<K> };
-
-type Absent<N extends Need> = N extends 'optional' ? undefined : never;
 
 /** One quantity that a calculation takes or gives. */
 export interface Parameter<

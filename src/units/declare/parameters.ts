@@ -1,10 +1,18 @@
-import { any, parameterOf, positive } from './parameter';
+import { any, type Parameter, type ParameterFacts, parameter, parameterOf, positive } from './parameter';
 
 // One small function a kind, so that a bundle holds only the kinds it uses. Kinds with a true zero are positive
 // unless a domain says otherwise; the others take any finite value.
 
-/** A whole number of things, one or more. */
-export const count = /* @__PURE__ */ parameterOf('dimensionless', { min: 1, whole: true });
+/** A whole number of things, one or more unless a domain says otherwise; it has no tolerance. */
+export const count = (
+  symbol: string,
+  meaning: string,
+  facts: Omit<ParameterFacts<'dimensionless', 'exact'>, 'worse'> = {},
+): Parameter<'dimensionless', 'required', 'exact'> => {
+  const { example, synonyms = [], ...domain } = facts;
+  const whole = { min: 1, ...domain, whole: true };
+  return parameter('dimensionless', symbol, meaning, whole, { example, synonyms, worse: 'exact' });
+};
 
 /** A number without dimension; any finite value unless a domain says otherwise. */
 export const ratio = /* @__PURE__ */ parameterOf('dimensionless', any);

@@ -1,39 +1,60 @@
 import { choice } from './choice';
 import { notAnObject } from './field-errors';
-import type { Arguments, Input, InputFacts, Inputs, Values } from './input';
+import type { Group } from './group';
+import type { Absent, Arguments, Input, InputFacts, Inputs, Need, Values } from './input';
 import { pathTo } from './place';
 import { inputOf } from './plain-inputs';
 import { readInputs } from './read-inputs';
 
-type Cases = Readonly<Record<string, Inputs>>;
+type Cases = Readonly<Record<string, Inputs | Group>>;
 
-/** The argument of one of several variants, told apart by the name in one field. */
-export type VariantArgument<D extends string, C extends Cases> = {
-  [V in keyof C]: { readonly [F in D]: V } & Arguments<C[V]>;
+/** The fields of a variant, whether it is declared as a group or as bare fields. */
+export type FieldsOfCase<X> = X extends Group<infer I> ? I : X extends Inputs ? X : never;
+
+type Told<D extends string, V, S> = V extends S
+  ? { readonly [F in D]?: V | undefined }
+  : { readonly [F in D]: V };
+
+/** The argument of one of several variants, told apart by the name in one field, which the standard one may leave out. */
+export type VariantArgument<D extends string, C extends Cases, S = never> = {
+  [V in keyof C]: Told<D, V, S> & Arguments<FieldsOfCase<C[V]>>;
 }[keyof C];
 
 /** One of several variants as a calculation is given it. */
 export type VariantValue<D extends string, C extends Cases> = {
-  [V in keyof C]: { readonly [F in D]: V } & Values<C[V]>;
+  [V in keyof C]: { readonly [F in D]: V } & Values<FieldsOfCase<C[V]>>;
 }[keyof C];
 
 /** One of several groups of inputs, told apart by the name in one field. */
-export interface Variants<D extends string, C extends Cases>
-  extends Input<VariantArgument<D, C>, VariantValue<D, C>, 'required'> {
+export interface Variants<D extends string, C extends Cases, N extends Need = Need, S = never>
+  extends Input<VariantArgument<D, C, S>, VariantValue<D, C> | Absent<N>, N> {
+  readonly type: 'variants';
+  /** The variant where the discriminator is left out. */
+  readonly standard: S | undefined;
   readonly discriminator: D;
   readonly cases: C;
 }
 
 /** Declares one of several groups of inputs, told apart by the name in the field `discriminator`. */
-export function variants<const D extends string, const C extends Cases>(
+export function variants<
+  const D extends string,
+  const C extends Cases,
+  const S extends keyof C & string = never,
+>(
   discriminator: D,
   meaning: string,
   cases: C,
-  facts: InputFacts<VariantArgument<D, C>> = {},
-): Variants<D, C> {
+  {
+    standard,
+    ...facts
+  }: InputFacts<VariantArgument<D, C, S>> & {
+    /** The variant where the discriminator is left out. */
+    readonly standard?: S;
+  } = {},
+): Variants<D, C, 'required', S> {
   const names = Object.keys(cases);
   const which = choice(meaning, names);
-  const made = inputOf<VariantArgument<D, C>, VariantValue<D, C>>({
+  const made = inputOf<VariantArgument<D, C, S>, VariantValue<D, C>>({
     ...facts,
     type: 'variants',
     meaning,
@@ -41,11 +62,19 @@ export function variants<const D extends string, const C extends Cases>(
     read: (value, at) => {
       if (typeof value !== 'object' || value === null) throw notAnObject(value, [discriminator], at);
       const place = { procedure: at.procedure, path: pathTo(at, discriminator) };
-      const { [discriminator]: name, ...rest }: Readonly<Record<string, unknown>> = { ...value };
+      const { [discriminator]: name = standard, ...rest }: Readonly<Record<string, unknown>> = { ...value };
       const variant = which.read(name, place);
       // True: the fields are those of the variant that the discriminator names.
-      return { [discriminator]: variant, ...readInputs(cases[variant], rest, at) } as VariantValue<D, C>;
+      return {
+        [discriminator]: variant,
+        ...readInputs(caseFields(cases[variant]), rest, at),
+      } as VariantValue<D, C>;
     },
   });
-  return { ...made, discriminator, cases };
+  return { ...made, type: 'variants', discriminator, cases, standard };
 }
+
+const isGroup = (one: Inputs | Group): one is Group => one.type === 'group';
+
+/** The fields of a variant. */
+export const caseFields = (one: Inputs | Group): Inputs => (isGroup(one) ? one.fields : one);
