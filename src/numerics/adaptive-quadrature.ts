@@ -167,10 +167,11 @@ function kronrod(f: (x: number) => number, lower: number, upper: number): Piece 
 function finite(f: (x: number) => number, x: number): number {
   const fx = f(x);
   if (!Number.isFinite(fx)) {
-    throw new MeopError(
-      'not-finite',
-      `The integrand gave ${fx} at ${x}. Put a breakpoint at a singularity, or end the interval there.`,
-    );
+    throw new MeopError({
+      code: 'not-finite',
+      problem: `the integrand returned ${fx} at ${x}`,
+      remedy: 'Put a breakpoint at a singularity, or end the interval there',
+    });
   }
   return fx;
 }

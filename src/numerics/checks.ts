@@ -3,8 +3,7 @@ import { MeopError } from '../units/errors';
 
 /** The error of every refused argument: code `invalid-argument`, the argument's name as its path. */
 export function invalidArgument(name: string, value: unknown, expected: string): MeopError {
-  const message = `${name} must be ${expected}, got ${String(value)}.`;
-  return new MeopError('invalid-argument', message, name, { value, expected });
+  return new MeopError({ code: 'invalid-argument', path: name, given: value, expected });
 }
 
 export function requireFinite(name: string, value: number): void {
@@ -37,10 +36,10 @@ export function requireSameLength(
   second: ArrayLike<unknown>,
 ): void {
   if (first.length !== second.length) {
-    throw new MeopError(
-      'invalid-argument',
-      `${secondName} must have as many values as ${firstName} (${first.length}), got ${second.length}.`,
+    throw invalidArgument(
       secondName,
+      second.length,
+      `a list of ${first.length} values, as many as ${firstName}`,
     );
   }
 }

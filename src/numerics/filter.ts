@@ -129,12 +129,13 @@ export function filterZeroPhase(
   requireInteger('padding', padding, 0);
   const count = signal.length;
   if (count <= padding) {
-    throw new MeopError(
-      'invalid-argument',
-      `signal must have more than ${padding} values to be continued at its ends, got ${count}. Record longer, or give a smaller padding.`,
-      'signal',
-      { value: count, expected: `more than ${padding}` },
-    );
+    throw new MeopError({
+      code: 'invalid-argument',
+      path: 'signal',
+      given: count,
+      expected: `a list of more than ${padding} values, so that it can be continued at its ends`,
+      remedy: 'Record longer, or give a smaller padding',
+    });
   }
   const extended = new Float64Array(count + 2 * padding);
   const first = signal[0];

@@ -91,11 +91,13 @@ export function linearFit(options: LinearFitOptions): LinearFit {
     }
     const dependent = triangularize(matrix, m, n, rhs, DEPENDENT);
     if (dependent >= 0) {
-      throw new MeopError(
-        'singular-matrix',
-        `columns[${dependent}] is a combination of those before it, or carries no weight, so its coefficient is not determined. Leave it out or give more varied observations.`,
-        `columns[${dependent}]`,
-      );
+      throw new MeopError({
+        code: 'singular-matrix',
+        path: `columns[${dependent}]`,
+        problem:
+          'is a combination of those before it, or carries no weight, so that its coefficient is undetermined',
+        remedy: 'Omit it or give more varied observations',
+      });
     }
     backSubstitute(matrix, n, rhs, coefficients);
     for (let i = 0; i < m; i++) {
@@ -114,10 +116,11 @@ export function linearFit(options: LinearFitOptions): LinearFit {
     for (const stage of stages) {
       for (let settled = false; !settled; ) {
         if (iterations >= maxIterations) {
-          throw new MeopError(
-            'not-converged',
-            `The robust fit has not settled after ${iterations} fits. Raise maxIterations, or use 'huber'.`,
-          );
+          throw new MeopError({
+            code: 'not-converged',
+            problem: `the robust fit did not converge in ${iterations} fits`,
+            remedy: "Raise maxIterations, or use 'huber'",
+          });
         }
         scale =
           MAD_TO_SIGMA *

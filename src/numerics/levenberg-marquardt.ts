@@ -82,11 +82,13 @@ export function fitNonlinear(options: NonlinearFitOptions): NonlinearFit {
   let evaluations = 1;
   let cost = sumOfSquares(r);
   if (!Number.isFinite(cost)) {
-    throw new MeopError(
-      'not-finite',
-      `The residuals are not finite at the starting values [${p.join(', ')}]. Start where the model is defined.`,
-      'initial',
-    );
+    throw new MeopError({
+      code: 'not-finite',
+      path: 'initial',
+      given: [...p],
+      expected: 'where the residuals are finite',
+      remedy: 'Start where the model is defined',
+    });
   }
   const differentiate = (): void => {
     for (let j = 0; j < n; j++) {
@@ -104,10 +106,11 @@ export function fitNonlinear(options: NonlinearFitOptions): NonlinearFit {
     evaluations += 2 * n;
     for (let k = 0; k < m * n; k++) {
       if (Number.isFinite(jacobian[k])) continue;
-      throw new MeopError(
-        'not-finite',
-        `The residuals are not finite next to the parameters [${p.join(', ')}]. Rescale or transform the parameters so that the model is defined there.`,
-      );
+      throw new MeopError({
+        code: 'not-finite',
+        problem: `the residuals are not finite close to the parameters [${p.join(', ')}]`,
+        remedy: 'Rescale or transform the parameters so that the model is defined there',
+      });
     }
   };
 
@@ -190,11 +193,13 @@ export function fitNonlinear(options: NonlinearFitOptions): NonlinearFit {
   differentiate();
   const dependent = triangularize(jacobian, m, n, Float64Array.from(r), 1e-11);
   if (dependent >= 0) {
-    throw new MeopError(
-      'singular-matrix',
-      `initial[${dependent}] is not determined by the residuals: it acts like a combination of the parameters before it, or not at all. Fix it, or give more varied data.`,
-      `initial[${dependent}]`,
-    );
+    throw new MeopError({
+      code: 'singular-matrix',
+      path: `initial[${dependent}]`,
+      problem:
+        'is not determined by the residuals: it acts like a combination of the parameters before it, or not at all',
+      remedy: 'Fix it, or give more varied data',
+    });
   }
   const covariance = inverseNormal(jacobian, n);
   const variance = m > n ? cost / (m - n) : 1;

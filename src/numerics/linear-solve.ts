@@ -84,11 +84,12 @@ export function solveLinear(matrix: ArrayLike<number>, rhs: ArrayLike<number>): 
   requireFiniteArray('matrix', matrix, n * n);
   requireFiniteArray('rhs', rhs);
   if (matrix.length !== n * n) {
-    throw new MeopError(
-      'invalid-argument',
-      `matrix must have ${n * n} entries for ${n} equations, got ${matrix.length}.`,
-      'matrix',
-    );
+    throw new MeopError({
+      code: 'invalid-argument',
+      path: 'matrix',
+      given: matrix.length,
+      expected: `a list of ${n * n} entries for ${n} equations`,
+    });
   }
   const factors = Float64Array.from(matrix);
   const largest = factors.reduce((most, entry) => Math.max(most, Math.abs(entry)), 0);
@@ -98,10 +99,11 @@ export function solveLinear(matrix: ArrayLike<number>, rhs: ArrayLike<number>): 
     if (!(Math.abs(factors[i * n + i]) > n * Number.EPSILON * largest)) regular = false;
   }
   if (!regular) {
-    throw new MeopError(
-      'singular-matrix',
-      'The equations have no unique solution: a pivot vanishes. Look for equations that repeat each other, or rescale them.',
-    );
+    throw new MeopError({
+      code: 'singular-matrix',
+      problem: 'the equations have no unique solution: a pivot vanishes',
+      remedy: 'Look for equations that repeat each other, or rescale them',
+    });
   }
   const solution = Float64Array.from(rhs);
   luSolve(factors, n, pivots, solution);

@@ -114,19 +114,21 @@ export function findMinimum(f: (x: number) => number, options: MinimumOptions): 
       }
     }
   }
-  throw new MeopError(
-    'not-converged',
-    `The minimum is between ${a} and ${b} after ${maxIterations} iterations, wider than asked. Raise maxIterations or the tolerance.`,
-  );
+  throw new MeopError({
+    code: 'not-converged',
+    problem: `after ${maxIterations} iterations the minimum lies between ${a} and ${b}, wider than the tolerance`,
+    remedy: 'Raise maxIterations or the tolerance',
+  });
 }
 
 function value(f: (x: number) => number, x: number): number {
   const fx = f(x);
   if (Number.isNaN(fx)) {
-    throw new MeopError(
-      'not-finite',
-      `The function gave NaN at ${x}. Narrow the interval to where it is defined.`,
-    );
+    throw new MeopError({
+      code: 'not-finite',
+      problem: `the function returned NaN at ${x}`,
+      remedy: 'Narrow the interval to where it is defined',
+    });
   }
   return fx;
 }

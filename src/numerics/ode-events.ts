@@ -127,11 +127,11 @@ function eventValue(watch: EventWatch, e: number, t: number, y: Float64Array): n
   const value = watch.events[e].value(t, y);
   if (Number.isNaN(value)) {
     const name = watch.events[e].name ?? `events[${e}]`;
-    throw new MeopError(
-      'not-finite',
-      `The event function ${name} gave NaN at t = ${t}.`,
-      `events[${e}].value`,
-    );
+    throw new MeopError({
+      code: 'not-finite',
+      path: `events[${e}].value`,
+      problem: `the event function ${name} returned NaN at t = ${t}`,
+    });
   }
   return value;
 }

@@ -95,15 +95,12 @@ export function denseLookup(record: StepRecord): (t: number, out?: Float64Array)
   let cursor = 0;
   return (t, out = new Float64Array(n)) => {
     if (!(t >= start && t <= end)) {
-      throw new MeopError(
-        'out-of-range',
-        `t = ${t} is outside what was kept of the integration, which runs from ${start} to ${end}.`,
-        't',
-        {
-          value: t,
-          expected: `${start} to ${end}`,
-        },
-      );
+      throw new MeopError({
+        code: 'out-of-range',
+        path: 't',
+        given: t,
+        expected: `within what was kept of the integration, from ${start} to ${end}`,
+      });
     }
     if (count === 0) {
       out.set(initial);

@@ -146,11 +146,11 @@ function area(coefficients: Float64Array, k: number, d: number): number {
 function refuse(x: number, lower: number, upper: number, policy: OutOfRange): void {
   requireFinite('x', x);
   if (policy !== 'error') return;
-  throw new MeopError(
-    'out-of-range',
-    `x = ${x} is outside the data, which run from ${lower} to ${upper}. ` +
-      "Set outOfRange to 'clamp' or 'extrapolate' if going beyond them is meant.",
-    'x',
-    { value: x, expected: `${lower} to ${upper}` },
-  );
+  throw new MeopError({
+    code: 'out-of-range',
+    path: 'x',
+    given: x,
+    expected: `within the data, from ${lower} to ${upper}`,
+    remedy: "Set outOfRange to 'clamp' or 'extrapolate' to go beyond them",
+  });
 }

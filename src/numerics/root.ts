@@ -240,24 +240,25 @@ function checkBracket(lower: number, upper: number): void {
 }
 
 function notFinite(x: number): MeopError {
-  return new MeopError(
-    'not-finite',
-    `The function gave NaN at ${x}. Narrow the bracket to where it is defined.`,
-  );
+  return new MeopError({
+    code: 'not-finite',
+    problem: `the function returned NaN at ${x}`,
+    remedy: 'Narrow the bracket to where it is defined',
+  });
 }
 
 function notBracketed(lower: number, upper: number, atLower: number, atUpper: number): MeopError {
-  return new MeopError(
-    'not-bracketed',
-    `No sign change between lower = ${lower} (value ${atLower}) and upper = ${upper} (value ${atUpper}). ` +
-      'Widen or move the bracket until the function has opposite signs at its ends.',
-  );
+  return new MeopError({
+    code: 'not-bracketed',
+    problem: `no sign change between lower = ${lower} (value ${atLower}) and upper = ${upper} (value ${atUpper})`,
+    remedy: 'Widen or move the bracket until the function has opposite signs at its ends',
+  });
 }
 
 function notConverged(iterations: number, lower: number, upper: number): MeopError {
-  return new MeopError(
-    'not-converged',
-    `The root is between ${lower} and ${upper} after ${iterations} iterations, wider than asked. ` +
-      'Raise maxIterations or the tolerance.',
-  );
+  return new MeopError({
+    code: 'not-converged',
+    problem: `after ${iterations} iterations the root lies between ${lower} and ${upper}, wider than the tolerance`,
+    remedy: 'Raise maxIterations or the tolerance',
+  });
 }
