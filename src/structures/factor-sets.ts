@@ -1,4 +1,4 @@
-import { MeopError } from '../units';
+import { MeopError, unknownName } from '../units';
 import { refusal } from '../units/refusal';
 import type { Provenance } from './materials';
 
@@ -128,17 +128,12 @@ export type FactorSetName = keyof typeof sets;
  * @throws MeopError `unknown-name`
  * @example factorSet('ground test').ultimateFactor // => 2
  */
-export function factorSet(name: FactorSetName): FactorSet {
-  if (!Object.hasOwn(sets, name))
-    throw new MeopError(
-      'unknown-name',
-      `factorSet: no set '${name}'; known are ${factorSetNames()
-        .map((known) => `'${known}'`)
-        .join(', ')}`,
-      'name',
-      { value: name, expected: 'the name of a factor set' },
-    );
-  return { name, ...sets[name] };
+export function factorSet(name: FactorSetName | (string & Readonly<Record<never, never>>)): FactorSet {
+  if (isFactorSetName(name)) return { name, ...sets[name] };
+  throw unknownName(name, factorSetNames(), 'set of factors of safety', {
+    procedure: 'factorSet',
+    path: '',
+  });
 }
 
 /**
@@ -147,8 +142,10 @@ export function factorSet(name: FactorSetName): FactorSet {
  * @example factorSetNames()[0] // => 'ground test'
  */
 export function factorSetNames(): readonly FactorSetName[] {
-  return Object.keys(sets).filter((name): name is FactorSetName => Object.hasOwn(sets, name));
+  return Object.keys(sets).filter(isFactorSetName);
 }
+
+const isFactorSetName = (name: string): name is FactorSetName => Object.hasOwn(sets, name);
 
 /**
  * Complete factors from a set's name, a set, or one's own numbers.

@@ -8,6 +8,7 @@ export * from './closure-force';
 export * from './closures';
 export * from './design-pressures';
 export * from './factor-sets';
+export { factorSets, factorsOfSafety } from './factors-of-safety';
 export * from './failure-mode';
 export * from './fasteners';
 export * from './holes';

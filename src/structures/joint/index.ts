@@ -18,6 +18,7 @@ export { type JointStresses, type JointStressesSi, jointStressesSi } from './joi
 export * from './load-sharing';
 export * from './net-section';
 export type * from './radial-bolt-joint';
+export { radialBolts } from './radial-bolts';
 export { reviewJoint } from './review-joint';
 export * from './staggered-net-section';
 export * from './tear-out';

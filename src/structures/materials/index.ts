@@ -18,4 +18,6 @@ export { withEstimatedStrengths } from './estimated-strengths';
 export { type GraphiteRanges, graphiteRanges } from './graphite';
 export { type MaterialName, material, materialNames, materialOf } from './library';
 export type * from './material';
+export { materials } from './material-table';
+export { exposure, partTemperature } from './part-temperature';
 export * from './retention';

@@ -11,6 +11,8 @@ export * from './gland-formulas';
 export type { SealCheck } from './gland-limits';
 export * from './o-ring';
 export * from './o-ring-gland';
+export { oRings } from './o-ring-sizes';
+export { boreGland, faceGland } from './seal-groups';
 export * from './seal-over-holes';
 export * from './seal-pair';
 export {

@@ -16,5 +16,6 @@ export * from './review-shell';
 export * from './thermal-growth';
 export * from './thick-wall';
 export * from './thin-shell';
+export { tube } from './tube';
 export * from './wall-for-pressure';
 export * from './yield-pressure';
