@@ -1,150 +1,151 @@
 import {
+  type Arguments,
+  angle,
+  flag,
   fromSiValue,
   MeopError,
+  optional,
+  printable,
+  procedure,
   type Quantity,
-  type QuantityInput,
-  readInput,
   table,
+  unitFor,
   unitOf,
+  type Values,
 } from '../../units';
-import { type FieldsOf, requireFields } from '../../units/known-fields';
-import { readPositive, refusal } from '../../units/refusal';
+import { radialBolts } from '../joint/radial-bolts';
+import { tube } from '../shell/tube';
 
-/** Where the holes for the radial bolts are to be. */
-export interface HolePatternInput {
-  /** Of the case. */
-  readonly outsideDiameter: QuantityInput<'length'>;
-  /** Of the case; gives the ligament in the bore, which is the smaller one. The outside alone where left out. */
-  readonly wall?: QuantityInput<'length'>;
-  /** Holes in a row; 1 or more. */
-  readonly count: number;
-  readonly holeDiameter: QuantityInput<'length'>;
-  /** From the end of the case to the centres of the nearest row. */
-  readonly edgeDistance: QuantityInput<'length'>;
-  /** 1 or more; 1 where left out. */
-  readonly rows?: number;
-  /** Along the case, between rows; needed where there are several. */
-  readonly rowSpacing?: QuantityInput<'length'>;
-  /** Whether each second row stands between the holes of the first; it does unless told otherwise. */
-  readonly staggered?: boolean;
-  /** Of the first hole; 0 where left out. */
-  readonly firstAngle?: QuantityInput<'angle'>;
-}
+const { count, rows, rowSpacing, holeDiameter, edgeDistance } = radialBolts.fields;
+
+/** The inputs of a hole pattern. */
+export const holePatternInputs = {
+  outsideDiameter: tube.fields.outsideDiameter,
+  wall: optional(tube.fields.wall),
+  count,
+  holeDiameter,
+  edgeDistance,
+  rows,
+  rowSpacing,
+  staggered: optional(flag('whether every second row is offset by half a pitch', { example: true }), true),
+  firstAngle: optional(angle('φ_1', 'angle of the first hole', { example: '0 deg' }), 0),
+};
+
+/** The positions of the holes for the radial bolts. */
+export type HolePatternInput = Arguments<typeof holePatternInputs>;
 
 /** One hole of a pattern. */
 export interface Hole {
-  /** From 1, the row nearest to the end of the case. */
+  /** Number of the row, from 1 at the end of the case. */
   readonly row: number;
-  /** From 1, in its row. */
+  /** Number of the hole in its row, from 1. */
   readonly number: number;
   readonly angle: Quantity<'angle'>;
-  /** Arc on the outside from angle 0: where to mark it on a strip wrapped round the case. */
+  /** Arc on the outside from angle 0: its position on a strip wrapped around the case. */
   readonly around: Quantity<'length'>;
-  /** From the end of the case. */
+  /** Distance from the end of the case. */
   readonly along: Quantity<'length'>;
 }
 
-/** A pattern of holes and what it leaves between them. */
+/** A pattern of holes and the ligaments between them. */
 export interface HolePattern {
   readonly holes: readonly Hole[];
   readonly circumference: Quantity<'length'>;
-  /** Between neighbours of a row. */
+  /** Angle between adjacent holes of a row. */
   readonly pitchAngle: Quantity<'angle'>;
-  /** Straight distance on the outside between the centres of neighbours: what a caliper measures; 0 for a lone hole. */
+  /** Straight distance on the outside between the centres of adjacent holes, as measured by a caliper; 0 for a single hole. */
   readonly chord: Quantity<'length'>;
-  /** Distance between the centres of neighbours, wrapped flat: what a paper strip measures. */
+  /** Distance between the centres of adjacent holes along the arc, as measured by a paper strip. */
   readonly arcSpacing: Quantity<'length'>;
-  /** Least metal left between two holes anywhere, in the bore where the wall is known. */
+  /** Minimum ligament between any two holes, at the bore where the wall is given. */
   readonly ligament: Quantity<'length'>;
-  /** Least metal between two rows; none for one row. */
+  /** Minimum ligament between two rows; `undefined` for one row. */
   readonly rowLigament: Quantity<'length'> | undefined;
   readonly cautions: readonly string[];
   toString(): string;
 }
 
-const name = 'holePattern';
-
-/** The fields of {@link HolePatternInput}, for the check that whatever is drawn from a pattern makes. */
-export const holePatternFields: FieldsOf<HolePatternInput> = {
-  outsideDiameter: 'required',
-  wall: 'optional',
-  count: 'required',
-  holeDiameter: 'required',
-  edgeDistance: 'required',
-  rows: 'optional',
-  rowSpacing: 'optional',
-  staggered: 'optional',
-  firstAngle: 'optional',
-};
+const refused = (path: string, given: unknown, expected: string, remedy?: string): MeopError =>
+  new MeopError({ code: 'out-of-domain', procedure: 'holePattern', path, given, expected, remedy });
 
 /**
  * Angles, arcs and ligaments of the holes for radial bolts.
  *
- * @throws MeopError `out-of-domain` where more holes are asked for than fit, rows clash, or a hole opens into the end
  * @example holePattern({ outsideDiameter: '76.2 mm', count: 8, holeDiameter: '6.4 mm', edgeDistance: '12 mm' }).arcSpacing.in('mm') // => 29.92367003
  */
-export function holePattern(input: HolePatternInput): HolePattern {
-  requireFields('holePattern', input, holePatternFields);
-  const length = (field: string, value: unknown): number => readPositive('length', field, value, name).si;
-  const outside = length('outsideDiameter', input.outsideDiameter);
-  const hole = length('holeDiameter', input.holeDiameter);
-  const edge = length('edgeDistance', input.edgeDistance);
-  const wall = input.wall === undefined ? 0 : length('wall', input.wall);
-  const first =
-    input.firstAngle === undefined ? 0 : readInput('angle', 'firstAngle', input.firstAngle, name).si;
-  const n = wholeNumber('count', input.count);
-  const rows = wholeNumber('rows', input.rows ?? 1);
-  if (rows > 1 && input.rowSpacing === undefined)
-    throw new MeopError(
-      'missing-field',
-      `${name}: rowSpacing is needed for ${rows} rows: the distance between them along the case`,
-      'rowSpacing',
-      { expected: 'a length' },
-    );
-  const spacing = rows > 1 ? length('rowSpacing', input.rowSpacing) : 0;
-  const staggered = input.staggered ?? true;
-  if (2 * wall >= outside)
-    throw refusal(name, 'wall', input.wall, `less than half of the outside diameter (${mm(outside / 2)})`);
-  if (edge <= hole / 2)
-    throw refusal(
-      name,
-      'edgeDistance',
-      input.edgeDistance,
-      `more than the radius of a hole (${mm(hole / 2)})`,
-    );
+export const holePattern = /* @__PURE__ */ procedure({
+  name: 'holePattern',
+  title: 'Pattern of the holes for radial bolts',
+  source: 'Geometry',
+  inputs: holePatternInputs,
+  gives: 'the position of every hole, and the ligaments between them',
+  example: { outsideDiameter: '76.2 mm', count: 8, holeDiameter: '6.4 mm', edgeDistance: '12 mm' },
+  checks: [
+    ({ rows, rowSpacing }) =>
+      rows > 1 && rowSpacing === undefined
+        ? {
+            code: 'missing-field',
+            path: 'rowSpacing',
+            expected: `the distance between the ${rows} rows along the case`,
+          }
+        : undefined,
+    ({ outsideDiameter, wall }) =>
+      wall !== undefined && 2 * wall.si >= outsideDiameter.si
+        ? {
+            path: 'wall',
+            given: wall,
+            expected: `less than half the outside diameter (${outsideDiameter.times(0.5)})`,
+          }
+        : undefined,
+    ({ edgeDistance, holeDiameter }) =>
+      edgeDistance.si > holeDiameter.si / 2
+        ? undefined
+        : {
+            path: 'edgeDistance',
+            given: edgeDistance,
+            expected: `more than the radius of a hole (${holeDiameter.times(0.5)})`,
+          },
+  ],
+  run: (input): HolePattern => patternOf(input),
+});
 
-  const shown = unitOf(readInput('length', 'outsideDiameter', input.outsideDiameter, name).unit.text);
+function patternOf(input: Values<typeof holePatternInputs>): HolePattern {
+  const { outsideDiameter, wall, count: n, rows, rowSpacing, staggered, firstAngle } = input;
+  const [outside, hole, edge] = [outsideDiameter.si, input.holeDiameter.si, input.edgeDistance.si];
+  const spacing = rows > 1 ? (rowSpacing?.si ?? 0) : 0;
+  const first = firstAngle.si;
+  const shown = unitFor('length', outsideDiameter.unit);
+  const show = (si: number): Quantity<'length'> => fromSiValue(si, 'length', shown);
   const pitch = (2 * Math.PI) / n;
-  const inside = outside / 2 - wall;
-  // Flat distances on the bore, where holes of parallel sides are nearest to each other.
+  const inside = outside / 2 - (wall?.si ?? 0);
+  // Flat distances on the bore, where holes of parallel sides are closest to each other.
   const between = inside * pitch - hole;
   const offset = staggered ? (inside * pitch) / 2 : 0;
-  // Where rows are staggered, each third row stands in line with the first.
+  // Where rows are staggered, every third row is in line with the first.
   const inLine = staggered && rows > 2 ? 2 * spacing : Number.POSITIVE_INFINITY;
   const betweenRows =
     rows > 1 ? Math.min(Math.hypot(offset, spacing), inLine) - hole : Number.POSITIVE_INFINITY;
   if (hole >= 2 * inside)
-    throw refusal(
-      name,
+    throw refused(
       'holeDiameter',
       input.holeDiameter,
-      `less than the ${wall > 0 ? 'bore' : 'diameter'} of the case (${mm(2 * inside)})`,
+      `less than the ${wall === undefined ? 'diameter' : 'bore'} of the case (${show(2 * inside)})`,
     );
   if (n > 1 && between <= 0)
-    throw refusal(
-      name,
+    throw refused(
       'count',
-      input.count,
-      'a smaller number of bolts, or smaller ones, or a second row',
-      `${Math.floor((2 * Math.PI * inside) / hole)} holes of ${mm(hole)} at most touch on this circle`,
+      n,
+      `less than ${Math.floor((2 * Math.PI * inside) / hole) + 1} for holes of ${show(hole)} in one row`,
+      'Use fewer or smaller bolts, or add a row',
     );
   if (betweenRows <= 0)
-    throw refusal(
-      name,
+    throw refused(
       'rowSpacing',
-      input.rowSpacing,
-      `more than ${mm(hole)} between centres`,
-      `the rows clash${inLine < hole ? ', also rows one and three, which stand in line' : ''}`,
+      rowSpacing,
+      inLine < hole
+        ? `more than ${show(hole / 2)}, since the first and third rows are in line`
+        : 'such that the rows do not overlap',
+      `Holes of ${show(hole)} in adjacent rows must not touch`,
     );
 
   const holes = Array.from({ length: rows * n }, (_, i): Hole => {
@@ -159,34 +160,31 @@ export function holePattern(input: HolePatternInput): HolePattern {
       along: fromSiValue(edge + row * spacing, 'length', shown),
     };
   });
-  const show = (si: number): Quantity<'length'> => fromSiValue(si, 'length', shown);
-  const chord = n === 1 ? 0 : outside * Math.sin(pitch / 2); // a lone hole has no neighbour
+  const chord = n === 1 ? 0 : outside * Math.sin(pitch / 2); // a single hole has no neighbour
   const ligament = Math.min(n > 1 ? between : 2 * Math.PI * inside - hole, betweenRows);
   const cautions = cautionsFor({ edge, hole, ligament });
-  const text = (): string =>
-    [
-      `${n === 1 ? '1 hole' : `${n} holes`} of ${show(hole)} in ${rows === 1 ? 'one row' : `each of ${rows} rows`} on ${show(outside)}`,
-      `arc ${show((pitch * outside) / 2)}, chord ${show(chord)}, least ligament ${show(ligament)}`,
-      table(
-        holes.map(({ row, number, angle, around, along }) => ({ row, hole: number, angle, around, along })),
-      ),
-      ...cautions.map((caution) => `caution: ${caution}`),
-    ].join('\n');
-  return {
-    holes,
-    circumference: show(Math.PI * outside),
-    pitchAngle: fromSiValue(pitch, 'angle', unitOf('deg')),
-    chord: show(chord),
-    arcSpacing: show((pitch * outside) / 2),
-    ligament: show(ligament),
-    rowLigament: rows > 1 ? show(betweenRows) : undefined,
-    cautions,
-    toString: text,
-    ...{ [Symbol.for('nodejs.util.inspect.custom')]: text },
-  };
+  return printable(
+    {
+      holes,
+      circumference: show(Math.PI * outside),
+      pitchAngle: fromSiValue<'angle'>(pitch, 'angle', unitOf('deg')),
+      chord: show(chord),
+      arcSpacing: show((pitch * outside) / 2),
+      ligament: show(ligament),
+      rowLigament: rows > 1 ? show(betweenRows) : undefined,
+      cautions,
+    },
+    () =>
+      [
+        `${n === 1 ? '1 hole' : `${n} holes`} of ${show(hole)} in ${rows === 1 ? 'one row' : `each of ${rows} rows`} on ${show(outside)}`,
+        `arc ${show((pitch * outside) / 2)}, chord ${show(chord)}, minimum ligament ${show(ligament)}`,
+        table(
+          holes.map(({ row, number, angle, around, along }) => ({ row, hole: number, angle, around, along })),
+        ),
+        ...cautions.map((caution) => `caution: ${caution}`),
+      ].join('\n'),
+  );
 }
-
-const mm = (si: number): string => `${Number((si * 1000).toPrecision(4))} mm`;
 
 function cautionsFor(p: {
   readonly edge: number;
@@ -196,16 +194,11 @@ function cautionsFor(p: {
   const cautions: string[] = [];
   if (p.edge < 1.5 * p.hole)
     cautions.push(
-      'the edge distance is below 1.5 hole diameters: no handbook gives a bearing strength there',
+      'The edge distance is less than 1.5 hole diameters, for which handbooks state no bearing strength.',
     );
   if (p.ligament < p.hole)
     cautions.push(
-      'less than one hole diameter of metal between holes: peak stresses of neighbours add up (engineering practice, no published source)',
+      'The ligament between holes is less than one hole diameter of metal: peak stresses of adjacent holes add up (engineering practice, no published source).',
     );
   return cautions;
-}
-
-function wholeNumber(field: string, value: number): number {
-  if (Number.isInteger(value) && value >= 1) return value;
-  throw refusal(name, field, value, 'a whole number from 1');
 }

@@ -1,4 +1,4 @@
-/** What is drawn, in millimetres; y from the end of the case. */
+/** Contents of the drawing in millimetres; y from the end of the case. */
 export interface Strip {
   readonly length: number;
   readonly height: number;
@@ -12,13 +12,13 @@ export interface Sheet {
   readonly strip: Strip;
   /** The drawing of the whole strip. */
   readonly body: string;
-  /** Where on the strip the sheet begins. */
+  /** Position on the strip at which the sheet begins. */
   readonly from: number;
   readonly width: number;
-  /** Least width, for the check lines. */
+  /** Minimum width, for the check lines. */
   readonly least: number;
   readonly facts: readonly string[];
-  /** Where the sheets overlap. */
+  /** Positions at which the sheets overlap. */
   readonly matches: readonly number[];
 }
 
@@ -65,7 +65,7 @@ export function stripSvg({ length, height, overlap, hole, holes }: Strip): strin
     write(
       length / 2,
       bottom - 1.2,
-      'this line on the end of the case',
+      'align this line with the end of the case',
       ' class="small" text-anchor="middle"',
     ),
     ...marks,

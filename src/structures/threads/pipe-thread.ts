@@ -1,6 +1,13 @@
-import { fromSiValue, MeopError, type Quantity, type QuantityInput, unitOf } from '../../units';
-import { type FieldsOf, requireFields } from '../../units/known-fields';
-import { readPositive } from '../../units/refusal';
+import {
+  fromSiValue,
+  length,
+  type NamedTable,
+  named,
+  procedure,
+  type Quantity,
+  unitOf,
+  unknownName,
+} from '../../units';
 
 /** An American taper pipe thread, basic dimensions. */
 export interface PipeThread {
@@ -16,7 +23,7 @@ export interface PipeThread {
   readonly handTightLength: Quantity<'length'>;
   /** Effective external thread L2. */
   readonly effectiveLength: Quantity<'length'>;
-  /** Hand-tight engagement plus three turns of the wrench: what the wall must give. */
+  /** Hand-tight engagement plus three turns of the wrench; the minimum thickness of the wall. */
   readonly makeUpLength: Quantity<'length'>;
   readonly source: string;
 }
@@ -40,15 +47,9 @@ export type PipeSize = (typeof rows)[number][0];
  * @throws MeopError `unknown-name`
  * @example pipeThread('1/8').effectiveLength.in('in').toFixed(4) // => '0.2639'
  */
-export function pipeThread(size: PipeSize): PipeThread {
+export function pipeThread(size: PipeSize | (string & Readonly<Record<never, never>>)): PipeThread {
   const row = rows.find(([name]) => name === size);
-  if (row === undefined)
-    throw new MeopError(
-      'unknown-name',
-      `pipeThread: no size '${size}'; known are ${rows.map(([name]) => name).join(', ')}`,
-      'size',
-      { value: size, expected: 'the nominal size of an NPT thread' },
-    );
+  if (row === undefined) throw unknownName(size, sizes(), 'NPT size', { procedure: 'pipeThread', path: '' });
   const [name, d, perInch, l1] = row;
   const p = 1 / perInch;
   const e0 = d - (0.05 * d + 1.1) * p;
@@ -66,78 +67,79 @@ export function pipeThread(size: PipeSize): PipeThread {
   };
 }
 
+const sizes = (): readonly PipeSize[] => rows.map(([name]) => name);
+
+/** Taper pipe threads by nominal size. */
+export const pipeThreads: NamedTable<PipeThread, PipeSize> = {
+  what: 'NPT size',
+  names: sizes,
+  get usual() {
+    return sizes();
+  },
+  find: pipeThread,
+  is: (value): value is PipeThread => typeof value === 'object' && value !== null && 'makeUpLength' in value,
+};
+
 /** Whether a wall is thick enough for a port. */
 export interface PortWallCheck {
-  /** Full engaged thread that the wall gives. */
+  /** Length of full engaged thread in the wall. */
   readonly engagement: Quantity<'length'>;
-  /** What a full make-up needs. */
+  /** Engagement required. */
   readonly needed: Quantity<'length'>;
   readonly fits: boolean;
   readonly cautions: readonly string[];
 }
 
-const taperPortFields: FieldsOf<Parameters<typeof taperPort>[0]> = { size: 'required', wall: 'required' };
+const wall = length('t', 'thickness of the wall at the port', { example: '1/4 in' });
 
 /**
- * Whether a taper port for an instrument fits in a wall: taper threads seal and hold only when made up in full.
+ * Checks that the wall is thick enough for a fully made-up taper thread, which seals and holds only then.
  *
- * @throws MeopError `unknown-name`, `out-of-domain`
  * @example taperPort({ size: '1/8', wall: '1/4 in' }).fits // => false
  */
-export function taperPort(options: {
-  readonly size: PipeSize;
-  readonly wall: QuantityInput<'length'>;
-}): PortWallCheck {
-  requireFields('taperPort', options, taperPortFields);
-  const { size, wall } = options;
-  const thread = pipeThread(size);
-  const thickness = positive('taperPort', 'wall', wall);
-  return portFit(thickness, thread.makeUpLength.si, [
-    'a taper thread wedges its hole open: prefer a straight thread with a seal in a thin or brittle wall',
-  ]);
-}
-
-const straightPortFields: FieldsOf<Parameters<typeof straightPort>[0]> = {
-  wall: 'required',
-  sealDepth: 'required',
-  engagement: 'required',
-};
+export const taperPort = /* @__PURE__ */ procedure({
+  name: 'taperPort',
+  title: 'Wall thickness for a taper pipe port',
+  source: 'ASME B1.20.1, basic dimensions; three turns of make-up',
+  inputs: { size: named('size of the pipe thread', pipeThreads, { example: '1/8' }), wall },
+  gives: 'the engagement in the wall and whether it is enough for a full make-up',
+  example: { size: '1/8', wall: '1/4 in' },
+  run: ({ size, wall: { si } }): PortWallCheck =>
+    portFit(si, size.makeUpLength.si, [
+      'A taper thread wedges its hole open. Use a straight thread with a seal in a thin or brittle wall.',
+    ]),
+});
 
 /**
- * Whether a straight port with a face seal fits in a wall: the spot face or seal seat takes depth from the thread.
+ * Checks that the wall is thick enough for a straight port with a face seal, whose spot face reduces the length of thread.
  *
- * @throws MeopError `out-of-domain`
  * @example straightPort({ wall: '0.5 in', sealDepth: '0.1 in', engagement: '0.35 in' }).fits // => true
  */
-export function straightPort(options: {
-  readonly wall: QuantityInput<'length'>;
-  /** Depth of the spot face or seal seat. */
-  readonly sealDepth: QuantityInput<'length'>;
-  /** Full thread that the load asks for, as from {@link threadStripping}. */
-  readonly engagement: QuantityInput<'length'>;
-}): PortWallCheck {
-  requireFields('straightPort', options, straightPortFields);
-  const { wall, sealDepth, engagement } = options;
-  const thickness = positive('straightPort', 'wall', wall);
-  const seat = positive('straightPort', 'sealDepth', sealDepth);
-  return portFit(thickness - seat, positive('straightPort', 'engagement', engagement), []);
-}
+export const straightPort = /* @__PURE__ */ procedure({
+  name: 'straightPort',
+  title: 'Wall thickness for a straight port with a face seal',
+  source: 'Geometry',
+  inputs: {
+    wall,
+    sealDepth: length('h', 'depth of the spot face or seal seat', { example: '0.1 in' }),
+    engagement: length('L_e', 'full thread required for the load, as from threadStripping', {
+      example: '0.35 in',
+    }),
+  },
+  gives: 'the engagement in the wall and whether it is enough for the load',
+  example: { wall: '0.5 in', sealDepth: '0.1 in', engagement: '0.35 in' },
+  run: ({ wall: { si }, sealDepth, engagement }): PortWallCheck =>
+    portFit(si - sealDepth.si, engagement.si, []),
+});
 
-function portFit(given: number, needed: number, cautions: readonly string[]): PortWallCheck {
-  const fits = given >= needed;
+function portFit(available: number, needed: number, cautions: readonly string[]): PortWallCheck {
+  const fits = available >= needed;
   const mm = (si: number): Quantity<'length'> => fromSiValue(si, 'length', unitOf('mm'));
+  const thin = `The wall has ${mm(Math.max(0, available))} of thread; ${mm(needed)} is required. Use a boss.`;
   return {
-    engagement: mm(Math.max(0, Math.min(given, needed))),
+    engagement: mm(Math.max(0, Math.min(available, needed))),
     needed: mm(needed),
     fits,
-    cautions: fits
-      ? cautions
-      : [
-          `the wall gives ${mm(Math.max(0, given))} of thread, ${mm(needed)} is needed: use a boss`,
-          ...cautions,
-        ],
+    cautions: fits ? cautions : [thin, ...cautions],
   };
 }
-
-const positive = (context: string, field: string, value: unknown): number =>
-  readPositive('length', field, value, context).si;

@@ -2,14 +2,20 @@ import {
   force,
   formula,
   length,
-  MeopError,
+  type NamedTable,
+  named,
+  procedure,
   type Quantity,
-  type QuantityInput,
   ratio,
   torque,
+  unknownName,
 } from '../../units';
-import { type FieldsOf, requireFields } from '../../units/known-fields';
 import type { Provenance } from '../materials/datum';
+
+const inputs = {
+  torque: torque('T', 'tightening torque', { min: 0, example: '9.4 N*m' }),
+  diameter: length('d', 'nominal diameter of the thread', { example: '6 mm' }),
+};
 
 /**
  * Preload of a bolt from its tightening torque.
@@ -22,9 +28,9 @@ export const preloadFromTorque = /* @__PURE__ */ formula({
   equation: 'F = T / (K·d)',
   source: "Shigley's Mechanical Engineering Design, 9th ed., equation 8-27",
   inputs: {
-    torque: torque('T', 'tightening torque', { min: 0 }),
+    torque: inputs.torque,
     nutFactor: ratio('K', 'nut factor', { above: 0 }),
-    diameter: length('d', 'nominal diameter'),
+    diameter: inputs.diameter,
   },
   output: force('F', 'preload'),
   example: { torque: '9.4 N*m', nutFactor: 0.2, diameter: '6 mm' },
@@ -36,7 +42,7 @@ export const preloadFromTorque = /* @__PURE__ */ formula({
   },
 });
 
-const conditions = {
+const finishes = {
   'plain, black': 0.3,
   'zinc plated': 0.2,
   lubricated: 0.18,
@@ -44,8 +50,8 @@ const conditions = {
   'anti-seize': 0.12,
 } as const;
 
-/** The finish of a bolt, which decides its nut factor. */
-export type BoltFinish = keyof typeof conditions;
+/** The finish of a bolt, which determines its nut factor. */
+export type BoltFinish = keyof typeof finishes;
 
 /** A nut factor with its origin. */
 export interface NutFactor {
@@ -55,31 +61,39 @@ export interface NutFactor {
   readonly provenance: Provenance;
 }
 
+const isFinish = (name: string): name is BoltFinish => Object.hasOwn(finishes, name);
+const finishNames = (): readonly BoltFinish[] => Object.keys(finishes).filter(isFinish);
+
 /**
  * The nut factor K of a finish.
  *
  * @throws MeopError `unknown-name`
  * @example nutFactor('lubricated').value // => 0.18
  */
-export function nutFactor(finish: BoltFinish): NutFactor {
-  if (!Object.hasOwn(conditions, finish)) {
-    const known = Object.keys(conditions)
-      .map((name) => `'${name}'`)
-      .join(', ');
-    throw new MeopError('unknown-name', `nutFactor: no finish '${finish}'; known are ${known}`, 'finish', {
-      value: finish,
-      expected: known,
-    });
-  }
+export function nutFactor(finish: BoltFinish | (string & Readonly<Record<never, never>>)): NutFactor {
+  if (!isFinish(finish))
+    throw unknownName(finish, finishNames(), 'finish', { procedure: 'nutFactor', path: '' });
   return {
     finish,
-    value: conditions[finish],
+    value: finishes[finish],
     source: "Shigley's Mechanical Engineering Design, 9th ed., table 8-15",
     provenance: 'published',
   };
 }
 
-/** A preload that is known only within the scatter of friction. */
+/** Nut factors by the finish of the bolt, or one with the user's own value. */
+export const nutFactors: NamedTable<NutFactor, BoltFinish> = {
+  what: 'finish',
+  names: finishNames,
+  get usual() {
+    return finishNames();
+  },
+  find: nutFactor,
+  is: (value): value is NutFactor =>
+    typeof value === 'object' && value !== null && typeof Reflect.get(value, 'value') === 'number',
+};
+
+/** A preload with its dispersion. */
 export interface PreloadRange {
   readonly min: Quantity<'force'>;
   readonly nominal: Quantity<'force'>;
@@ -87,33 +101,32 @@ export interface PreloadRange {
   readonly cautions: readonly string[];
 }
 
-const preloadRangeFields: FieldsOf<Parameters<typeof preloadRange>[0]> = {
-  torque: 'required',
-  finish: 'required',
-  diameter: 'required',
-};
+const dispersion = 0.25;
 
 /**
- * Preload from torque with its scatter. Ten lubricated bolts at one torque had a standard deviation of 8.4 % of the mean
- * (Shigley, 9th ed., table 8-14); ±25 % is three of those. Do not count on friction from preload in a radial joint.
+ * Preload from torque with its dispersion. Ten lubricated bolts at one torque had a standard deviation of 8.4 % of the mean
+ * (Shigley, 9th ed., table 8-14); ±25 % is three of those. Do not rely on friction from preload in a radial joint.
  *
  * @example preloadRange({ torque: '10 N*m', finish: 'zinc plated', diameter: '5 mm' }).min.in('N') // => 7500
  */
-export function preloadRange(options: {
-  readonly torque: QuantityInput<'torque'>;
-  readonly finish: BoltFinish;
-  readonly diameter: QuantityInput<'length'>;
-}): PreloadRange {
-  requireFields('preloadRange', options, preloadRangeFields);
-  const { torque: tightening, finish, diameter } = options;
-  const { value } = nutFactor(finish);
-  const nominal = preloadFromTorque({ torque: tightening, nutFactor: value, diameter });
-  const times = (share: number): Quantity<'force'> => nominal.times(share);
-  return {
-    min: times(1 - scatter),
-    nominal,
-    max: times(1 + scatter),
-    cautions: ['preload from torque scatters by ±25 %: friction, not the wrench, decides'],
-  };
-}
-const scatter = 0.25;
+export const preloadRange = /* @__PURE__ */ procedure({
+  name: 'preloadRange',
+  title: 'Preload from torque, with its dispersion',
+  source: "Shigley's Mechanical Engineering Design, 9th ed., equation 8-27 and tables 8-14 and 8-15",
+  inputs: {
+    torque: inputs.torque,
+    finish: named('finish of the bolt', nutFactors, { example: 'zinc plated' }),
+    diameter: inputs.diameter,
+  },
+  gives: 'the minimum, nominal and maximum preload',
+  example: { torque: '10 N*m', finish: 'zinc plated', diameter: '5 mm' },
+  run: ({ torque: tightening, finish, diameter }): PreloadRange => {
+    const nominal = preloadFromTorque({ torque: tightening, nutFactor: finish.value, diameter });
+    return {
+      min: nominal.times(1 - dispersion),
+      nominal,
+      max: nominal.times(1 + dispersion),
+      cautions: ['Preload from torque varies by ±25 % with friction, whatever the accuracy of the wrench.'],
+    };
+  },
+});

@@ -14,7 +14,7 @@ const overlapping = (pitch: number, bite: number): true | string =>
   pitch / 2 + bite / Math.sqrt(3) > 0 || 'the threads do not overlap: the hole is larger than the screw';
 
 /**
- * Area along which the threads of the screw strip; the hole's minor diameter decides.
+ * Shear area of the threads of the screw, at the minor diameter of the hole.
  *
  * @example externalThreadShearArea({ engagement: '1 in', pitch: '1/20 in', internalMinorMax: '0.2070 in', externalPitchMin: '0.2127 in' }).in('in^2').toFixed(3) // => '0.368'
  */
@@ -26,8 +26,8 @@ export const externalThreadShearArea = /* @__PURE__ */ formula({
   inputs: {
     engagement,
     pitch,
-    internalMinorMax: length('K_n', 'greatest minor diameter of the tapped hole'),
-    externalPitchMin: length('E_s', 'least pitch diameter of the screw'),
+    internalMinorMax: length('K_n', 'maximum minor diameter of the tapped hole'),
+    externalPitchMin: length('E_s', 'minimum pitch diameter of the screw'),
   },
   output: area('A_e', 'shear area of the external thread'),
   example: {
@@ -44,7 +44,7 @@ export const externalThreadShearArea = /* @__PURE__ */ formula({
 });
 
 /**
- * Area along which the threads of the tapped hole strip; the screw's major diameter decides.
+ * Shear area of the threads of the tapped hole, at the major diameter of the screw.
  *
  * @example internalThreadShearArea({ engagement: '1 in', pitch: '1/20 in', externalMajorMin: '0.2408 in', internalPitchMax: '0.2224 in' }).in('in^2').toFixed(3) // => '0.539'
  */
@@ -56,8 +56,8 @@ export const internalThreadShearArea = /* @__PURE__ */ formula({
   inputs: {
     engagement,
     pitch,
-    externalMajorMin: length('D_s', 'least major diameter of the screw'),
-    internalPitchMax: length('E_n', 'greatest pitch diameter of the tapped hole'),
+    externalMajorMin: length('D_s', 'minimum major diameter of the screw'),
+    internalPitchMax: length('E_n', 'maximum pitch diameter of the tapped hole'),
   },
   output: area('A_n', 'shear area of the internal thread'),
   example: {
@@ -83,12 +83,12 @@ export const equalStrengthEngagement = /* @__PURE__ */ formula({
   name: 'equalStrengthEngagement',
   title: 'Engagement at which the screw breaks first, equal strengths',
   equation: 'L_e = 2·A_s / (π·K_n·(1/2 + (E_s − K_n) / (√3·P)))',
-  source: `${source} (shear strength taken as half the tensile)`,
+  source: `${source} (shear strength assumed half the tensile strength)`,
   inputs: {
     tensileStressArea: area('A_s', 'tensile stress area'),
     pitch,
-    internalMinorMax: length('K_n', 'greatest minor diameter of the tapped hole'),
-    externalPitchMin: length('E_s', 'least pitch diameter of the screw'),
+    internalMinorMax: length('K_n', 'maximum minor diameter of the tapped hole'),
+    externalPitchMin: length('E_s', 'minimum pitch diameter of the screw'),
   },
   output: length('L_e', 'length of engagement'),
   example: {
@@ -123,7 +123,7 @@ export const strippingRatio = /* @__PURE__ */ formula({
     screwStrength: stress('S_s', 'tensile strength of the screw', { above: 0 }),
     holeStrength: stress('S_h', 'tensile strength of the tapped part', { above: 0 }),
   },
-  output: ratio('J', 'stripping load of the screw over that of the hole'),
+  output: ratio('J', 'stripping load of the screw/that of the hole'),
   example: {
     externalArea: '0.368 in^2',
     internalArea: '0.539 in^2',

@@ -37,7 +37,7 @@ export const unifiedStressArea = /* @__PURE__ */ formula({
   source: "ASME B1.1, tensile stress area, as in Shigley's Mechanical Engineering Design, 9th ed., table 8-2",
   inputs: {
     diameter: length('D', 'nominal (major) diameter'),
-    pitch: length('P', 'pitch, one over the threads per inch'),
+    pitch: length('P', 'pitch, 1/(threads per inch)'),
   },
   output: area('A_s', 'tensile stress area'),
   example: { diameter: '1/4 in', pitch: '1/20 in' },

@@ -4,12 +4,12 @@ import { rootArea, tensileStressArea, unifiedStressArea } from './stress-area';
 import { metricLimits, type ThreadLimitsSi, unifiedLimits } from './thread-limits';
 import { metricSizes, unifiedSizes } from './thread-sizes';
 
-/** A standard thread; basic dimensions, and the worst limits of the usual tolerance class. */
+/** A standard thread: basic dimensions, and the worst-case limits of the usual tolerance class. */
 export interface ThreadGeometry {
   /** The full designation: `M6x1`, `1/4-20 UNC`. */
   readonly name: string;
   readonly system: 'ISO metric' | 'unified inch';
-  /** `special`: of a thread of one's own. */
+  /** `special` for a custom thread. */
   readonly series: 'coarse' | 'fine' | 'UNC' | 'UNF' | 'special';
   /** Nominal diameter. */
   readonly majorDiameter: Quantity<'length'>;
@@ -17,22 +17,22 @@ export interface ThreadGeometry {
   readonly pitchDiameter: Quantity<'length'>;
   /** Basic minor diameter of the internal thread, about the tap drill. */
   readonly minorDiameter: Quantity<'length'>;
-  /** Root diameter of the screw: d − 1.226869 P metric; d − 1.299038 P unified, the least of those in use. */
+  /** Root diameter of the screw: d − 1.226869 P metric; d − 1.299038 P unified, the minimum of those in use. */
   readonly rootDiameter: Quantity<'length'>;
   readonly tensileStressArea: Quantity<'area'>;
   /** Area at the root diameter, for threads in a shear plane. */
   readonly rootArea: Quantity<'area'>;
-  /** Worst limits of class 6g/6H or 2A/2B, for stripping. */
+  /** Worst-case limits of class 6g/6H or 2A/2B, for stripping. */
   readonly limits: ThreadLimits;
   readonly source: string;
   /** Of the limits. */
   readonly provenance: Provenance;
 }
 
-/** The worst limits of mating threads. */
+/** The worst-case limits of mating threads. */
 export type ThreadLimits = { readonly [F in keyof ThreadLimitsSi]: Quantity<'length'> };
 
-/** What a thread's geometry follows from. */
+/** The values from which the geometry of a thread follows. */
 export interface ThreadSize {
   readonly name: string;
   readonly system: ThreadGeometry['system'];
@@ -61,16 +61,17 @@ export function threadGeometry(name: string): ThreadGeometry {
   const start = key.split(/[-X ]/)[0];
   const near = all.filter(({ keys }) => keys.some((known) => known.split(/[-X ]/)[0] === start));
   const offered = near.length > 0 ? near.map((known) => known.name) : ['M1.6 to M36', '#0-80 to 1-12'];
-  throw new MeopError(
-    'unknown-name',
-    `threadGeometry: no thread '${name}'; ${near.length > 0 ? 'of that size there are' : 'known are'} ${offered.join(', ')}; any other is customThread({ majorDiameter, pitch })`,
-    'name',
-    { value: name, expected: offered.join(', ') },
-  );
+  throw new MeopError({
+    code: 'unknown-name',
+    procedure: 'threadGeometry',
+    given: name,
+    note: 'thread',
+    expected: `${offered.join(', ')}; any other with customThread({ majorDiameter, pitch })`,
+  });
 }
 
 /**
- * The designations that {@link threadGeometry} knows, by system and rising diameter.
+ * The designations of {@link threadGeometry}, by system and increasing diameter.
  *
  * @example threadNames()[0] // => 'M1.6x0.35'
  */

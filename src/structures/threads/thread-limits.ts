@@ -1,12 +1,12 @@
-/** The worst limits of mating threads, m: what a stripping calculation must use. */
+/** The worst-case limits of mating threads in metres, for stripping calculations. */
 export interface ThreadLimitsSi {
-  /** Least major diameter of the screw. */
+  /** Minimum major diameter of the screw. */
   readonly externalMajorMin: number;
-  /** Least pitch diameter of the screw. */
+  /** Minimum pitch diameter of the screw. */
   readonly externalPitchMin: number;
-  /** Greatest pitch diameter of the tapped hole. */
+  /** Maximum pitch diameter of the tapped hole. */
   readonly internalPitchMax: number;
-  /** Greatest minor diameter of the tapped hole. */
+  /** Maximum minor diameter of the tapped hole. */
   readonly internalMinorMax: number;
 }
 

@@ -14,7 +14,7 @@ import {
 import { externalThreadShearArea, internalThreadShearArea } from './shear-area';
 import { threads } from './thread-table';
 
-/** What a screw in a tapped hole carries along its axis, and what gives way first. */
+/** The axial loads at which a screw in a tapped hole fails, and which failure governs. */
 export interface Stripping {
   readonly externalArea: Quantity<'area'>;
   readonly internalArea: Quantity<'area'>;
@@ -95,20 +95,22 @@ export const threadStripping = /* @__PURE__ */ procedure({
       ),
       source: externalThreadShearArea.source,
       cautions: [
-        ...(thread.provenance === 'from memory' ? ['thread limits by tolerance formulas from memory'] : []),
+        ...(thread.provenance === 'from memory'
+          ? ['The thread limits are computed by tolerance formulas quoted from memory, not verified.']
+          : []),
         ...(weakest.failure === 'screw breaks'
           ? []
-          : [`the ${weakest.failure} first: a thread that strips gives no warning`]),
+          : [`The governing failure is: ${weakest.failure}. Stripping occurs without warning.`]),
       ],
     };
     const text = (): string =>
       [
         table([
-          { 'gives way': 'screw breaks', load: result.screwBreakingLoad },
-          { 'gives way': 'screw threads strip', load: result.externalStrippingLoad },
-          { 'gives way': 'hole threads strip', load: result.internalStrippingLoad },
+          { failure: 'screw breaks', load: result.screwBreakingLoad },
+          { failure: 'screw threads strip', load: result.externalStrippingLoad },
+          { failure: 'hole threads strip', load: result.internalStrippingLoad },
         ]),
-        `first: ${result.governingFailure}; the screw breaks first from ${result.fullStrengthEngagement} of engagement`,
+        `governing failure: ${result.governingFailure}; from ${result.fullStrengthEngagement} of engagement the screw breaks first`,
         ...result.cautions.map((caution) => `caution: ${caution}`),
       ].join('\n');
     return printable(result, text);
