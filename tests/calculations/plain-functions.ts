@@ -7,6 +7,13 @@ export const plainFunctions: Readonly<Record<string, string>> = {
   speciesNames: tableLookUp,
   boltClassNames: tableLookUp,
   factorSetNames: tableLookUp,
+  factorSet: tableLookUp,
+  material: tableLookUp,
+  boltClass: tableLookUp,
+  oRing: tableLookUp,
+  nutFactor: tableLookUp,
+  pipeThread: tableLookUp,
+  threadGeometry: tableLookUp,
   materialNames: tableLookUp,
   threadNames: tableLookUp,
   publishedPropellants: tableLookUp,
@@ -17,7 +24,7 @@ export const notYet: Readonly<Record<string, string>> = {
   thermo:
     'areaRatioSi equilibriumConstant equilibriumProducts gas gasMixture isentropicDensityRatioSi isentropicPressureRatioSi isentropicTemperatureRatioSi layeredWallHeat layeredWallHeating machBehindShockSi machFromAreaRatio machFromAreaRatioSi machFromMassFlowParameter machFromPrandtlMeyerAngle machFromPrandtlMeyerAngleSi machFromPressureRatioSi machFromShockStagnationPressureRatioSi massFlowParameterSi normalShock obliqueShock orificeFlow pitotPressureRatioSi prandtlMeyerAngleSi shockDensityRatioSi shockEntropyRiseSi shockPressureRatioSi shockStagnationPressureRatioSi speciesProperties standardAltitudeSi standardAtmosphere standardPressureSi steadyWallHeat transientConduction twoPhaseMixture vandenkerckhoveSi',
   structures:
-    'allowable boltClass boltRetention burstPressure clampedPlate customORing customThread datum datumCaution designFactors designJoint designPressures drillGuideBore enginePartPressures extrusionGapLimit faceSeal factorSet governing graphiteRanges holePattern jointStressesSi lowCycleLife margin marginTable material materialOf nutFactor oRing oRingGland oRingsForGroove pipeThread preloadRange proofCheck radialGrowth reviewJoint reviewRetainingRing reviewShell reviewThreadedClosure ropeClips ropeRestraint sealPair checkSealOverHoles simplySupportedPlate standardGroove straightPort strengthRetention taperPort terminationEfficiency thickWallStress thickWallStressSi threadGeometry wireRope withEstimatedStrengths wrapTemplate yieldPressuresAtTemperature',
+    'allowable boltRetention burstPressure clampedPlate customORing datum datumCaution designFactors designJoint designPressures enginePartPressures extrusionGapLimit faceSeal governing graphiteRanges jointStressesSi lowCycleLife margin marginTable materialOf oRingGland oRingsForGroove proofCheck radialGrowth reviewJoint reviewRetainingRing reviewShell reviewThreadedClosure ropeClips ropeRestraint sealPair checkSealOverHoles simplySupportedPlate standardGroove strengthRetention terminationEfficiency thickWallStress thickWallStressSi wireRope withEstimatedStrengths yieldPressuresAtTemperature',
   nozzle:
     'exitConditions frictionThrustLoss idealNozzle insertFit insertSolid nozzleContour nozzleEfficiency nozzleFlowSi nozzleRegime optimumExpansionAtAltitude optimumExpansionOverTrace separationMachSi separationPressure sizeNozzle throatHistory throatLawSi throatRecessionRateSi thrustCoefficientPartsSi thrustCoefficientSi twoPhaseLagBounds vacuumThrustCoefficientAt',
   firing:

@@ -198,7 +198,7 @@ describe('threaded closure', () => {
   test.each<[string, Partial<ThreadedClosure>, string]>([
     ['a thread as wide as the case', { caseOutsideDiameter: '70 mm' }, 'out-of-domain caseOutsideDiameter'],
     ['no engagement', { engagement: '0 mm' }, 'out-of-domain engagement'],
-    ['a thread that is in no list', { thread: 'M70x2' }, 'unknown-name name'],
+    ['a thread that is in no list', { thread: 'M70x2' }, 'unknown-name undefined'],
     [
       'a fine thread in a case that opens beyond it',
       { thread: customThread({ majorDiameter: '70 mm', pitch: '0.5 mm' }), caseTemperature: '200 degC' },

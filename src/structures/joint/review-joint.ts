@@ -112,12 +112,7 @@ function patternOf(joint: RadialBoltJoint, { holeDiameter, count, rows }: BoltsS
       ...(joint.rowSpacing !== undefined && { rowSpacing: joint.rowSpacing }),
     });
   } catch (error) {
-    if (!(error instanceof MeopError)) throw error;
-    const message = error.message.replace(/^holePattern/, name);
-    throw new MeopError(error.code, message, error.path, {
-      value: error.given,
-      ...(error.expected !== undefined && { expected: error.expected }),
-    });
+    throw error instanceof MeopError ? error.within(name) : error;
   }
 }
 
