@@ -1,55 +1,84 @@
-import { fromSiValue, type Quantity, type UnitOf, unitOf } from '../units';
+import {
+  type Input,
+  type Place,
+  printable,
+  procedure,
+  type Quantity,
+  type UnitOf,
+  type Values,
+} from '../units';
 import type { BurnLawBand } from './burn-law-band';
-import { type ExtrapolationPolicy, readBands, type SaintRobertInput } from './burn-law-input';
+import { burnLawInputs, type SaintRobertInput } from './burn-law-inputs';
 import { convertBurnRateCoefficient } from './burn-rate-coefficient';
+import { readBands } from './read-burn-law';
+
+/** Treatment of pressures outside the characterised range of a burn law. */
+export type ExtrapolationPolicy = 'extrapolate' | 'clamp' | 'error';
 
 /**
- * A burn law: burning rate by pressure and initial grain temperature. Bands need not join: printed ones do not.
- * Outside the characterised range the first and the last band go on.
+ * A burn law: burning rate by pressure and initial grain temperature. Adjacent bands need not have the same rate at their
+ * common limit. Outside the characterised range, the first and the last band are extrapolated.
  */
 export interface BurnLaw {
   readonly bands: readonly BurnLawBand[];
-  /** Ends of the range that was characterised [Pa]; zero and infinity where nothing is said. */
+  /** Limits of the characterised range [Pa]; zero and infinity where none is given. */
   readonly characterised: { readonly from: number; readonly to: number };
   readonly outside: ExtrapolationPolicy;
-  /** Relative change of rate by grain temperature at constant pressure, σ_p; `undefined` where nobody measured it. */
+  /** Relative change of rate by grain temperature at constant pressure, σ_p; `undefined` where it is not known. */
   readonly temperatureSensitivity: Quantity<'temperature sensitivity'> | undefined;
-  /** Grain temperature for which the bands hold. */
+  /** Grain temperature at which the bands are valid. */
   readonly referenceTemperature: Quantity<'temperature'>;
   readonly source: string;
-  /** The coefficient a of r = a·pⁿ of a band, as a number in the units given. */
+  /** The coefficient a of r = a·pⁿ of a band, as a number in these units. */
   coefficient(rateUnit: UnitOf<'speed'>, pressureUnit: UnitOf<'absolute pressure'>, band?: number): number;
   toString(): string;
 }
 
+/** Whether a value is a burn law made by {@link saintRobert}. */
+export const isBurnLaw = (value: unknown): value is BurnLaw =>
+  typeof value === 'object' && value !== null && 'characterised' in value && 'bands' in value;
+
+/** A burn law of a propellant or a reduction: one that was made before, or as it is quoted. */
+export const burnLaw: Input<BurnLaw | SaintRobertInput, BurnLaw, 'required'> = {
+  ...burnLawInputs,
+  type: 'burn law',
+  takes: () => `burn law, or ${burnLawInputs.takes()}`,
+  read: (value, at) => (isBurnLaw(value) ? value : lawOf(burnLawInputs.read(value, at), at)),
+  absent: () => lawOf(burnLawInputs.absent(), { procedure: '', path: '' }),
+};
+
 /**
- * Saint-Robert's burn law r = a·pⁿ, for all pressures or band by band as published, continuous or not.
+ * Makes Saint-Robert's burn law r = a·pⁿ, for all pressures or band by band as published, continuous or not. A band
+ * includes its lower limit.
  *
- * Give a coefficient with the units it is quoted in (`rateUnit`, `pressureUnit`), or a rate at a pressure, or two
- * points to pass through; or a list of bands, each with `from` and `to`. A band holds at its lower end.
- *
- * Source: Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 11.
- *
- * @throws MeopError `out-of-domain` for an exponent of 1 or more (no stable chamber pressure), `burn-law-bands` for
- * bands that overlap or leave a gap
  * @example saintRobert({ coefficient: 7, rateUnit: 'mm/s', pressureUnit: 'MPa', exponent: 0.32 }).coefficient('m/s', 'Pa').toPrecision(9) // => '0.0000841585104'
  */
-export function saintRobert(input: SaintRobertInput): BurnLaw {
-  const { bands, characterised, outside, sensitivity, referenceTemperature, source } = readBands(input);
-  const law: BurnLaw = {
-    bands,
-    characterised,
-    outside,
-    temperatureSensitivity:
-      sensitivity === undefined
-        ? undefined
-        : fromSiValue<'temperature sensitivity'>(sensitivity, 'temperature sensitivity', unitOf('1/K')),
-    referenceTemperature: fromSiValue<'temperature'>(referenceTemperature, 'temperature', unitOf('K')),
-    source,
-    coefficient: (rateUnit, pressureUnit, band = 0) => coefficientOf(bands[band], rateUnit, pressureUnit),
-    toString: () => lawText(law),
-    ...{ [Symbol.for('nodejs.util.inspect.custom')]: () => lawText(law) },
-  };
+export const saintRobert = /* @__PURE__ */ procedure({
+  name: 'saintRobert',
+  title: "Saint-Robert's burn law",
+  source: 'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 11',
+  inputs: burnLawInputs.fields,
+  gives: 'the burn law r = a·pⁿ, of one or several bands',
+  example: { coefficient: 8.26, rateUnit: 'mm/s', pressureUnit: 'MPa', exponent: 0.319 },
+  run: (values): BurnLaw => lawOf(values, { procedure: 'saintRobert', path: '' }),
+});
+
+function lawOf(given: Values<typeof burnLawInputs.fields>, at: Place): BurnLaw {
+  const { outside, temperatureSensitivity, referenceTemperature, source } = given;
+  const { bands, characterised } = readBands(given, at);
+  const law: BurnLaw = printable(
+    {
+      bands,
+      characterised,
+      outside,
+      temperatureSensitivity,
+      referenceTemperature,
+      source,
+      coefficient: (rateUnit: UnitOf<'speed'>, pressureUnit: UnitOf<'absolute pressure'>, band = 0) =>
+        coefficientOf(bands[band], rateUnit, pressureUnit),
+    },
+    () => lawText(law),
+  );
   return law;
 }
 

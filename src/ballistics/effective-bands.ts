@@ -1,9 +1,10 @@
 import type { BurnLaw } from './burn-law';
 import { type BurnLawBand, bandAt, bandRateSi } from './burn-law-band';
+import { nearOne } from './equilibrium-inputs';
 
 /**
- * The bands of a law as they hold at every pressure: one that is told to clamp has a band of exponent zero at each end
- * of its characterised range, any other goes on as it is. Plain SI numbers.
+ * The bands of a law for every pressure: a clamped law has a band of exponent zero on each side of its characterised range, any
+ * other is extrapolated. Plain SI numbers.
  */
 export function effectiveBands(law: BurnLaw): readonly BurnLawBand[] {
   const { bands, outside } = law;
@@ -18,7 +19,7 @@ export function effectiveBands(law: BurnLaw): readonly BurnLawBand[] {
   const inside = bands
     .map((band, i) => ({
       ...band,
-      // The first and the last band go on to the ends of a range that is wider than they.
+      // A range wider than the bands extends the first and the last of them.
       from: i === 0 ? from : Math.max(from, band.from),
       to: i === bands.length - 1 ? to : Math.min(to, band.to),
     }))
@@ -30,11 +31,8 @@ export function effectiveBands(law: BurnLaw): readonly BurnLawBand[] {
   ];
 }
 
-/** Said of pressures where one per cent of anything is more than three of pressure. */
+/** The caution for an exponent close to 1, as a list. */
 export function barelyStable(exponent: number): readonly string[] {
-  return exponent > 0.7
-    ? [
-        `the pressure exponent is ${Number(exponent.toPrecision(3))} there: every change is multiplied by ${(1 / (1 - exponent)).toPrecision(3)}, and the pressure is barely stable`,
-      ]
-    : [];
+  const caution = nearOne({ exponent });
+  return caution === true ? [] : [caution];
 }

@@ -6,14 +6,13 @@ import {
   temperatureDifference,
   temperatureSensitivity,
 } from '../units';
+import { powerLaw } from './burn-law-inputs';
+import { nearOne } from './equilibrium-inputs';
 
-const exponent = ratio('n', 'pressure exponent', { below: 1 });
-const nearOne = ({ exponent: n }: { readonly exponent: number }): true | string =>
-  n <= 0.7 ||
-  `an exponent of ${n} multiplies every change by ${(1 / (1 - n)).toPrecision(3)}: the pressure is barely stable`;
+const exponent = powerLaw.exponent;
 
 /**
- * How many per cent the equilibrium pressure moves for one per cent of burning area, rate, c* or density.
+ * Relative change of the equilibrium pressure per relative change of burning area, rate, c* or density.
  *
  * @example pressureAmplification({ exponent: 0.5 }) // => 2
  */
@@ -31,11 +30,12 @@ export const pressureAmplification = /* @__PURE__ */ formula({
   solve: { exponent: (k) => 1 - 1 / k },
 });
 
+const rateSensitivity = temperatureSensitivity('σ_p', 'relative change of burning rate by grain temperature');
 const factor = (symbol: string, meaning: string) => optional(ratio(symbol, meaning, { above: 0 }), 1);
 
 /**
  * Factor on the equilibrium pressure when burning area, throat, burning rate, c* or density change by a factor each;
- * what is left out does not change. A crack that adds area, or a limit pressure to stay below, is the same equation.
+ * omitted factors are 1. The same equation applies to a crack that adds area, and to a limit on pressure.
  *
  * @example equilibriumPressureRatio({ burningAreaFactor: 1.05, exponent: 0.5 }) // => 1.1025
  */
@@ -95,7 +95,7 @@ export const pressureTemperatureSensitivity = /* @__PURE__ */ formula({
   source:
     'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 11; for one power law and constant c* and density',
   inputs: {
-    rateSensitivity: temperatureSensitivity('σ_p', 'relative change of burning rate by grain temperature'),
+    rateSensitivity,
     exponent,
   },
   output: temperatureSensitivity('π_K', 'relative change of pressure by grain temperature'),
@@ -147,7 +147,7 @@ export const burnRateTemperatureFactor = /* @__PURE__ */ formula({
   source:
     'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 11, definition of σ_p, integrated',
   inputs: {
-    rateSensitivity: temperatureSensitivity('σ_p', 'relative change of burning rate by grain temperature'),
+    rateSensitivity,
     temperatureChange: temperatureDifference('ΔT', 'grain temperature above the reference'),
   },
   output: ratio('f_r', 'factor on the burning rate'),

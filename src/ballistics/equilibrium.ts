@@ -1,19 +1,15 @@
-import { absolutePressure, area, density, formula, length, ratio, speed } from '../units';
+import { absolutePressure, area, formula, length, speed } from '../units';
+import { powerLaw } from './burn-law-inputs';
+import { burningToThroat, nearOne } from './equilibrium-inputs';
+import { castDensity, deliveredVelocity } from './propellant-inputs';
 
 const source =
   'steady mass balance ρ·r·A_b = p·A_t / c*: Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 11';
-const law = {
-  referenceRate: speed('r_ref', 'burning rate at the reference pressure', { above: 0 }),
-  referencePressure: absolutePressure('p_ref', 'reference pressure of the burn law'),
-  exponent: ratio('n', 'pressure exponent', { below: 1 }),
-};
 const lawExample = { referenceRate: '7 mm/s', referencePressure: '1 MPa', exponent: 0.32 } as const;
-const nearOne = ({ exponent }: { readonly exponent: number }): true | string =>
-  exponent <= 0.7 ||
-  `an exponent of ${exponent} multiplies every error by ${(1 / (1 - exponent)).toPrecision(3)}: the pressure is barely stable`;
+const burningArea = area('A_b', 'burning area', { example: '8000 mm^2' });
 
 /**
- * Burning area over throat area.
+ * Ratio of burning area to throat area.
  *
  * @example burningAreaRatio({ burningArea: '8000 mm^2', throatArea: '40 mm^2' }) // => 200
  */
@@ -23,10 +19,10 @@ export const burningAreaRatio = /* @__PURE__ */ formula({
   equation: 'K = A_b / A_t',
   source: 'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 11',
   inputs: {
-    burningArea: area('A_b', 'burning area'),
+    burningArea,
     throatArea: area('A_t', 'throat area'),
   },
-  output: ratio('K', 'burning area over throat area'),
+  output: burningToThroat,
   example: { burningArea: '8000 mm^2', throatArea: '40 mm^2' },
   si: ({ burningArea, throatArea }) => burningArea / throatArea,
   solve: {
@@ -36,8 +32,8 @@ export const burningAreaRatio = /* @__PURE__ */ formula({
 });
 
 /**
- * Chamber pressure at which the throat passes as much gas as the propellant makes, for one power law.
- * For laws of several bands, and with the gas that fills the growing chamber, see `equilibriumPressures`.
+ * Chamber pressure at which the flow through the throat equals the gas generation, for one power law.
+ * For laws of several bands, and with the gas stored in the growing chamber volume, see `equilibriumPressures`.
  *
  * @example equilibriumPressure({ density: '1780 kg/m^3', characteristicVelocity: '905.88 m/s', burningAreaRatio: 210, referenceRate: '7 mm/s', referencePressure: '1 MPa', exponent: 0.32 }).in('MPa') // => 3.557855027
  */
@@ -47,10 +43,10 @@ export const equilibriumPressure = /* @__PURE__ */ formula({
   equation: 'p = p_ref·(ρ·r_ref·c*·K / p_ref)^(1 / (1 − n))',
   source,
   inputs: {
-    density: density('ρ', 'propellant density as cast'),
-    characteristicVelocity: speed('c*', 'characteristic velocity delivered', { above: 0 }),
-    burningAreaRatio: ratio('K', 'burning area over throat area', { above: 0 }),
-    ...law,
+    density: castDensity,
+    characteristicVelocity: deliveredVelocity,
+    burningAreaRatio: burningToThroat,
+    ...powerLaw,
   },
   output: absolutePressure('p', 'equilibrium chamber pressure'),
   example: {
@@ -83,7 +79,7 @@ const balance = (pressure: number, referencePressure: number, exponent: number):
   referencePressure * (pressure / referencePressure) ** (1 - exponent);
 
 /**
- * Burning-area ratio that a chamber pressure needs.
+ * Burning-area ratio required for a chamber pressure.
  *
  * @example burningAreaRatioForPressure({ pressure: '600 psi', density: '1841 kg/m^3', characteristicVelocity: '885 m/s', referenceRate: '5.13 mm/s', referencePressure: '1 MPa', exponent: 0.222 }) // => 361.1228899
  */
@@ -93,12 +89,12 @@ export const burningAreaRatioForPressure = /* @__PURE__ */ formula({
   equation: 'K = p_ref·(p / p_ref)^(1 − n) / (ρ·r_ref·c*)',
   source,
   inputs: {
-    pressure: absolutePressure('p', 'chamber pressure wanted'),
-    density: density('ρ', 'propellant density as cast'),
-    characteristicVelocity: speed('c*', 'characteristic velocity delivered', { above: 0 }),
-    ...law,
+    pressure: absolutePressure('p', 'required chamber pressure'),
+    density: castDensity,
+    characteristicVelocity: deliveredVelocity,
+    ...powerLaw,
   },
-  output: ratio('K', 'burning area over throat area'),
+  output: burningToThroat,
   example: {
     pressure: '4 MPa',
     density: '1780 kg/m^3',
@@ -118,7 +114,7 @@ export const burningAreaRatioForPressure = /* @__PURE__ */ formula({
 });
 
 /**
- * Throat diameter that holds a burning area at a chamber pressure.
+ * Throat diameter required for a chamber pressure at a burning area.
  *
  * @example throatForPressure({ pressure: '50 bar', burningArea: '0.314 m^2', burnRate: '6.87635 mm/s', density: '1800 kg/m^3', characteristicVelocity: '1450 m/s' }).in('mm') // => 37.8821066
  */
@@ -128,11 +124,11 @@ export const throatForPressure = /* @__PURE__ */ formula({
   equation: 'd_t = √(4·ρ·r·A_b·c* / (π·p))',
   source,
   inputs: {
-    pressure: absolutePressure('p', 'chamber pressure wanted'),
-    burningArea: area('A_b', 'burning area'),
+    pressure: absolutePressure('p', 'required chamber pressure'),
+    burningArea,
     burnRate: speed('r', 'burning rate at that pressure', { above: 0 }),
-    density: density('ρ', 'propellant density as cast'),
-    characteristicVelocity: speed('c*', 'characteristic velocity delivered', { above: 0 }),
+    density: castDensity,
+    characteristicVelocity: deliveredVelocity,
   },
   output: length('d_t', 'throat diameter'),
   example: {

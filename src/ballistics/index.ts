@@ -6,17 +6,10 @@
  * @module
  */
 export * from './blowdown';
-export { type BurnLaw, saintRobert } from './burn-law';
+export { type BurnLaw, type ExtrapolationPolicy, saintRobert } from './burn-law';
 export type { BurnLawBand } from './burn-law-band';
-export type {
-  BurnLawBandInput,
-  BurnLawOptions,
-  ExtrapolationPolicy,
-  LawForm,
-  LawPoint,
-  SaintRobertInput,
-} from './burn-law-input';
-export { type CoefficientUnits, convertBurnRateCoefficient } from './burn-rate-coefficient';
+export type { SaintRobertInput } from './burn-law-inputs';
+export { convertBurnRateCoefficient } from './burn-rate-coefficient';
 export { compareFirings, type FiringComparison } from './compare-firings';
 export * from './equilibrium';
 export {
@@ -30,8 +23,9 @@ export * from './erosive-burning';
 export * from './grain';
 export type { PortFlow } from './port-diagnosis';
 export * from './port-flow';
-export { type Propellant, type PropellantInput, propellant } from './propellant';
+export { type Propellant, propellant } from './propellant';
 export { publishedPropellant, publishedPropellants } from './propellant-data';
+export type { PropellantInput } from './propellant-inputs';
 export type { BurnConditions } from './rate-by-law';
 export {
   type DifferenceCause,

@@ -1,10 +1,13 @@
-import { MeopError } from '../units';
-import { type Propellant, type PropellantInput, propellant } from './propellant';
+import { unknownName } from '../units';
+import { notAnObject } from '../units/declare/field-errors';
+import { type Propellant, propellant } from './propellant';
+import { type PropellantInput, propellantInputs } from './propellant-inputs';
 
-// Characterisations for analysis only: what a propellant does, never how it is made. None of these is a measurement
-// of anyone's own propellant; a strand of the batch at hand outranks them all.
+// Characterisations for analysis only, without preparation. None of these is a measurement of the user's own propellant,
+// which always takes precedence.
 
-const strand = 'strand-burner law widely quoted among amateurs since about 1999, from memory';
+const strand =
+  'strand-burner law widely quoted among amateurs since about 1999; quoted from memory, not verified';
 const band = (from: number, to: number, coefficient: number, exponent: number) => ({
   from: `${from} MPa` as const,
   to: `${to} MPa` as const,
@@ -32,9 +35,9 @@ const characterisations: Readonly<Record<string, () => PropellantInput>> = {
     },
     sources: {
       flameTemperature: 'Olde, MSc thesis, TU Delft 2019, summary page: 1600 K and c* 911 m/s at 6.895 MPa',
-      idealDensity: 'from memory',
-      molarMass: 'effective, condensed products counted as mass; from memory',
-      gamma: 'mixture in the chamber; from memory',
+      idealDensity: 'quoted from memory, not verified',
+      molarMass: 'effective, condensed products included in the mass; quoted from memory, not verified',
+      gamma: 'mixture in the chamber; quoted from memory, not verified',
       law: strand,
     },
   }),
@@ -48,14 +51,14 @@ const characterisations: Readonly<Record<string, () => PropellantInput>> = {
       rateUnit: 'mm/s',
       pressureUnit: 'MPa',
       exponent: 0.222,
-      source: 'single law, from memory',
+      source: 'single law; quoted from memory, not verified',
     },
     sources: {
       flameTemperature: 'Olde, MSc thesis, TU Delft 2019, summary page',
-      idealDensity: 'from memory',
-      molarMass: 'from memory',
-      gamma: 'from memory',
-      law: 'single law, from memory',
+      idealDensity: 'quoted from memory, not verified',
+      molarMass: 'quoted from memory, not verified',
+      gamma: 'quoted from memory, not verified',
+      law: 'single law; quoted from memory, not verified',
     },
   }),
   'potassium nitrate/dextrose': () => ({
@@ -74,10 +77,10 @@ const characterisations: Readonly<Record<string, () => PropellantInput>> = {
       source: strand,
     },
     sources: {
-      idealDensity: 'from memory',
-      gamma: 'from memory',
-      molarMass: 'from memory',
-      flameTemperature: 'from memory',
+      idealDensity: 'quoted from memory, not verified',
+      gamma: 'quoted from memory, not verified',
+      molarMass: 'quoted from memory, not verified',
+      flameTemperature: 'quoted from memory, not verified',
       law: strand,
     },
   }),
@@ -91,50 +94,44 @@ const characterisations: Readonly<Record<string, () => PropellantInput>> = {
       rateUnit: 'mm/s',
       pressureUnit: 'MPa',
       exponent: 0.319,
-      source: 'widely quoted law, from memory (0.0665 in/s at 1 psi, n 0.319)',
+      source: 'widely quoted law; quoted from memory, not verified (0.0665 in/s at 1 psi, n 0.319)',
     },
     sources: {
-      idealDensity: 'from memory',
-      gamma: 'from memory',
-      molarMass: 'from memory',
-      flameTemperature: 'from memory',
-      law: 'from memory',
+      idealDensity: 'quoted from memory, not verified',
+      gamma: 'quoted from memory, not verified',
+      molarMass: 'quoted from memory, not verified',
+      flameTemperature: 'quoted from memory, not verified',
+      law: 'quoted from memory, not verified',
     },
   }),
 };
 
 /**
- * The names of the characterisations that come with the library.
+ * Names of the characterisations included in the library.
  *
  * @example publishedPropellants().includes('potassium nitrate/sucrose') // => true
  */
-export function publishedPropellants(): readonly string[] {
-  return Object.keys(characterisations);
-}
+export const publishedPropellants = (): readonly string[] => Object.keys(characterisations);
 
 /**
- * A characterisation that comes with the library, with the source of each value; what is known from memory says so.
+ * A characterisation included in the library, with the source of each value. Any other field given replaces the published one.
  *
  * Density is the ideal one unless `density` (weighed) or `densityRatio` is given, and c* is ideal unless
- * `characteristicVelocityEfficiency` is: real motors of this class deliver roughly 0.90 to 0.97 of each (common
- * practice, no source). Any other field given replaces the one on file.
+ * `characteristicVelocityEfficiency` is given. Motors of this class deliver roughly 0.90 to 0.97 of each (engineering
+ * practice, no published source).
  *
  * @throws MeopError `unknown-name`
  * @example publishedPropellant('potassium nitrate/sucrose', { densityRatio: 0.95 }).density.in('kg/m^3') // => 1794.55
  */
 export function publishedPropellant(name: string, own: Partial<PropellantInput> = {}): Propellant {
+  const at = { procedure: 'publishedPropellant', path: '' };
   if (!Object.hasOwn(characterisations, name))
-    throw new MeopError(
-      'unknown-name',
-      `publishedPropellant: no characterisation '${name}'; there are ${publishedPropellants()
-        .map((known) => `'${known}'`)
-        .join(', ')}; make your own with propellant({ … })`,
-      'name',
-      { value: name },
-    );
-  const filed = characterisations[name]();
-  const sources = { ...filed.sources };
+    throw unknownName(name, publishedPropellants(), 'propellant', at);
+  if (typeof own !== 'object' || own === null)
+    throw notAnObject(own, Object.keys(propellantInputs.fields), at);
+  const published = characterisations[name]();
+  const sources = { ...published.sources };
   for (const field of Object.keys(own))
-    if (field !== 'sources') sources[field] = own.sources?.[field] ?? 'given by the caller';
-  return propellant({ name, ...filed, ...own, sources });
+    if (field !== 'sources') sources[field] = own.sources?.[field] ?? 'user-supplied';
+  return propellant({ name, ...published, ...own, sources });
 }

@@ -1,35 +1,34 @@
 import {
   constants,
   fromSiValue,
+  instance,
   MeopError,
-  type NamedKind,
+  printable,
+  procedure,
   type Quantity,
-  type QuantityInput,
-  readInput,
   unitOf,
+  type Values,
 } from '../units';
-import { type FieldsOf, requireFields } from '../units/known-fields';
-import { readPositive, refusal } from '../units/refusal';
-import { type BurnLaw, saintRobert } from './burn-law';
-import type { SaintRobertInput } from './burn-law-input';
+import type { BurnLaw } from './burn-law';
+import { propellantInputs } from './propellant-inputs';
 
-/** A propellant as analysis sees it: how dense, how fast it burns, and what gas it makes. */
+/** A propellant: density, burn law and properties of its combustion products. */
 export interface Propellant {
   readonly name: string;
-  /** Density as cast: what is in the motor. */
+  /** Density as cast. */
   readonly density: Quantity<'density'>;
-  /** Density without voids, where it is known. */
+  /** Density without voids; `undefined` where it is not known. */
   readonly idealDensity: Quantity<'density'> | undefined;
   readonly law: BurnLaw;
   /** Ratio of specific heats in chamber and throat. */
   readonly gamma: number;
-  /** Specific gas constant of all products, condensed ones counted in the mass. */
+  /** Specific gas constant of all products, condensed ones included in the mass. */
   readonly gasConstant: Quantity<'specific gas constant'>;
   /** Flame temperature without losses. */
   readonly flameTemperature: Quantity<'temperature'>;
   /** Characteristic velocity without losses. */
   readonly idealCharacteristicVelocity: Quantity<'speed'>;
-  /** Delivered over ideal characteristic velocity. */
+  /** Delivered/ideal characteristic velocity. */
   readonly characteristicVelocityEfficiency: number;
   /** Characteristic velocity delivered. */
   readonly characteristicVelocity: Quantity<'speed'>;
@@ -37,118 +36,96 @@ export interface Propellant {
   readonly effectiveTemperature: Quantity<'temperature'>;
   /** Mass fraction of products that are liquid or solid; `undefined` where it is not known. */
   readonly condensedFraction: number | undefined;
-  /** Where each value comes from and where it holds, by field. */
+  /** Source of each value and its range of validity, by field. */
   readonly sources: Readonly<Record<string, string>>;
   readonly cautions: readonly string[];
   toString(): string;
 }
 
-/** What {@link propellant} is made of. Two of gas constant (or molar mass), temperature and c* fix the third. */
-export interface PropellantInput {
-  readonly name?: string;
-  /** Density as cast. Weigh a grain: theoretical density is seldom reached. */
-  readonly density?: QuantityInput<'density'>;
-  readonly idealDensity?: QuantityInput<'density'>;
-  /** Cast over ideal density, where only the ideal density is known. */
-  readonly densityRatio?: number;
-  readonly law: BurnLaw | SaintRobertInput;
-  readonly gamma: number;
-  readonly molarMass?: QuantityInput<'molar mass'>;
-  readonly gasConstant?: QuantityInput<'specific gas constant'>;
-  readonly flameTemperature?: QuantityInput<'temperature'>;
-  /** Ideal c*, where it is known better than molar mass or temperature. */
-  readonly idealCharacteristicVelocity?: QuantityInput<'speed'>;
-  /** Default 1. */
-  readonly characteristicVelocityEfficiency?: number;
-  readonly condensedFraction?: number;
-  readonly sources?: Readonly<Record<string, string>>;
-}
+/** Whether a value is a propellant made by {@link propellant} or {@link publishedPropellant}. */
+const isPropellant = (value: unknown): value is Propellant =>
+  typeof value === 'object' && value !== null && 'law' in value && 'effectiveTemperature' in value;
+
+/** A propellant that was made before. */
+export const propellantValue = /* @__PURE__ */ instance('propellant', 'a propellant', isPropellant, {
+  remedy: 'Make one with propellant or publishedPropellant',
+});
 
 const context = 'propellant';
 
-const fields: FieldsOf<PropellantInput> = {
-  name: 'optional',
-  density: 'optional',
-  idealDensity: 'optional',
-  densityRatio: 'optional',
-  law: 'required',
-  gamma: 'required',
-  molarMass: 'optional',
-  gasConstant: 'optional',
-  flameTemperature: 'optional',
-  idealCharacteristicVelocity: 'optional',
-  characteristicVelocityEfficiency: 'optional',
-  condensedFraction: 'optional',
-  sources: 'optional',
-};
-
 /**
- * Makes a propellant. Characteristic velocity, gas constant, temperature and γ hang together
- * (c* = √(R·T) / Γ(γ)): give two of the first three, or all of them where they agree within 0.5 %.
+ * Makes a propellant. Characteristic velocity, gas constant, temperature and γ depend on each other
+ * (c* = √(R·T) / Γ(γ)): give two of the first three, or all of them where they agree within 0.5 %. Losses are included in
+ * the temperature, T·η², so that the mass balance closes.
  *
- * Source: Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 3 (from memory); the losses are carried into the
- * temperature, T·η², so that the mass balance closes.
- *
- * @throws MeopError `missing-field`, `out-of-domain`, `inconsistent`
  * @example propellant({ density: '1820 kg/m^3', law: { referenceRate: '7 mm/s', referencePressure: '4 MPa', exponent: 0.3 }, gamma: 1.14, molarMass: '40 g/mol', flameTemperature: '1600 K' }).characteristicVelocity.in('m/s') // => 905.8798
  */
-export function propellant(input: PropellantInput): Propellant {
-  requireFields(context, input, fields);
-  const { name = 'propellant', sources = {}, condensedFraction } = input;
-  const gamma = within('gamma', input.gamma, 1, Number.POSITIVE_INFINITY, 'above 1');
-  const efficiency = within(
-    'characteristicVelocityEfficiency',
-    input.characteristicVelocityEfficiency ?? 1,
-    0,
-    1.1,
-    'above 0 and below 1.1',
-  );
-  if (condensedFraction !== undefined && condensedFraction !== 0)
-    within('condensedFraction', condensedFraction, 0, 1, 'at least 0 and below 1');
-  const { gasConstant, temperature, velocity } = readGas(input, gamma);
-  const { density, idealDensity } = readDensity(input);
-  const law = isLaw(input.law) ? input.law : saintRobert(input.law);
-  const cautions = [
-    ...(efficiency > 1
-      ? ['a characteristic velocity above the ideal one: check throat, mass and pressure']
-      : []),
-    ...(idealDensity !== undefined && density > idealDensity * 1.0005
-      ? ['the density as cast is above the ideal density: check mass and dimensions']
-      : []),
-  ];
-  const made: Propellant = {
-    name,
-    density: fromSiValue<'density'>(density, 'density', unitOf('kg/m^3')),
-    idealDensity:
-      idealDensity === undefined
-        ? undefined
-        : fromSiValue<'density'>(idealDensity, 'density', unitOf('kg/m^3')),
-    law,
-    gamma,
-    gasConstant: fromSiValue<'specific gas constant'>(
-      gasConstant,
-      'specific gas constant',
-      unitOf('J/(kg*K)'),
-    ),
-    flameTemperature: fromSiValue<'temperature'>(temperature, 'temperature', unitOf('K')),
-    idealCharacteristicVelocity: fromSiValue<'speed'>(velocity, 'speed', unitOf('m/s')),
-    characteristicVelocityEfficiency: efficiency,
-    characteristicVelocity: fromSiValue<'speed'>(efficiency * velocity, 'speed', unitOf('m/s')),
-    effectiveTemperature: fromSiValue<'temperature'>(
-      efficiency ** 2 * temperature,
-      'temperature',
-      unitOf('K'),
-    ),
-    condensedFraction,
-    sources: { ...sources },
-    cautions,
-    toString: () => propellantText(made),
-    ...{ [Symbol.for('nodejs.util.inspect.custom')]: () => propellantText(made) },
-  };
-  return made;
-}
+export const propellant = /* @__PURE__ */ procedure({
+  name: context,
+  title: 'Propellant',
+  source:
+    'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 3 (quoted from memory, not verified)',
+  inputs: propellantInputs.fields,
+  gives: 'the propellant: density, burn law and properties of its combustion products',
+  example: {
+    density: '1820 kg/m^3',
+    law: { referenceRate: '7 mm/s', referencePressure: '4 MPa', exponent: 0.3 },
+    gamma: 1.14,
+    molarMass: '40 g/mol',
+    flameTemperature: '1600 K',
+  },
+  run: (given): Propellant => {
+    const {
+      name,
+      law,
+      gamma,
+      sources,
+      condensedFraction,
+      characteristicVelocityEfficiency: efficiency,
+    } = given;
+    const { gasConstant, temperature, velocity } = readGas(given);
+    const { density, idealDensity } = readDensity(given);
+    const cautions = [
+      ...(efficiency > 1
+        ? [
+            'the delivered characteristic velocity is above the ideal one; check throat diameter, propellant mass and pressure',
+          ]
+        : []),
+      ...(idealDensity !== undefined && density > idealDensity * 1.0005
+        ? ['the density as cast is above the ideal density; check mass and dimensions']
+        : []),
+    ];
+    const solid = (si: number) => fromSiValue<'density'>(si, 'density', unitOf('kg/m^3'));
+    const kelvin = (si: number) => fromSiValue<'temperature'>(si, 'temperature', unitOf('K'));
+    const speed = (si: number) => fromSiValue<'speed'>(si, 'speed', unitOf('m/s'));
+    const made: Propellant = printable(
+      {
+        name,
+        density: solid(density),
+        idealDensity: idealDensity === undefined ? undefined : solid(idealDensity),
+        law,
+        gamma,
+        gasConstant: fromSiValue<'specific gas constant'>(
+          gasConstant,
+          'specific gas constant',
+          unitOf('J/(kg*K)'),
+        ),
+        flameTemperature: kelvin(temperature),
+        idealCharacteristicVelocity: speed(velocity),
+        characteristicVelocityEfficiency: efficiency,
+        characteristicVelocity: speed(efficiency * velocity),
+        effectiveTemperature: kelvin(efficiency ** 2 * temperature),
+        condensedFraction,
+        sources: { ...sources },
+        cautions,
+      },
+      () => propellantText(made),
+    );
+    return made;
+  },
+});
 
-const isLaw = (law: BurnLaw | SaintRobertInput): law is BurnLaw => 'characterised' in law;
+type Given = Values<typeof propellantInputs.fields>;
 
 // Γ² = γ·(2 / (γ + 1))^((γ + 1) / (γ − 1)) and R·T = (Γ·c*)² (Sutton & Biblarz 7th ed., ch. 3 (from memory)).
 function vandenkerckhoveSquared(gamma: number): number {
@@ -161,76 +138,65 @@ interface Gas {
   readonly velocity: number;
 }
 
-function readGas(input: PropellantInput, gamma: number): Gas {
-  const squared = vandenkerckhoveSquared(gamma);
-  const given = readGasConstant(input);
-  const temperature = maybe('temperature', 'flameTemperature', input.flameTemperature);
-  const velocity = maybe('speed', 'idealCharacteristicVelocity', input.idealCharacteristicVelocity);
-  if (given !== undefined && temperature !== undefined) {
-    const fromGas = Math.sqrt((given * temperature) / squared);
+function readGas(given: Given): Gas {
+  const squared = vandenkerckhoveSquared(given.gamma);
+  const gasConstant = readGasConstant(given);
+  const temperature = given.flameTemperature?.si;
+  const velocity = given.idealCharacteristicVelocity?.si;
+  if (gasConstant !== undefined && temperature !== undefined) {
+    const fromGas = Math.sqrt((gasConstant * temperature) / squared);
     if (velocity !== undefined && Math.abs(velocity / fromGas - 1) > 0.005)
-      throw new MeopError(
-        'inconsistent',
-        `${context}: idealCharacteristicVelocity: ${velocity} m/s given, but the gas constant, temperature and gamma given make it ${fromGas.toPrecision(6)} m/s; they are not independent: leave one out`,
-        'idealCharacteristicVelocity',
-        { value: velocity, expected: String(fromGas) },
-      );
-    return { gasConstant: given, temperature, velocity: fromGas };
+      throw new MeopError({
+        code: 'inconsistent',
+        procedure: context,
+        path: 'idealCharacteristicVelocity',
+        given: given.idealCharacteristicVelocity,
+        expected: `${fromGas.toPrecision(6)} m/s, which follows from gas constant, temperature and gamma`,
+        remedy: 'These values are not independent; omit one of them',
+      });
+    return { gasConstant, temperature, velocity: fromGas };
   }
   if (velocity !== undefined && temperature !== undefined)
     return { gasConstant: (squared * velocity ** 2) / temperature, temperature, velocity };
-  if (velocity !== undefined && given !== undefined)
-    return { gasConstant: given, temperature: (squared * velocity ** 2) / given, velocity };
-  throw new MeopError(
-    'missing-field',
-    `${context}: two of molarMass (or gasConstant), flameTemperature and idealCharacteristicVelocity are expected; the third follows from them`,
-    given === undefined ? 'molarMass' : 'flameTemperature',
-  );
+  if (velocity !== undefined && gasConstant !== undefined)
+    return { gasConstant, temperature: (squared * velocity ** 2) / gasConstant, velocity };
+  throw new MeopError({
+    code: 'missing-field',
+    procedure: context,
+    path: gasConstant === undefined ? 'molarMass' : 'flameTemperature',
+    remedy:
+      'Give two of molarMass (or gasConstant), flameTemperature and idealCharacteristicVelocity; the third follows from them',
+  });
 }
 
-function readGasConstant({ molarMass, gasConstant }: PropellantInput): number | undefined {
-  if (molarMass !== undefined && gasConstant !== undefined)
-    throw new MeopError(
-      'inconsistent',
-      `${context}: molarMass and gasConstant are the same fact: give one`,
-      'gasConstant',
-    );
-  if (molarMass === undefined) return maybe('specific gas constant', 'gasConstant', gasConstant);
-  return constants.molarGasConstant.value / positive('molar mass', 'molarMass', molarMass);
+function readGasConstant({ molarMass, gasConstant }: Given): number | undefined {
+  if (molarMass === undefined) return gasConstant?.si;
+  if (gasConstant !== undefined) throw exclusive('molarMass', 'gasConstant');
+  return constants.molarGasConstant.value / molarMass.si;
 }
 
-function readDensity(input: PropellantInput): { density: number; idealDensity: number | undefined } {
-  const idealDensity = maybe('density', 'idealDensity', input.idealDensity);
-  const density = maybe('density', 'density', input.density);
-  const { densityRatio } = input;
-  if (density !== undefined && densityRatio !== undefined)
-    throw new MeopError(
-      'inconsistent',
-      `${context}: density and densityRatio both fix the density as cast: give one`,
-      'densityRatio',
-    );
-  if (density !== undefined) return { density, idealDensity };
+const exclusive = (one: string, other: string): MeopError =>
+  new MeopError({
+    code: 'inconsistent',
+    procedure: context,
+    path: other,
+    problem: `${one} and ${other} are mutually exclusive; give one`,
+  });
+
+function readDensity(given: Given): { density: number; idealDensity: number | undefined } {
+  const { density, densityRatio, idealDensity: ideal } = given;
+  const idealDensity = ideal?.si;
+  if (density !== undefined && densityRatio !== undefined) throw exclusive('density', 'densityRatio');
+  if (density !== undefined) return { density: density.si, idealDensity };
   if (idealDensity === undefined)
-    throw new MeopError(
-      'missing-field',
-      `${context}: density (as cast) is missing; or give idealDensity with densityRatio`,
-      'density',
-    );
-  const share = within('densityRatio', densityRatio ?? 1, 0, 1.0001, 'above 0 and at most 1');
-  return { density: share * idealDensity, idealDensity };
-}
-
-function maybe(kind: NamedKind, field: string, value: unknown): number | undefined {
-  return value === undefined ? undefined : positive(kind, field, value);
-}
-
-const positive = (kind: NamedKind, field: string, value: unknown): number =>
-  readPositive(kind, field, value, context).si;
-
-function within(field: string, value: number, above: number, below: number, words: string): number {
-  const { si } = readInput('dimensionless', field, value, context);
-  if (si > above && si < below) return si;
-  throw refusal(context, field, value, words);
+    throw new MeopError({
+      code: 'missing-field',
+      procedure: context,
+      path: 'density',
+      expected: propellantInputs.fields.density.meaning,
+      remedy: 'Give it, or idealDensity with densityRatio',
+    });
+  return { density: (densityRatio ?? 1) * idealDensity, idealDensity };
 }
 
 function propellantText(made: Propellant): string {

@@ -1,39 +1,29 @@
-import { fromSiValue, MeopError, type NamedKind, type Quantity, type QuantityInput, unitOf } from '../units';
-import { type FieldsOf, requireFields } from '../units/known-fields';
-import { readPositive } from '../units/refusal';
+import { type Arguments, fromSiValue, inputs, MeopError, optional, type Quantity, unitOf } from '../units';
 import { type BurnLaw, temperatureFactorSi } from './burn-law';
 import { bandAt, bandRateSi } from './burn-law-band';
-
-/** What the burning rate depends on. */
-export interface BurnConditions {
-  /** Absolute chamber pressure. */
-  readonly pressure: QuantityInput<'absolute pressure'>;
-  /** Initial temperature of the grain; that of the characterisation where left out. */
-  readonly temperature?: QuantityInput<'temperature'>;
-}
+import { ratePoint } from './burn-law-inputs';
+import { grainTemperature } from './motor-inputs';
 
 const context = 'burnRate';
 
-const fields: FieldsOf<BurnConditions> = { pressure: 'required', temperature: 'optional' };
+/** What the burning rate by a law depends on. */
+const conditionInputs = /* @__PURE__ */ inputs(
+  { pressure: ratePoint.fields.pressure, temperature: optional(grainTemperature) },
+  { meaning: 'conditions of burning' },
+);
 
-/** The burning rate by a law, with cautions where the law is trusted beyond what was measured. */
+/** Chamber pressure and, optionally, grain temperature; that of the characterisation if omitted. */
+export type BurnConditions = Arguments<typeof conditionInputs.fields>;
+
+/** The burning rate by a law, with cautions outside its characterisation. */
 export function rateByLaw(law: BurnLaw, conditions: BurnConditions | undefined): Quantity<'speed'> {
-  if (typeof conditions !== 'object' || conditions === null)
-    throw new MeopError(
-      'missing-field',
-      `${context}: after a burn law { pressure, temperature? } is expected`,
-      'pressure',
-    );
-  requireFields(context, conditions, fields);
-  const pressure = positive('absolute pressure', 'pressure', conditions.pressure);
-  const temperature =
-    conditions.temperature === undefined
-      ? law.referenceTemperature.si
-      : positive('temperature', 'temperature', conditions.temperature);
-  const held = pressureHeld(law, pressure);
-  const rate = bandRateSi(law.bands[bandAt(law.bands, held)], held) * temperatureFactorSi(law, temperature);
+  const given = conditionInputs.read(conditions, { procedure: context, path: '' });
+  const temperature = given.temperature?.si ?? law.referenceTemperature.si;
+  const pressure = evaluationPressure(law, given.pressure);
+  const rate =
+    bandRateSi(law.bands[bandAt(law.bands, pressure)], pressure) * temperatureFactorSi(law, temperature);
   const cautions = [
-    ...rangeCautions(law, pressure, pressure),
+    ...rangeCautions(law, given.pressure.si, given.pressure.si),
     ...(law.temperatureSensitivity === undefined && temperature !== law.referenceTemperature.si
       ? [sensitivityUnknown]
       : []),
@@ -41,37 +31,44 @@ export function rateByLaw(law: BurnLaw, conditions: BurnConditions | undefined):
   return fromSiValue<'speed'>(rate, 'speed', unitOf('mm/s'), cautions);
 }
 
-/** Said where a grain temperature is given and the law does not know what it does. */
+/** Caution where a grain temperature is given and its effect is not known. */
 export const sensitivityUnknown =
-  'the burn law has no temperature sensitivity: the grain temperature given changes nothing';
+  'the burn law has no temperature sensitivity; the grain temperature has no effect on the result';
 
-/** The pressure at which the law is evaluated: its end where it is told to clamp. */
-function pressureHeld(law: BurnLaw, pressure: number): number {
+/** The characterised range of a law, in words. */
+export const rangeText = ({ characterised: { from, to } }: BurnLaw): string =>
+  `${from / 1e6} to ${to / 1e6} MPa`;
+
+/** Fix for a pressure that the law refuses. */
+export const outsideRemedy =
+  "Set outside: 'extrapolate' or 'clamp' in the burn law to allow pressures outside its characterised range";
+
+/** The pressure at which the law is evaluated: a limit of its range where it is clamped. */
+function evaluationPressure(law: BurnLaw, pressure: Quantity<'absolute pressure'>): number {
   const { from, to } = law.characterised;
-  if (law.outside === 'extrapolate' || (pressure >= from && pressure <= to)) return pressure;
-  if (law.outside === 'clamp') return Math.min(Math.max(pressure, from), to);
-  throw new MeopError(
-    'out-of-range',
-    `${context}: pressure: ${pressure / 1e6} MPa given; the law was characterised from ${from / 1e6} to ${to / 1e6} MPa and is told to refuse others: say outside: 'extrapolate' or 'clamp'`,
-    'pressure',
-    { value: pressure, expected: `${from} to ${to} Pa` },
-  );
+  if (law.outside === 'extrapolate' || (pressure.si >= from && pressure.si <= to)) return pressure.si;
+  if (law.outside === 'clamp') return Math.min(Math.max(pressure.si, from), to);
+  throw new MeopError({
+    code: 'out-of-range',
+    procedure: context,
+    path: 'pressure',
+    given: pressure,
+    expected: `in the characterised range of the burn law, ${rangeText(law)}`,
+    remedy: outsideRemedy,
+  });
 }
 
-/** Cautions for pressures from `least` to `most` [Pa] that leave the characterised range. */
-export function rangeCautions(law: BurnLaw, least: number, most: number): readonly string[] {
+/** Cautions for pressures from a minimum to a maximum [Pa] that leave the characterised range. */
+export function rangeCautions(law: BurnLaw, min: number, max: number): readonly string[] {
   const { from, to } = law.characterised;
-  const how = law.outside === 'clamp' ? 'the rate at its end is used' : 'the law is extrapolated';
+  const how = law.outside === 'clamp' ? 'the rate at that limit is used' : 'the law is extrapolated';
   const mpa = (pressure: number): string => `${Number((pressure / 1e6).toPrecision(4))} MPa`;
   return [
-    ...(most > to
-      ? [`${mpa(most)} is above the ${mpa(to)} up to which the burn law was characterised: ${how}`]
+    ...(max > to
+      ? [`${mpa(max)} is above the ${mpa(to)} limit of the burn law's characterisation; ${how}`]
       : []),
-    ...(least < from
-      ? [`${mpa(least)} is below the ${mpa(from)} from which the burn law was characterised: ${how}`]
+    ...(min < from
+      ? [`${mpa(min)} is below the ${mpa(from)} limit of the burn law's characterisation; ${how}`]
       : []),
   ];
 }
-
-const positive = (kind: NamedKind, field: string, value: unknown): number =>
-  readPositive(kind, field, value, context).si;

@@ -185,22 +185,24 @@ describe('every equilibrium of a law of bands', () => {
       gamma: 1.15,
       molarMass: '40 g/mol',
       flameTemperature: '1600 K',
-      law: [
-        {
-          from: '0.1 MPa',
-          to: '4 MPa',
-          referenceRate: q(below, 'mm/s'),
-          referencePressure: '4 MPa',
-          exponent: 0.5,
-        },
-        {
-          from: '4 MPa',
-          to: '20 MPa',
-          referenceRate: q(above, 'mm/s'),
-          referencePressure: '4 MPa',
-          exponent: 0.5,
-        },
-      ],
+      law: {
+        bands: [
+          {
+            from: '0.1 MPa',
+            to: '4 MPa',
+            referenceRate: q(below, 'mm/s'),
+            referencePressure: '4 MPa',
+            exponent: 0.5,
+          },
+          {
+            from: '4 MPa',
+            to: '20 MPa',
+            referenceRate: q(above, 'mm/s'),
+            referencePressure: '4 MPa',
+            exponent: 0.5,
+          },
+        ],
+      },
     });
 
   it('finds the unstable equilibrium at a jump up, between two stable ones', () => {
@@ -288,7 +290,7 @@ describe('every equilibrium of a law of bands', () => {
       equilibriumPressures({ propellant: made(outside, to), burningAreaRatio: 300, gasStorage: false });
     const perRate = 1800 * made('clamp').characteristicVelocity.si * 300;
     close(at('clamp')[0].pressure.si, 0.008 * perRate, 1e-9);
-    expect(at('clamp')[0].cautions.join()).toMatch(/the rate at its end is used/);
+    expect(at('clamp')[0].cautions.join()).toMatch(/the rate at that limit is used/);
     close(at('extrapolate')[0].pressure.si, (0.008 * perRate) ** 2 / 2e6, 1e-9);
     expect(() => at('error')).toThrow(expect.objectContaining({ code: 'out-of-range' }));
     close(at('error', '9 MPa')[0].pressure.si, (0.008 * perRate) ** 2 / 2e6, 1e-9);
@@ -322,7 +324,7 @@ describe('every equilibrium of a law of bands', () => {
       flameTemperature: '1600 K',
     });
     const [root] = equilibriumPressures({ propellant: made, burningAreaRatio: 150 });
-    expect(root.cautions.join()).toMatch(/barely stable/);
+    expect(root.cautions.join()).toMatch(/marginally stable/);
   });
 
   // The slope of each root by central differences of K against the amplification it states.

@@ -106,10 +106,12 @@ const motors: readonly (readonly [string, SimulateInput, Solved])[] = [
       ...common,
       propellant: propellant({
         density: '1780 kg/m^3',
-        law: [
-          { from: '1 kPa', to: '4 MPa', ...power(8, 0.35) },
-          { from: '4 MPa', to: '100 MPa', ...power(8 * 1.05 * 4 ** -0.15, 0.5) },
-        ],
+        law: {
+          bands: [
+            { from: '1 kPa', to: '4 MPa', ...power(8, 0.35) },
+            { from: '4 MPa', to: '100 MPa', ...power(8 * 1.05 * 4 ** -0.15, 0.5) },
+          ],
+        },
         ...gas,
       }),
       grain: segment,

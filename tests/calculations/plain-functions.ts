@@ -16,6 +16,7 @@ export const plainFunctions: Readonly<Record<string, string>> = {
   threadGeometry: tableLookUp,
   materialNames: tableLookUp,
   threadNames: tableLookUp,
+  publishedPropellant: tableLookUp,
   publishedPropellants: tableLookUp,
 };
 
@@ -30,7 +31,7 @@ export const notYet: Readonly<Record<string, string>> = {
   firing:
     'align ambientOf bridgeCalibration burnEdges calibrate combinedUncertainty correctStandWeight correctThrustAxis currentLoopCalibration detectBurn detectClipping findResonance firing firingFromLog fitCalibration invertCalibration isModelRocketMotor launchDistance lowPass motorClass movingAverage firstOrderPeakResponse ratiometricCalibration readLog recoverPressure recoverThrust reduceFiring removeBaseline removeSpikes resample summarize tareCalibration temperatureTrace thermocoupleCalibration thermocoupleTemperature thermocoupleVoltage traceLag',
   ballistics:
-    'chippedEdge columnRegression compareFirings composedGrain coneCore convertBurnRateCoefficient crack cylinderCore debond drawGrain endBurner equilibriumPressures erosiveCoefficient explainDifference extrudedCore finCore finocyl fitBurnLaw freeRod grainColumn impliedBurningArea impliedThroat internalTube lenoirRobillardRate neutralStarAngle offsetBore portEnd portEndMachSi portMachSi propellant publishedPropellant regress regressColumn rodAndTube saintRobert simulate simulateMany simulationPool slottedTube sphereCore sphericalGrain star taperedCore tubularSegment voidBubble wagonWheel withFlaws',
+    'chippedEdge columnRegression compareFirings composedGrain coneCore crack cylinderCore debond drawGrain endBurner equilibriumPressures erosiveCoefficient explainDifference extrudedCore finCore finocyl fitBurnLaw freeRod grainColumn impliedBurningArea impliedThroat internalTube lenoirRobillardRate neutralStarAngle offsetBore portEnd portEndMachSi portMachSi regress regressColumn rodAndTube simulate simulateMany simulationPool slottedTube sphereCore sphericalGrain star taperedCore tubularSegment voidBubble wagonWheel withFlaws',
   motor:
     'compare demoMotor display drawPlot flawEnvelope meop migrateMotorDocument reductionInputs motorJsonSchema motorOf motorProblems parseMotor patchMotor plotFiring plotFlawEnvelope plotMargins plotRegression predict report reportDrawings reportPage review reviewProblems strengthProblems',
 };

@@ -21,6 +21,7 @@ import {
   series,
   temperature,
   trace,
+  unitName,
   type Values,
   variants,
   words,
@@ -209,6 +210,17 @@ describe('declared inputs', () => {
     });
     expect(messageOf(() => date.read('today', { procedure: 'f', path: 'when' }))).toBe(
       "wrong-kind: f: when must be a Date, got 'today'. Use new Date().",
+    );
+  });
+  it('a unit is given by its name, and is one of the kind', () => {
+    const rate = { rateUnit: unitName('speed', 'unit of the rate') };
+    const at = { procedure: 'f', path: '' };
+    expect(readInputs(rate, { rateUnit: 'in/s' }, at).rateUnit.text).toBe('in/s');
+    expect(() => readInputs(rate, { rateUnit: 'mm' }, at)).toThrow(
+      "f: rateUnit must be a unit of speed, got 'mm'.",
+    );
+    expect(() => readInputs(rate, { rateUnit: 7 }, at)).toThrow(
+      'f: rateUnit must be the name of a unit of speed, got 7.',
     );
   });
   it('a quantity keeps the unit it was given in', () => {

@@ -1,9 +1,20 @@
 import { ambientOf, type Firing } from '../../firing';
 import { analysedRecord } from '../../firing/analysis/analysed-record';
 import { linearFit, median } from '../../numerics';
-import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, unitOf } from '../../units';
+import {
+  type Argument,
+  fromSiValue,
+  MeopError,
+  type Quantity,
+  type QuantityInput,
+  readInput,
+  unitOf,
+} from '../../units';
 import { type BurnLaw, saintRobert } from '../burn-law';
-import type { LawPoint } from '../burn-law-input';
+import type { ratePoint } from '../burn-law-inputs';
+
+type LawPoint = Argument<typeof ratePoint>;
+
 import { ratesAlongBurn, type TraceInput } from './rates-along-burn';
 
 /** A firing as one point of a burn law: web over burn time at the effective pressure. */

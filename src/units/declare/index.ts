@@ -16,6 +16,7 @@ export { callback, flag, instance, words } from './plain-inputs';
 export { readInputs } from './read-inputs';
 export * from './thermal-parameters';
 export { type Trace, trace } from './trace';
+export { unitName } from './unit-name';
 export {
   caseFields,
   type FieldsOfCase,

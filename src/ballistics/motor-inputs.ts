@@ -1,0 +1,191 @@
+import { separationCriteria } from '../nozzle';
+import {
+  absolutePressure,
+  choice,
+  gaugePressure,
+  inputs,
+  length,
+  mass,
+  optional,
+  ratio,
+  speed,
+  temperature,
+  time,
+  volume,
+} from '../units';
+
+/** Pressure of the surroundings. */
+export const ambientPressure = absolutePressure('p_a', 'absolute pressure of the surroundings', {
+  min: 0,
+  example: '1 atm',
+});
+
+/** Temperature of the grain before ignition. */
+export const grainTemperature = temperature('T_p', 'initial grain temperature', { example: '21 degC' });
+
+/** Diameter of the throat before the firing. */
+export const throatDiameter = length('d_t', 'throat diameter', {
+  example: '12 mm',
+  worse: 'high',
+  synonyms: ['nozzle throat'],
+});
+
+/** Change of the throat radius during the firing: ṙ = ṙ_ref·(p / p_ref)^m. */
+export const throatErosion = inputs(
+  {
+    referenceRate: speed(
+      'ṙ_ref',
+      'recession rate of the throat radius at the reference pressure; negative where deposits build up',
+      { example: '0.02 mm/s', worse: 'low' },
+    ),
+    referencePressure: optional(
+      absolutePressure('p_ref', 'pressure of that rate; required with an exponent', { example: '4 MPaa' }),
+    ),
+    exponent: optional(ratio('m', 'pressure exponent of the recession rate'), 0),
+    delay: optional(time('t_d', 'time before the throat begins to recede', { min: 0 }), 0),
+  },
+  {
+    meaning: 'recession of the throat',
+    checks: [
+      ({ exponent, referencePressure }) =>
+        exponent !== 0 && referencePressure === undefined
+          ? { code: 'missing-field', path: 'referencePressure', expected: 'pressure of the reference rate' }
+          : undefined,
+    ],
+  },
+);
+
+/** The nozzle of a simulated motor. */
+export const nozzle = inputs(
+  {
+    throatDiameter,
+    expansionRatio: optional(ratio('ε', 'exit area/throat area', { min: 1, example: 5 })),
+    exitDiameter: optional(
+      length('d_e', 'exit diameter, instead of the expansion ratio', { example: '28 mm' }),
+    ),
+    dischargeCoefficient: optional(
+      ratio('C_d', 'mass flow/mass flow of the ideal throat', { above: 0, max: 1.05, example: 0.98 }),
+      1,
+    ),
+    efficiency: optional(
+      ratio('η_F', 'thrust/ideal thrust: divergence, friction and two-phase lag together', {
+        above: 0,
+        max: 1.05,
+        example: 0.95,
+        worse: 'high',
+      }),
+      1,
+    ),
+    separation: optional(
+      choice("criterion of flow separation in an over-expanded nozzle; 'none': full flowing", [
+        ...separationCriteria,
+        'none',
+      ]),
+      'summerfield',
+    ),
+    throatErosion: optional(throatErosion),
+  },
+  {
+    meaning: 'nozzle',
+    checks: [
+      ({ expansionRatio, exitDiameter }) =>
+        (expansionRatio === undefined) === (exitDiameter === undefined)
+          ? {
+              code: 'missing-field',
+              path: 'expansionRatio',
+              problem: 'exactly one of expansionRatio and exitDiameter is required',
+            }
+          : undefined,
+      ({ exitDiameter, throatDiameter: throat }) =>
+        exitDiameter !== undefined && exitDiameter.si < throat.si
+          ? { path: 'exitDiameter', given: exitDiameter, expected: `at least the throat diameter, ${throat}` }
+          : undefined,
+    ],
+  },
+);
+
+/** The empty chamber of a simulated motor. */
+export const chamber = inputs(
+  {
+    volume: optional(volume('V', 'volume of the empty chamber', { example: '220 cm^3' })),
+    innerDiameter: optional(length('d', 'inside diameter of the chamber', { example: '50 mm' })),
+    length: optional(length('l', 'length of the chamber', { example: '110 mm' })),
+    burstPressure: optional(
+      gaugePressure('p_b', 'pressure at which the chamber bursts and the simulation ends', {
+        above: 0,
+        example: '20 MPa',
+      }),
+    ),
+  },
+  {
+    meaning: 'empty chamber: volume, or innerDiameter and length',
+    checks: [
+      ({ volume: whole, innerDiameter, length: inside }) =>
+        whole !== undefined && (innerDiameter !== undefined || inside !== undefined)
+          ? {
+              code: 'inconsistent',
+              path: 'volume',
+              problem: 'volume and innerDiameter with length are mutually exclusive; give one',
+            }
+          : undefined,
+      ({ volume: whole, innerDiameter, length: inside }) => {
+        if (whole !== undefined || (innerDiameter !== undefined && inside !== undefined)) return undefined;
+        const path = innerDiameter === undefined ? 'innerDiameter' : 'length';
+        return {
+          code: 'missing-field',
+          path,
+          expected: `${path === 'length' ? 'length' : 'inside diameter'} of the chamber`,
+          remedy: 'Give innerDiameter and length, or volume',
+        };
+      },
+    ],
+  },
+);
+
+/** How the motor is ignited. */
+export const ignition = inputs(
+  {
+    initialPressure: optional(
+      absolutePressure('p_i', 'chamber pressure at the start; that of the surroundings if omitted', {
+        example: '0.3 MPaa',
+        worse: 'high',
+      }),
+    ),
+    igniterMass: optional(
+      mass('m_i', 'mass of gas from the igniter, with the properties of the chamber gas', {
+        min: 0,
+        example: '0.5 g',
+        worse: 'high',
+      }),
+      0,
+    ),
+    igniterDuration: optional(
+      time('t_i', 'duration of the igniter, at a constant flow', { min: 0, example: '0.1 s', worse: 'low' }),
+      0,
+    ),
+    flameSpreadTime: optional(
+      time('t_f', 'time in which the flame spreads evenly over the surface', {
+        min: 0,
+        example: '0.05 s',
+        worse: 'low',
+      }),
+      0,
+    ),
+    nozzleClosureBurstPressure: optional(
+      gaugePressure('p_c', 'pressure at which the nozzle closure opens; no closure if omitted', {
+        above: 0,
+        example: '1 MPag',
+        worse: 'high',
+      }),
+    ),
+  },
+  {
+    meaning: 'ignition',
+    checks: [
+      ({ igniterMass, igniterDuration }) =>
+        igniterMass.si > 0 && igniterDuration.si === 0
+          ? { code: 'missing-field', path: 'igniterDuration', expected: 'duration of the igniter' }
+          : undefined,
+    ],
+  },
+);
