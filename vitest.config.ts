@@ -1,5 +1,7 @@
 import { availableParallelism } from 'node:os';
+import { relative } from 'node:path';
 import { defineConfig } from 'vitest/config';
+import { testsNaming } from './scripts/quick/tests-naming';
 
 // What draws hundreds of motors, firings or documents, or refines grids, has a step of its own: npm run test:statistics.
 const slow = 'tests/**/*.slow.test.ts';
@@ -14,5 +16,12 @@ export default defineConfig(({ mode }) => ({
     isolate: false,
     // Without it one core is left idle.
     maxWorkers: availableParallelism(),
+    // While watching, a change runs the tests that name it, not the nearly all that import it by way of an index.
+    watchTriggerPatterns: [
+      {
+        pattern: /\/(?:src|tests)\/.+\.ts$/,
+        testsToRun: (file) => [...testsNaming([relative(import.meta.dirname, file)])],
+      },
+    ],
   },
 }));
