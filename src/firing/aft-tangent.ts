@@ -3,21 +3,24 @@ import { valueAt } from './analysis/trace-values';
 import { integral } from './trace-integral';
 
 /**
- * Time of web burnout by the aft tangent-bisector construction: a tangent to the trace where the plateau ends, one to
- * the steep fall, and the point where the bisector of the angle between them meets the trace. The construction depends
- * on the scales of the axes: here pressure is counted in units of its peak and time in units of the action time.
+ * Returns the time of web burnout by the aft tangent-bisector construction: one tangent to the trace at the end of the
+ * plateau, one to the steep fall, and the point where the bisector of the angle between them meets the trace. The
+ * construction depends on the scales of the axes. Here the pressure is divided by its peak and the time by the action
+ * time.
  *
- * The tangents are least-squares lines: the steepest is through the fall between 80 % and 40 % of the value that the
- * plateau line has there; the plateau line is through the 15 % of the action time that ends where the fall begins.
- * `undefined` where there is no such fall: a trace without a knee has no web burnout that this finds.
+ * The tangents are least-squares lines. The steep one is fitted between 80 % and 40 % of the value of the plateau line
+ * at the knee; the plateau line is fitted to the 15 % of the action time that ends where the fall begins. Returns
+ * `undefined` where there is no such fall: a trace without a knee shows no web burnout.
  *
- * Source: Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), fig. 11-13 (definition from memory).
+ * Source: Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), fig. 11-13 (definition quoted from memory, not
+ * verified).
  */
 export function aftTangentBurnout(trace: AnalysedTrace): number | undefined {
   const { peak, start: rise, end: fall } = trace.edges(0.1, 0);
   const span = fall - rise;
   if (!(span > 0)) return undefined;
-  // The plateau's level near its end: the mean over the third quarter of the action time bounds it from the tail.
+  // The level of the plateau near its end: the mean over the third quarter of the action time separates it from the
+  // tail.
   let knee = lastAbove(trace, 0.5 * meanOver(trace, rise + 0.5 * span, rise + 0.8 * span), rise, fall);
   let plateau: Line | undefined;
   let tail: Line | undefined;
@@ -57,7 +60,7 @@ function through(t1: number, v1: number, t2: number, v2: number): Line | undefin
 const meanOver = (trace: AnalysedTrace, from: number, to: number): number =>
   integral(trace, from, to) / (to - from);
 
-/** Last time before `fall` at which the trace is above a level, walking in from the tail. */
+/** Last time before `fall` at which the trace is above a level, searching backwards from the tail. */
 function lastAbove(trace: AnalysedTrace, level: number, rise: number, fall: number): number {
   const { time, values } = trace;
   let i = time.length - 1;
@@ -67,7 +70,7 @@ function lastAbove(trace: AnalysedTrace, level: number, rise: number, fall: numb
   return time[i] + ((level - values[i]) / (values[i + 1] - values[i])) * (time[i + 1] - time[i]);
 }
 
-/** Where the trace leaves its plateau: walking back from the knee until it is straight again. */
+/** Time at which the trace departs from its plateau, searching backwards from the knee until the trace is straight. */
 function fallStart(trace: AnalysedTrace, knee: number, rise: number, span: number): number {
   const step = 0.005 * span;
   let t = knee;
@@ -75,14 +78,14 @@ function fallStart(trace: AnalysedTrace, knee: number, rise: number, span: numbe
     const back = (valueOn(trace, t - 4 * step) - valueOn(trace, t - 2 * step)) / (2 * step);
     const here = (valueOn(trace, t - step) - valueOn(trace, t)) / step;
     const level = Math.max(valueOn(trace, t), 1e-300);
-    // Within a fall of one and a half levels per action time the two slopes count as one.
+    // Slopes that differ by less than one and a half levels per action time count as equal.
     if ((here - back) * span < 1.5 * level) return t;
     t -= step;
   }
   return t;
 }
 
-/** Least-squares line through the trace, on a hundred even points so that uneven sampling does not weigh. */
+/** Least-squares line through the trace at a hundred even points, so that uneven sampling has no influence. */
 function leastSquaresLine(trace: AnalysedTrace, from: number, to: number): Line | undefined {
   if (!(to > from)) return undefined;
   const n = 101;
@@ -112,7 +115,7 @@ function onBisector(
   const scale = span / peak;
   const along = Math.atan(plateau.slope * scale);
   const down = Math.atan(tail.slope * scale);
-  // The bisector of the angle that opens below the knee: halfway between the plateau seen backwards and the fall.
+  // The bisector of the angle below the knee: halfway between the plateau, followed backwards, and the fall.
   const angle = (along + Math.PI + (down + 2 * Math.PI)) / 2;
   const dt = Math.cos(angle) * span;
   const dv = Math.sin(angle) * peak;

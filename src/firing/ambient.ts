@@ -2,10 +2,9 @@ import { MeopError, type QuantityInput, readInput } from '../units';
 import type { Firing } from './firing';
 
 /**
- * Pressure around the motor in Pa: the one given, else that of the record. It is never assumed, since where the record
- * does not say it only the one who stood there knows it.
+ * Returns the pressure around the motor in Pa: the given value, or else that of the record. It is never assumed.
  *
- * @throws MeopError `missing-field` where neither says it
+ * @throws MeopError `missing-field` where neither is known
  * @example ambientOf(firing({ origin: 'measured', time: series([0, 1], 's'), thrust: series([0, 5], 'N') }), '0.1 MPa', 'myReduction') // => 100000
  */
 export function ambientOf(
@@ -18,7 +17,7 @@ export function ambientOf(
     if (si >= 0) return si;
     throw new MeopError(
       'out-of-domain',
-      `${caller}: ambientPressure: ${String(given)} given; 0 or more is expected`,
+      `${caller}: ambientPressure must be 0 or more, got ${String(given)}`,
       'ambientPressure',
       { value: given, expected: 'absolute pressure' },
     );
@@ -26,7 +25,7 @@ export function ambientOf(
   if (record.ambientPressure !== undefined) return record.ambientPressure.si;
   throw new MeopError(
     'missing-field',
-    `${caller}: ambientPressure: the record does not say it, and pressures are absolute; give it: { ambientPressure: '101.3 kPa' }, or make the record with it`,
+    `${caller}: missing required field ambientPressure (pressure around the motor; the record has none). Give { ambientPressure: '101.3 kPa' }, or make the record with it.`,
     'ambientPressure',
     { expected: 'absolute pressure' },
   );

@@ -1,34 +1,30 @@
 import { MeopError } from '../units';
 
-/** What a check needs to know of a series. */
+/** The properties of a series that the checks use. */
 interface AnySeries {
   readonly kind: string;
   readonly length: number;
   readonly si: Float64Array;
 }
 
-/** Two samples or more, finite, each later than the one before. */
+/** Requires two samples or more, finite, each later than the one before. */
 export function checkTime(time: AnySeries): void {
   checkSeries('time', time, 'time');
   if (time.length < 2)
-    throw new MeopError(
-      'too-short',
-      `firing: time: ${time.length} samples given; at least 2 are expected`,
-      'time',
-    );
+    throw new MeopError('too-short', `firing: time must have at least 2 samples, got ${time.length}`, 'time');
   const { si } = time;
   for (let i = 1; i < si.length; i++) {
     if (si[i] > si[i - 1]) continue;
     throw new MeopError(
       'time-order',
-      `firing: time: sample ${i} (${si[i]} s) is not later than sample ${i - 1} (${si[i - 1]} s); time must increase: sort the record, or use a uniform time base where stamps repeat`,
+      `firing: time must increase from sample to sample, got ${si[i]} s at sample ${i} after ${si[i - 1]} s. Sort the record, or use a uniform time base where stamps repeat.`,
       `time[${i}]`,
       { value: si[i], expected: `above ${si[i - 1]} s` },
     );
   }
 }
 
-/** As long as time, of the kind it stands for, finite throughout. */
+/** Requires a series as long as time, of the given kind, with finite samples. */
 export function checkChannel(
   name: string,
   channel: AnySeries | undefined,
@@ -40,7 +36,7 @@ export function checkChannel(
   if (channel.length !== length)
     throw new MeopError(
       'length-mismatch',
-      `firing: ${name} has ${channel.length} samples and time has ${length}; they must be in step`,
+      `firing: ${name} must have as many samples as time (${length}), got ${channel.length}`,
       name,
       { value: channel.length, expected: String(length) },
     );
@@ -50,7 +46,7 @@ function checkSeries(name: string, given: AnySeries, kind: string): void {
   if (typeof given !== 'object' || given === null || !(given.si instanceof Float64Array))
     throw new MeopError(
       'not-a-series',
-      `firing: ${name}: a Series is expected: write series(values, unit)`,
+      `firing: ${name} must be a Series. Write series(values, unit).`,
       name,
       { value: given, expected: `series of ${kind}` },
     );
@@ -58,11 +54,11 @@ function checkSeries(name: string, given: AnySeries, kind: string): void {
   if (given.kind !== kind && given.kind !== general) {
     const out =
       given.kind === 'gauge pressure'
-        ? ': add the ambient pressure to each value and declare the sum absolute'
+        ? '. Add the ambient pressure to each value and declare the sum absolute.'
         : '';
     throw new MeopError(
       'wrong-kind',
-      `firing: ${name}: a series of ${given.kind} given; ${kind} is expected${out}`,
+      `firing: ${name} must be a series of ${kind}, got a series of ${given.kind}${out}`,
       name,
       { value: given.kind, expected: kind },
     );
@@ -71,7 +67,7 @@ function checkSeries(name: string, given: AnySeries, kind: string): void {
     if (Number.isFinite(given.si[i])) continue;
     throw new MeopError(
       'not-finite',
-      `firing: ${name}: sample ${i} is ${given.si[i]}; leave the sample out, or mark and repair it first`,
+      `firing: ${name} must be finite, got ${given.si[i]} at sample ${i}. Omit the sample, or repair it first.`,
       `${name}[${i}]`,
       { value: given.si[i] },
     );

@@ -14,7 +14,7 @@ import { checkChannel, checkTime } from './firing-checks';
 /** Whether a firing was computed or recorded. */
 export type FiringOrigin = 'predicted' | 'measured';
 
-/** Something that happened at a moment: burnout, closure burst, a front that reached the wall. */
+/** An event at a moment of a firing: burnout, closure burst, burning front at the case wall. */
 export interface FiringEvent {
   readonly name: string;
   readonly time: Quantity<'time'>;
@@ -22,59 +22,59 @@ export interface FiringEvent {
   readonly depth?: Quantity<'length'>;
 }
 
-/** The channels of a firing that there is one of, and the kind of each. */
+/** The channels that a firing has at most once, and the kind of each. */
 export interface FiringChannels {
   /** Chamber pressure, absolute. */
   readonly pressure?: Series<'absolute pressure'>;
   readonly thrust?: Series<'force'>;
-  /** Through the nozzle. */
+  /** Mass flow through the nozzle. */
   readonly massFlow?: Series<'mass flow'>;
   readonly burningArea?: Series<'area'>;
   /** Burned depth: distance burned normal to the surface. */
   readonly web?: Series<'length'>;
-  /** At the aft end of the port. */
+  /** Mass flux at the aft end of the port. */
   readonly portMassFlux?: Series<'mass flux'>;
   readonly throatDiameter?: Series<'length'>;
-  /** Propellant not yet burned. */
+  /** Mass of unburned propellant. */
   readonly propellantMass?: Series<'mass'>;
 }
 
-/** What is known about a firing as a whole. */
+/** Facts about a firing as a whole. */
 export interface FiringMetadata {
   readonly title?: string;
-  /** Pressure around the motor; what makes a gauge reading absolute. */
+  /** Pressure around the motor, by which a gauge reading becomes absolute. */
   readonly ambientPressure?: Quantity<'absolute pressure'>;
-  /** Propellant loaded. */
+  /** Mass of propellant loaded. */
   readonly loadedMass?: Quantity<'mass'>;
   /** Throat diameter before firing. */
   readonly initialThroatDiameter?: Quantity<'length'>;
 }
 
 /**
- * A firing, predicted or measured: time, and whichever channels are known, each as long as `time`.
- * Everything that sums up, compares, plots or fits firings takes this one type.
+ * A firing, predicted or measured: time, and every known channel, each as long as `time`. Summaries, comparisons, plots
+ * and fits of firings all take this type.
  */
 export interface Firing extends FiringChannels, FiringMetadata {
   readonly origin: FiringOrigin;
-  /** Seconds, strictly increasing. */
+  /** Time in seconds, strictly increasing. */
   readonly time: Series<'time'>;
-  /** Thermocouples and other temperatures by the name of their place. */
+  /** Thermocouple and other temperatures by the name of their place. */
   readonly temperatures: Readonly<Record<string, Series<'temperature'>>>;
   readonly events: readonly FiringEvent[];
   readonly notes: readonly string[];
-  /** What keeps the record from being trusted as it stands. */
+  /** Limits to the validity of the record. */
   readonly cautions: readonly string[];
-  /** What was done to get from the source to this record, in order. */
+  /** Processing steps from the source to this record, in order. */
   readonly history: readonly string[];
   toString(): string;
 }
 
-// A pressure whose reference is not said is taken as this record declares it: absolute. Gauge is refused.
+// A pressure without a stated reference is absolute, as this record declares it; gauge pressure is rejected.
 type Given<K extends 'absolute pressure' | 'force'> = K extends 'absolute pressure'
   ? Series<'absolute pressure'> | Series<'pressure'>
   : Series<K>;
 
-/** What {@link firing} is made of. */
+/** Input of {@link firing}. */
 export interface FiringInput extends Omit<FiringChannels, 'pressure'> {
   readonly title?: string;
   readonly ambientPressure?: QuantityInput<'absolute pressure'>;
@@ -93,8 +93,8 @@ export interface FiringInput extends Omit<FiringChannels, 'pressure'> {
 /**
  * Makes a firing record from its channels.
  *
- * Time must increase from sample to sample and every channel must be as long as it; a chamber pressure is absolute
- * (a gauge reading becomes absolute by adding the ambient pressure, which the caller must know).
+ * Time must increase from sample to sample, and every channel must be as long as time. Chamber pressure is absolute: a
+ * gauge reading becomes absolute by adding the ambient pressure, which the caller must know.
  *
  * @throws MeopError `not-a-series`, `too-short`, `not-finite`, `time-order`, `length-mismatch`, `wrong-kind`
  * @example firing({ origin: 'measured', time: series([0, 1], 's'), thrust: series([0, 5], 'N') }).thrust.max().in('N') // => 5
@@ -110,7 +110,7 @@ export function firing<const I extends FiringInput>(input: I): TypedFiring<I> {
   if (rest.origin !== 'predicted' && rest.origin !== 'measured')
     throw new MeopError(
       'unknown-name',
-      `firing: origin: '${String(rest.origin)}' given; 'predicted' or 'measured' is expected`,
+      `firing: origin must be 'predicted' or 'measured', got '${String(rest.origin)}'`,
       'origin',
     );
   const { pressure, ambientPressure, loadedMass, initialThroatDiameter, ...others } = rest;
@@ -132,11 +132,11 @@ export function firing<const I extends FiringInput>(input: I): TypedFiring<I> {
     toString: () => firingText(made),
     ...{ [Symbol.for('nodejs.util.inspect.custom')]: () => firingText(made) },
   };
-  // True: every channel of the input is in the record under its own name; only the pressure's kind is made exact.
+  // True: every channel of the input is in the record under the same name; only the kind of the pressure is made exact.
   return made as TypedFiring<I>;
 }
 
-/** A firing of which the compiler knows the channels that were given. */
+/** A firing with the channels that the compiler knows to be present. */
 export type TypedFiring<I extends FiringInput> = Firing & {
   readonly [K in GivenChannels<I>]: NonNullable<FiringChannels[K]>;
 };
@@ -144,7 +144,7 @@ type GivenChannels<I> = {
   [K in keyof I & keyof FiringChannels]: undefined extends I[K] ? never : K;
 }[keyof I & keyof FiringChannels];
 
-/** The channels of a firing in the order they are printed, with the kind each must have. */
+/** The channels of a firing in printing order, with the required kind of each. */
 export const channelKinds = [
   ['pressure', 'absolute pressure'],
   ['thrust', 'force'],
@@ -171,10 +171,10 @@ function asAbsolute({ si }: { readonly si: Float64Array }): Series<'absolute pre
 
 function withoutUndefined<T extends object>(fields: T): T {
   const known = Object.entries(fields).filter(([, value]) => value !== undefined);
-  return Object.fromEntries(known) as T; // true: only fields that are undefined, hence optional, are left out
+  return Object.fromEntries(known) as T; // True: only undefined fields, hence optional ones, are omitted.
 }
 
-// Enough of a series to print it, whatever its kind.
+// The part of a series that printing needs, whatever its kind.
 interface Extent {
   min(): { toString(): string };
   max(): { toString(): string };

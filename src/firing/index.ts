@@ -1,6 +1,6 @@
 /**
- * The firing record: one type for predicted and measured firings, and its summary. Imports the floors below:
- * nozzle, thermo, structures, units and numerics.
+ * The firing record: one type for predicted and measured firings, and its summary. Imports nozzle, thermo, structures,
+ * units and numerics.
  *
  * @example motorClass('371 N*s').letter // => 'I'
  * @module

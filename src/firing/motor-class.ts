@@ -1,38 +1,42 @@
 import { MeopError, type Quantity, type QuantityInput, readInput } from '../units';
 
-/** The letter class of a motor by total impulse. */
+/** Letter class of a motor by total impulse. */
 export interface MotorClass {
   /** `'1/8A'` to `'1/2A'`, then `'A'` to `'Z'`, then `'AA'` and on. */
   readonly letter: string;
   /** Highest total impulse of the class, N·s. */
   readonly upperBound: number;
-  /** Highest total impulse of the class below, N·s; zero for the least class. */
+  /** Highest total impulse of the class below, N·s; zero for the lowest class. */
   readonly lowerBound: number;
-  /** How far the impulse is between the two, in per cent: 0 just above the class below, 100 at the top. */
+  /**
+   * Position of the impulse between the two bounds in per cent: 0 just above the class below, 100 at the upper bound.
+   */
   readonly percentOfRange: number;
-  /** The impulse as a share of the class's upper bound, in per cent. */
+  /** Total impulse/upper bound of the class, in per cent. */
   readonly percentOfClass: number;
-  /** Where this part of the table is published, and how well it is known. */
+  /** Source and provenance of this part of the table. */
   readonly basis: string;
 }
 
 /** Top of the class `step` doublings above 1/8A, N·s. */
 const topOf = (step: number): number => 0.3125 * 2 ** step;
 
-// Classes begin one in the last printed place above the one below: 2.51, 0.626 and 0.3126 N·s. So 2.504 N·s is still A.
+// Classes begin one in the last printed place above the one below: 2.51, 0.626 and 0.3126 N·s. Hence 2.504 N·s is still
+// class A.
 function isWithin(impulse: number, step: number): boolean {
   const places = 10 ** Math.max(2, 4 - step);
   return Math.round(impulse * places) / places <= topOf(step);
 }
 
 /**
- * Letter class by total impulse: bounds double from class to class, A ending at 2.5 N·s.
+ * Returns the letter class of a total impulse. The bounds double from class to class; class A ends at 2.5 N·s.
  *
  * The table gives bounds to 0.01 N·s (below 1/2A to 0.001 and 0.0001), so the impulse is rounded to that before it is
- * classed.
+ * classified.
  *
- * Source: NFPA 1125, Code for the Manufacture of Model Rocket and High Power Rocket Motors, table of motor classes
- * (A to O as published; the fractions below 1/2A, and letters beyond O by the same doubling, from memory).
+ * Source: NFPA 1125, Code for the Manufacture of Model Rocket and High Power Rocket Motors, table of motor classes (A
+ * to O as published; the fractions below 1/2A, and letters beyond O by the same doubling, quoted from memory, not
+ * verified).
  *
  * @throws MeopError `out-of-domain` where the impulse is not above zero
  * @example motorClass('4679 N*s').letter // => 'L'
@@ -42,7 +46,7 @@ export function motorClass(totalImpulse: QuantityInput<'impulse'>): MotorClass {
   if (!(impulse > 0))
     throw new MeopError(
       'out-of-domain',
-      `motorClass: totalImpulse: ${String(totalImpulse)} given; a total impulse above 0 N·s is expected`,
+      `motorClass: totalImpulse must be greater than 0 N·s, got ${String(totalImpulse)}`,
       'totalImpulse',
       { value: totalImpulse, expected: 'above 0' },
     );
@@ -59,7 +63,7 @@ export function motorClass(totalImpulse: QuantityInput<'impulse'>): MotorClass {
     basis:
       step >= 2 && step <= 17
         ? 'NFPA 1125, table of motor classes'
-        : 'doubling of the NFPA 1125 table beyond its printed letters, from memory',
+        : 'doubling of the NFPA 1125 table beyond its printed letters, quoted from memory, not verified',
   };
 }
 
@@ -69,9 +73,9 @@ function letters(index: number): string {
 }
 
 /**
- * Whether a motor is still a model rocket motor: at most 160 N·s and at most 80 N on average.
+ * Whether a motor is a model rocket motor: at most 160 N·s total impulse and at most 80 N average thrust.
  *
- * Source: NFPA 1122 and 1125, limits of a model rocket motor (from memory).
+ * Source: NFPA 1122 and 1125, limits of a model rocket motor (quoted from memory, not verified).
  *
  * @example isModelRocketMotor({ totalImpulse: '120 N*s', averageThrust: '79.9 N' }) // => true
  */

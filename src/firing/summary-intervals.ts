@@ -4,19 +4,19 @@ import type { AnalysedTrace } from './analysis/analysed-trace';
 import type { Firing } from './firing';
 import { integral } from './trace-integral';
 
-/** A stretch of a firing between two points of one rule. */
+/** The part of a firing between the two points of one definition. */
 export interface BurnInterval {
   readonly start: Quantity<'time'>;
   readonly end: Quantity<'time'>;
   readonly duration: Quantity<'time'>;
   readonly impulse: Quantity<'impulse'> | undefined;
-  /** Impulse of the stretch over its length. */
+  /** Impulse of the interval divided by its duration. */
   readonly averageThrust: Quantity<'force'> | undefined;
   readonly averagePressure: Quantity<'absolute pressure'> | undefined;
 }
 
 export interface BurnTimes {
-  /** Of the record [s]. */
+  /** Start of the record, s. */
   readonly start: number;
   readonly end: number;
   readonly ignitionDelay: Quantity<'time'>;
@@ -29,7 +29,7 @@ export interface BurnTimes {
 
 const seconds = (si: number): Quantity<'time'> => fromSiValue<'time'>(si, 'time', unitOf('s'));
 
-/** The times of a firing by the published rules, on the trace `shape`. */
+/** Computes the characteristic times of a firing by the published definitions, on the trace `shape`. */
 export function burnIntervals(
   record: Firing,
   shape: AnalysedTrace,
@@ -65,14 +65,14 @@ export function burnIntervals(
   const signal = record.events.find(({ name }) => name === 'ignition signal')?.time.si ?? start;
   const timeOf = (wanted: string): number | undefined =>
     record.events.find(({ name }) => name === wanted)?.time.si;
-  // Where slivers remain the web is gone before the propellant is.
+  // Where slivers remain, web burnout precedes burnout of the propellant.
   const known = timeOf('web burnout') ?? timeOf('burnout');
   const burnout = known ?? aftTangentBurnout(shape);
   const trace =
     shape === thrust
       ? 'thrust'
       : record.ambientPressure === undefined
-        ? 'absolute pressure (no ambient pressure is known)'
+        ? 'absolute pressure (ambient pressure unknown)'
         : 'pressure above ambient';
   return {
     start,
@@ -87,19 +87,20 @@ export function burnIntervals(
         signal === start
           ? 'start of the record to the first 10 % point'
           : 'ignition signal to the first 10 % point',
-      actionTime: 'between the 10 % points of the peak (Sutton & Biblarz 7th ed., fig. 11-13, from memory)',
+      actionTime:
+        'between the 10 % points of the peak (Sutton & Biblarz 7th ed., fig. 11-13, quoted from memory, not verified)',
       burnTime:
         known === undefined
-          ? 'first 10 % point to web burnout by the aft tangent bisector, axes scaled by peak and action time (same figure, from memory)'
-          : 'first 10 % point to the web burnout that the prediction knows',
+          ? 'first 10 % point to web burnout by the aft tangent bisector, axes scaled by peak and action time (same figure, quoted from memory, not verified)'
+          : 'first 10 % point to web burnout, as computed by the simulation',
       burnTimeFivePercent: 'between the 5 % points of the peak (NFPA 1125)',
       totalImpulse: 'over the whole record (NFPA 1125)',
       averageThrust: 'total impulse over the time between the 5 % points (NFPA 1125)',
     },
     cautions: [
-      ...(values[0] > 0.05 * peak ? ['the record begins above 5 % of its peak: its start is cut off'] : []),
+      ...(values[0] > 0.05 * peak ? ['The record begins above 5 % of its peak. Its start is missing.'] : []),
       ...(values[values.length - 1] > 0.05 * peak
-        ? ['the record ends above 5 % of its peak: its end is cut off']
+        ? ['The record ends above 5 % of its peak. Its end is missing.']
         : []),
     ],
   };

@@ -1,6 +1,6 @@
 import type { FiringSummary } from './summary';
 
-/** A summary as lines of text, with the definition beside each figure that has several. */
+/** A summary as lines of text, with its definition next to each figure that has several. */
 export function summaryText(summary: FiringSummary, title: string | undefined): string {
   const { definitions } = summary;
   const rows: readonly (readonly [string, unknown, string?])[] = [
@@ -28,7 +28,7 @@ export function summaryText(summary: FiringSummary, title: string | undefined): 
   const known = rows.filter(([, value]) => value !== undefined);
   const width = Math.max(...known.map(([name]) => name.length));
   return [
-    `${title ?? 'firing'} (${summary.origin}), times on ${definitions.trace}`,
+    `${title ?? 'firing'} (${summary.origin}), timing channel: ${definitions.trace}`,
     ...known.map(
       ([name, value, definition]) =>
         `  ${name.padEnd(width)}  ${String(value)}${definition === undefined ? '' : `  (${definition})`}`,

@@ -17,51 +17,53 @@ import { type BurnInterval, burnIntervals } from './summary-intervals';
 import { summaryText } from './summary-text';
 import { integral } from './trace-integral';
 
-/** A firing in numbers. What the record does not tell is `undefined`. */
+/** The characteristic figures of a firing. A figure is `undefined` where the record does not contain it. */
 export interface FiringSummary {
   readonly origin: Firing['origin'];
-  /** From the start of the record (or its event 'ignition signal') to the first 10 % point. */
+  /** Time from the start of the record (or its event 'ignition signal') to the first 10 % point. */
   readonly ignitionDelay: Quantity<'time'>;
-  /** Between the 10 % points of the trace: the action time. */
+  /** Action time: between the 10 % points of the trace. */
   readonly actionTime: Quantity<'time'>;
-  /** From the first 10 % point to web burnout; `undefined` where the trace shows none. */
+  /** Burn time: from the first 10 % point to web burnout; `undefined` where the trace shows none. */
   readonly burnTime: Quantity<'time'> | undefined;
-  /** Between the 5 % points: the burn time of NFPA 1125. */
+  /** Burn time of NFPA 1125: between the 5 % points. */
   readonly burnTimeFivePercent: Quantity<'time'>;
   readonly tenPercent: BurnInterval;
   readonly fivePercent: BurnInterval;
-  /** Over the whole record. */
+  /** Total impulse over the whole record. */
   readonly totalImpulse: Quantity<'impulse'> | undefined;
   readonly specificImpulse: Quantity<'specific impulse'> | undefined;
   readonly peakThrust: Quantity<'force'> | undefined;
   readonly timeOfPeakThrust: Quantity<'time'> | undefined;
-  /** Total impulse over the 5 % burn time, as motors are labelled. */
+  /** Total impulse divided by the 5 % burn time, as on motor labels. */
   readonly averageThrust: Quantity<'force'> | undefined;
   readonly peakPressure: Quantity<'absolute pressure'> | undefined;
   readonly timeOfPeakPressure: Quantity<'time'> | undefined;
-  /** Burned depth when the pressure peaked. */
+  /** Burned depth at peak pressure. */
   readonly depthAtPeakPressure: Quantity<'length'> | undefined;
-  /** Over the action time. */
+  /** Mean pressure over the action time. */
   readonly averagePressure: Quantity<'absolute pressure'> | undefined;
   readonly pressureIntegral: Quantity<'pressure integral'> | undefined;
-  /** ∫p·A_t dt over the mass burned, p absolute and while gas flows: see `definitions.pressureIntegral`. */
+  /**
+   * ∫p·A_t dt divided by the mass burned, with absolute pressure while gas flows: see `definitions.pressureIntegral`.
+   */
   readonly characteristicVelocity: Quantity<'speed'> | undefined;
-  /** Impulse over ∫p·A_t dt. */
+  /** Impulse divided by ∫p·A_t dt. */
   readonly thrustCoefficient: number | undefined;
   readonly motorClass: MotorClass | undefined;
-  /** Letter and average thrust: `'I 232'`. */
+  /** Class letter and average thrust: `'I 232'`. */
   readonly designation: string | undefined;
-  /** The definition behind each figure that has several. */
+  /** The definition used for each figure that has several. */
   readonly definitions: Readonly<Record<string, string>>;
   readonly cautions: readonly string[];
   toString(): string;
 }
 
-/** What a record may not know of itself. */
+/** Data that a record may not contain. */
 export interface SummaryOptions {
-  /** Propellant burned; else what the record says was loaded, or has lost. */
+  /** Mass of propellant burned. Default: the mass loaded, or the mass lost, of the record. */
   readonly propellantMass?: QuantityInput<'mass'>;
-  /** Throat diameter; else the record's own. */
+  /** Throat diameter. Default: that of the record. */
   readonly throatDiameter?: QuantityInput<'length'>;
 }
 
@@ -69,12 +71,13 @@ const context = 'summarize';
 const optionFields: FieldsOf<SummaryOptions> = { propellantMass: 'optional', throatDiameter: 'optional' };
 
 /**
- * Sums a firing up, predicted or measured by the same rules.
+ * Computes the summary of a firing, predicted or measured, by the same definitions.
  *
- * Times are taken on the thrust trace, or on pressure above ambient where there is no thrust above zero, walking outward from the
- * peak. Action time: between the 10 % points of the peak; burn time: from the first of them to web burnout by the aft
- * tangent bisector, or to the burnout a prediction knows (Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001),
- * fig. 11-13, from memory). Label values: 5 % points and impulse of the whole record (NFPA 1125).
+ * Times are determined on the thrust trace, or on pressure above ambient where thrust is missing or never above zero.
+ * The search goes outward from the peak. Action time: between the 10 % points of the peak. Burn time: from the first of
+ * them to web burnout by the aft tangent bisector, or to the burnout of a simulation (Sutton & Biblarz, Rocket
+ * Propulsion Elements, 7th ed. (2001), fig. 11-13, quoted from memory, not verified). Label values: 5 % points and
+ * impulse of the whole record (NFPA 1125).
  *
  * @throws MeopError `nothing-to-sum-up` where there is neither thrust nor pressure above zero; `unknown-field`, `out-of-domain`
  * @example summarize(firing({ origin: 'measured', time: series([0, 0.1, 1.9, 2.1], 's'), thrust: series([0, 500, 500, 0], 'N') })).totalImpulse.in('N*s') // => 975
@@ -148,7 +151,7 @@ export function summarize(firing: Firing, options: SummaryOptions = {}): FiringS
       ...times.cautions,
       ...(coefficient !== undefined && (coefficient < 0.9 || coefficient > 1.8)
         ? [
-            `a thrust coefficient of ${coefficient.toPrecision(3)} points to an error of calibration or units: 0.9 to 1.8 is usual`,
+            `The thrust coefficient of ${coefficient.toPrecision(3)} is outside the usual range of 0.9 to 1.8. Check calibrations and units.`,
           ]
         : []),
     ],
@@ -164,7 +167,7 @@ const maybe = <K extends NamedKind>(
   unit: string,
 ): Quantity<K> | undefined => (si === undefined ? undefined : fromSiValue<K>(si, kind, unitFor(kind, unit)));
 
-/** The trace that tells times: thrust, or pressure where there is no thrust or none above zero, as behind a closed nozzle. */
+/** The timing trace: thrust, or pressure where thrust is missing or never above zero, as with a closed nozzle. */
 function shapeOf(record: AnalysedRecord): AnalysedTrace {
   const { thrust, pressure } = record.traces;
   if (thrust !== undefined && thrust.highest() > 0) return thrust;
@@ -173,8 +176,8 @@ function shapeOf(record: AnalysedRecord): AnalysedTrace {
   throw new MeopError(
     'nothing-to-sum-up',
     thrust === undefined && pressure === undefined
-      ? `${context}: the firing has neither thrust nor pressure; a summary needs one of them`
-      : `${context}: neither thrust nor pressure above ambient ever rises above zero; a summary needs one that does: look for a load cell with its sign the wrong way round, or a zero taken under load`,
+      ? `${context}: missing required channel: the firing has neither thrust nor pressure. Give one of them.`
+      : `${context}: thrust or gauge pressure must exceed zero at some time. Check for a load cell with its sign reversed, or a zero taken under load.`,
     thrust === undefined && pressure !== undefined ? 'pressure' : 'thrust',
   );
 }
@@ -194,20 +197,23 @@ function above0(kind: 'mass' | 'length', field: string, given: unknown): number 
   if (si > 0) return si;
   throw new MeopError(
     'out-of-domain',
-    `${context}: ${field}: ${String(given)} given; a ${kind} above zero is expected`,
+    `${context}: ${field} must be greater than 0, got ${String(given)}`,
     field,
     { value: given, expected: 'above 0' },
   );
 }
 
-/** The time over which absolute pressure is integrated. */
+/** The interval over which absolute pressure is integrated. */
 interface FlowSpan {
   readonly from: number;
   readonly to: number;
   readonly definition: string;
 }
 
-/** A log goes on while no gas flows, and ambient pressure then adds to the integral what no propellant has made. */
+/**
+ * A log continues while no gas flows, and ambient pressure would then add to the integral. The integral therefore
+ * covers only the time of flow.
+ */
 function flowSpan({ origin, ambientPressure }: Firing, pressure: AnalysedTrace): FlowSpan {
   const { time } = pressure;
   const gauge = pressure.above(ambientPressure?.si ?? 0);
@@ -215,17 +221,17 @@ function flowSpan({ origin, ambientPressure }: Firing, pressure: AnalysedTrace):
     return {
       from: time[0],
       to: time[time.length - 1],
-      definition: `absolute pressure over the whole record${ambientPressure === undefined ? ' (no ambient pressure is known to tell where flow ends)' : ''}`,
+      definition: `absolute pressure over the whole record${ambientPressure === undefined ? ' (ambient pressure unknown, so the end of flow is not known)' : ''}`,
     };
   const { start, end } = gauge.edges(0.01, 0);
   return {
     from: start,
     to: end,
-    definition: 'absolute pressure, while it is above ambient by 1 % of its peak and more',
+    definition: 'absolute pressure, while it exceeds ambient by at least 1 % of its peak above ambient',
   };
 }
 
-/** ∫p·A_t dt with the throat as it was at each moment. */
+/** ∫p·A_t dt with the throat area of each moment. */
 function throatForceIntegral(
   record: Firing,
   pressure: AnalysedTrace,

@@ -1,10 +1,10 @@
-/** A trace against time, in SI. */
+/** A trace against time, in SI units. */
 export interface Trace {
   readonly time: Float64Array;
   readonly values: Float64Array;
 }
 
-/** ∫ value dt by straight lines between samples, from one time to another. */
+/** Integral of the trace between two times, linear between samples. */
 export function integral({ time, values }: Trace, from: number, to: number): number {
   let sum = 0;
   for (let i = 1; i < time.length; i++) {

@@ -5,19 +5,19 @@ import { type AnalysedTrace, analysedTrace } from './analysed-trace';
 export type CleanedChannel = 'pressure' | 'thrust';
 
 /**
- * A firing record with what has been found out about its channels. It is passed from step to step as a record is, so
- * that edges, baselines and noise are found once for each set of samples.
+ * A firing record together with the analysis of its channels. It is passed from step to step like any record, so that
+ * burn edges, baselines and noise are determined once for each set of samples.
  */
 export interface AnalysedRecord extends Firing {
-  /** Not enumerable: a copy with other samples, made by spreading, has to be analysed anew. */
+  /** Not enumerable: a copy made by spreading may contain other samples and must be analysed again. */
   readonly traces: AnalysedTraces;
 }
 
 type AnalysedTraces = { readonly [K in CleanedChannel]?: AnalysedTrace };
 
 /**
- * The record as one whose analysis can be asked for; one that is analysed comes back as it is. Of the traces that are
- * known already, those of the same samples are kept.
+ * Returns the record with its analysis; a record that is already analysed is returned unchanged. Known traces of the
+ * same samples are reused.
  */
 export function analysedRecord(record: Firing, known: readonly AnalysedTrace[] = []): AnalysedRecord {
   if (isAnalysed(record)) return record;

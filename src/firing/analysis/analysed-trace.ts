@@ -4,35 +4,35 @@ import { converterStep } from './converter-step';
 import { oncePer } from './once';
 import { integralBetween } from './trace-values';
 
-/** One trace in SI, and what has been found out about it: each item is computed when it is first needed, and once. */
+/** A trace in SI units and its analysis: each item is computed when it is first needed, and once. */
 export interface AnalysedTrace {
   readonly time: Float64Array;
   readonly values: Float64Array;
   readonly lowest: () => number;
   readonly highest: () => number;
-  /** Sample of the highest value, the first of several. */
+  /** Index of the highest sample, the first of several. */
   readonly peakIndex: () => number;
-  /** Edges of the burn at a share of the peak above a resting value. */
+  /** Burn edges at a fraction of the peak above a resting value. */
   readonly edges: EdgesAt;
-  /** Integral above a resting value, between the edges at a share of the peak. */
+  /** Integral above a resting value, between the edges at a fraction of the peak. */
   readonly integral: (threshold: number, rest: number) => number;
-  /** Baselines before and after the burn, over the spans that were found. */
+  /** Pre-fire and post-fire baseline, over the intervals found. */
   readonly baseline: () => Baseline;
-  /** The trace with its baseline moved to a resting value. */
+  /** The trace with its baseline shifted to a resting value. */
   readonly levelled: (mode: BaselineMode, rest: number) => AnalysedTrace;
   /** The trace above a constant level. */
   readonly above: (level: number) => AnalysedTrace;
-  /** Step of the converter; 0 where none shows. */
+  /** Resolution of the converter; 0 where none is detectable. */
   readonly converterStep: () => number;
 }
 
-/** A trace and what it reads at rest, SI. */
+/** A trace and its resting value, SI. */
 export interface RestingTrace {
   readonly trace: AnalysedTrace;
   readonly rest: number;
 }
 
-/** Kernel: a trace to be analysed as far as it is asked for. */
+/** Kernel: a trace whose analysis is computed on demand. */
 export function analysedTrace(time: Float64Array, values: Float64Array): AnalysedTrace {
   const finder = oncePer(() => edgeFinder(time, values));
   const edges: EdgesAt = (threshold, rest) => finder().edges(threshold, rest);
@@ -51,7 +51,7 @@ export function analysedTrace(time: Float64Array, values: Float64Array): Analyse
       return integralBetween(time, values, start, end, rest);
     }),
     levelled: oncePer((mode, rest) => {
-      // Without a baseline after the burn the line is the level before it.
+      // Without a post-fire baseline the line is the pre-fire level.
       if (mode === 'line' && baseline().after === undefined) return trace.levelled('before', rest);
       return analysedTrace(time, withoutBaseline(time, values, baseline(), mode, rest));
     }),

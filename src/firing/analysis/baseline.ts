@@ -2,27 +2,27 @@ import { MeopError } from '../../units';
 import type { BurnEdges, EdgesAt } from './burn-edges';
 import { lowerBound } from './trace-values';
 
-/** A stretch of time, s. */
+/** An interval of time, s. */
 export interface TimeSpan {
   readonly from: number;
   readonly to: number;
 }
 
-/** The resting level of a channel before and after the burn. */
+/** Pre-fire and post-fire level of a channel. */
 export interface Baseline {
   readonly before: number;
   readonly beforeDeviation: number;
-  /** Share of the samples before that are no rest and were left out of it. */
+  /** Fraction of the pre-fire samples that are disturbed and excluded. */
   readonly disturbed: number;
   readonly beforeSpan: TimeSpan;
-  /** Undefined where the record ends before the channel is at rest again. */
+  /** Undefined where the record ends before the channel has returned to rest. */
   readonly after: number | undefined;
   readonly afterSpan: TimeSpan | undefined;
 }
 
 export type BaselineMode = 'before' | 'line';
 
-/** A trace whose burn edges can be asked for. */
+/** A trace with its burn edges. */
 interface EdgedTrace {
   readonly time: Float64Array;
   readonly values: Float64Array;
@@ -32,20 +32,25 @@ interface EdgedTrace {
 interface Rest {
   readonly mean: number;
   readonly deviation: number;
-  /** Share of the samples that were left out. */
+  /** Fraction of the samples that are excluded. */
   readonly disturbed: number;
 }
 
-/** Samples of a span, whose ends belong to it. @throws MeopError `empty-window` */
+/** Returns the samples of an interval, its ends included. @throws MeopError `empty-window` */
 export function samplesWithin(time: Float64Array, values: Float64Array, span: TimeSpan): Float64Array {
   const from = lowerBound(time, span.from);
   let to = lowerBound(time, span.to);
   if (time[to] === span.to) to++;
   if (to - from >= 1) return values.subarray(from, to);
-  throw new MeopError('empty-window', `no sample lies between ${span.from} and ${span.to} s`, undefined, {
-    value: span,
-    expected: `a span within ${time[0]} to ${time[time.length - 1]} s`,
-  });
+  throw new MeopError(
+    'empty-window',
+    `The interval must contain samples, got ${span.from} to ${span.to} s`,
+    undefined,
+    {
+      value: span,
+      expected: `a span within ${time[0]} to ${time[time.length - 1]} s`,
+    },
+  );
 }
 
 /** Mean and standard deviation of all samples of a span. */
@@ -53,7 +58,7 @@ function restOver(samples: Float64Array): Rest {
   return restWithin(samples, 0, Number.POSITIVE_INFINITY);
 }
 
-/** Of the samples within a limit of the middle. */
+/** Mean and standard deviation of the samples within a limit of a value. */
 function restWithin(samples: Float64Array, middle: number, limit: number): Rest {
   let count = 0;
   let sum = 0;
@@ -74,9 +79,10 @@ function restWithin(samples: Float64Array, middle: number, limit: number): Rest 
 }
 
 /**
- * Rest over a span that was found and not given: hands on the stand, an igniter being fitted and the first flame are in
- * it too, so samples far from the median are left out: beyond five robust deviations, those of the samples or of the
- * differences of neighbours, whichever is more (a coarse converter often has none of the former).
+ * Baseline over an interval that was found, not specified. It may contain hands on the stand, igniter installation and
+ * the first flame, so samples farther than five robust deviations from the median are excluded. The robust deviation is
+ * that of the samples or that of the differences of neighbours, whichever is larger (with a coarse converter the former
+ * is often zero).
  */
 function quietRestOver(samples: Float64Array): Rest {
   if (samples.length < 8) return restOver(samples);
@@ -90,7 +96,10 @@ function quietRestOver(samples: Float64Array): Rest {
 
 const medianOf = (values: Float64Array): number => values.slice().sort()[values.length >> 1];
 
-/** Kernel: values less a constant or a line through the rests before and after, at the middles of their spans. */
+/**
+ * Kernel: subtracts a constant, or a line through the pre-fire and post-fire baselines at the centres of their
+ * intervals.
+ */
 export function withoutBaseline(
   time: Float64Array,
   values: Float64Array,
@@ -110,7 +119,7 @@ export function withoutBaseline(
   return cleaned;
 }
 
-/** The quiet stretches on either side of the burn, kept clear of its edges. */
+/** The pre-fire and post-fire intervals, kept clear of the burn edges. */
 function baselineSpans(trace: EdgedTrace): {
   readonly before: TimeSpan;
   readonly after: TimeSpan | undefined;
@@ -122,7 +131,7 @@ function baselineSpans(trace: EdgedTrace): {
   const start = time[0];
   const stop = time[time.length - 1];
   const beforeEnd = Math.max(edges.start - clear, start + 0.5 * (edges.start - start));
-  // Cells creep back after the load: the first fifth of the burn's length is not yet rest.
+  // Load cells creep after unloading: the first 20 % of the burn time after the burn is excluded.
   const afterStart = edges.end + Math.max(2 * clear, 0.2 * length);
   const after =
     stop - afterStart > 0.05 * length
@@ -131,25 +140,28 @@ function baselineSpans(trace: EdgedTrace): {
   return { before: { from: Math.max(start, beforeEnd - 3 * length), to: beforeEnd }, after };
 }
 
-/** The burn, when the resting level is not yet known: by a first guess, then by the median of what lies before it. */
+/**
+ * Burn edges while the baseline is unknown: with a first estimate of it, then with the median of the samples before the
+ * burn.
+ */
 function burnOverRest({ values, edges }: EdgedTrace): BurnEdges {
   const sorted = spread(values, values.length).sort();
   const count = sorted.length;
   const middle = (sorted[0] + sorted[count - 1]) / 2;
-  // Where most of the record is quiet its median is rest; where most of it burns, its least tenth.
+  // Where most of the record is at rest, the median is the baseline; where most of it is burning, the lowest 10 % is.
   const quiet = sorted.findIndex((value) => value > middle) > 0.65 * count;
   const guessed = edges(0.1, sorted[Math.floor(count * (quiet ? 0.45 : 0.1))]);
   if (guessed.first < 4) return guessed;
   return edges(0.1, medianOf(spread(values, guessed.first)));
 }
 
-/** At most 2000 of the first `length` values, evenly spread. */
+/** At most 2000 of the first `length` values, evenly spaced. */
 function spread(values: Float64Array, length: number): Float64Array {
   const count = Math.min(length, 2000);
   return Float64Array.from({ length: count }, (_, i) => values[Math.floor((i * length) / count)]);
 }
 
-/** Kernel: the rests of a channel over given spans, or over the quiet ones found. */
+/** Kernel: baselines of a channel over the given intervals, or over the intervals found. */
 export function findBaseline(
   trace: EdgedTrace,
   spans?: { readonly before?: TimeSpan | undefined; readonly after?: TimeSpan | undefined },

@@ -1,38 +1,38 @@
 import { MeopError } from '../../units';
 import { oncePer } from './once';
 
-/** Where a pulse starts and ends at a share of its peak. */
+/** Start and end of a pulse at a fraction of its peak. */
 export interface BurnEdges {
-  /** Largest value, above the resting value. */
+  /** Largest value above the resting value. */
   readonly peak: number;
   readonly peakIndex: number;
   readonly peakTime: number;
-  /** Interpolated to the threshold, s. */
+  /** Times interpolated to the threshold, s. */
   readonly start: number;
   readonly end: number;
-  /** First and last sample not below the threshold. */
+  /** First and last sample at or above the threshold. */
   readonly first: number;
   readonly last: number;
-  /** The record begins or ends above the threshold: the edge is the record's end, not the burn's. */
+  /** The record begins or ends above the threshold: the edge is that of the record, not of the burn. */
   readonly startCut: boolean;
   readonly endCut: boolean;
 }
 
 export interface BurnEdgeOptions {
-  /** Share of the peak. */
+  /** Fraction of the peak. */
   readonly threshold: number;
-  /** What the channel reads at rest, SI. Default 0. */
+  /** Resting value of the channel, SI. Default 0. */
   readonly rest?: number;
-  /** Samples searched: from the first to before the second. Default all. */
+  /** Samples searched: from the first up to, but not including, the second. Default: all. */
   readonly from?: number;
   readonly to?: number;
 }
 
 /**
- * Kernel: walks outward from the largest sample to the last samples not below a share of the peak, and interpolates to
- * it. Inward from the ends would stop at the first spike of the quiet part.
+ * Kernel: searches outward from the largest sample for the last samples at or above a fraction of the peak, and
+ * interpolates to it. A search inward from the ends would stop at the first spike of the baseline.
  *
- * @throws MeopError `no-pulse` where no sample is above rest
+ * @throws MeopError `no-pulse` where no sample is above the resting value
  * @example burnEdges(Float64Array.of(0, 0.1, 1.9, 2.1), Float64Array.of(0, 500, 500, 0), { threshold: 0.1 }).end.toFixed(2) // => '2.08'
  */
 export function burnEdges(time: Float64Array, values: Float64Array, options: BurnEdgeOptions): BurnEdges {
@@ -40,14 +40,14 @@ export function burnEdges(time: Float64Array, values: Float64Array, options: Bur
   return edgesAbout({ time, values, from, to, peakIndex: largest(values, from, to) }, threshold, rest);
 }
 
-/** The peak of a trace, and its edges at a share of the peak above a resting value. */
+/** The peak of a trace, and its edges at a fraction of the peak above a resting value. */
 export interface EdgeFinder {
   readonly peakIndex: number;
   readonly edges: EdgesAt;
 }
 export type EdgesAt = (threshold: number, rest: number) => BurnEdges;
 
-/** Kernel: the edges of one trace, whose peak is looked for once; edges that were found are not looked for again. */
+/** Kernel: burn edges of one trace. The peak is searched once, and each pair of edges once. */
 export function edgeFinder(time: Float64Array, values: Float64Array): EdgeFinder {
   const to = values.length;
   const peakIndex = largest(values, 0, to);
@@ -79,7 +79,7 @@ function edgesAbout(pulse: Pulse, threshold: number, rest: number): BurnEdges {
   if (!(peak > 0))
     throw new MeopError(
       'no-pulse',
-      'no sample is above the resting value: the record shows no firing',
+      'No sample is above the resting value. The record shows no firing.',
       undefined,
       {
         value: peak,

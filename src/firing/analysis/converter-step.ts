@@ -1,4 +1,7 @@
-/** Kernel: smallest difference between values that occur: the converter's step; 0 where there is none to be seen. */
+/**
+ * Kernel: smallest difference between the values that occur, which is the resolution of the converter; 0 where none is
+ * detectable.
+ */
 export function converterStep(values: Float64Array): number {
   const stride = Math.max(1, Math.floor(values.length / 20_000));
   const sample = new Float64Array(Math.ceil(values.length / stride));
@@ -9,11 +12,11 @@ export function converterStep(values: Float64Array): number {
   let distinct = 1;
   for (let i = 1; i < sample.length; i++) {
     const apart = sample[i] - sample[i - 1];
-    // Rounding in the calibration makes equal readings differ in the last digits.
+    // Rounding in the calibration gives equal readings different last digits.
     if (apart <= 1e-9 * range) continue;
     distinct++;
     if (step === 0 || apart < step) step = apart;
   }
-  // Values of a fine record are all different: their least distance is chance, no step.
+  // In a record of fine resolution all values differ; their smallest difference is then coincidental.
   return distinct > 0.7 * sample.length ? 0 : step;
 }

@@ -1,4 +1,4 @@
-/** The function, made to compute its result once for each set of arguments; a call that throws is not remembered. */
+/** Returns the function with its results remembered for each set of arguments. A call that throws is not remembered. */
 export function oncePer<A extends readonly (number | string)[], T>(
   compute: (...of: A) => T,
 ): (...of: A) => T {

@@ -1,6 +1,6 @@
-// Values and integrals of a trace, which is straight between its samples. All in SI.
+// Values and integrals of a trace, linear between its samples, in SI units.
 
-/** Kernel: value at a time, the end values beyond the ends. */
+/** Kernel: value at a time; beyond the ends, the end values. */
 export function valueAt(time: Float64Array, values: Float64Array, t: number): number {
   const n = time.length;
   if (t <= time[0]) return values[0];
@@ -10,7 +10,7 @@ export function valueAt(time: Float64Array, values: Float64Array, t: number): nu
   return values[i - 1] + ((t - time[i - 1]) / (time[i] - time[i - 1])) * (values[i] - values[i - 1]);
 }
 
-/** Kernel: index of the first time not before t. */
+/** Kernel: index of the first time that is not before t. */
 export function lowerBound(time: Float64Array, t: number): number {
   let low = 0;
   let high = time.length;
@@ -22,7 +22,7 @@ export function lowerBound(time: Float64Array, t: number): number {
   return low;
 }
 
-/** Kernel: integral of values above rest by trapezoids between two times, its ends interpolated. */
+/** Kernel: integral of the values above rest between two times by the trapezoidal rule, with interpolated ends. */
 export function integralBetween(
   time: Float64Array,
   values: Float64Array,

@@ -6,18 +6,18 @@ import { interpolated } from './resample';
 import { baselineValue, step, traceOf } from './step';
 import { lagBetween, meanStep } from './trace-lag';
 
-/** Which channel {@link align} moves, and by how much at most. */
+/** Channel to move, and the maximum shift. */
 export interface AlignOptions {
-  /** The channel that is moved. Default `'thrust'`; the other one stays. */
+  /** Channel that is moved. Default `'thrust'`; the other one stays. */
   readonly move?: CleanedChannel;
-  /** Largest offset believed. Default 1 s. */
+  /** Maximum plausible offset. Default 1 s. */
   readonly maxLag?: QuantityInput<'time'>;
 }
 
 /**
- * Moves one channel in time onto the other, where they came from loggers of their own: by cross-correlation. A start
- * that lags while the end does not is no clock offset but slack, friction or a blocked port: then nothing is moved and
- * a caution says so.
+ * Shifts one channel in time onto the other by cross-correlation, for channels of separate loggers. Where the start
+ * lags and the end does not, the cause is slack, friction or a blocked port, not the clock: nothing is moved, and a
+ * caution is added.
  *
  * @throws MeopError `missing-field`, `lag-too-large`
  * @example align(firing({ origin: 'measured', time: series([0, 1, 2, 3, 4, 5], 's'), pressure: series([0.1, 1, 5, 5, 1, 0.1], 'MPa'), thrust: series([0, 1, 5, 5, 1, 0], 'N'), ambientPressure: quantity('absolute pressure', '1 atm') })).history.length // => 1
@@ -44,7 +44,7 @@ export function align(firing: Firing, options: AlignOptions = {}): Firing {
       record,
       {
         cautions: [
-          `${text}: the start lags and the end does not: slack or friction in the stand, or a blocked port, not the clock; nothing was moved`,
+          `${text}. The start lags and the end does not, which indicates slack or friction in the stand, or a blocked port, not a clock offset. Nothing was moved.`,
         ],
       },
       `align: ${text}; not moved`,
@@ -54,7 +54,7 @@ export function align(firing: Firing, options: AlignOptions = {}): Firing {
   if (Math.abs(lag) > most)
     throw new MeopError(
       'lag-too-large',
-      `align: ${text}; at most ${most} s is believed: raise maxLag if it is true`,
+      `align: the lag must be at most maxLag (${most} s): ${text}. Raise maxLag if the lag is real.`,
       'maxLag',
       {
         value: lag,

@@ -4,8 +4,8 @@ import type { Firing } from '../firing';
 import { baselineValue, step, traceOf } from './step';
 
 /**
- * Finds ignition, the 10 % points and the end of action by pressure, or by thrust where there is no pressure, and adds
- * them to the record's events. The edges are walked outward from the peak: the quiet parts hold spikes.
+ * Finds ignition, the 10 % points and the end of action on pressure, or on thrust where there is no pressure, and adds
+ * them to the events of the record. The search goes outward from the peak, because the baselines may contain spikes.
  *
  * @throws MeopError `missing-field`, `no-pulse`
  * @example detectBurn(firing({ origin: 'measured', time: series([0, 1, 2, 3, 4, 5, 6], 's'), thrust: series([0, 0, 10, 10, 0, 0, 0], 'N') })).events.length // => 3
@@ -16,7 +16,7 @@ export function detectBurn(firing: Firing, options: { readonly channel?: Cleaned
   const rest = baselineValue(record, channel, 'detectBurn');
   const trace = traceOf(record, channel, 'detectBurn');
   const { start, end, peak } = trace.edges(0.1, rest);
-  // Ignition: the channel leaves its noise (five standard deviations, 2 % of the peak at least).
+  // Ignition: the channel exceeds five standard deviations of its noise, and at least 2 % of the peak.
   const threshold = Math.min(0.1, Math.max(0.02, (5 * trace.baseline().beforeDeviation) / peak));
   const ignition = trace.edges(threshold, rest).start;
   const event = (name: string, si: number) => ({ name, time: fromSiValue<'time'>(si, 'time', unitOf('s')) });

@@ -10,11 +10,14 @@ export interface LowPassRule {
   /** Hz. */
   readonly cutoff: number;
   readonly order: number;
-  /** 2: the cutoff is that of the result; 1: of each of the two passes, whose result is lower there by half again. */
+  /**
+   * `'result'`: the cutoff (−3 dB) is that of the result; `'each pass'`: that of each of the two passes, so that the
+   * result is −6 dB there.
+   */
   readonly cutoffOf: 'result' | 'each pass';
 }
 
-/** Kernel: zero-phase Butterworth low-pass; an uneven record goes by way of an even one. */
+/** Kernel: zero-phase Butterworth low-pass. An unevenly sampled record is resampled to even times and back. */
 export function lowPassed(time: Float64Array, values: Float64Array, rule: LowPassRule): Float64Array {
   const n = time.length;
   const period = (time[n - 1] - time[0]) / (n - 1);
@@ -27,7 +30,7 @@ export function lowPassed(time: Float64Array, values: Float64Array, rule: LowPas
   if (!(cutoff > 0 && cutoff < 0.5 / period))
     throw new MeopError(
       'out-of-domain',
-      `lowPass: cutoff: ${cutoff} Hz given; the record has ${1 / period} samples a second, so a cutoff between 0 and ${0.5 / period} Hz is expected`,
+      `lowPass: cutoff must be between 0 and ${0.5 / period} Hz (half the sample rate of ${1 / period} Hz), got ${cutoff} Hz`,
       'cutoff',
       { value: cutoff },
     );
@@ -41,10 +44,10 @@ export function lowPassed(time: Float64Array, values: Float64Array, rule: LowPas
   return even ? filtered : interpolated(at, filtered, time);
 }
 
-/** The filter of {@link lowPass}. */
+/** Options of {@link lowPass}. */
 export interface LowPassFilterOptions {
   readonly cutoff: QuantityInput<'frequency'>;
-  /** Default 4. */
+  /** Order of the filter. Default 4. */
   readonly order?: number;
   /** Whether the cutoff (−3 dB) is that of the result (default) or of each of the two passes. */
   readonly cutoffOf?: 'result' | 'each pass';
@@ -52,8 +55,8 @@ export interface LowPassFilterOptions {
 }
 
 /**
- * Smooths pressure and thrust by a Butterworth low-pass run forward and backward: nothing is delayed. The history tells
- * what it did to the peak and to the time of rise, since a cutoff too low eats the very peak that is looked for.
+ * Smooths pressure and thrust by a Butterworth low-pass run forward and backward, without delay. The history states the
+ * change of peak and rise time: a cutoff that is too low reduces the peak.
  *
  * @throws MeopError `out-of-domain` for a cutoff at or above half the sample rate
  * @example lowPass(firing({ origin: 'measured', time: series(Array.from({ length: 99 }, (_, i) => i / 100), 's'), thrust: series(new Float64Array(99).fill(5), 'N') }), { cutoff: '10 Hz' }).thrust?.at(40).in('N').toFixed(6) // => '5.000000'
@@ -80,7 +83,7 @@ export function lowPass(firing: Firing, options: LowPassFilterOptions): Firing {
     );
     if (peak < -0.02)
       cautions.push(
-        `${channel}: the ${cutoff} Hz low-pass lowers the peak by ${(-100 * peak).toFixed(1)} %: noise or true peak`,
+        `${channel}: the ${cutoff} Hz low-pass reduces the peak by ${(-100 * peak).toFixed(1)} %. The difference is noise or a true peak. Compare with the unfiltered trace.`,
       );
   }
   const meaning = cutoffOf === 'result' ? '−3 dB' : '−3 dB in each of two passes';
@@ -91,7 +94,7 @@ export function lowPass(firing: Firing, options: LowPassFilterOptions): Firing {
 const signed = (value: number): string => `${value >= 0 ? '+' : '−'}${Math.abs(value).toFixed(2)}`;
 const milli = (seconds: number): string => (1000 * seconds).toFixed(1);
 
-/** Peak and time from 10 to 90 % of it; undefined where nothing rises. */
+/** Peak and rise time from 10 % to 90 % of it; undefined where nothing rises. */
 function shapeOf(
   { time, values, highest, edges }: AnalysedTrace,
   rest: number,

@@ -4,12 +4,15 @@ import { type AnalysedTrace, analysedTrace } from '../analysis/analysed-trace';
 import type { Firing } from '../firing';
 import { channelsOf, shown, step, traceOf } from './step';
 
-/** Kernel: mean of `samples` neighbours about each sample (one more before it where they are even); fewer at the ends. */
+/**
+ * Kernel: mean of `samples` neighbours about each sample (one more before it where the number is even); fewer at the
+ * ends.
+ */
 export function movingMean(values: Float64Array, samples: number): Float64Array {
   const n = values.length;
   const before = samples >> 1;
   const after = samples - before - 1;
-  // Sums from the start, about the first value so that a large offset costs no digits.
+  // Running sums of differences from the first value, so that a large offset costs no precision.
   const origin = values[0] ?? 0;
   const sums = new Float64Array(n + 1);
   for (let i = 0; i < n; i++) sums[i + 1] = sums[i] + (values[i] - origin);
@@ -21,10 +24,10 @@ export function movingMean(values: Float64Array, samples: number): Float64Array 
 }
 
 /**
- * Smooths pressure and thrust by the mean of neighbouring samples, centred so that nothing is delayed. The history tells
- * what it did to the peak; {@link lowPass} keeps more of it for the same noise.
+ * Smooths pressure and thrust by the mean of neighbouring samples, centred so that nothing is delayed. The history
+ * states the change of peak; {@link lowPass} preserves more of the peak for the same noise.
  *
- * @throws MeopError `out-of-domain` for a number of samples that is not whole and at least 2, or more than the record has
+ * @throws MeopError `out-of-domain` unless the number of samples is whole, at least 2 and at most that of the record
  * @example movingAverage(firing({ origin: 'measured', time: series([0, 1, 2, 3, 4], 's'), thrust: series([0, 3, 6, 3, 0], 'N') }), { samples: 3 }).thrust.max().in('N') // => 4
  */
 export function movingAverage(
@@ -36,7 +39,7 @@ export function movingAverage(
   if (!(Number.isInteger(samples) && samples >= 2 && samples <= record.time.length))
     throw new MeopError(
       'out-of-domain',
-      `movingAverage: samples: ${samples} given; a whole number from 2 to the ${record.time.length} of the record is expected`,
+      `movingAverage: samples must be a whole number from 2 to ${record.time.length} (length of the record), got ${samples}`,
       'samples',
       { value: samples },
     );

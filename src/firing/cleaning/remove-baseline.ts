@@ -12,24 +12,27 @@ import { oncePer } from '../analysis/once';
 import type { Firing } from '../firing';
 import { baselineValue, channelsOf, shown, step, traceOf } from './step';
 
-/** Where the rests are taken by {@link removeBaseline}, and which of them counts. */
+/** Baseline intervals of {@link removeBaseline}, and how they are applied. */
 export interface BaselineOptions {
-  /** Default: pressure and thrust, as far as the record has them. */
+  /** Default: pressure and thrust, where the record has them. */
   readonly channels?: readonly CleanedChannel[];
-  /** Default: the quiet stretch before ignition. */
+  /** Default: the pre-fire baseline found. */
   readonly before?: { readonly from: QuantityInput<'time'>; readonly to: QuantityInput<'time'> };
-  /** Default: the quiet stretch after burnout. */
+  /** Default: the post-fire baseline found. */
   readonly after?: { readonly from: QuantityInput<'time'>; readonly to: QuantityInput<'time'> };
-  /** `'before'` (default): the rest before ignition throughout; `'line'`: a line through both rests, for a drifting zero. */
+  /**
+   * `'before'` (default): the pre-fire baseline throughout; `'line'`: a line through both baselines, for a drifting
+   * zero.
+   */
   readonly mode?: BaselineMode;
 }
 
 /**
- * Takes the resting level of each channel off: thrust rests at zero, chamber pressure at ambient. The history tells
- * both rests and what the integral over the burn would be with the other choice, which is a fair measure of how well
- * the zero is known.
+ * Subtracts the baseline of each channel, so that thrust rests at zero and chamber pressure at ambient. The history
+ * states both baselines, and the change of the integral over the burn with the other mode, which indicates how well the
+ * zero is known.
  *
- * @throws MeopError `missing-field` where a pressure's ambient is not known, `empty-window`, `no-pulse`
+ * @throws MeopError `missing-field` where the ambient pressure is not known, `empty-window`, `no-pulse`
  * @example removeBaseline(firing({ origin: 'measured', time: series([0, 1, 2, 3, 4], 's'), thrust: series([2, 2, 9, 2, 2], 'N') }), { before: { from: '0 s', to: '1 s' } }).thrust?.max().in('N') // => 7
  */
 export function removeBaseline(firing: Firing, options: BaselineOptions = {}): Firing {
@@ -51,20 +54,23 @@ export function removeBaseline(firing: Firing, options: BaselineOptions = {}): F
     const rest = baselineValue(record, channel, 'removeBaseline');
     const { baseline, levelled } = levelling(traceOf(record, channel, 'removeBaseline'), rest, spans);
     if (mode === 'line' && baseline.after === undefined)
-      cautions.push(`${channel}: no quiet stretch after the burn: the zero before it is used throughout`);
+      cautions.push(`${channel}: there is no post-fire baseline. The pre-fire zero is used throughout.`);
     channels[channel] = levelled(mode);
     if (baseline.disturbed > 0.02)
       cautions.push(
-        `${channel}: ${percent(baseline.disturbed)} of the samples before ignition are disturbed and left out of its zero: see what happened there, or say when it is quiet: { before: { from, to } }`,
+        `${channel}: ${percent(baseline.disturbed)} of the samples before ignition are disturbed and excluded from the zero. Check the cause, or specify an undisturbed interval: { before: { from, to } }.`,
       );
     const spread = baseline.after === undefined ? undefined : spreadOf(levelled, rest);
     if (spread !== undefined && spread > 0.02)
       cautions.push(
-        `${channel}: the zero is not the same before and after: it moves the integral by ${percent(spread)}; which zero holds during the burn is not known`,
+        `${channel}: the zero differs before and after the burn, which changes the integral by ${percent(spread)}. The zero during the burn is not known.`,
       );
-    const note = spread === undefined ? '' : `, zero before or line: integral differs by ${percent(spread)}`;
+    const note =
+      spread === undefined
+        ? ''
+        : `, integral changes by ${percent(spread)} between modes 'before' and 'line'`;
     lines.push(
-      `${channel} less ${shown(channel, baseline.before - rest)} (±${shown(channel, baseline.beforeDeviation)})${note}`,
+      `${shown(channel, baseline.before - rest)} (±${shown(channel, baseline.beforeDeviation)}) subtracted from ${channel}${note}`,
     );
   }
   return step(record, { channels, cautions }, `baseline (${mode}): ${lines.join('; ')}`);
@@ -75,7 +81,7 @@ interface Levelling {
   readonly levelled: (mode: BaselineMode) => AnalysedTrace;
 }
 
-/** The baseline over the spans that were given, or else the one that was found. */
+/** The baseline over the specified intervals, or else the one found. */
 function levelling(
   trace: AnalysedTrace,
   rest: number,
@@ -91,7 +97,7 @@ function levelling(
   };
 }
 
-/** How far the choice of zero moves the integral over the burn, as a share. */
+/** Relative change of the integral over the burn between the two modes. */
 function spreadOf(levelled: Levelling['levelled'], rest: number): number {
   const [before, line] = [levelled('before'), levelled('line')].map((trace) => trace.integral(0.05, rest));
   return Math.abs(before - line) / line;

@@ -5,7 +5,7 @@ import { lowerBound, valueAt } from '../analysis/trace-values';
 import type { Firing } from '../firing';
 import { channelsOf, step, traceOf } from './step';
 
-/** Kernel: values at new times by straight lines between samples. */
+/** Kernel: values at new times, by linear interpolation. */
 export function interpolated(time: Float64Array, values: Float64Array, at: Float64Array): Float64Array {
   const result = new Float64Array(at.length);
   const n = time.length;
@@ -23,14 +23,14 @@ export function interpolated(time: Float64Array, values: Float64Array, at: Float
   return result;
 }
 
-/** Kernel: means over intervals of one period around each new time; the trace is taken as straight between samples. */
+/** Kernel: means over intervals of one period centred on each new time; the trace is linear between samples. */
 export function averaged(
   time: Float64Array,
   values: Float64Array,
   at: Float64Array,
   period: number,
 ): Float64Array {
-  // Of the running integral, so that what is left out of one interval is in the next and the total is kept.
+  // Differences of the running integral, so that the total is conserved.
   const running = new Float64Array(time.length);
   for (let i = 1; i < time.length; i++)
     running[i] = running[i - 1] + 0.5 * (values[i] + values[i - 1]) * (time[i] - time[i - 1]);
@@ -44,25 +44,28 @@ export function averaged(
   return at.map((t) => (integralTo(t + period / 2) - integralTo(t - period / 2)) / period);
 }
 
-/** Kernel: evenly spaced times that cover a record. */
+/** Kernel: evenly spaced times over a record. */
 export function evenTimes(time: Float64Array, period: number): Float64Array {
   const start = time[0];
   const count = Math.floor((time[time.length - 1] - start) / period + 1e-9) + 1;
   return Float64Array.from({ length: count }, (_, i) => start + i * period);
 }
 
-/** The time base that {@link resample} makes. */
+/** The time base of {@link resample}. */
 export interface ResampleOptions {
   readonly rate: QuantityInput<'frequency'>;
-  /** `'mean'`: averages over each new interval, which keeps integrals; `'linear'`. Default: the mean where samples are thinned. */
+  /**
+   * `'mean'`: averages over each new interval, which conserves integrals; `'linear'`: interpolates. Default: the mean
+   * where the rate is reduced.
+   */
   readonly method?: 'mean' | 'linear';
 }
 
 /**
- * Puts a record on an even time base. Thinning averages over each new interval, so that impulse is kept and noise does
- * not fold down; a peak shorter than the interval is lowered.
+ * Resamples a record to an even time base. A reduced rate averages over each new interval, which conserves impulse and
+ * prevents aliasing of noise; a peak shorter than the interval is reduced.
  *
- * @throws MeopError `out-of-domain` where the rate leaves fewer than two samples
+ * @throws MeopError `out-of-domain` where the rate gives fewer than two samples
  * @example resample(firing({ origin: 'measured', time: series([0, 1, 2], 's'), thrust: series([0, 2, 4], 'N') }), { rate: '2 Hz', method: 'linear' }).thrust?.at(1).in('N') // => 1
  */
 export function resample(firing: Firing, options: ResampleOptions): Firing {
@@ -73,7 +76,7 @@ export function resample(firing: Firing, options: ResampleOptions): Firing {
   if (!(rate > 0) || span * rate < 1 || span * rate > 1e9)
     throw new MeopError(
       'out-of-domain',
-      `resample: rate: ${String(options.rate)} given; the record lasts ${span} s, so 2 to 10⁹ samples need ${1 / span} to ${1e9 / span} Hz`,
+      `resample: rate must be between ${1 / span} and ${1e9 / span} Hz (2 to 10⁹ samples in ${span} s), got ${String(options.rate)}`,
       'rate',
       { value: options.rate },
     );
@@ -100,7 +103,7 @@ export function resample(firing: Firing, options: ResampleOptions): Firing {
         Object.entries(record.temperatures).map(([name, channel]) => [name, to(channel.si)]),
       ),
     },
-    `resampled from ${Number(meanRate.toPrecision(5))} to ${Number(rate.toPrecision(5))} Hz (${method})${dropped.length > 0 ? `; computed channels left out: ${dropped.join(', ')}` : ''}`,
+    `resampled from ${Number(meanRate.toPrecision(5))} to ${Number(rate.toPrecision(5))} Hz (${method})${dropped.length > 0 ? `; computed channels omitted: ${dropped.join(', ')}` : ''}`,
   );
 }
 

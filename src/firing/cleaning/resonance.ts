@@ -6,14 +6,14 @@ import { lowPassed } from './low-pass';
 import { evenTimes, interpolated } from './resample';
 import { baselineValue, traceOf } from './step';
 
-/** A frequency at which a channel rings, and how strongly. */
+/** A resonance of a channel. */
 export interface Resonance {
   readonly frequency: Quantity<'frequency'>;
-  /** Amplitude of the ringing, SI of the channel. */
+  /** Amplitude of the oscillation, SI of the channel. */
   readonly amplitude: number;
-  /** How far it stands above the spectrum around it. */
+  /** Amplitude relative to the spectrum around it. */
   readonly prominence: number;
-  /** A low-pass cutoff that takes it out: a third of it. */
+  /** Low-pass cutoff that removes it: one third of its frequency. */
   readonly cutoff: Quantity<'frequency'>;
   readonly note: string;
 }
@@ -21,10 +21,12 @@ export interface Resonance {
 const mostSamples = 1 << 14;
 
 /**
- * Looks in the spectrum of the burn for a sharp line that stands out, as a stand ringing on its load cell makes. The
- * slow course of the burn is taken off first. Undefined where nothing stands out.
+ * Searches the spectrum of the burn for a sharp line, such as a stand resonating on its load cell produces. The slow
+ * variation of the burn is removed first. Undefined where there is none.
  *
- * Thrust features faster than about a third of the stand's own frequency are ringing (engineering practice, no published source).
+ * Thrust features faster than about one third of the natural frequency of the stand are its resonance (engineering
+ * practice, no published source).
+ *
  * @example ((t) => findResonance(firing({ origin: 'measured', time: series(t, 's'), thrust: series(t.map((v) => 100 + 10 * Math.sin(100 * Math.PI * v)), 'N') })).frequency.in('Hz').toFixed(0))(Array.from({ length: 1000 }, (_, i) => i / 500)) // => '50'
  */
 export function findResonance(
@@ -42,7 +44,7 @@ export function findResonance(
   const at = evenTimes(Float64Array.of(edges.start, edges.end), period);
   const values = interpolated(trace.time, trace.values, at);
   const rate = 1 / period;
-  // Slower than some ten swings in the burn is its course, not ringing.
+  // Up to about ten periods per burn a variation is that of the burn, not a resonance.
   const slow = Math.min(10 / span, 0.2 * rate);
   const course = lowPassed(at, values, { cutoff: slow, order: 4, cutoffOf: 'result' });
   const rest = values.map((value, i) => value - course[i]);
@@ -51,7 +53,7 @@ export function findResonance(
   for (let i = 0; i < amplitude.length; i++)
     if (frequency[i] > 1.5 * slow && (best < 0 || amplitude[i] > amplitude[best])) best = i;
   if (best < 0) return undefined;
-  // Wide enough to see past the line's own width.
+  // Wider than the line itself.
   const around = Float64Array.from(amplitude.subarray(Math.max(0, best - 60), best + 61)).sort();
   const floor = around[around.length >> 1];
   const prominence = floor > 0 ? amplitude[best] / floor : Number.MAX_VALUE;
@@ -63,6 +65,6 @@ export function findResonance(
     amplitude: amplitude[best],
     prominence,
     cutoff: quantityOf(hertz / 3),
-    note: `${channel} rings at ${hertz.toFixed(1)} Hz, ${((100 * amplitude[best]) / edges.peak).toFixed(1)} % of the peak: a peak read off it is high by about as much`,
+    note: `${channel}: resonance at ${hertz.toFixed(1)} Hz, ${((100 * amplitude[best]) / edges.peak).toFixed(1)} % of the peak. A peak value read from this trace is high by about that much.`,
   };
 }

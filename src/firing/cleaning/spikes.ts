@@ -5,29 +5,30 @@ import type { Firing } from '../firing';
 import { channelsOf, step, traceOf } from './step';
 
 export interface SpikeRule {
-  /** Samples on either side that a sample is judged by. Default 3. */
+  /** Samples on either side in the window of a sample. Default 3. */
   readonly halfWidth?: number;
-  /** Deviations from the median, in robust standard deviations, above which a sample is a spike. Default 6. */
+  /** Deviation from the median above which a sample is a spike, in robust standard deviations. Default 6. */
   readonly threshold?: number;
-  /** Least deviation that counts, SI. */
+  /** Minimum deviation of a spike, SI. */
   readonly limit: number;
 }
 
-/** A sample that was replaced. */
+/** A replaced sample. */
 export interface Spike {
   readonly index: number;
   readonly was: number;
   readonly is: number;
 }
 
-/** Median absolute deviation of a normal sample times this is its standard deviation. */
+/** Ratio of the standard deviation of a normal distribution to its median absolute deviation. */
 const madToSigma = 1.482602218505602;
 
 /**
- * Kernel: finds single false samples by comparing each with the median of its neighbourhood.
+ * Kernel: finds isolated false samples by comparing each with the median of its window.
  *
- * Source: F. R. Hampel, "The influence curve and its role in robust estimation", J. American Statistical Association
- * 69 (1974), 383-393, for the median and its deviation as judge; the sliding form is common practice.
+ * Source: F. R. Hampel, "The influence curve and its role in robust estimation", J. American Statistical Association 69
+ * (1974), 383-393, for the median and the median deviation as criterion; the moving window is engineering practice, no
+ * published source.
  */
 export function findSpikes(values: Float64Array, rule: SpikeRule): readonly Spike[] {
   const { halfWidth = 3, threshold = 6, limit } = rule;
@@ -37,7 +38,7 @@ export function findSpikes(values: Float64Array, rule: SpikeRule): readonly Spik
   const found: Spike[] = [];
   for (let i = 0; i < n; i++) {
     const value = values[i];
-    // Most samples are within the limit of what lies half a window away on one side, and need no median.
+    // Most samples are within the limit of the sample at one end of their window, and need no median.
     const early = values[Math.max(0, i - halfWidth)];
     const late = values[Math.min(n - 1, i + halfWidth)];
     if ((i > 0 && Math.abs(value - early) <= limit) || (i < n - 1 && Math.abs(value - late) <= limit))
@@ -56,7 +57,7 @@ export function findSpikes(values: Float64Array, rule: SpikeRule): readonly Spik
   return withoutRuns(found, Math.max(1, halfWidth - 1));
 }
 
-/** Several strange samples in a row are a signal seen at a slow rate, not spikes. */
+/** Several outliers in a row are a signal sampled at a slow rate, not spikes. */
 function withoutRuns(found: readonly Spike[], most: number): readonly Spike[] {
   const kept: Spike[] = [];
   for (let i = 0; i < found.length; ) {
@@ -68,7 +69,7 @@ function withoutRuns(found: readonly Spike[], most: number): readonly Spike[] {
   return kept;
 }
 
-/** Median of the first `count` numbers, which are sorted in place; insertion, since there are few. */
+/** Median of the first `count` numbers, which are sorted in place by insertion because there are few. */
 function medianInPlace(numbers: Float64Array, count: number): number {
   for (let i = 1; i < count; i++) {
     const value = numbers[i];
@@ -80,14 +81,17 @@ function medianInPlace(numbers: Float64Array, count: number): number {
   return count % 2 === 1 ? numbers[half] : 0.5 * (numbers[half - 1] + numbers[half]);
 }
 
-/** What {@link removeSpikes} takes for a spike. */
+/** Options of {@link removeSpikes}. */
 export interface RemoveSpikesOptions {
   readonly channels?: readonly CleanedChannel[];
-  /** Samples on either side that a sample is judged by. Default 3. */
+  /** Samples on either side in the window of a sample. Default 3. */
   readonly halfWidth?: number;
-  /** In robust standard deviations. Default 6; 0 to go by the limit alone. */
+  /** Threshold in robust standard deviations. Default 6; 0 to use the limit alone. */
   readonly threshold?: number;
-  /** Least departure that counts as a spike. Default a fiftieth of the channel's range. It must exceed the largest true second difference. */
+  /**
+   * Minimum deviation of a spike. Default 2 % of the range of the channel. It must exceed the largest true second
+   * difference.
+   */
   readonly limit?: {
     readonly pressure?: QuantityInput<'pressure difference'>;
     readonly thrust?: QuantityInput<'force'>;
@@ -95,10 +99,10 @@ export interface RemoveSpikesOptions {
 }
 
 /**
- * Replaces single false samples by the median of their neighbourhood (Hampel's rule), and lists each in the history.
+ * Replaces isolated false samples by the median of their window (Hampel's rule), and lists each in the history.
  *
- * A true peak that is one sample wide looks just like a spike: where the samples beside it are part of the burn and few
- * samples cover the burn, it is kept, with a caution.
+ * A true peak of a single sample looks like a spike. Where its neighbours are part of the burn and the burn has few
+ * samples, it is kept, with a caution.
  *
  * @example removeSpikes(firing({ origin: 'measured', time: series([0, 1, 2, 3, 4, 5, 6], 's'), thrust: series([0, 0, 0, 40, 0, 0, 0], 'N') })).thrust?.max().in('N') // => 0
  */
@@ -123,7 +127,7 @@ export function removeSpikes(firing: Firing, options: RemoveSpikesOptions = {}):
     const { replaced, kept } = sortOut(trace.values, spikes);
     if (kept.length > 0)
       cautions.push(
-        `${channel}: ${kept.length} lone high samples within the burn could be spikes or true peaks one sample wide: kept (${times(record, kept)})`,
+        `${channel}: ${kept.length} isolated high samples within the burn may be spikes or true peaks of a single sample. They were kept (${times(record, kept)}). Check the trace.`,
       );
     if (replaced.length === 0) continue;
     const cleaned = trace.values.slice();
@@ -138,7 +142,7 @@ export function removeSpikes(firing: Firing, options: RemoveSpikesOptions = {}):
   );
 }
 
-/** Spikes that stand on the burn of a thinly sampled record may be its peak. */
+/** In a record with few samples a spike within the burn may be the true peak. */
 function sortOut(
   values: Float64Array,
   spikes: readonly Spike[],

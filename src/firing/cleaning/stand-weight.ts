@@ -8,18 +8,18 @@ import { baselineValue, step, traceOf } from './step';
 
 const gravity = 9.80665;
 
-/** How the motor stood and what it burned, for {@link correctStandWeight}. */
+/** Options of {@link correctStandWeight}. */
 export interface StandWeightOptions {
-  /** `'nozzle up'`: thrust presses down on the cell, as weight does; `'nozzle down'`: thrust lifts against it. */
+  /** `'nozzle up'`: thrust presses on the cell, as weight does; `'nozzle down'`: thrust unloads it. */
   readonly stand: 'nozzle up' | 'nozzle down';
-  /** Propellant burned. Default: the mass loaded. */
+  /** Mass of propellant burned. Default: the mass loaded. */
   readonly propellantMass?: QuantityInput<'mass'>;
 }
 
 /**
- * Corrects the thrust of a vertical stand, tared with the loaded motor, for the weight of the propellant that is gone:
- * the zero goes down with it (nozzle up) or up (nozzle down). Propellant is taken to leave as the integral of pressure
- * grows, or of thrust where there is no pressure.
+ * Corrects the thrust of a vertical stand, tared with the loaded motor, for the weight of the burned propellant: the
+ * zero falls (nozzle up) or rises (nozzle down) by it. Propellant is assumed to burn in proportion to the integral of
+ * pressure, or of thrust where there is no pressure.
  *
  * @throws MeopError `missing-field`, `no-pulse`
  * @example correctStandWeight(firing({ origin: 'measured', time: series([0, 1, 2, 3, 4, 5, 6], 's'), thrust: series([0, 0, 10, 10, 0, 0, 0], 'N') }), { stand: 'nozzle up', propellantMass: '1 kg' }).thrust.at(-1).in('N').toFixed(5) // => '9.80665'
@@ -35,7 +35,7 @@ export function correctStandWeight(firing: Firing, options: StandWeightOptions):
   if (mass === undefined)
     throw new MeopError(
       'missing-field',
-      'correctStandWeight: propellantMass: neither given nor known from the record (loadedMass)',
+      'correctStandWeight: missing required field propellantMass (mass of propellant burned; the record has no loadedMass)',
       'propellantMass',
     );
   const rest = baselineValue(record, record.pressure ? 'pressure' : 'thrust', 'correctStandWeight');
@@ -53,12 +53,13 @@ export function correctStandWeight(firing: Firing, options: StandWeightOptions):
   return step(
     record,
     { channels: { thrust: analysedTrace(time, corrected) } },
-    `stand weight (${options.stand}): ${mass.toPrecision(4)} kg burned, zero moved by ${(sign * weight).toPrecision(4)} N from ignition to burnout, about ${(sign * impulse).toPrecision(3)} N·s within the burn`,
+    `stand weight (${options.stand}): ${mass.toPrecision(4)} kg burned, zero shifted by ${(sign * weight).toPrecision(4)} N from ignition to burnout, about ${(sign * impulse).toPrecision(3)} N·s within the burn`,
   );
 }
 
 /**
- * Turns thrust measured along an axis that leans from the motor's own into the motor's: divides by the cosine.
+ * Converts thrust measured along an inclined axis to the axis of the motor: divides by the cosine of the angle between
+ * them.
  *
  * @throws MeopError `out-of-domain` for 45° or more
  * @example correctThrustAxis(firing({ origin: 'measured', time: series([0, 1, 2, 3, 4, 5, 6], 's'), thrust: series([0, 0, 10, 10, 0, 0, 0], 'N') }), { angle: '30 deg' }).thrust.max().in('N').toFixed(4) // => '11.5470'
@@ -71,7 +72,7 @@ export function correctThrustAxis(
   if (!(Math.abs(angle) < Math.PI / 4))
     throw new MeopError(
       'out-of-domain',
-      `correctThrustAxis: angle: ${String(options.angle)} given; less than 45° is expected`,
+      `correctThrustAxis: angle must be less than 45°, got ${String(options.angle)}`,
       'angle',
       {
         value: options.angle,

@@ -6,19 +6,19 @@ import { type Firing, type FiringEvent, firing } from '../firing';
 
 const kinds = { pressure: 'absolute pressure', thrust: 'force' } as const;
 
-/** What a step of cleaning makes of a record: new samples for some channels, a new time where samples moved. */
+/** Changes of a cleaning step: new samples of some channels, and a new time base where samples moved. */
 interface StepChanges {
   readonly time?: Float64Array;
   readonly channels?: Partial<Record<CleanedChannel, AnalysedTrace>>;
   readonly temperatures?: Readonly<Record<string, Float64Array>>;
-  /** Added to those of the record. */
+  /** Events added to those of the record. */
   readonly events?: readonly FiringEvent[];
   readonly cautions?: readonly string[];
 }
 
 /**
- * A new record with the changes made and one line more in its history; the old one is left as it is. What was found out
- * about a channel is kept with its samples.
+ * Returns a new record with the changes and one more line of history. The given record is not changed; the analysis of
+ * unchanged channels is reused.
  */
 export function step(record: AnalysedRecord, changes: StepChanges, line: string): AnalysedRecord {
   const { time, channels = {}, temperatures, events = [], cautions = [] } = changes;
@@ -40,16 +40,16 @@ export function step(record: AnalysedRecord, changes: StepChanges, line: string)
   return analysedRecord(next, Object.values({ ...record.traces, ...channels }));
 }
 
-/** A channel of a record. @throws MeopError `missing-field` */
+/** Returns a channel of the record. @throws MeopError `missing-field` */
 export function traceOf(record: AnalysedRecord, channel: CleanedChannel, caller: string): AnalysedTrace {
   const found = record.traces[channel];
   if (found !== undefined) return found;
-  throw new MeopError('missing-field', `${caller}: ${channel}: the record has no ${channel}`, channel, {
+  throw new MeopError('missing-field', `${caller}: missing required channel ${channel}`, channel, {
     expected: `a series of ${kinds[channel]}`,
   });
 }
 
-/** The channels asked for, or those of pressure and thrust that the record has. */
+/** The requested channels, or by default those of pressure and thrust that the record has. */
 export function channelsOf(
   record: AnalysedRecord,
   asked: readonly CleanedChannel[] | undefined,
@@ -63,13 +63,13 @@ export function channelsOf(
   return all.filter((channel) => record.traces[channel] !== undefined);
 }
 
-/** What a pressure stands at before ignition: ambient. Thrust stands at zero. @throws MeopError `missing-field` */
+/** Resting value of a channel: ambient for pressure, zero for thrust. @throws MeopError `missing-field` */
 export function baselineValue(record: Firing, channel: CleanedChannel, caller: string): number {
   if (channel === 'thrust') return 0;
   return ambientOf(record, undefined, caller);
 }
 
-/** A value as text, in the unit that the channel is shown in. */
+/** A value as text, in the display unit of the channel. */
 export function shown(channel: CleanedChannel, si: number): string {
   return channel === 'thrust' ? `${Number(si.toPrecision(4))} N` : `${Number((si / 1e6).toPrecision(4))} MPa`;
 }

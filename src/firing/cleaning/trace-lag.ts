@@ -2,13 +2,13 @@ import { crossCorrelation } from '../../numerics';
 import { analysedTrace, type RestingTrace } from '../analysis/analysed-trace';
 import { interpolated } from './resample';
 
-/** How one trace lies in time against another. All lags: positive where the second comes later, s. */
+/** Lag of one trace behind another, s: positive where the second is later. */
 export interface TraceLag {
-  /** Shift at which the two look most alike. */
+  /** Shift of maximum correlation. */
   readonly lag: number;
-  /** Correlation there, 1 for traces of one shape. */
+  /** Correlation at that shift; 1 for traces of the same shape. */
   readonly correlation: number;
-  /** Of the 10 % points at the start and at the end. */
+  /** Lag of the 10 % points at the start and at the end. */
   readonly startLag: number;
   readonly endLag: number;
 }
@@ -16,8 +16,9 @@ export interface TraceLag {
 const mostSamples = 1 << 12;
 
 /**
- * Kernel: lag of one trace behind another by cross-correlation, sharpened by a parabola through its peak, and the lags
- * of their edges. A clock offset shifts all three alike; friction or a blocked port shifts the start alone.
+ * Kernel: lag of one trace behind another by cross-correlation, interpolated by a parabola through its peak, and the
+ * lags of their edges. A clock offset shifts all three equally; friction or a blocked port shifts only the start.
+ *
  * @example traceLag({ time: Float64Array.of(0, 1, 2, 3, 4, 5, 6), values: Float64Array.of(0, 5, 9, 5, 0, 0, 0) }, { time: Float64Array.of(0, 1, 2, 3, 4, 5, 6), values: Float64Array.of(0, 0, 5, 9, 5, 0, 0) }).lag.toFixed(1) // => '1.0'
  */
 export function traceLag(first: PlainTrace, second: PlainTrace): TraceLag {
@@ -27,7 +28,7 @@ export function traceLag(first: PlainTrace, second: PlainTrace): TraceLag {
 interface PlainTrace {
   readonly time: Float64Array;
   readonly values: Float64Array;
-  /** What the trace reads at rest. Default 0. */
+  /** Resting value of the trace. Default 0. */
   readonly rest?: number;
 }
 
@@ -36,7 +37,7 @@ const analysed = ({ time, values, rest = 0 }: PlainTrace): RestingTrace => ({
   rest,
 });
 
-/** Kernel: {@link traceLag} of traces that are analysed, each with what it reads at rest. */
+/** Kernel: {@link traceLag} of analysed traces, each with its resting value. */
 export function lagBetween(first: RestingTrace, second: RestingTrace): TraceLag {
   const a = first.trace.edges(0.1, first.rest);
   const b = second.trace.edges(0.1, second.rest);
@@ -67,7 +68,9 @@ export function lagBetween(first: RestingTrace, second: RestingTrace): TraceLag 
 export const meanStep = (time: Float64Array): number =>
   (time[time.length - 1] - time[0]) / Math.max(1, time.length - 1);
 
-/** Above rest, not above the mean: beyond its ends the record is at rest, which the correlation takes for zero. */
+/**
+ * Values above rest, not above their mean: beyond its ends the record is at rest, which the correlation treats as zero.
+ */
 function normalised(values: Float64Array, rest: number): Float64Array {
   const above = values.map((value) => value - rest);
   const norm = Math.sqrt(above.reduce((sum, value) => sum + value * value, 0)) || 1;
