@@ -7,7 +7,7 @@ import { recoverPressure, recoverThrust } from '../saturation/recover';
 import type { Recovery } from '../saturation/recovery';
 import type { ReductionInputs } from './reduction-inputs';
 
-/** Clipping by channel, at the levels that the channels have since the baselines were subtracted. */
+/** Clipping by channel, at the levels after subtraction of the baselines. */
 export interface ClippedChannels {
   readonly pressure?: Clipping;
   readonly thrust?: Clipping;
@@ -41,7 +41,7 @@ export function reconstructClipped(
   return { record, recovery, uncertain };
 }
 
-/** Tops that clipping or the motor itself may have made: they are told, and left as they are. */
+/** Cautions on tops that may be due to clipping or to the motor; these values are not changed. */
 function clippingCautions(clipping: ClippedChannels, uncertain: AnyRecovery | undefined): readonly string[] {
   return (['pressure', 'thrust'] as const).flatMap((channel) => {
     const found = clipping[channel];
@@ -49,16 +49,17 @@ function clippingCautions(clipping: ClippedChannels, uncertain: AnyRecovery | un
     const when = found.spans.map(({ from, to }) => `${from.toFixed(3)} to ${to.toFixed(3)} s`).join(', ');
     const looks =
       found.evidence === 'soft limit'
-        ? 'falls short of its line with the other channel, as an amplifier near its end or a throat that changes makes it'
-        : 'has a flat top, as clipping or a true plateau makes it';
-    const then = uncertain?.channel === channel ? `; its peak would then be ${uncertain.peak.value}` : '';
+        ? 'falls below its line with the other channel, as with an amplifier near its limit or a changing throat'
+        : 'has a flat top, as with clipping or a true plateau';
+    const then =
+      uncertain?.channel === channel ? `. If it is limited, its peak was ${uncertain.peak.value}` : '';
     return [
-      `${channel} ${looks} (${when})${then}: not recovered; if the channel was at its end, say so: { ranges: { ${channel}: … } }`,
+      `${channel}: the trace ${looks} (${when})${then}. It was not reconstructed. If the channel was at its limit, specify { ranges: { ${channel}: … } }.`,
     ];
   });
 }
 
-/** A limit in doubt, taken for certain: what the peak would be then. */
+/** Possible soft limits, treated as certain. */
 function softOnly(clipping: ClippedChannels): ClippedChannels {
   const { pressure, thrust } = clipping;
   const soft = (found: Clipping | undefined): boolean => found?.evidence === 'soft limit' && !found.certain;
@@ -88,7 +89,7 @@ function recovered(
     if (thrust?.certain) return recoverThrust(record, { ...known, clipping: thrust });
   } catch (error) {
     if (error instanceof MeopError && error.code === 'no-recovery')
-      return { why: `clipped, and ${error.message}` };
+      return { why: `Clipped. ${error.message}` };
     throw error;
   }
   return undefined;

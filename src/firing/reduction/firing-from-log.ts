@@ -5,13 +5,13 @@ import { lagBetween } from '../cleaning/trace-lag';
 import { type Firing, firing } from '../firing';
 import type { Log, LogChannel } from '../log/log';
 
-/** What a log does not say of itself, and which of its channels are meant. */
+/** Data that a log does not contain, and the selection of its channels. */
 export interface FiringFromLogOptions {
-  /** Pressure around the motor: what makes gauge readings absolute. */
+  /** Pressure around the motor, by which gauge readings become absolute. */
   readonly ambientPressure: QuantityInput<'absolute pressure'>;
-  /** Channels of chamber pressure; several are averaged. Default: all whose name begins with `pressure`. */
+  /** Channels of chamber pressure; several are averaged. Default: all whose names begin with `pressure`. */
   readonly pressure?: string | readonly string[];
-  /** Channel of thrust. Default: `thrust`, or the first whose name begins so. */
+  /** Channel of thrust. Default: `thrust`, or the first whose name begins with it. */
   readonly thrust?: string;
   readonly title?: string;
   readonly propellantMass?: QuantityInput<'mass'>;
@@ -19,10 +19,10 @@ export interface FiringFromLogOptions {
 }
 
 /**
- * Makes a firing record of a log's channels, on the times of the channel that samples fastest; the others are drawn
- * onto it by straight lines. Only the stretch that all of them cover is kept.
+ * Makes a firing record of the channels of a log, at the times of the channel with the highest sample rate; the others
+ * are interpolated linearly. Only the interval covered by all of them is kept.
  *
- * @throws MeopError `missing-field`, `not-calibrated` where a channel still holds readings, `too-short`
+ * @throws MeopError `missing-field`, `not-calibrated` where a channel still contains readings, `too-short`
  * @example firingFromLog(readLog('ms,thrust (N)\n0,1\n1,2\n'), { ambientPressure: '1 atm' }).thrust.max().in('N') // => 2
  */
 export function firingFromLog(log: Log, options: FiringFromLogOptions): Firing {
@@ -38,14 +38,14 @@ export function firingFromLog(log: Log, options: FiringFromLogOptions): Firing {
   if (pressures.length === 0 && thrust === undefined)
     throw new MeopError(
       'missing-field',
-      `firingFromLog: no pressure and no thrust among ${Object.keys(log.channels).join(', ') || 'no channels'}; name them: { pressure, thrust }`,
+      `firingFromLog: missing required channel: no pressure and no thrust among ${Object.keys(log.channels).join(', ') || 'no channels'}. Name them: { pressure, thrust }.`,
       'pressure',
     );
   const cautions = [...log.cautions];
   const history = [...log.history];
   if (thrust && furtherThrusts.length > 0)
     cautions.push(
-      `of several channels of thrust ${thrust.name} is taken, and not ${furtherThrusts.map(({ name }) => name).join(', ')}: name the right one: { thrust: '…' }`,
+      `thrust: several channels found. ${thrust.name} is used; ${furtherThrusts.map(({ name }) => name).join(', ')} not. To select another, specify { thrust: '…' }.`,
     );
   const main = [...pressures, ...(thrust ? [thrust] : [])];
   const base = main.reduce((best, channel) => (rate(channel) > rate(best) ? channel : best));
@@ -54,12 +54,16 @@ export function firingFromLog(log: Log, options: FiringFromLogOptions): Firing {
   const covered = base.time[0] >= from && base.time[base.time.length - 1] <= to;
   const time = covered ? base.time : base.time.filter((t) => t >= from && t <= to);
   if (time.length < 2)
-    throw new MeopError('too-short', 'firingFromLog: the channels have no stretch of time in common', 'time');
+    throw new MeopError(
+      'too-short',
+      'firingFromLog: the channels must overlap in time. Check their clocks.',
+      'time',
+    );
   if (!covered) history.push(`cut to ${from.toFixed(4)} to ${to.toFixed(4)} s, which all channels cover`);
   const onto = (channel: LogChannel): Float64Array => {
     if (channel.time === time) return channel.values;
     if (channel.time !== base.time)
-      history.push(`${channel.name} drawn onto the times of ${base.name} by straight lines`);
+      history.push(`${channel.name} interpolated linearly to the times of ${base.name}`);
     return interpolated(channel.time, channel.values, time);
   };
   const absolute = pressures.map((channel) => {
@@ -67,7 +71,7 @@ export function firingFromLog(log: Log, options: FiringFromLogOptions): Firing {
     return channel.measures === 'absolute pressure' ? values : values.map((value) => value + ambient);
   });
   const found = pressures.length > 1 ? twins(time, pressures, absolute, ambient) : undefined;
-  // Two that were asked for by name are both wanted; of those found, one that lags is left out.
+  // Channels requested by name are all used; of those found, a lagging one is omitted.
   const kept = absolute.filter((_, i) => options.pressure !== undefined || !found?.lagging.has(i));
   const names = pressures.filter((_, i) => kept.includes(absolute[i])).map(({ name }) => name);
   cautions.push(...(found?.cautions ?? []));
@@ -77,7 +81,7 @@ export function firingFromLog(log: Log, options: FiringFromLogOptions): Firing {
     history.push(
       kept.length > 1
         ? `pressure is the mean of ${names.join(' and ')}`
-        : `pressure is ${names.join()} alone: the others lag behind it`,
+        : `pressure is ${names.join()} alone; the others lag behind it`,
     );
   const { title, propellantMass, throatDiameter } = options;
   return firing({
@@ -131,7 +135,7 @@ function named(
     if (channel === undefined)
       throw new MeopError(
         'missing-field',
-        `firingFromLog: ${role}: no channel '${name}' in the log; there is ${Object.keys(log.channels).join(', ')}`,
+        `firingFromLog: unknown channel '${name}' for ${role}. Available: ${Object.keys(log.channels).join(', ')}.`,
         role,
         { value: name },
       );
@@ -140,8 +144,8 @@ function named(
       throw new MeopError(
         channel.measures === undefined ? 'not-calibrated' : 'wrong-kind',
         channel.measures === undefined
-          ? `firingFromLog: ${name} holds readings in ${channel.readingUnit}: calibrate it first: calibrate(log, { '${name}': … })`
-          : `firingFromLog: ${name} measures ${channel.measures}, not ${role}`,
+          ? `firingFromLog: ${name} must be calibrated, got readings in ${channel.readingUnit}. Use calibrate(log, { '${name}': … }) first.`
+          : `firingFromLog: ${name} must measure ${role}, got ${channel.measures}`,
         name,
       );
     return channel;
@@ -150,11 +154,11 @@ function named(
 
 interface Twins {
   readonly cautions: readonly string[];
-  /** Those that come later than the first to rise, counted from 0. */
+  /** Channels that lag behind the first to rise, counted from 0. */
   readonly lagging: ReadonlySet<number>;
 }
 
-/** What transducers on one chamber say of each other: a blocked port lags, a bad calibration differs. */
+/** Compares transducers on one chamber: a blocked port lags, a wrong calibration differs. */
 function twins(
   time: Float64Array,
   channels: readonly LogChannel[],
@@ -162,7 +166,7 @@ function twins(
   ambient: number,
 ): Twins {
   const cautions: string[] = [];
-  // How late each comes, against the first channel.
+  // Lag of each behind the first channel.
   const late = [0];
   const [first, ...others] = values.map((each) => ({ trace: analysedTrace(time, each), rest: ambient }));
   others.forEach((other, k) => {
@@ -173,17 +177,17 @@ function twins(
       const ratio = (other.trace.highest() - ambient) / (first.trace.highest() - ambient);
       if (Math.abs(ratio - 1) > 0.04)
         cautions.push(
-          `${names} differ at the peak by ${(100 * Math.abs(ratio - 1)).toFixed(1)} %: their mean is no better than the worse of them`,
+          `${names}: the peaks differ by ${(100 * Math.abs(ratio - 1)).toFixed(1)} %. Their mean is only as accurate as the worse of them. Check the calibrations.`,
         );
       const worst = [lag.startLag, lag.endLag].reduce((a, b) => (Math.abs(b) > Math.abs(a) ? b : a));
       if (Math.abs(worst) <= mostTwinLag) return;
       late[k + 1] = worst;
       cautions.push(
-        `${channels[k + 1].name} ${worst > 0 ? 'lags' : 'leads'} ${channels[0].name} by ${Math.abs(worst).toFixed(2)} s at an edge: a blocked port?`,
+        `${channels[k + 1].name}: it ${worst > 0 ? 'lags' : 'leads'} ${channels[0].name} by ${Math.abs(worst).toFixed(2)} s at an edge. Check for a blocked port.`,
       );
     } catch (error) {
       if (!(error instanceof MeopError)) throw error;
-      cautions.push(`${names}: one of them shows no firing`);
+      cautions.push(`${names}: one of them shows no firing. Check it.`);
     }
   });
   const earliest = Math.min(...late);

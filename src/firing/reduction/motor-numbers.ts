@@ -5,41 +5,43 @@ import { type MotorClass, motorClass } from '../motor-class';
 import { type Estimate, estimate } from '../saturation/recovery';
 import type { ReductionInputsSi } from './reduction-inputs';
 
-/** What a cleaned record says of the motor. A number is undefined where a channel or a fact for it is missing. */
+/**
+ * Performance of the motor from a cleaned record. A number is undefined where a channel or an input for it is missing.
+ */
 export interface MotorNumbers {
-  /** Over the action: between the 2 % points of thrust, or higher up where the zero afterwards is another. */
+  /** Total impulse between the 2 % points of thrust, or at a higher threshold where the zero has shifted. */
   readonly totalImpulse: Estimate<'impulse'> | undefined;
   readonly motorClass: MotorClass | undefined;
   readonly specificImpulse: Quantity<'specific impulse'> | undefined;
-  /** Between the 10 % points of thrust. */
+  /** Average thrust between the 10 % points of thrust. */
   readonly averageThrust: Quantity<'force'> | undefined;
   readonly peakThrust: Estimate<'force'> | undefined;
-  /** Between the 10 % points of thrust; of pressure where there is no thrust. */
+  /** Burn time between the 10 % points of thrust, or of pressure where there is no thrust. */
   readonly burnTime: Quantity<'time'> | undefined;
-  /** Between the 5 % points. */
+  /** Burn time between the 5 % points. */
   readonly burnTime5: Quantity<'time'> | undefined;
-  /** Of absolute pressure, over the action. */
+  /** Integral of absolute pressure between its 2 % points, as for the total impulse. */
   readonly pressureIntegral: Estimate<'pressure integral'> | undefined;
   readonly peakPressure: Estimate<'absolute pressure'> | undefined;
-  /** Mean throat area times the pressure integral over the propellant burned. */
+  /** Mean throat area·pressure integral/mass of propellant burned. */
   readonly characteristicVelocity: Quantity<'speed'> | undefined;
-  /** Impulse over throat area and pressure integral, over the action. */
+  /** Impulse/(throat area·pressure integral). */
   readonly thrustCoefficient: number | undefined;
-  /** Delivered over theoretical c*, and thrust coefficient over theoretical: where the losses are. */
+  /** Delivered/theoretical c*, and delivered/theoretical thrust coefficient. */
   readonly combustionEfficiency: number | undefined;
   readonly nozzleEfficiency: number | undefined;
   readonly cautions: readonly string[];
 }
 
-/** What clipping leaves unknown of the integral of a channel, SI. */
+/** Uncertainty of the integral of a channel due to clipping, SI. */
 export interface ClippedIntegral {
-  /** Half of the recovered band's area. */
+  /** Half of the area of the confidence interval of the reconstruction. */
   readonly either: number;
-  /** What may be missing above the limit, where nothing recovered it. */
+  /** Integral that may be missing above the limit, where the channel was not reconstructed. */
   readonly above: number;
 }
 
-/** Standard deviations as shares: of thrust and pressure integrals by their zero, and of their calibrations. */
+/** Relative standard deviations: of the thrust and pressure integrals by their zeros, and of the calibrations. */
 export interface NumberErrors {
   readonly thrustClipped: ClippedIntegral;
   readonly pressureClipped: ClippedIntegral;
@@ -49,10 +51,11 @@ export interface NumberErrors {
 }
 
 /**
- * Kernel: the numbers of a cleaned record.
+ * Kernel: performance from a cleaned record.
  *
  * Sources: Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), definitions of I, I_s, c* and C_F; NFPA 1125
- * for the 5 % points (from memory); combination of uncertainties by root sum of squares, JCGM 100:2008.
+ * for the 5 % points (quoted from memory, not verified); combination of uncertainties by root sum of squares, JCGM
+ * 100:2008.
  */
 export function motorNumbers(
   record: AnalysedRecord,
@@ -66,18 +69,18 @@ export function motorNumbers(
   const pressure = record.traces.pressure && action(record.traces.pressure, ambient);
   if (thrust?.cut || pressure?.cut)
     cautions.push(
-      'the record begins or ends within the burn: impulse and times are those of the part recorded',
+      'The record begins or ends within the burn. Impulse and times are those of the recorded part.',
     );
   const impulse = thrust?.integral;
   if (errors.thrustClipped.above > 0)
     cautions.push(
-      'thrust is clipped and could not be recovered: impulse, class and averages are at least what is given',
+      'thrust: the channel is clipped and could not be reconstructed. Impulse, class and averages are lower bounds.',
     );
   if (errors.pressureClipped.above > 0)
     cautions.push(
-      'pressure is clipped and could not be recovered: its integral and c* are at least what is given, the thrust coefficient at most',
+      'pressure: the channel is clipped and could not be reconstructed. Its integral and c* are lower bounds, the thrust coefficient an upper bound.',
     );
-  // c* counts pressure from vacuum.
+  // c* uses absolute pressure.
   const overPressure = pressure && pressure.integral + ambient * (pressure.to - pressure.from);
   const edges = thrust ?? pressure;
   const specific = impulse !== undefined && propellantMass ? impulse / propellantMass : undefined;
@@ -91,18 +94,18 @@ export function motorNumbers(
       : undefined;
   if (coefficient !== undefined && (coefficient < 0.9 || coefficient > 1.9))
     cautions.push(
-      `a mean thrust coefficient of ${coefficient.toFixed(2)} points to a wrong calibration, unit or throat${slipOf(coefficient, 1.1, 1.8)}`,
+      `The mean thrust coefficient of ${coefficient.toFixed(2)} is outside the usual range of 0.9 to 1.9. Check calibration, units and throat.${unitErrorOf(coefficient, 1.1, 1.8)}`,
     );
   const inSeconds = specific === undefined ? undefined : specific / standardGravity;
   if (inSeconds !== undefined && (inSeconds < 30 || inSeconds > 320))
     cautions.push(
-      `a specific impulse of ${inSeconds.toPrecision(3)} s is none of a solid motor: thrust's unit or calibration, or the propellant mass, is wrong${slipOf(inSeconds, 80, 280)}`,
+      `The specific impulse of ${inSeconds.toPrecision(3)} s is outside the range of solid motors (30 to 320 s). Check the unit and calibration of thrust, and the propellant mass.${unitErrorOf(inSeconds, 80, 280)}`,
     );
   const ideal = facts.idealCharacteristicVelocity;
   const combustion = velocity !== undefined && ideal ? velocity / ideal : undefined;
   if (combustion !== undefined && combustion > 1.02)
     cautions.push(
-      `c* comes out ${(100 * combustion).toFixed(0)} % of the theoretical: mass, throat or pressure calibration is wrong`,
+      `The characteristic velocity is ${(100 * combustion).toFixed(0)} % of the theoretical one (allowed ≤ 102 %). Check mass, throat and pressure calibration.`,
     );
   const nozzle =
     coefficient !== undefined && facts.idealThrustCoefficient
@@ -148,19 +151,19 @@ export function motorNumbers(
 
 const standardGravity = 9.80665;
 
-// What the thrust comes out too large by where one unit is taken for another.
-const slips: readonly (readonly [number, string])[] = [
-  [1000 / standardGravity, 'grams-force were taken for newtons'],
-  [1 / standardGravity, 'kilograms-force were taken for newtons'],
-  [1 / 4.4482216152605, 'pounds-force were taken for newtons'],
-  [4.4482216152605, 'newtons were taken for pounds-force'],
-  [standardGravity, 'newtons were taken for kilograms-force'],
+// Factor by which thrust is too large for each unit error.
+const unitErrors: readonly (readonly [number, string])[] = [
+  [1000 / standardGravity, 'grams-force were read as newtons'],
+  [1 / standardGravity, 'kilograms-force were read as newtons'],
+  [1 / 4.4482216152605, 'pounds-force were read as newtons'],
+  [4.4482216152605, 'newtons were read as pounds-force'],
+  [standardGravity, 'newtons were read as kilograms-force'],
 ];
 
-/** The mistaken unit that would make a figure plausible, as text; empty where none or several would. */
-function slipOf(value: number, least: number, most: number): string {
-  const fits = slips.filter(([factor]) => value / factor >= least && value / factor <= most);
-  return fits.length === 1 ? `; it would be ${(value / fits[0][0]).toPrecision(3)} if ${fits[0][1]}` : '';
+/** The unit error that would make a value plausible, as text; empty where none or several would. */
+function unitErrorOf(value: number, least: number, most: number): string {
+  const fits = unitErrors.filter(([factor]) => value / factor >= least && value / factor <= most);
+  return fits.length === 1 ? ` It would be ${(value / fits[0][0]).toPrecision(3)} if ${fits[0][1]}.` : '';
 }
 
 function within<K extends 'impulse' | 'pressure integral'>(
@@ -187,7 +190,7 @@ interface Action {
 function action(trace: AnalysedTrace, rest: number): Action {
   const ten = trace.edges(0.1, rest);
   const five = trace.edges(0.05, rest);
-  // A zero that is not the same afterwards must not be counted as burning.
+  // A shifted zero after the burn must not count as burning.
   const { after = rest } = trace.baseline();
   const unrest = (1.5 * Math.abs(after - rest)) / ten.peak;
   const least = Math.min(0.1, Math.max(0.02, unrest));

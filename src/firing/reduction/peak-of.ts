@@ -7,8 +7,9 @@ import type { ClippedIntegral } from './motor-numbers';
 import type { ReductionInputsSi } from './reduction-inputs';
 
 /**
- * Kernel: a channel's peak with its interval: the recovered one, or the highest sample with noise and calibration. Where a
- * channel may have been limited, `doubted` is what it was in that case, and the interval reaches up to it.
+ * Kernel: peak of a channel with its confidence interval: the reconstructed one, or the highest sample with noise and
+ * calibration uncertainty. Where the channel may have been limited, `uncertainRecovery` is its reconstruction, and the
+ * interval includes it.
  */
 export function peakOf<K extends 'absolute pressure' | 'force'>(
   record: AnalysedRecord,
@@ -41,7 +42,7 @@ export function peakOf<K extends 'absolute pressure' | 'force'>(
   );
   const top = rest + edges.peak;
   const half = 1.96 * Math.hypot(smooth.deviation, facts.calibrationUncertainty * (smooth.value - rest));
-  // The highest sample carries noise; the smoothed one may lack a true spike: the interval holds both.
+  // The highest sample contains noise, and the smoothed one may lack a true spike. The interval includes both.
   const high = clipping?.certain ? rest + maxOverrangeFactor * edges.peak : top + half;
   return estimate(
     kind,
@@ -51,7 +52,7 @@ export function peakOf<K extends 'absolute pressure' | 'force'>(
   );
 }
 
-/** Kernel: how much of a channel's integral is not known for its clipping. */
+/** Kernel: uncertainty of the integral of a channel due to clipping. */
 export function clippedIntegral(
   channel: CleanedChannel,
   clipping: Clipping | undefined,

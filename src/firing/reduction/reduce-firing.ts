@@ -25,10 +25,10 @@ import { suddenEnds } from './sudden-end';
 import { zeroError } from './zero-error';
 
 /**
- * From a log to what the motor did, as a careful person would: spikes out, channels that are dead or damaged refused,
- * clipping looked for, zeros taken off (thrust by a line through both rests, pressure by the rest before), weight on a
- * vertical stand corrected, a clipped channel recovered from the other, then the numbers with their uncertainty. Nothing
- * is smoothed or moved in time unless asked. Every step is in the history of the record.
+ * Reduces a static-firing log to motor performance with uncertainties. Steps: remove spikes; reject dead or damaged
+ * channels; detect clipping; subtract baselines (thrust by a line through the pre-fire and post-fire baselines,
+ * pressure by the pre-fire one); correct for the weight on a vertical stand; reconstruct a clipped channel from the
+ * other. Nothing is smoothed or shifted in time unless requested. Every step is in the history of the record.
  *
  * @throws MeopError `missing-field`, `not-calibrated`, `too-short`
  * @example reduceFiring(firing({ origin: 'measured', time: series([0, 1, 2, 3, 4, 5, 6, 7, 8, 9], 's'), thrust: series([0, 0, 0, 90, 100, 80, 0, 0, 0, 0], 'N') }), { ambientPressure: '1 atm' }).motorClass.letter // => 'H'
@@ -59,7 +59,7 @@ export function reduceFiring(log: Log | Firing, facts: ReductionInputs): Reduced
   if (clipping.pressure?.evidence === 'range' && record.thrust === undefined && refused.length > 0)
     return noResult(record, [
       ...refused,
-      'pressure: it is beyond its range and there is no thrust to recover it from',
+      'pressure: the signal is beyond its range, and there is no thrust for a reconstruction.',
     ]);
   const zero = {
     thrust: record.traces.thrust ? zeroError({ trace: record.traces.thrust, rest: 0 }) : 0,
@@ -113,7 +113,7 @@ export function reduceFiring(log: Log | Firing, facts: ReductionInputs): Reduced
   return reduced;
 }
 
-/** Facts that the record does not have yet. */
+/** Adds inputs that the record lacks. */
 function withFacts(record: Firing, facts: ReductionInputs): Firing {
   const si = readReductionInputs(facts);
   return firing({
@@ -149,7 +149,7 @@ function without(record: AnalysedRecord, channel: CleanedChannel, reason: string
   const kept = firing({
     ...rest,
     cautions: [...record.cautions, `${channel}: no result: ${reason}`],
-    history: [...record.history, `${channel} left out: ${reason}`],
+    history: [...record.history, `${channel} omitted: ${reason}`],
   });
   return analysedRecord(kept, Object.values(record.traces));
 }
@@ -202,7 +202,7 @@ function rangesOfLog(log: Log | Firing, ambient: number): ReductionInputs['range
   };
 }
 
-/** Clipping was found before the zero was taken off: its level moves with it. */
+/** Clipping is detected before the baseline is subtracted. Returns it at the new level. */
 function relevelled(
   record: Firing,
   channel: CleanedChannel,
@@ -226,7 +226,9 @@ function lagNoted(record: AnalysedRecord): AnalysedRecord {
   const line = `thrust lags pressure by ${(1000 * lag).toFixed(1)} ms (start ${(1000 * startLag).toFixed(0)} ms, end ${(1000 * endLag).toFixed(0)} ms); not moved`;
   const cautions =
     Math.abs(startLag) > 0.05 && Math.abs(startLag - endLag) > 0.05
-      ? [`thrust starts ${startLag.toFixed(2)} s after pressure: friction or slack in the stand`]
+      ? [
+          `thrust: it starts ${startLag.toFixed(2)} s after pressure. Check for friction or slack in the stand.`,
+        ]
       : [];
   return step(record, { cautions }, line);
 }

@@ -5,14 +5,14 @@ import type { Clipping } from '../saturation/clipping';
 import type { Recovery } from '../saturation/recovery';
 import type { MotorNumbers } from './motor-numbers';
 
-/** A firing reduced: the cleaned record, and what the motor did, as far as the record can tell. */
+/** A reduced firing: the cleaned record, and the performance of the motor as far as the record allows. */
 export interface ReducedFiring extends MotorNumbers {
-  /** `'no result'` where no channel is fit to give numbers; then all of them are undefined. */
+  /** `'no result'` where no channel is usable; then all numbers are undefined. */
   readonly status: 'reduced' | 'no result';
   readonly record: Firing;
   readonly clipping: { readonly pressure?: Clipping; readonly thrust?: Clipping };
   readonly recovery: Recovery<'absolute pressure'> | Recovery<'force'> | undefined;
-  /** Upper end of the peak pressure above ambient: what the hardware may have seen. */
+  /** Upper limit of peak pressure above ambient to which the hardware may have been exposed. */
   readonly peakPressureUpperBound: Quantity<'gauge pressure'> | undefined;
   readonly resonance: Resonance | undefined;
   toString(): string;

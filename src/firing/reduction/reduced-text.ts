@@ -1,19 +1,19 @@
 import { table } from '../../units';
 import type { ReducedFiring } from './reduced-firing';
 
-/** A reduction as people read it. */
+/** A reduction as text. */
 export function reducedText(reduced: ReducedFiring): string {
   const { record, status, cautions } = reduced;
   const title = record.title ?? 'firing';
   const warned = cautions.map((caution) => `caution: ${caution}`);
   if (status === 'no result') return [`${title}: no result`, ...warned].join('\n');
-  const rows: { number: string; value: string; 'within 95 %': string }[] = [];
+  const rows: { number: string; value: string; '95 % interval': string }[] = [];
   const add = (number: string, value: unknown, low?: unknown, high?: unknown): void => {
     if (value !== undefined)
       rows.push({
         number,
         value: String(value),
-        'within 95 %': low === undefined ? '' : `${String(low)} to ${String(high)}`,
+        '95 % interval': low === undefined ? '' : `${String(low)} to ${String(high)}`,
       });
   };
   const { totalImpulse: impulse, peakThrust, peakPressure, pressureIntegral: integral } = reduced;

@@ -1,45 +1,45 @@
 import { MeopError, type QuantityInput, readInput } from '../../units';
 import type { Firing } from '../firing';
 
-/** What is known of the motor and the stand. Only ambient pressure is needed; each further fact gives further numbers. */
+/** Data of the motor and the stand. Only ambient pressure is required; further data give further results. */
 export interface ReductionInputs {
   readonly ambientPressure: QuantityInput<'absolute pressure'>;
   readonly title?: string;
-  /** Throat before firing. */
+  /** Throat diameter before firing. */
   readonly throatDiameter?: QuantityInput<'length'>;
-  /** Throat after firing. */
+  /** Throat diameter after firing. */
   readonly finalThroatDiameter?: QuantityInput<'length'>;
-  /** Exit over throat area. */
+  /** Nozzle exit area/throat area. */
   readonly expansionRatio?: number;
-  /** Propellant burned. */
+  /** Mass of propellant burned. */
   readonly propellantMass?: QuantityInput<'mass'>;
   /** Theoretical c*, for the combustion efficiency. */
   readonly idealCharacteristicVelocity?: QuantityInput<'speed'>;
   /** Theoretical thrust coefficient at the mean pressure, for the nozzle efficiency. */
   readonly idealThrustCoefficient?: number;
-  /** How the motor lies on the stand. Default `'horizontal'`. */
+  /** Orientation of the motor on the stand. Default `'horizontal'`. */
   readonly stand?: 'horizontal' | 'nozzle up' | 'nozzle down';
-  /** Channels of pressure and thrust in the log, where their names do not say it. */
+  /** Channels of pressure and thrust in the log, where their names do not identify them. */
   readonly pressure?: string | readonly string[];
   readonly thrust?: string;
-  /** Largest values that the channels can tell, where no calibration says it. */
+  /** Upper limits of the ranges of the channels, where no calibration states them. */
   readonly ranges?: {
     readonly pressure?: QuantityInput<'absolute pressure'>;
     readonly thrust?: QuantityInput<'force'>;
   };
-  /** Standard deviation of the calibrations as a share. Default 0.01. */
+  /** Relative standard deviation of the calibrations. Default 0.01. */
   readonly calibrationUncertainty?: number;
-  /** Low-pass to apply; none by default, since it eats the peak. */
+  /** Cutoff of a low-pass. Default: none, since a low-pass reduces the peak. */
   readonly lowPass?: QuantityInput<'frequency'>;
-  /** A predicted firing whose shape may bound a clipped peak. */
+  /** A predicted firing, whose shape may bound a clipped peak. */
   readonly prediction?: Firing;
 }
 
-/** The same in SI. */
+/** The same data in SI units. */
 export interface ReductionInputsSi {
   readonly ambient: number;
   readonly throatArea: number | undefined;
-  /** Mean of the areas before and after. */
+  /** Mean of the throat areas before and after firing. */
   readonly meanThroatArea: number | undefined;
   readonly propellantMass: number | undefined;
   readonly idealCharacteristicVelocity: number | undefined;
@@ -47,7 +47,7 @@ export interface ReductionInputsSi {
   readonly calibrationUncertainty: number;
 }
 
-/** @throws MeopError naming the fact that is wrong */
+/** Reads the inputs into SI units. @throws MeopError with the field that is wrong */
 export function readReductionInputs(facts: ReductionInputs): ReductionInputsSi {
   const read = (
     kind: 'length' | 'mass' | 'speed',
@@ -59,7 +59,7 @@ export function readReductionInputs(facts: ReductionInputs): ReductionInputsSi {
     if (si > 0) return si;
     throw new MeopError(
       'out-of-domain',
-      `reduceFiring: ${field}: ${String(given)} given; above 0 is expected`,
+      `reduceFiring: ${field} must be greater than 0, got ${String(given)}`,
       field,
       {
         value: given,

@@ -5,29 +5,30 @@ import type { ReductionInputsSi } from './reduction-inputs';
 
 const high = 0.6;
 const low = 0.1;
-// Usual upper ends of sugar-class and composite propellants: both shorten the time below, so that the finding is safe.
+// Usual upper limits of sugar-class and composite propellants. Both shorten the time below, so that the criterion is
+// conservative.
 const densest = 1900; // kg/m³
 const fastest = 1600; // m/s
 const mostThrustCoefficient = 1.9;
-const highestPressure = 40e6; // Pa: above it thrust is in another unit than it says
+const highestPressure = 40e6; // Pa: above this thrust is in another unit than stated
 const gamma = 1.2;
 const vandenkerckhoveSquared = gamma * (2 / (gamma + 1)) ** ((gamma + 1) / (gamma - 1));
 
-/** Channels whose firing ended faster than a chamber can empty, and why each cannot be used. */
+/** Channels whose signal ended faster than a chamber can empty, and why each is not usable. */
 export interface SuddenEnds {
-  /** True where no channel shows that the motor went on: it burst, or everything was cut off at once. */
+  /** True where no channel shows continued burning: the motor burst, or all channels were cut off at once. */
   readonly burst: boolean;
   readonly reasons: { readonly pressure?: string; readonly thrust?: string };
 }
 
 /**
- * Kernel: whether a firing ended as a burst does. The room that the burned propellant left, V = ∫p dt·A_t/(ρ·c*), empties
- * through the throat with the time constant V/(γ·Γ²·c*·A_t) at the fastest (adiabatic), that is ∫p dt/(ρ·γ·(Γ·c*)²), and
- * pressure needs ln(0.6/0.1) of it from 60 % of its peak to 10 %. A channel that needs less lost its pressure by
- * another way than the throat, or its wire.
+ * Kernel: whether a firing ended as a burst does. The volume vacated by the burned propellant, V = ∫p dt·A_t/(ρ·c*),
+ * empties through the throat with a time constant of at least V/(γ·Γ²·c*·A_t) (adiabatic), that is ∫p dt/(ρ·γ·(Γ·c*)²),
+ * and pressure needs ln(0.6/0.1) time constants from 60 % of its peak to 10 %. A channel that needs less lost its
+ * pressure by another path than the throat, or lost its connection.
  *
  * Source: mass balance of a chamber with choked outflow, Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001),
- * ch. 3 (from memory).
+ * ch. 3 (quoted from memory, not verified).
  */
 export function suddenEnds(record: AnalysedRecord, facts: ReductionInputsSi): SuddenEnds | undefined {
   const { pressure, thrust } = record.traces;
@@ -35,7 +36,7 @@ export function suddenEnds(record: AnalysedRecord, facts: ReductionInputsSi): Su
   const fall = {
     pressure:
       pressure && fallOf(pressure, { rest: facts.ambient, perPascal: 1, velocity, ratio: high / low }),
-    // Thrust is gone where some pressure is left, hence the smaller ratio of pressures.
+    // Thrust ends while some pressure remains, hence the smaller pressure ratio.
     thrust:
       thrust &&
       facts.throatArea &&
@@ -48,31 +49,40 @@ export function suddenEnds(record: AnalysedRecord, facts: ReductionInputsSi): Su
   };
   if (!fall.pressure && !fall.thrust) return undefined;
   const text = (f: Fall): string =>
-    `it falls from over 60 to under 10 % of its peak within ${ms(f.fall)}, and ${f.reason}`;
+    `the signal falls from above 60 % to below 10 % of its peak within ${ms(f.fall)}. ${f.reason}`;
   const goesOn = (f: Fall, other: AnalysedTrace | undefined, rest: number): boolean =>
     other !== undefined && other.values[f.last + 1] - rest > 0.4 * other.highest() - 0.4 * rest;
   if (fall.pressure && goesOn(fall.pressure, thrust, 0))
     return {
       burst: false,
-      reasons: { pressure: `${text(fall.pressure)}, while thrust goes on: its line or wire` },
+      reasons: {
+        pressure: `${text(fall.pressure)} Thrust continues, so the pressure line or its wiring failed.`,
+      },
     };
   if (!fall.pressure && fall.thrust && pressure)
     return goesOn(fall.thrust, pressure, facts.ambient)
-      ? { burst: false, reasons: { thrust: `${text(fall.thrust)}, while pressure goes on: its wire` } }
+      ? {
+          burst: false,
+          reasons: { thrust: `${text(fall.thrust)} Pressure continues, so the wiring of thrust failed.` },
+        }
       : undefined;
   return {
     burst: true,
     reasons: {
-      ...(fall.pressure && { pressure: `${text(fall.pressure)}: a burst, or everything cut off at once` }),
-      ...(fall.thrust && { thrust: `${text(fall.thrust)}: a burst, or everything cut off at once` }),
+      ...(fall.pressure && {
+        pressure: `${text(fall.pressure)} The motor burst, or all channels were cut off at once.`,
+      }),
+      ...(fall.thrust && {
+        thrust: `${text(fall.thrust)} The motor burst, or all channels were cut off at once.`,
+      }),
     },
   };
 }
 
 interface Fall {
-  /** At most so long, s. */
+  /** Upper limit of the time of fall, s. */
   readonly fall: number;
-  /** Why that is no burnout. */
+  /** Why this is not burnout. */
   readonly reason: string;
   /** Last sample not below 10 % of the peak. */
   readonly last: number;
@@ -104,12 +114,16 @@ function fallOf(
     return {
       fall,
       last,
-      reason: `no chamber that burned so much empties through its throat in less than ${ms(least)}`,
+      reason: `A chamber with that burned volume needs at least ${ms(least)} to empty through its throat.`,
     };
-  // Too slow a logger to tell by time: but a sensor that went with the pressure does not come back to its zero.
+  // The logger is too slow for a criterion on time, but the zero of a sensor that was destroyed does not return.
   const { before, after } = trace.baseline();
   const shift = after === undefined ? 0 : Math.abs(after - before) / peak;
   return last + 1 - above <= 2 && last - first > 50 && shift > 0.05
-    ? { fall, last, reason: `it does not come back to its zero by ${(100 * shift).toFixed(0)} % of the peak` }
+    ? {
+        fall,
+        last,
+        reason: `Its zero does not return: it differs by ${(100 * shift).toFixed(0)} % of the peak.`,
+      }
     : undefined;
 }

@@ -1,22 +1,22 @@
 import { fromSiValue, type Quantity, type QuantityInput, readInput, type Series, unitOf } from '../../units';
 import { valueAt } from '../analysis/trace-values';
 
-/** What a thermocouple's trace tells. */
+/** Characteristic values of a temperature trace. */
 export interface TemperatureTrace {
   readonly start: Quantity<'temperature'>;
   readonly peak: Quantity<'temperature'>;
   readonly timeOfPeak: Quantity<'time'>;
   readonly rise: Quantity<'temperature difference'>;
-  /** Steepest rise over a twentieth of the record, which noise does not set. */
+  /** Maximum rate of rise over 5 % of the record, so that noise has little influence. */
   readonly fastestRise: Quantity<'temperature rate'>;
-  /** How long it was above the threshold; undefined where none was asked for. */
+  /** Time above the threshold; undefined where none is specified. */
   readonly timeAbove: Quantity<'time'> | undefined;
-  /** The peak is the last sample: the true one came later. */
+  /** True where the peak is the last sample, so that the true peak came later. */
   readonly stillRising: boolean;
 }
 
 /**
- * Peak, time of peak, rate and time above a threshold of a temperature trace.
+ * Computes peak, time of peak, rate of rise and time above a threshold of a temperature trace.
  *
  * @example temperatureTrace({ time: series([0, 1, 2, 3], 's'), temperature: series([20, 60, 100, 80], 'degC') }).peak.in('degC') // => 100
  */
@@ -51,7 +51,7 @@ export function temperatureTrace(options: {
   };
 }
 
-/** Time above a level, crossings interpolated. */
+/** Time above a level, with interpolated crossings. */
 function timeAbove(time: Float64Array, values: Float64Array, level: number): number {
   let sum = 0;
   for (let i = 1; i < time.length; i++) {

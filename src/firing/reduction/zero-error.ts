@@ -4,8 +4,8 @@ import { samplesWithin } from '../analysis/baseline';
 const parts = 8;
 
 /**
- * How well the zero is known: half of what the two choices of zero move the integral by, and the wander of the rest
- * before ignition over the length of the burn, as a share of the integral.
+ * Relative uncertainty of an integral due to its zero: half of the change between the two baseline modes, combined with
+ * the drift of the pre-fire baseline over the burn time.
  */
 export function zeroError({ trace, rest }: RestingTrace): number {
   const baseline = trace.baseline();
@@ -17,7 +17,10 @@ export function zeroError({ trace, rest }: RestingTrace): number {
   return Math.hypot((first - line) / (2 * Math.abs(first)), wander);
 }
 
-/** Standard error of the rest by the means of its parts: neighbours share their drift, so samples count for less than they are. */
+/**
+ * Standard error of the baseline from the means of its parts. Neighbouring samples share their drift, so the number of
+ * independent samples is smaller than the number of samples.
+ */
 function wanderOf({ time, values, baseline }: AnalysedTrace): number {
   const { beforeSpan, before, beforeDeviation } = baseline();
   const samples = samplesWithin(time, values, beforeSpan);

@@ -7,14 +7,14 @@ import { peakFromShape } from './shape-match';
 import { peakFromShoulders } from './shoulders';
 
 /**
- * Nothing bounds a clipped peak that nothing recovers; channels are seldom clipped below 40 % of it (our own judgement).
- * So many times the limit is its upper end.
+ * Upper limit of a clipped peak that cannot be reconstructed, as a multiple of the clipping level: channels are seldom
+ * clipped below 40 % of the peak (engineering judgement of this library).
  */
 export const maxOverrangeFactor = 2.5;
 
 type Peak = { readonly value: number; readonly low: number; readonly high: number };
 
-/** Bounds of a clipped peak that need no other channel, the best founded first. */
+/** Computes the bounds of a clipped peak that need no other channel, the most reliable first. */
 export function boundsWithoutSecondChannel(
   trace: AnalysedTrace,
   channel: 'pressure' | 'thrust',
@@ -48,12 +48,12 @@ export function boundsWithoutSecondChannel(
       add(
         'mass balance',
         peak,
-        `${(100 * peak.missingShare).toFixed(1)} % of the pressure integral is above the clipped level`,
+        `${(100 * peak.missingShare).toFixed(1)} % of the pressure integral is above the clipping level`,
         [
-          'the height of the peak above the clipped level depends on its shape: the interval runs from a plateau to a triangle',
+          'The height of the peak above the clipping level depends on its shape. The interval covers shapes from a plateau to a triangle.',
           ...(peak.missingShare < 2 * massBalanceUncertainty
             ? [
-                'what is missing from the pressure integral is within the uncertainty of mass, c* and throat: the mass balance bounds the peak only from above',
+                'The missing part of the pressure integral is within the uncertainty of mass, c* and throat area. The mass balance gives only an upper bound of the peak.',
               ]
             : []),
         ],
@@ -80,8 +80,10 @@ export function boundsWithoutSecondChannel(
           low: Math.max(clipping.level, shape.value - spread),
           high: shape.value + spread,
         },
-        `the prediction meets the unclipped part within ${(100 * shape.scatter).toFixed(1)} %`,
-        ['the peak is that of the prediction: a flaw that only showed above the clipped level is not in it'],
+        `the prediction fits the unclipped part within ${(100 * shape.scatter).toFixed(1)} %`,
+        [
+          'The peak is that of the prediction. A flaw that acts only above the clipping level is not included.',
+        ],
       );
     }
   }
@@ -92,19 +94,19 @@ export function boundsWithoutSecondChannel(
       {
         value: parabola,
         low: clipping.level,
-        // Shoulders bound nothing: the interval is that of a peak of which only the limit is known.
+        // The shoulders give no bound: the interval is that of a peak of which only the clipping level is known.
         high: Math.max(
           clipping.level + 2.5 * (parabola - clipping.level),
           rest + maxOverrangeFactor * (clipping.level - rest),
         ),
       },
-      'drawn through the samples beside the clipped stretch',
-      ['a parabola through the shoulders is a guess at the top, not a measurement'],
+      'fitted to the samples adjacent to the clipped interval',
+      ['The parabola through the shoulders is an estimate of the peak, not a measurement.'],
     );
   return bands;
 }
 
-/** A parabola of the peak's height over each clipped stretch, for the record; its band goes from low to high. */
+/** A parabola with the height of the peak over each clipped interval, with its confidence interval, for the record. */
 function dome(
   time: Float64Array,
   values: Float64Array,
@@ -116,7 +118,7 @@ function dome(
   const longest = clipping.spans.reduce((most, { from, to }) => Math.max(most, to - from), 0);
   const above = Math.max(peak.high - peak.value, peak.value - peak.low);
   for (const { from, to, first, last } of clipping.spans) {
-    // A shorter stretch rises less, with the square of its length as a parabola does.
+    // A shorter interval rises less, in proportion to the square of its length, as for a parabola.
     const part = longest > 0 ? ((to - from) / longest) ** 2 : 1;
     for (let i = first; i <= last; i++) {
       const x = to > from ? (2 * (time[i] - from)) / (to - from) - 1 : 0;

@@ -3,23 +3,26 @@ import { averaged, evenTimes } from '../cleaning/resample';
 import type { Clipping } from './clipping';
 import { slowness } from './paired-means';
 
-/** Pressure and thrust over the burn on one time base, and which samples of each are believed. */
+/** Pressure and thrust over the burn on one time base, and the validity of each sample. */
 export interface BurnSamples {
   readonly time: Float64Array;
   readonly pressure: Float64Array;
   readonly thrust: Float64Array;
   readonly pressureGood: Uint8Array;
   readonly thrustGood: Uint8Array;
-  /** Share of the integral of the driving channel passed. */
+  /** Fraction of the integral of the driving channel at each sample. */
   readonly share: Float64Array;
-  /** Standard deviation of a sample of each channel, from the rest before the burn; 0 where there is none. */
+  /** Standard deviation of a sample of each channel, from the pre-fire baseline; 0 where there is none. */
   readonly pressureNoise: number;
   readonly thrustNoise: number;
 }
 
 const mostSamples = 4000;
 
-/** Kernel: the burn by the channel that follows throughout, thinned by averaging where there are very many samples or few true ones. */
+/**
+ * Kernel: the burn as defined by the unclipped channel, averaged to fewer samples where there are very many or few of
+ * them are true readings.
+ */
 export function burnSamples(
   pressure: AnalysedTrace,
   thrust: AnalysedTrace,
@@ -43,7 +46,8 @@ export function burnSamples(
   let f: Float64Array = thrust.values.slice(from, to);
   let period = 0;
   let thinning = 1;
-  // What a logger repeats or joins up between true readings tells nothing: the slower channel sets the pace.
+  // Samples that a logger repeats or interpolates between true readings carry no information: the slower channel sets
+  // the interval.
   const within = { first: from, last: to - 1 };
   const every = Math.max(
     slowness(pressure.values, within),
@@ -75,7 +79,7 @@ export function burnSamples(
   };
 }
 
-/** From differences of neighbours, which a drifting zero does not enter. */
+/** Noise from differences of neighbours, which a drifting zero does not affect. */
 function quietNoise(values: Float64Array, burnFrom: number): number {
   const to = Math.floor(0.95 * burnFrom);
   const from = Math.max(0, to - 5000);
@@ -85,7 +89,7 @@ function quietNoise(values: Float64Array, burnFrom: number): number {
   return Math.sqrt(squares / (2 * (to - from - 1)));
 }
 
-/** Samples next to a clipped stretch are not trusted either: an amplifier needs a moment to come back. */
+/** Samples adjacent to a clipped interval are excluded too, because an amplifier needs time to recover. */
 function goodness(time: Float64Array, period: number, clipping: Clipping | undefined): Uint8Array {
   const good = new Uint8Array(time.length).fill(1);
   for (const { from, to } of clipping?.spans ?? []) {

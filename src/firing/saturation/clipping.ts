@@ -1,8 +1,8 @@
 import type { RestingTrace } from '../analysis/analysed-trace';
 
-/** A stretch during which a channel could not follow. */
+/** An interval in which a channel is saturated. */
 export interface ClippedSpan {
-  /** s. */
+  /** Start and end, s. */
   readonly from: number;
   readonly to: number;
   readonly first: number;
@@ -10,9 +10,9 @@ export interface ClippedSpan {
   readonly samples: number;
 }
 
-/** How a channel was found to be clipped. */
+/** Evidence that a channel is clipped. */
 export type ClippingEvidence =
-  /** Readings at the stated end of its range. */
+  /** Readings at the stated limit of the range. */
   | 'range'
   /** Samples pile up at the largest value as no smooth peak does. */
   | 'flat top'
@@ -22,14 +22,14 @@ export type ClippingEvidence =
 /** Clipping of one channel. */
 export interface Clipping {
   readonly evidence: ClippingEvidence;
-  /** Value that it does not get past, SI. */
+  /** Value that the channel does not exceed, SI. */
   readonly level: number;
   readonly spans: readonly ClippedSpan[];
-  /** True where a known range or the other channel shows it; false where a true plateau would look the same. */
+  /** True where a known range or the other channel confirms it; false where a true plateau would look the same. */
   readonly certain: boolean;
 }
 
-/** Kernel: whether a channel is clipped at its top, or at the largest value it can tell where that is known, and from when to when. */
+/** Kernel: finds the clipped intervals of a channel, at its top or at the known limit `high` of its range. */
 export function findClipping({ trace, rest }: RestingTrace, high: number | undefined): Clipping | undefined {
   const { time, values } = trace;
   const edges = trace.edges(0.1, rest);
@@ -41,7 +41,7 @@ export function findClipping({ trace, rest }: RestingTrace, high: number | undef
   }
   const width = pileUp(values, edges.first, edges.last, top, step, edges.peak);
   if (width === undefined) return undefined;
-  // A flat top can be a neutral grain on a coarse converter: only the range, or the other channel, tells them apart.
+  // A neutral grain on a coarse converter gives a flat top too. Only the range or the other channel distinguishes them.
   return {
     evidence: 'flat top',
     level: top,
@@ -51,10 +51,11 @@ export function findClipping({ trace, rest }: RestingTrace, high: number | undef
 }
 
 /**
- * The width of a band at the top in which samples pile up; undefined where the top is an ordinary peak.
+ * Width of a band at the top in which samples accumulate; undefined where the top is an ordinary peak.
  *
- * Below the top of a parabola the time spent in equal bands falls as 1 : 0.41 : 0.32 : …, and even a quartic gives
- * 1 : 0.19. Where the top band holds over four times the next, and over three times the next three, it is cut.
+ * Below the top of a parabola the time spent in equal bands falls as 1 : 0.41 : 0.32 : …, and even for a quartic as 1 :
+ * 0.19. A top is clipped where its band contains more than four times the samples of the next, and more than three
+ * times those of the next three.
  */
 function pileUp(
   values: Float64Array,
@@ -77,13 +78,14 @@ function pileUp(
       else if (below <= width + 2 * band) next++;
       if (below > width && below <= width + 6 * band) nextThree++;
     }
-    // A clipped top under noise falls short of the limit now and then, hence not every sample need be in the band.
+    // With noise, samples of a clipped top fall below the limit now and then, so not all samples have to be in the
+    // band.
     if (inside >= 5 && inside > 4 * next && inside > 3 * nextThree) return width;
   }
   return undefined;
 }
 
-/** Stretches at or above a level; short dips below it within a stretch are noise. */
+/** Intervals at or above a level; short dips below it are noise. */
 function spansAbove(time: Float64Array, values: Float64Array, level: number): readonly ClippedSpan[] {
   const spans: ClippedSpan[] = [];
   const mostDip = 3;

@@ -7,18 +7,18 @@ import { type Clipping, findClipping } from './clipping';
 import { isClippedByOtherChannel } from './plateau';
 import { findSoftLimit, type SoftLimit } from './soft-limit';
 
-/** What is known of the ranges of the channels, and of the air around the motor. */
+/** Known ranges of the channels, and the ambient pressure. */
 export interface DetectClippingOptions {
-  /** Where the record has a pressure. Default: that of the record; one of the two is needed. */
+  /** Pressure around the motor, needed where the record has a pressure. Default: that of the record. */
   readonly ambientPressure?: QuantityInput<'absolute pressure'>;
-  /** Largest value each channel can tell, where it is known. */
+  /** Upper limit of the range of each channel, where it is known. */
   readonly ranges?: {
     readonly pressure?: QuantityInput<'absolute pressure'>;
     readonly thrust?: QuantityInput<'force'>;
   };
 }
 
-/** Clipping by channel; channels that follow throughout are left out. */
+/** Clipping by channel; channels that are not clipped are omitted. */
 export interface ClippingReport {
   readonly pressure?: Clipping;
   readonly thrust?: Clipping;
@@ -26,10 +26,10 @@ export interface ClippingReport {
 }
 
 /**
- * Tells which channels were saturated and from when to when: readings at the end of a known range, a top where samples
- * pile up as no smooth peak makes them, or (where both channels are there) a channel that stops following the other.
+ * Finds the saturated channels and intervals. Evidence: readings at the limit of a known range, a top at which samples
+ * accumulate as in no smooth peak, or (with both channels) a channel that stops following the other.
  *
- * @throws MeopError `missing-field` where there is neither pressure nor thrust, or no ambient pressure to a pressure; `no-pulse`
+ * @throws MeopError `missing-field` where there is neither pressure nor thrust, or a pressure without ambient pressure; `no-pulse`
  * @example detectClipping(firing({ origin: 'measured', time: series([0, 1, 2, 3, 4, 5, 6, 7, 8], 's'), thrust: series([0, 20, 50, 50, 50, 50, 50, 30, 0], 'N') }), { ranges: { thrust: '50 N' } }).thrust.spans[0].from // => 2
  */
 export function detectClipping(firing: Firing, options: DetectClippingOptions = {}): ClippingReport {
@@ -44,7 +44,7 @@ export function detectClipping(firing: Firing, options: DetectClippingOptions = 
   if (record.pressure === undefined && record.thrust === undefined)
     throw new MeopError(
       'missing-field',
-      'detectClipping: the record has neither pressure nor thrust',
+      'detectClipping: missing required channel: the record has neither pressure nor thrust',
       'pressure',
     );
   const rest = {
@@ -62,7 +62,7 @@ export function detectClipping(firing: Firing, options: DetectClippingOptions = 
     const soft = pressure && thrust ? undefined : findSoftLimit(traces.pressure, traces.thrust);
     if (soft?.channel === 'pressure') pressure = softened(pressure, soft);
     if (soft?.channel === 'thrust') thrust = softened(thrust, soft);
-    // A channel that is cut itself tells nothing of the other.
+    // A channel that is clipped itself cannot confirm the other.
     if (pressure?.evidence === 'flat top' && !thrust)
       pressure = confirmed(pressure, traces.pressure, traces.thrust);
     if (thrust?.evidence === 'flat top' && !pressure)
@@ -72,7 +72,7 @@ export function detectClipping(firing: Firing, options: DetectClippingOptions = 
   return { ...found, toString: () => clippingText(found) };
 }
 
-/** A flat top whose shoulders bend over is soft: what was read while it bent is no measurement either. */
+/** A flat top with rounded shoulders is a soft limit: the readings on the shoulders are not valid either. */
 function softened(flat: Clipping | undefined, { clipping: soft, gradual }: SoftLimit): Clipping {
   if (flat === undefined) return soft;
   if (!soft.certain) return flat;

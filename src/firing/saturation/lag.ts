@@ -1,7 +1,7 @@
 import { interpolated } from '../cleaning/resample';
 import type { BurnSamples } from './burn-samples';
 
-/** How late one channel usually is against the other, s: engineering practice, no published source. */
+/** Typical lag of one channel behind the other, s: engineering practice, no published source. */
 export const typicalLag = 0.001;
 
 const farthest = 3;
@@ -10,8 +10,9 @@ const fewest = 20;
 const parameters = 4;
 
 /**
- * Kernel: thrust moved in time by what brings it and pressure closest to one line, weighed against lags being small: a
- * logger reads channels in turn and amplifiers lag. Where the good samples only rise or only fall, next to nothing is moved.
+ * Kernel: shifts thrust in time so that it fits pressure on one line best, weighted by the probability of the lag: a
+ * logger reads its channels in turn, and amplifiers lag. Where the valid samples only rise or only fall, next to
+ * nothing is shifted.
  */
 export function alignToLine(
   samples: BurnSamples,
@@ -42,13 +43,13 @@ export function alignToLine(
   if (asRead === undefined || asRead.residuals.length < fewest) return samples;
   let best = 0;
   let least = unlikeliness(0);
-  // By whole samples: between two of them noise is averaged, and the scatter is less for that alone.
+  // Whole samples only: interpolation averages the noise, which alone would reduce the scatter.
   const stride = spacing * Math.max(1, Math.round((farthest * usual) / (steps * spacing)));
   const reach = Math.floor((farthest * usual) / stride);
   for (let k = -reach; k <= reach; k++) {
     const lag = stride * k;
     const found = k === 0 ? least : unlikeliness(lag);
-    // A scatter that is hardly less is chance.
+    // A small reduction of the scatter is coincidental.
     if (found < least - (best === 0 ? 8 : 0)) {
       best = lag;
       least = found;

@@ -1,33 +1,33 @@
 import { linearFit } from '../../numerics';
 import type { PairedMeans } from './paired-means';
 
-/** One channel as it follows the other, and how much less it does above some level. */
+/** One channel as a linear function of the other, and its reduced slope above some level. */
 export interface LevelLine {
-  /** What the limited channel would read at a mean without a limit, above rest. */
+  /** Value of the limited channel at each mean without the limit, above rest. */
   readonly meant: Float64Array;
   /** Standard deviation of a mean about the line. */
   readonly noise: number;
-  /** Sum of weighted squares, what is known beforehand included. */
+  /** Sum of weighted squares, priors included. */
   readonly misfit: number;
-  /** Share of a rise of the driver that is missing above the level, and its standard deviation. */
+  /** Fraction of the rise of the driver that is missing above the level, and its standard deviation. */
   readonly missing: number;
   readonly missingDeviation: number;
 }
 
-/** What is known beforehand, as normal distributions. */
+/** Prior knowledge, as normal distributions. */
 export interface LevelLinePriors {
-  /** Limited channel with the driver at rest: value and standard deviation. */
+  /** Limited channel with the driver at rest: mean and standard deviation. */
   readonly constant: readonly [number, number];
-  /** Change of the slope over the burn, as a share. */
+  /** Standard deviation of the relative change of slope over the burn. */
   readonly growth: number;
-  /** Lag of one channel behind the other, s. */
+  /** Standard deviation of the lag between the channels, s. */
   readonly lag: number;
 }
 
 /**
- * Kernel: fits limited = constant + slope·(driver·(1 + growth·(share − ½)) + lag·d(driver)/dt − missing·max(0, height − level))
- * to some of the means, so that neither a throat that grows nor a channel that lags is taken for a limit; undefined where
- * it does not rise. `height` is the driver with the noise off, which would bend the line by itself.
+ * Kernel: fits limited = constant + slope·(driver·(1 + growth·(share − ½)) + lag·d(driver)/dt − missing·max(0, height −
+ * level)) to some of the means, so that neither throat erosion nor a lag is mistaken for a limit. Undefined where it
+ * does not rise. `height` is the driver without noise, since noise would curve the line.
  */
 export function fitLevelLine(
   means: PairedMeans,
@@ -47,7 +47,7 @@ export function fitLevelLine(
     ...(above ? [-slope * Math.max(0, above.height[k] - above.level)] : []),
   ];
   const [constant, deviation] = priors.constant;
-  // Weights of what is known; the slope is free, and the missing share nearly so.
+  // Weights of the priors; the slope is free, and the missing fraction nearly so.
   const known = [1 / deviation, 0, 1 / priors.growth, 1 / priors.lag, ...(above ? [0.1] : [])];
   const extra = known.flatMap((weight, j) => (weight > 0 ? [j] : []));
   let noise = 0;

@@ -2,9 +2,9 @@ import { integralBetween } from '../analysis/trace-values';
 import type { Clipping } from './clipping';
 
 /**
- * Kernel: peak of a clipped pressure from what must have flowed through the throat: the integral of absolute pressure is
- * the mass times c* over A_t, and what the record lacks of it is above the clipped level. A rectangle above the level gives the least
- * peak, a triangle the greatest, a parabola the middle one.
+ * Kernel: peak of a clipped pressure from the mass balance. The integral of absolute pressure equals the mass times
+ * c* divided by A_t, and the part of it that the record lacks is above the clipping level. A rectangle above the level gives the
+ * lowest peak, a triangle the highest, a parabola the nominal one.
  *
  * Source: Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), definition of c*, integrated over the burn.
  */
@@ -14,15 +14,15 @@ export function peakFromMassBalance(
   clipping: Clipping,
   given: {
     readonly ambient: number;
-    /** kg. */
+    /** Mass of propellant, kg. */
     readonly propellantMass: number;
-    /** m/s. */
+    /** Characteristic velocity, m/s. */
     readonly characteristicVelocity: number;
-    /** Standard deviation of the mass times c* over A_t as a share. */
+    /** Relative standard deviation of mass times c* divided by A_t. */
     readonly uncertainty: number;
-    /** m². */
+    /** Throat area, m². */
     readonly throatArea: number;
-    /** Burn, s. */
+    /** Start and end of the burn, s. */
     readonly from: number;
     readonly to: number;
   },

@@ -1,23 +1,25 @@
 import { median } from '../../numerics';
 import type { RestingTrace } from '../analysis/analysed-trace';
 
-/** Pressure and thrust over a burn as means over short equal times: one follows from the other but for its limit. */
+/**
+ * Pressure and thrust over a burn as means over short equal intervals. Without a limit, one is a function of the other.
+ */
 export interface PairedMeans {
-  /** Above rest. */
+  /** Means of both channels, above rest. */
   readonly driver: Float64Array;
   readonly limited: Float64Array;
-  /** Change of the driver with time, per second. */
+  /** Rate of change of the driver, per second. */
   readonly change: Float64Array;
-  /** Share of the burn passed, 0 to 1. */
+  /** Fraction of the burn elapsed, 0 to 1. */
   readonly share: Float64Array;
-  /** First sample of each mean, and one past that of the last. */
+  /** First sample of each mean, and one past the last sample of the last mean. */
   readonly from: Int32Array;
-  /** Standard deviation of one mean of each. */
+  /** Standard deviation of one mean of each channel. */
   readonly driverNoise: number;
   readonly limitedNoise: number;
-  /** Time between true readings of the slower channel, s: a logger repeats or joins up those between. */
+  /** Time between true readings of the slower channel, s; a logger repeats or interpolates the samples between them. */
   readonly period: number;
-  /** Standard deviation of the time of a mean, where one channel is slower than the stamps, s. */
+  /** Standard deviation of the time of a mean, where one channel is slower than the time stamps, s. */
   readonly jitter: number;
 }
 
@@ -58,7 +60,7 @@ export function pairedMeans(
     }),
     share: at.map((t) => (t - at[0]) / length),
     from,
-    // Noise that neighbours share is not in their differences: the means tell it.
+    // Differences do not contain noise that neighbours share; the means do.
     driverNoise: Math.max(noiseOf(driver.trace.values, first, last) / root, noiseOf(x, 0, count - 1)),
     limitedNoise: Math.max(noiseOf(limited.trace.values, first, last) / root, noiseOf(y, 0, count - 1)),
     period,
@@ -66,18 +68,22 @@ export function pairedMeans(
   };
 }
 
-/** From second differences, which neither a slope nor the few samples of a rise enter. */
+/** Noise from second differences, which neither a slope nor the few samples of a rise affect. */
 function noiseOf(values: Float64Array, first: number, last: number): number {
   if (last - first < 4) return 0;
   const stride = Math.max(1, Math.floor((last - first) / 5000));
   const differences: number[] = [];
   for (let i = first + 1; i < last; i += stride)
     differences.push(Math.abs(values[i - 1] - 2 * values[i] + values[i + 1]));
-  // Of a normal sample the median size is 0.6745 standard deviations, and a second difference has √6 of one.
+  // The median size of a normal sample is 0.6745 standard deviations, and a second difference has √6 standard
+  // deviations of a sample.
   return median(differences) / (0.6745 * Math.sqrt(6));
 }
 
-/** Kernel: samples to each true reading, where those between repeat it or lie on a straight line: even steps tell it. */
+/**
+ * Kernel: samples per true reading, where the samples between repeat it or lie on a straight line; regular intervals
+ * identify this.
+ */
 export function slowness(
   values: Float64Array,
   { first, last }: { readonly first: number; readonly last: number },
@@ -88,7 +94,7 @@ export function slowness(
   for (let i = first + 1; i < last; i++) {
     const size = Math.abs(values[i - 1]) + Math.abs(values[i + 1]);
     if (Math.abs(values[i - 1] - 2 * values[i] + values[i + 1]) <= 1e-9 * size) continue;
-    // A reading that is repeated bends twice, before and after the step.
+    // A repeated reading has two bends, before and after the step.
     if (before < 0 || i - before > 1) {
       if (start >= 0) runs.push(i - start);
       start = i;
@@ -97,7 +103,7 @@ export function slowness(
   }
   if (runs.length < fewestRuns) return 1;
   const usual = median(runs);
-  // A coarse converter or a channel at its end stands still, too, but never evenly.
+  // A coarse converter or a channel at its limit is constant too, but never at regular intervals.
   const even = runs.filter((run) => Math.abs(run - usual) <= Math.max(1, 0.1 * usual)).length;
   return usual > 2 && even > 0.7 * runs.length ? usual : 1;
 }

@@ -4,9 +4,9 @@ import type { ClippedSpan, Clipping } from './clipping';
 const parts = 8;
 
 /**
- * Kernel: whether the other channel shows that a flat top is cut and no true plateau: over the longest flat stretch it
- * varies by more than its noise and the width of the flat band explain. Thrust and pressure go together, so a channel
- * that truly stays level keeps the other level too.
+ * Kernel: whether the other channel shows that a flat top is clipped and is not a true plateau: over the longest flat
+ * interval it varies by more than its noise and the width of the flat band explain. Thrust and pressure vary together,
+ * so with a true plateau the other channel is constant too.
  */
 export function isClippedByOtherChannel(
   clipping: Clipping,
@@ -34,7 +34,7 @@ export function isClippedByOtherChannel(
   }
   const highest = Math.max(...means);
   if (!(highest > 0)) return false;
-  // Neighbours differ by √2 of the noise; the largest of eight means and the least are some three deviations apart.
+  // Neighbours differ by √2 of the noise; the highest and the lowest of eight means differ by about three deviations.
   const noise = Math.sqrt(differences / (2 * (span.samples - 1)) / (span.samples / parts)) / highest;
   return (highest - Math.min(...means)) / highest > 0.015 + 2 * band + 4 * noise;
 }

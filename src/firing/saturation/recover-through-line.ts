@@ -7,10 +7,13 @@ import type { RecoveredBand, RecoverFacts } from './recovery';
 import { adaptiveParabola } from './smooth';
 import { fitThrustLine, pressureOnLine, type ThrustLine, thrustOnLine } from './thrust-line';
 
-/** Largest pull of the line beyond the data that is believed without a caution. */
+/** Extrapolation of the line beyond the data above which a caution is added. */
 const farOut = 1.5;
 
-/** Recovers one channel through the line between thrust and pressure; undefined where the other channel cannot carry it. */
+/**
+ * Reconstructs one channel by the line between thrust and pressure; undefined where the other channel is not
+ * sufficient.
+ */
 export function throughThrustLine(
   record: AnalysedRecord,
   channel: 'pressure' | 'thrust',
@@ -50,7 +53,7 @@ export function throughThrustLine(
   const drawn = (line: ThrustLine): Drawn => drawOut(line, channel, samples, channelGood, smooth, untimed);
   const first = drawn(all);
   const second = lower && drawn(lower);
-  // A channel that bends over before it stops makes its own shoulders pull the line down.
+  // The rounded shoulders of a soft limit would lower the line.
   const bends =
     second !== undefined &&
     second.peak - first.peak > Math.max(0.03 * first.peak, second.deviation[second.best]);
@@ -59,21 +62,25 @@ export function throughThrustLine(
   const cautions = [
     ...(extrapolation > farOut
       ? [
-          `the ${channel} is drawn out to ${extrapolation.toFixed(2)} times the largest good value: the interval rests on the nozzle behaving the same there`,
+          `The ${channel} is extrapolated to ${extrapolation.toFixed(2)} times its largest valid value. The interval assumes that the nozzle behaves the same there.`,
         ]
       : []),
     ...(bends
-      ? [`the ${channel} bends over before it stops: only what lies well below its limit was fitted`]
+      ? [`The ${channel} compresses below its limit. Only values well below the limit were fitted.`]
       : []),
     ...(line.relativeScatter > 0.03
       ? [
-          `thrust and pressure keep to their line only within ${(100 * line.relativeScatter).toFixed(1)} %: lag, friction or a bad zero`,
+          `Thrust and pressure fit their line only within ${(100 * line.relativeScatter).toFixed(1)} %. Check for lag, friction or a zero error.`,
         ]
       : []),
-    ...(bothLost > 0 ? [`the ${driver} is clipped during part of it too: there the band is too low`] : []),
+    ...(bothLost > 0
+      ? [
+          `The ${driver} is also clipped during part of the interval. There the confidence interval is too low.`,
+        ]
+      : []),
     ...(Math.abs(line.growth) > 0.1
       ? [
-          `a change of throat area by ${(100 * line.growth).toFixed(0)} % over the burn fits best: measure the throat`,
+          `The best fit includes a change of throat area by ${(100 * line.growth).toFixed(0)} % over the burn. Measure the throat.`,
         ]
       : []),
   ];
@@ -96,7 +103,7 @@ export function throughThrustLine(
       throatGrowth: line.growth,
       extrapolation,
     },
-    note: `line of thrust on pressure, ${line.residuals.length} means where both channels are good`,
+    note: `line of thrust on pressure, ${line.residuals.length} means of valid samples of both channels`,
     cautions,
   };
 }
@@ -104,15 +111,15 @@ export function throughThrustLine(
 interface Drawn {
   readonly line: ThrustLine;
   readonly value: Float64Array;
-  /** Half of the 95 % interval. */
+  /** Half-width of the 95 % confidence interval. */
   readonly deviation: Float64Array;
-  /** Sample of the highest value where the channel is not good. */
+  /** Index of the highest value among the invalid samples. */
   readonly best: number;
   readonly peak: number;
   readonly goodUpTo: number;
 }
 
-/** The clipped channel by a line, at all samples, from the smoothed other one. */
+/** The clipped channel by a line, at all samples, from the smoothed other channel. */
 function drawOut(
   line: ThrustLine,
   channel: 'pressure' | 'thrust',
@@ -132,8 +139,8 @@ function drawOut(
       channel === 'pressure'
         ? pressureOnLine(line, smooth.values[i], share[i])
         : thrustOnLine(line, smooth.values[i], share[i]);
-    // The line is an idealisation, and zeros drift: a fifth of a per cent of the value, half a per cent of what is
-    // drawn out (our own judgement; tests/firing holds the interval to its word on invented firings).
+    // The line is an idealisation, and zeros drift: 0.2 % of the value and 0.5 % of the extrapolated part are added
+    // (engineering judgement of this library; tests/firing checks the coverage of the interval on synthetic firings).
     const beyond = Math.hypot(0.005 * Math.max(0, on.value - goodUpTo), 0.002 * on.value);
     value[i] = on.value;
     const late = channel === 'pressure' ? untimed / line.slope : untimed;
@@ -144,9 +151,9 @@ function drawOut(
 }
 
 /**
- * Standard deviation of thrust for not knowing how late one channel is against the other, N: loggers read them in turn, and
- * lines and amplifiers lag. Where good samples both rise and fall it shows as scatter and cancels; where they only rise, or
- * only fall, it shifts the whole line and nothing shows it.
+ * Standard deviation of thrust due to the unknown lag between the channels, N: loggers read them in turn, and lines and
+ * amplifiers lag. Where valid samples both rise and fall, the lag appears as scatter and cancels. Where they only rise
+ * or only fall, it shifts the whole line and is not detectable.
  */
 function timingError(samples: BurnSamples, ambient: number, spacing: number): number {
   const { time, pressure, thrust, pressureGood, thrustGood } = samples;
@@ -164,7 +171,7 @@ function timingError(samples: BurnSamples, ambient: number, spacing: number): nu
   }
   return count === 0 ? 0 : Math.abs(change / count) * Math.hypot(typicalLag, spacing / Math.sqrt(3));
 }
-/** The samples without those of the upper fifth below the limit, where a soft one bends over. */
+/** The samples without those in the upper 20 % below the limit, where a soft limit compresses. */
 function belowShoulders(
   samples: BurnSamples,
   channel: 'pressure' | 'thrust',
@@ -181,7 +188,10 @@ function belowShoulders(
 const spanOf = (clipping: Clipping): number =>
   clipping.spans.reduce((sum, { from, to }) => sum + to - from, 0);
 
-/** The line through what both channels tell while the nozzle flows full: not the first and last eighth of the pressure. */
+/**
+ * The line through the valid samples of both channels while the nozzle flows full: the lowest eighth of the pressure is
+ * excluded.
+ */
 function fitGood(samples: BurnSamples, facts: RecoverFacts): ThrustLine | undefined {
   const { pressure, thrust, pressureGood, thrustGood, share } = samples;
   let pressureTop = 0;

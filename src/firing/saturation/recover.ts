@@ -18,42 +18,43 @@ import {
   recoveryText,
 } from './recovery';
 
-/** What is known beyond the record. The more of it, the narrower the band. */
+/** Data beyond the record. More data give a narrower interval. */
 export interface RecoverOptions {
-  /** Where the channel is clipped. Default: as {@link detectClipping} finds. */
+  /** Clipping of the channel. Default: the result of {@link detectClipping}. */
   readonly clipping?: Clipping;
-  /** Largest value the channels can tell. */
+  /** Upper limit of the range of each channel. */
   readonly ranges?: {
     readonly pressure?: QuantityInput<'absolute pressure'>;
     readonly thrust?: QuantityInput<'force'>;
   };
-  /** Pressure around the motor. Default: that of the record; one of the two is needed. */
+  /** Pressure around the motor, required unless the record has it. Default: that of the record. */
   readonly ambientPressure?: QuantityInput<'absolute pressure'>;
-  /** Default: that of the record. */
+  /** Throat diameter. Default: that of the record. */
   readonly throatDiameter?: QuantityInput<'length'>;
-  /** Exit over throat area. */
+  /** Nozzle exit area/throat area. */
   readonly expansionRatio?: number;
-  /** Growth of the throat area: `'fit'` it from the record, allow a `'little'` (default; a per cent or so), or `'none'`. */
+  /** Growth of the throat area: fitted (`'fit'`), about 1 % or less (`'little'`, default), or `'none'`. */
   readonly throatGrowth?: 'fit' | 'little' | 'none';
-  /** Default: the mass loaded. */
+  /** Mass of propellant burned. Default: the mass loaded. */
   readonly propellantMass?: QuantityInput<'mass'>;
   /** Delivered characteristic velocity, for the mass balance. */
   readonly characteristicVelocity?: QuantityInput<'speed'>;
-  /** Standard deviation of the mass balance as a share. Default 0.03. */
+  /** Relative standard deviation of the mass balance. Default 0.03. */
   readonly massBalanceUncertainty?: number;
-  /** A predicted firing whose shape the channel should have. */
+  /** A predicted firing, whose shape the channel is assumed to have. */
   readonly prediction?: Firing;
 }
 
 /**
- * Recovers a clipped chamber pressure. With thrust: through the line between thrust and pressure, fitted where both
- * channels are good (its slope is efficiency, thrust coefficient and throat area in one). Without: the mass that must
- * have flowed through the throat, the shape of a prediction, and a parabola through the shoulders bound the peak.
+ * Reconstructs a clipped chamber pressure. With thrust, it uses the line between thrust and pressure, fitted where both
+ * channels are valid; its slope combines efficiency, thrust coefficient and throat area. Without thrust, the mass
+ * balance of the throat, the shape of a prediction, and a parabola through the shoulders bound the peak.
  *
- * The result is a band, not a line: 95 % intervals from the fit's covariance, the scatter of the other channel and the
- * distance drawn out. The record comes back with the clipped stretches filled in and labelled.
+ * The result has a 95 % confidence interval from the covariance of the fit, the scatter of the other channel and the
+ * extrapolation. The returned record contains the reconstructed values, with a caution.
  *
- * Source: Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 3 (from memory) (thrust of a nozzle that flows full is linear in p).
+ * Source: Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 3 (thrust of a nozzle that flows full is
+ * linear in p; quoted from memory, not verified).
  *
  * @throws MeopError `missing-field`, `not-clipped`, `no-recovery`
  * @example ((t) => recoverPressure(firing({ origin: 'measured', time: series(t, 's'), pressure: series(t.map((v) => Math.min(3, 0.1 + 5 * Math.max(0, Math.sin(v)))), 'MPa'), thrust: series(t.map((v) => 300 * Math.max(0, Math.sin(v))), 'N') }), { ambientPressure: '0.1 MPa' }).peak.value.in('MPa').toFixed(1))(Array.from({ length: 600 }, (_, i) => i / 100 - 1)) // => '5.1'
@@ -63,7 +64,7 @@ export function recoverPressure(record: Firing, options: RecoverOptions = {}): R
 }
 
 /**
- * Recovers a clipped thrust from chamber pressure; see {@link recoverPressure}.
+ * Reconstructs a clipped thrust from chamber pressure; see {@link recoverPressure}.
  *
  * @throws MeopError `missing-field`, `not-clipped`, `no-recovery`
  * @example ((t) => recoverThrust(firing({ origin: 'measured', time: series(t, 's'), pressure: series(t.map((v) => 0.1 + 5 * Math.max(0, Math.sin(v))), 'MPa'), thrust: series(t.map((v) => Math.min(200, 300 * Math.max(0, Math.sin(v)))), 'N') }), { ambientPressure: '0.1 MPa' }).peak.value.in('N').toFixed(0))(Array.from({ length: 600 }, (_, i) => i / 100 - 1)) // => '300'
@@ -82,13 +83,13 @@ function recover<K extends 'absolute pressure' | 'force'>(
   const record = withAmbient(given, options, caller);
   const trace = record.traces[channel];
   if (trace === undefined)
-    throw new MeopError('missing-field', `${caller}: the record has no ${channel}`, channel);
+    throw new MeopError('missing-field', `${caller}: missing required channel ${channel}`, channel);
   const found = detectClipping(record, options.ranges ? { ranges: options.ranges } : {});
   const clipping = options.clipping ?? found[channel];
   if (clipping === undefined || clipping.spans.length === 0)
     throw new MeopError(
       'not-clipped',
-      `${caller}: the ${channel} does not look clipped; if it is, say where: { clipping } or { ranges: { ${channel}: … } }`,
+      `${caller}: ${channel} must be clipped, but no clipping was found. If it is clipped, specify { clipping } or { ranges: { ${channel}: … } }.`,
       channel,
     );
   const facts = readFacts(record, options, caller);
@@ -102,7 +103,7 @@ function recover<K extends 'absolute pressure' | 'force'>(
   if (best === undefined)
     throw new MeopError(
       'no-recovery',
-      `${caller}: nothing to recover the ${channel} from: it needs the other channel unclipped${channel === 'pressure' ? ', or propellantMass, characteristicVelocity and throatDiameter' : ''}, or a prediction`,
+      `${caller}: not enough data to reconstruct the ${channel}. Give the other channel unclipped${channel === 'pressure' ? ', or propellantMass, characteristicVelocity and throatDiameter' : ''}, or a prediction.`,
       channel,
     );
   const { time, values } = trace;
@@ -123,14 +124,17 @@ function recover<K extends 'absolute pressure' | 'force'>(
   }));
   const cautions = [...best.cautions, ...disagreement(bands)];
   const peak: Estimate<K> = bounds[0].peak;
-  const line = `${channel} recovered by ${best.method} where it was clipped (${clipping.evidence}): peak ${peak.value}, 95 % between ${peak.low} and ${peak.high}`;
+  const line = `${channel} reconstructed by ${best.method} where it was clipped (${clipping.evidence}): peak ${peak.value}, 95 % confidence interval ${peak.low} to ${peak.high}`;
   const recovery: Recovery<K> = {
     channel,
     record: step(
       record,
       {
         channels: { [channel]: analysedTrace(time, filled) },
-        cautions: [`${channel}: clipped and recovered, not measured, at its top`, ...cautions],
+        cautions: [
+          `${channel}: the top was clipped. Its values there are reconstructed, not measured.`,
+          ...cautions,
+        ],
       },
       line,
     ),
@@ -155,7 +159,7 @@ function recover<K extends 'absolute pressure' | 'force'>(
   return recovery;
 }
 
-/** The record with the ambient pressure that every step after rests on. */
+/** The record with the ambient pressure that all further steps use. */
 function withAmbient(given: Firing, options: RecoverOptions, caller: string): AnalysedRecord {
   const record = analysedRecord(given);
   const ambient = ambientOf(record, options.ambientPressure, caller);
@@ -163,13 +167,13 @@ function withAmbient(given: Firing, options: RecoverOptions, caller: string): An
   return analysedRecord(firing({ ...record, ambientPressure }), Object.values(record.traces));
 }
 
-/** Two ways that exclude each other: one of their assumptions does not hold. */
+/** Two methods whose intervals do not overlap: an assumption of one of them is wrong. */
 function disagreement(bands: readonly RecoveredBand[]): readonly string[] {
   const [best, ...others] = bands;
   return others.flatMap(({ method, peak }) =>
     method !== 'parabola through the shoulders' && (peak.high < best.peak.low || peak.low > best.peak.high)
       ? [
-          `the peak by ${method} and the peak by ${best.method} exclude each other: check mass, throat, c* and calibration`,
+          `The peak by ${method} and the peak by ${best.method} are inconsistent. Check mass, throat, c* and calibration.`,
         ]
       : [],
   );
@@ -184,13 +188,13 @@ function readFacts(record: Firing, options: RecoverOptions, caller: string): Rec
   if (throat !== undefined && !(throat > 0))
     throw new MeopError(
       'out-of-domain',
-      `${caller}: throatDiameter: ${String(throatDiameter)} given; above 0 is expected`,
+      `${caller}: throatDiameter must be greater than 0, got ${String(throatDiameter)}`,
       'throatDiameter',
     );
   if (expansionRatio !== undefined && !(expansionRatio >= 1))
     throw new MeopError(
       'out-of-domain',
-      `${caller}: expansionRatio: ${expansionRatio} given; 1 or more is expected`,
+      `${caller}: expansionRatio must be 1 or more, got ${expansionRatio}`,
       'expansionRatio',
     );
   return {

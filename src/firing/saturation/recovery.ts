@@ -2,16 +2,16 @@ import { formatNumber, fromSiValue, type Quantity, type Series, unitOf } from '.
 import type { Firing } from '../firing';
 import type { Clipping } from './clipping';
 
-/** A value and the interval that holds it with the stated confidence. */
+/** A value with its confidence interval. */
 export interface Estimate<K extends 'absolute pressure' | 'force' | 'impulse' | 'pressure integral'> {
   readonly value: Quantity<K>;
   readonly low: Quantity<K>;
   readonly high: Quantity<K>;
-  /** 0.95 unless said otherwise. */
+  /** Confidence level; 0.95 unless stated otherwise. */
   readonly confidence: number;
 }
 
-/** What one way of recovering a peak gives. */
+/** Peak by one method of reconstruction. */
 export interface PeakBound<K extends 'absolute pressure' | 'force'> {
   readonly method:
     | 'thrust coefficient'
@@ -22,54 +22,54 @@ export interface PeakBound<K extends 'absolute pressure' | 'force'> {
   readonly note: string;
 }
 
-/** The line between thrust and pressure that a recovery rests on. */
+/** The line between thrust and pressure on which a reconstruction is based. */
 export interface RecoveryFit {
-  /** Means of both channels fitted. */
+  /** Number of means of both channels that were fitted. */
   readonly points: number;
-  /** Scatter about the line as a share of the largest thrust fitted. */
+  /** Scatter about the line/largest thrust fitted. */
   readonly relativeScatter: number;
-  /** N. */
+  /** Residuals of the fit, N. */
   readonly residuals: Float64Array;
   /** Slope of thrust on pressure, m²: efficiency times vacuum thrust coefficient times throat area. */
   readonly slope: number;
-  /** N, thrust at no pressure. */
+  /** Thrust at zero pressure, N. */
   readonly constant: number;
-  /** Change of throat area over the burn, as a share. */
+  /** Relative change of throat area over the burn. */
   readonly throatGrowth: number;
-  /** How far beyond the largest good value of the clipped channel the peak lies: 1 is not at all. */
+  /** Peak/largest valid value of the clipped channel; 1 means no extrapolation. */
   readonly extrapolation: number;
 }
 
-/** The channel that a kind stands for. */
+/** The channel that belongs to a kind. */
 export interface ChannelOfKind {
   readonly 'absolute pressure': 'pressure';
   readonly force: 'thrust';
 }
 
-/** A clipped channel, made good as far as it can be. */
+/** Reconstruction of a clipped channel. */
 export interface Recovery<K extends 'absolute pressure' | 'force'> {
-  /** Tells which of the two it is. */
+  /** The reconstructed channel. */
   readonly channel: ChannelOfKind[K];
-  /** The record with the clipped stretches filled in; the rest is untouched. */
+  /** The record with reconstructed values in the clipped intervals; other values are unchanged. */
   readonly record: Firing;
   readonly clipping: Clipping;
   readonly peak: Estimate<K>;
-  /** Times of the clipped stretches, with the recovered value and its 95 % band. */
+  /** Times of the clipped intervals, with the reconstructed value and its 95 % confidence interval. */
   readonly band: {
     readonly time: Series<'time'>;
     readonly value: Series<K>;
     readonly low: Series<K>;
     readonly high: Series<K>;
   };
-  /** Undefined where only one channel was there. */
+  /** Undefined where there is only one channel. */
   readonly fit: RecoveryFit | undefined;
-  /** Every way that the facts allowed, the one used first. */
+  /** Results of all applicable methods, the one used first. */
   readonly bounds: readonly PeakBound<K>[];
   readonly cautions: readonly string[];
   toString(): string;
 }
 
-/** The same in SI, for one channel. */
+/** Data for the reconstruction of one channel, SI. */
 export interface RecoverFacts {
   readonly ambient: number;
   readonly throatArea: number | undefined;
@@ -81,7 +81,7 @@ export interface RecoverFacts {
   readonly prediction: Firing | undefined;
 }
 
-/** What a method hands over: values at the record's times with a band, and its peak. */
+/** Result of one method: values at the times of the record with their confidence interval, and the peak. */
 export interface RecoveredBand {
   readonly method: PeakBound<'force'>['method'];
   readonly value: Float64Array;
@@ -109,11 +109,11 @@ export function recoveryText<K extends 'absolute pressure' | 'force'>(recovery: 
   const { channel, clipping, peak, fit, bounds, cautions } = recovery;
   const when = clipping.spans.map(({ from, to }) => `${from.toFixed(3)} to ${to.toFixed(3)} s`).join(', ');
   return [
-    `${channel} recovered, clipped ${when} (${clipping.evidence})`,
-    `  peak ${peak.value}, 95 % between ${peak.low} and ${peak.high}`,
+    `${channel} reconstructed, clipped ${when} (${clipping.evidence})`,
+    `  peak ${peak.value}, 95 % confidence interval ${peak.low} to ${peak.high}`,
     ...(fit
       ? [
-          `  line through ${fit.points} means of both channels, scatter ${formatNumber(100 * fit.relativeScatter)} %, drawn out ${formatNumber(fit.extrapolation)} times`,
+          `  line through ${fit.points} means of both channels, scatter ${formatNumber(100 * fit.relativeScatter)} %, extrapolation ${formatNumber(fit.extrapolation)} times`,
         ]
       : []),
     ...bounds.map(({ method, peak: p }) => `  by ${method}: ${p.value} (${p.low} to ${p.high})`),

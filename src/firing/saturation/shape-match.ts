@@ -3,8 +3,9 @@ import type { RestingTrace } from '../analysis/analysed-trace';
 import { valueAt } from '../analysis/trace-values';
 
 /**
- * Kernel: peak of a clipped channel from the shape of a predicted one: the prediction is stretched in height and time and
- * shifted until it meets the samples below the clipped level. Undefined where it does not settle.
+ * Kernel: peak of a clipped channel from the shape of a predicted one. The prediction is scaled in height and time and
+ * shifted until it fits the samples below the clipping level. Undefined where the fit does not converge to a plausible
+ * scale.
  */
 export function peakFromShape(
   measured: RestingTrace & { readonly good: Uint8Array },

@@ -1,8 +1,8 @@
 import { linearFit } from '../../numerics';
 
 /**
- * Kernel: peak of a clipped top by a parabola through samples on either side of it. Exact for a parabola, and only then:
- * an estimate to be labelled as such. Undefined where the shoulders do not bend down.
+ * Kernel: peak of a clipped top by a parabola through the samples on either side of it. It is exact only for a
+ * parabola, otherwise an estimate. Undefined where the parabola has no maximum.
  */
 export function peakFromShoulders(
   time: ArrayLike<number>,

@@ -1,6 +1,6 @@
 /**
- * Kernel: local parabolas: each sample becomes the value at its time of the parabola fitted to the samples within half a
- * width of it. Keeps the height of a peak that spans the width, and takes the noise off it.
+ * Kernel: local parabolas. Each sample becomes the value at its time of the parabola fitted to the samples within half
+ * a width of it. This removes noise and preserves the height of a peak as wide as the window.
  *
  * Source: A. Savitzky and M. J. E. Golay, Analytical Chemistry 36 (1964), 1627-1639, for unequal steps.
  */
@@ -24,7 +24,7 @@ export function localParabola(
     smooth[i] = value;
     if (count < 4) continue;
     squares += (values[i] - value) ** 2;
-    // Weight of the sample itself at the middle of a parabola of many points: 9/4 over their number.
+    // Weight of the central sample in a parabola of many points: 9/4 divided by their number.
     freedom += Math.max(0.1, 1 - 2.25 / count);
     gain += 2.25 / count;
   }
@@ -34,8 +34,8 @@ export function localParabola(
 }
 
 /**
- * Kernel: local parabolas whose width suits the trace: at each sample the widest for which the value still agrees, within
- * the noise, with those of all narrower ones. A corner keeps its height and a plateau loses its noise.
+ * Kernel: local parabolas of adaptive width: at each sample the widest whose value agrees, within the noise, with those
+ * of all narrower ones. This preserves the height of a corner and removes the noise of a plateau.
  *
  * Source: A. Goldenshluger and A. Nemirovski, "On spatially adaptive estimation of nonparametric regression",
  * Mathematical Methods of Statistics 6 (1997), 135-170 (intersection of confidence intervals).

@@ -7,27 +7,28 @@ import { type PairedMeans, pairedMeans } from './paired-means';
 
 export interface SoftLimit {
   readonly channel: 'pressure' | 'thrust';
-  /** It bends over below its limit; otherwise it is cut at once. */
+  /** True for a soft limit, below which the channel compresses; false for hard clipping. */
   readonly gradual: boolean;
   readonly clipping: Clipping;
 }
 
 const levels = 24;
-/** Below an eighth of the driver's peak the nozzle does not flow full. */
+/** Below one eighth of the peak of the driver the nozzle does not flow full. */
 const lowest = 3;
 const fewestMeans = 5;
 const fewestLevels = 2;
 const fewestSamples = 40;
 
 /**
- * Kernel: finds the channel that stops following the other towards its top, as an amplifier near its rail does. Thrust
- * goes with pressure along a straight line; where the upper part bends away from the line of the part below by
- * more than its scatter and by over 3 %, the channel that falls short is the one that is limited. A fit with a bend at each
- * level in turn uses all samples, so that few below the bend are enough.
+ * Kernel: finds the channel that stops following the other towards its top, as an amplifier near its supply rail does.
+ * Thrust is a linear function of pressure. Where the upper part departs from the line of the part below by more than
+ * its scatter and by more than 3 %, the lower channel is the limited one. The fit with a bend is repeated at each level
+ * with all samples, so that few samples below the bend are sufficient.
  */
 export function findSoftLimit(pressure: RestingTrace, thrust: RestingTrace): SoftLimit | undefined {
   const ambient = pressure.rest;
-  // Thrust at no gauge pressure is (C_F − ε)·p_a·A_t: two ambient pressures' worth, one to four for usual nozzles.
+  // Thrust at zero gauge pressure is (C_F − ε)·p_a·A_t: about two ambient pressures times the slope, one to four for
+  // usual nozzles.
   const thrustLimited = bend(pressure, thrust, (slope) => [-2.1 * ambient * slope, 1.9 * ambient * slope]);
   const pressureLimited = bend(thrust, pressure, () => [2.1 * ambient, 1.9 * ambient]);
   if (thrustLimited && !(pressureLimited && pressureLimited.significance > thrustLimited.significance))
@@ -42,7 +43,7 @@ interface Level {
   readonly y: number;
 }
 
-/** Whether `limited` falls short of its line on `driver` where `driver` is high. */
+/** Whether `limited` is below its line on `driver` where `driver` is high. */
 function bend(
   driver: RestingTrace,
   limited: RestingTrace,
@@ -53,7 +54,7 @@ function bend(
   if (rough.last - rough.first + 1 < fewestSamples) return undefined;
   const length = rough.end - rough.start;
   const means = pairedMeans(driver, limited, rough);
-  // Sorted by a noisy driver, the highest means are its luck and the other channel seems to fall short of them.
+  // When sorted by a noisy driver, the highest means are high by chance, and the other channel appears low.
   const height = movingMean(means.driver, 5 + Math.round((2 * means.jitter * means.from.length) / length));
   const most = height.reduce((a, b) => Math.max(a, b));
   const steps = byLevel(means, height, most);
@@ -61,7 +62,7 @@ function bend(
   const yMost = steps.reduce((top, { y }) => Math.max(top, y), 0);
   const [constant, deviation] = constantOf(yMost / most);
   const priors: LevelLinePriors = {
-    // A zero that drifts shifts the line, too.
+    // A drifting zero shifts the line as well.
     constant: [constant, Math.hypot(deviation, 0.015 * yMost)],
     growth: 0.1,
     lag: Math.hypot(typicalLag, means.period),
@@ -76,25 +77,27 @@ function bend(
   const worst = 1 - steps[top].y / meant[top];
   const significance = line.missing / line.missingDeviation;
   const luck = means.driverNoise / steps[top].x;
-  // A channel that is read more seldom than the stamps say shares its noise among neighbours.
+  // A channel with fewer readings than time stamps shares its noise among neighbours.
   const enough = means.jitter > 0 ? 5 : worst < 0.06 ? 3 : 2;
-  // Slack in the stand, or clocks apart: then the two have not kept to one line from the start.
+  // With slack in the stand, or different clocks, the two do not follow one line from the start.
   const late = Math.abs(limited.trace.edges(0.1, limited.rest).start - rough.start) / length;
   if (worst < 0.03 + luck + late || line.missing < 0.12 || significance < enough) return undefined;
-  // What still comes through of a rise of the other channel, over the last third of what is short.
+  // Remaining slope against the other channel, over the upper third of the limited part.
   const third = Math.min(top - 1, Math.floor(step + (2 * (top - step)) / 3));
   const passed = (steps[top].y - steps[third].y) / (meant[top] - meant[third]);
-  // A stream that leaves the wall bends the line gently and low, until the nozzle flows full: no channel's limit does both.
+  // Flow separated from the nozzle wall bends the line gradually and at low pressure, until the nozzle flows full. The
+  // limit of a channel does not do both.
   if (passed > 0.75 && steps[step].x < 0.5 * steps[top].x) return undefined;
   const certain = worst > 0.04 && significance > 4 && passed < 0.6;
-  // Cut at once, a mean across the corner lacks an eighth of a step.
+  // With hard clipping, a mean across the corner is low by one eighth of a step.
   const spacing = (meant[top] - meant[0]) / top;
   const gradual = steps.some(
     ({ y, members }, k) =>
       Math.min(meant[k], yMost) - y > 0.25 * spacing + (3 * line.noise) / Math.sqrt(members.length),
   );
   const to = straightUpTo(means, steps, step, priors);
-  // The line bears a little of the bend: what is believed ends well below where it shows, if enough is left to fit.
+  // The line follows the bend a little. The valid part therefore ends well below the visible bend, if enough samples
+  // remain.
   const lower = steps.slice(0, Math.max(1, to - 2)).reduce((sum, { members }) => sum + members.length, 0);
   const believed = steps[gradual && to > 3 && lower >= fewestMeans ? to - 3 : to - 1];
   let first = -1;
@@ -118,7 +121,10 @@ function bend(
   };
 }
 
-/** The level above which least comes through, by the fit that leaves least over; undefined where none falls short. */
+/**
+ * The level above which the slope is reduced, from the fit with the smallest misfit; undefined where it is reduced
+ * nowhere.
+ */
 function kneeOf(
   means: PairedMeans,
   steps: readonly Level[],
@@ -136,7 +142,7 @@ function kneeOf(
   return best;
 }
 
-/** The means by the height of the driver, from below. */
+/** The means grouped by the height of the driver, from below. */
 function byLevel(means: PairedMeans, height: Float64Array, most: number): readonly Level[] {
   const members: number[][] = Array.from({ length: levels }, () => []);
   for (let k = 0; k < height.length; k++)
@@ -149,7 +155,7 @@ function byLevel(means: PairedMeans, height: Float64Array, most: number): readon
     .map((each) => ({ members: each, x: mean(means.driver, each), y: mean(means.limited, each) }));
 }
 
-/** How many levels from below keep to one line, of at most so many. */
+/** Number of levels, from below, that fit one line; at most `most`. */
 function straightUpTo(
   means: PairedMeans,
   steps: readonly Level[],

@@ -1,47 +1,48 @@
 import { linearFit } from '../../numerics';
 
 /**
- * Thrust as it goes with chamber pressure: F = slope·p·(1 + growth·s) + constant, p absolute, s the share of the
- * pressure integral that has passed. A nozzle that flows full gives exactly this: slope = efficiency·vacuum thrust
+ * Thrust as a function of chamber pressure: F = slope·p·(1 + growth·s) + constant, with p absolute and s the fraction
+ * of the pressure integral elapsed. This is exact for a nozzle that flows full: slope = efficiency·vacuum thrust
  * coefficient·throat area, constant = −exit area·ambient pressure.
  *
- * Source: Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 3 (from memory) with F = C_F·p·A_t.
+ * Source: Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 3 (quoted from memory, not verified) with F
+ * = C_F·p·A_t.
  */
 export interface ThrustLine {
   readonly slope: number;
-  /** Change of throat area over the whole burn, as a share. */
+  /** Relative change of throat area over the whole burn. */
   readonly growth: number;
   readonly constant: number;
-  /** Of slope, slope·growth and constant, row by row. */
+  /** Covariance of slope, slope·growth and constant, row by row. */
   readonly covariance: Float64Array;
-  /** Scatter of the means the line was fitted to, N. */
+  /** Scatter about the line of the fitted means, N. */
   readonly scatter: number;
-  /** The same as a share of the largest thrust fitted. */
+  /** Scatter/largest thrust fitted. */
   readonly relativeScatter: number;
   readonly degreesOfFreedom: number;
   /** Largest pressure and thrust that were fitted. */
   readonly pressureUpTo: number;
   readonly thrustUpTo: number;
-  /** Means that were fitted, and what the line leaves over, N. */
+  /** Residuals of the fitted means, N. */
   readonly residuals: Float64Array;
 }
 
-/** What is known of the nozzle beforehand. */
+/** Prior knowledge of the nozzle. */
 export interface NozzlePrior {
   readonly ambient: number;
-  /** m², where the throat was measured. */
+  /** Throat area in m², where it was measured. */
   readonly throatArea?: number | undefined;
   readonly expansionRatio?: number | undefined;
-  /** `'fit'`: free; `'little'`: within a few per cent of none; `'none'`. */
+  /** Growth of the throat area: `'fit'`: free; `'little'`: zero within about 1 %; `'none'`: zero. */
   readonly growth: 'fit' | 'little' | 'none';
 }
 
-/** Pressure, thrust and share of the pressure integral of the samples where both channels are good. */
+/** Pressure, thrust and fraction of the pressure integral of the samples where both channels are valid. */
 export interface ValidSamples {
   readonly pressure: Float64Array;
   readonly thrust: Float64Array;
   readonly share: Float64Array;
-  /** Standard deviation of one sample of each. */
+  /** Standard deviation of one sample of each channel. */
   readonly pressureNoise: number;
   readonly thrustNoise: number;
 }
@@ -49,14 +50,14 @@ export interface ValidSamples {
 const mostMeans = 80;
 const rounds = 12;
 
-/** Kernel: fits the line to means of the good samples; undefined where they are too few or do not rise together. */
+/** Kernel: fits the line to means of the valid samples; undefined where they are too few or do not rise together. */
 export function fitThrustLine(good: ValidSamples, known: NozzlePrior): ThrustLine | undefined {
   const { pressure, thrust, share, pressureNoise, thrustNoise } = inMeans(good);
   const m = pressure.length;
   if (m < 2) return undefined;
   const largest = thrust.reduce((a, b) => Math.max(a, b));
   const { ambient, throatArea, expansionRatio, growth } = known;
-  // The thrust at no pressure is −ε·p_a·A_t, and A_t is about slope / 1.6 (vacuum C_F of small nozzles, 1.3 to 1.9).
+  // The thrust at zero pressure is −ε·p_a·A_t, and A_t is about slope/1.6 (vacuum C_F of small nozzles, 1.3 to 1.9).
   const area = throatArea ?? Number.NaN;
   const ratio = expansionRatio ?? 5;
   const ratioDeviation = expansionRatio === undefined ? 3 : 0.15 * expansionRatio;
@@ -69,10 +70,10 @@ export function fitThrustLine(good: ValidSamples, known: NozzlePrior): ThrustLin
   let scatter = 0.01 * largest;
   let residuals = new Float64Array(m);
   let fit: ReturnType<typeof linearFit> | undefined;
-  // Noise in the pressure would flatten the line, so the pressures are moved onto it by their share of the noise
-  // (alternating least squares, which ends at Deming's line: W. E. Deming, Statistical Adjustment of Data, 1943).
+  // Noise in the pressure would flatten the line, so the pressures are moved towards it by their share of the noise
+  // (alternating least squares, which converges to Deming's line: W. E. Deming, Statistical Adjustment of Data, 1943).
   let adjusted = pressure;
-  // The priors are weighed against the scatter, which the fit itself tells.
+  // The priors are weighted against the scatter, which results from the fit itself.
   for (let round = 0; round < rounds; round++) {
     const growthDeviation = growth === 'fit' ? 0.3 : growth === 'little' ? 0.01 : 1e-9;
     const weights = new Float64Array(m + 2).fill(1);
@@ -95,7 +96,7 @@ export function fitThrustLine(good: ValidSamples, known: NozzlePrior): ThrustLin
     const [a, b, c] = fit.coefficients;
     residuals = thrust.map((f, i) => f - pressure[i] * (a + b * (share[i] - 0.5)) - c);
     const squares = residuals.reduce((sum, r) => sum + r * r, 0);
-    // Few means may lie on a line by luck: no less than their noise is believed.
+    // A few means may lie on a line by chance, so the scatter is at least their noise.
     const least = Math.hypot(thrustNoise, a * pressureNoise, 1e-4 * largest);
     scatter = Math.max(Math.sqrt(squares / Math.max(1, m - 2)), least);
     const ofPressure = (a * pressureNoise) ** 2;
@@ -106,7 +107,7 @@ export function fitThrustLine(good: ValidSamples, known: NozzlePrior): ThrustLin
   if (fit === undefined || !(fit.coefficients[0] > 0)) return undefined;
   const [middle, slopeGrowth, constant] = fit.coefficients;
   return {
-    // Centred on half the burn in the fit; told from its start here.
+    // The fit is centred on half the burn; the result refers to its start.
     slope: middle - 0.5 * slopeGrowth,
     growth: slopeGrowth / (middle - 0.5 * slopeGrowth),
     constant,
@@ -128,7 +129,7 @@ function extended(values: Float64Array, first: number, second: number): Float64A
   return longer;
 }
 
-/** Means of runs of samples: noise averages out, and what remains together counts once. */
+/** Means of runs of samples, which average out the noise. */
 function inMeans(good: ValidSamples): ValidSamples {
   const n = good.pressure.length;
   const means = Math.min(n, mostMeans);
@@ -150,7 +151,7 @@ function inMeans(good: ValidSamples): ValidSamples {
   };
 }
 
-/** Kernel: thrust of the line and its standard deviation from the fit. */
+/** Kernel: thrust on the line and its standard deviation from the fit. */
 export function thrustOnLine(
   line: ThrustLine,
   pressure: number,
@@ -160,7 +161,7 @@ export function thrustOnLine(
   return { value, deviation: deviationOfThrust(line, pressure, share) };
 }
 
-/** Kernel: pressure that gives a thrust on the line, and its standard deviation from the fit. */
+/** Kernel: pressure for a thrust on the line, and its standard deviation from the fit. */
 export function pressureOnLine(
   line: ThrustLine,
   thrust: number,
