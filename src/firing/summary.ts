@@ -79,7 +79,8 @@ const optionFields: FieldsOf<SummaryOptions> = { propellantMass: 'optional', thr
  * Propulsion Elements, 7th ed. (2001), fig. 11-13, quoted from memory, not verified). Label values: 5 % points and
  * impulse of the whole record (NFPA 1125).
  *
- * @throws MeopError `nothing-to-sum-up` where there is neither thrust nor pressure above zero; `unknown-field`, `out-of-domain`
+ * @throws MeopError `nothing-to-sum-up` where there is neither thrust nor pressure above zero; `unknown-field`,
+ * `out-of-domain`
  * @example summarize(firing({ origin: 'measured', time: series([0, 0.1, 1.9, 2.1], 's'), thrust: series([0, 500, 500, 0], 'N') })).totalImpulse.in('N*s') // => 975
  */
 export function summarize(firing: Firing, options: SummaryOptions = {}): FiringSummary {

@@ -5,10 +5,10 @@ import { type Log, type LogChannel, makeLog } from '../log/log';
 import type { Calibration } from './calibration';
 
 /**
- * Turns the readings of a log's channels into quantities. The log given is left as it is.
+ * Converts the readings of the channels of a log into quantities. The given log is not changed.
  *
- * @throws MeopError `missing-field` for a channel that is not there, `already-calibrated`, `wrong-unit` where the channel's
- * readings are in another unit than the calibration's
+ * @throws MeopError `missing-field` for a missing channel, `already-calibrated`, `wrong-unit` where the readings are in
+ * another unit than that of the calibration
  * @example calibrate(readLog('ms,thrust (V)\n0,1\n1,2\n'), { thrust: fitCalibration({ measures: 'force', points: [{ reading: 0, load: '0 N' }, { reading: 1, load: '50 N' }] }) }).channels.thrust.values[1] // => 100
  */
 export function calibrate(log: Log, calibrations: Readonly<Record<string, Calibration>>): Log {
@@ -20,16 +20,20 @@ export function calibrate(log: Log, calibrations: Readonly<Record<string, Calibr
     if (channel === undefined)
       throw new MeopError(
         'missing-field',
-        `calibrate: no channel '${name}'; the log has ${Object.keys(log.channels).join(', ')}`,
+        `calibrate: unknown channel '${name}'. Available: ${Object.keys(log.channels).join(', ')}.`,
         name,
       );
     if (channel.measures !== undefined)
-      throw new MeopError('already-calibrated', `calibrate: ${name} is ${channel.measures} already`, name);
+      throw new MeopError(
+        'already-calibrated',
+        `calibrate: ${name} must contain readings, got ${channel.measures}. It is already calibrated.`,
+        name,
+      );
     const { readingUnit } = channel;
     if (readingUnit !== 'readings' && readingUnit !== calibration.readingUnit)
       throw new MeopError(
         'wrong-unit',
-        `calibrate: ${name}: the log has ${readingUnit} and the calibration takes ${calibration.readingUnit}: make it for ${readingUnit}, or read the channel as { unit: '${calibration.readingUnit}' } if that is what the numbers are`,
+        `calibrate: ${name} must be in ${calibration.readingUnit} (unit of the calibration), got ${readingUnit}. Make the calibration for ${readingUnit}, or, if the numbers are in ${calibration.readingUnit}, read the channel as { unit: '${calibration.readingUnit}' }.`,
         name,
         { value: readingUnit, expected: calibration.readingUnit },
       );
@@ -44,14 +48,14 @@ export function calibrate(log: Log, calibrations: Readonly<Record<string, Calibr
   return makeLog({ ...log, channels, cautions, history });
 }
 
-/** Those that need another channel come last, so that it is calibrated by then. */
+/** Channels that need another channel come last, so that it is calibrated before them. */
 const inOrder = (calibrations: Readonly<Record<string, Calibration>>): readonly [string, Calibration][] =>
   Object.entries(calibrations).sort(([, a], [, b]) => Number(needsAnother(a)) - Number(needsAnother(b)));
 
 const needsAnother = (calibration: Calibration): boolean =>
   calibration.form === 'thermocouple' && typeof calibration.coldJunction !== 'number';
 
-/** Temperatures of the cold junction at the times of a thermocouple, by straight lines between the logged ones. */
+/** Temperatures of the cold junction at the times of a thermocouple, interpolated linearly between the logged ones. */
 function coldJunctions(
   name: string,
   { time }: LogChannel,
@@ -64,7 +68,7 @@ function coldJunctions(
   if (cold?.measures === 'temperature' && channel !== name) return interpolated(cold.time, cold.values, time);
   throw new MeopError(
     cold === undefined ? 'missing-field' : 'wrong-kind',
-    `calibrate: ${name}: coldJunction: channel '${channel}' ${cold === undefined ? `is not there; the log has ${Object.keys(channels).join(', ')}` : 'holds no temperature of another junction; calibrate it too, or name the right one'}`,
+    `calibrate: ${name}: coldJunction must be another channel of temperature, got '${channel}', which ${cold === undefined ? `is not in the log. Available: ${Object.keys(channels).join(', ')}.` : 'is not one. Calibrate it too, or name another channel.'}`,
     name,
     { value: channel, expected: 'a channel of temperature' },
   );

@@ -1,7 +1,7 @@
 import { formatNumber, MeopError, type NamedKind } from '../../units';
 import { readThermocouple, type ThermocoupleType } from '../thermocouples/thermocouple';
 
-/** The kinds that a channel of a log may measure. */
+/** The kinds of quantity that a channel of a log may measure. */
 export type MeasuredKind = Extract<
   NamedKind,
   | 'gauge pressure'
@@ -14,43 +14,43 @@ export type MeasuredKind = Extract<
   | 'acceleration'
 >;
 
-/** The least and the greatest reading that still means something; beyond them the channel is saturated. */
+/** Lowest and highest valid reading; beyond them the channel is saturated. */
 export interface ReadingRange {
   readonly low: number;
   readonly high: number;
 }
 
-/** A straight line from reading to quantity, as data: it can be kept beside the log as JSON. */
+/** A straight line from reading to quantity, as data that can be stored with the log as JSON. */
 export interface LineCalibration {
   readonly form: 'line';
   readonly measures: MeasuredKind;
   /** Unit of the reading: `counts`, `V`, `mV`, `mA`, `mV/V` or a unit of what is measured. */
   readonly readingUnit: string;
-  /** SI per unit of reading. */
+  /** SI units per unit of reading. */
   readonly slope: number;
-  /** SI at reading zero. */
+  /** SI value at reading zero. */
   readonly intercept: number;
-  /** Of slope and intercept, where they were fitted: variance, covariance, variance. */
+  /** Covariance of a fitted slope and intercept: variance, covariance, variance. */
   readonly covariance?: readonly [number, number, number];
-  /** Scatter of the calibration points about the line, SI. */
+  /** Standard deviation of the calibration points about the line, SI. */
   readonly scatter?: number;
-  /** Largest departure of a calibration point from the line as a share of the largest load. */
+  /** Largest deviation of a calibration point from the line/largest load. */
   readonly nonlinearity?: number;
-  /** Readings of the least and the greatest load calibrated with. */
+  /** Readings at the lowest and the highest calibration load. */
   readonly calibrated?: ReadingRange;
   readonly range?: ReadingRange;
-  /** Where the numbers come from. */
+  /** Origin of the numbers. */
   readonly basis: string;
   readonly cautions: readonly string[];
 }
 
-/** A thermocouple's voltage, with the cold junction's temperature. */
+/** Voltage of a thermocouple, with the temperature of its cold junction. */
 export interface ThermocoupleCalibration {
   readonly form: 'thermocouple';
   readonly measures: 'temperature';
   readonly readingUnit: string;
   readonly type: ThermocoupleType;
-  /** K; or the channel of the log that tells it, sample by sample. */
+  /** Temperature of the cold junction in K, or the channel of the log that contains it sample by sample. */
   readonly coldJunction: number | { readonly channel: string };
   /** Thermocouple voltage in V per unit of reading, and at reading zero. */
   readonly slope: number;
@@ -60,19 +60,22 @@ export interface ThermocoupleCalibration {
   readonly cautions: readonly string[];
 }
 
-/** How the readings of a channel become a quantity. */
+/** Conversion of the readings of a channel into a quantity. */
 export type Calibration = LineCalibration | ThermocoupleCalibration;
 
-/** Readings turned into SI values, and what could not be. */
+/** Readings converted into SI values, and the number of invalid ones. */
 export interface CalibratedReadings {
   readonly values: Float64Array;
-  /** Readings beyond the range of converter or sensor. */
+  /** Number of readings beyond the range of converter or sensor. */
   readonly beyondRange: number;
-  /** Readings that stand for nothing (a voltage no temperature gives): their values are NaN. */
+  /** Number of readings without a physical value (a voltage that no temperature gives), which become NaN. */
   readonly impossible: number;
 }
 
-/** Kernel: applies a calibration to readings; `coldJunctions` are those of a thermocouple whose own are logged, in K. */
+/**
+ * Kernel: applies a calibration to readings. `coldJunctions` are logged cold-junction temperatures of a thermocouple,
+ * in K.
+ */
 export function applyCalibration(
   calibration: Calibration,
   readings: Float64Array,
@@ -92,7 +95,7 @@ export function applyCalibration(
     if (typeof coldJunction !== 'number' && coldJunctions === undefined)
       throw new MeopError(
         'missing-field',
-        `coldJunction: channel '${coldJunction.channel}' tells it, and is not at hand while a log is read: calibrate afterwards, calibrate(log, { … })`,
+        `coldJunction must be a temperature while a log is read, got channel '${coldJunction.channel}'. Calibrate afterwards: calibrate(log, { … }).`,
         'coldJunction',
       );
     for (let i = 0; i < values.length; i++) {
@@ -104,7 +107,7 @@ export function applyCalibration(
   return { values, beyondRange, impossible };
 }
 
-/** One standard deviation of a calibrated value that the calibration itself brings, SI; 0 where it was not fitted. */
+/** Standard deviation of a calibrated value due to the calibration, SI; 0 where it was not fitted. */
 export function calibrationDeviation(calibration: Calibration, reading: number): number {
   if (calibration.form !== 'line' || calibration.covariance === undefined) return 0;
   const [slopeVariance, both, interceptVariance] = calibration.covariance;
@@ -112,7 +115,8 @@ export function calibrationDeviation(calibration: Calibration, reading: number):
 }
 
 /**
- * A calibration with its sign turned: a cell that reads less as thrust grows, mounted the other way round.
+ * Returns a calibration with its sign inverted, for a load cell mounted in the opposite direction, whose reading falls
+ * as thrust rises.
  *
  * @example invertCalibration(fitCalibration({ measures: 'force', points: [{ reading: 0, load: '0 N' }, { reading: 1, load: '5 N' }] })).slope // => -5
  */
@@ -121,12 +125,12 @@ export function invertCalibration(calibration: LineCalibration): LineCalibration
     ...calibration,
     slope: -calibration.slope,
     intercept: -calibration.intercept,
-    basis: `${calibration.basis}; sign turned`,
+    basis: `${calibration.basis}; sign inverted`,
   };
 }
 
 /**
- * A calibration whose value is zero at a reading: the mean reading of the unloaded cell.
+ * Returns a calibration whose value is zero at a reading: the mean reading of the unloaded cell.
  *
  * @throws MeopError `not-finite`
  * @example tareCalibration(fitCalibration({ measures: 'force', points: [{ reading: 0, load: '0 N' }, { reading: 1, load: '5 N' }] }), 2).intercept // => -10
@@ -135,7 +139,7 @@ export function tareCalibration(calibration: LineCalibration, unloadedReading: n
   if (!Number.isFinite(unloadedReading))
     throw new MeopError(
       'not-finite',
-      `tareCalibration: unloadedReading: ${unloadedReading} given; a finite reading is expected`,
+      `tareCalibration: unloadedReading must be finite, got ${unloadedReading}`,
       'unloadedReading',
       { value: unloadedReading },
     );

@@ -2,21 +2,21 @@ import { linearFit } from '../../numerics';
 import { formatNumber, MeopError, type Quantity, type QuantityInput, quantity, readInput } from '../../units';
 import type { LineCalibration, MeasuredKind, ReadingRange } from './calibration';
 
-/** One calibration load and the reading it gave. A mass hung on the cell counts as its weight. */
+/** A calibration load and its reading. A mass hung on the cell counts as its weight. */
 export interface CalibrationPoint<K extends MeasuredKind> {
   readonly reading: number;
   readonly load: QuantityInput<K> | (K extends 'force' ? QuantityInput<'mass'> : never);
 }
 
-/** What {@link fitCalibration} reads. */
+/** Input of {@link fitCalibration}. */
 export interface CalibrationFitOptions<K extends MeasuredKind> {
   readonly measures: K;
   readonly points: readonly CalibrationPoint<K>[];
-  /** Default `'V'`. */
+  /** Unit of the readings. Default `'V'`. */
   readonly readingUnit?: string;
-  /** Smallest difference of two readings that the converter can tell. */
+  /** Resolution of the converter, in the unit of the readings. */
   readonly readingStep?: number;
-  /** Largest load the calibration is to be used for: states how far it is drawn out. */
+  /** Largest load for which the calibration will be used, to compute its extrapolation. */
   readonly usedUpTo?: QuantityInput<K>;
   readonly range?: ReadingRange;
 }
@@ -24,9 +24,9 @@ export interface CalibrationFitOptions<K extends MeasuredKind> {
 const gravity = 9.80665;
 
 /**
- * Calibration line from dead weights or a reference gauge: two points give a line, more a least-squares line with the
- * covariance of slope and intercept. Cautions where the weights span few steps of the converter, or where the line is
- * drawn out far beyond them.
+ * Fits a calibration line to dead weights or a reference gauge: two points give a line, more points a least-squares
+ * line with the covariance of slope and intercept. Cautions are added where the loads span few steps of the converter,
+ * or where the line is extrapolated far beyond them.
  *
  * Source: ordinary least squares of load on reading; weight = mass times 9.80665 m/s² (exact by definition).
  *
@@ -40,7 +40,7 @@ export function fitCalibration<const K extends MeasuredKind>(
   if (points.length < 2)
     throw new MeopError(
       'too-few-points',
-      `fitCalibration: points: ${points.length} given; a line needs 2, its uncertainty 3 or more`,
+      `fitCalibration: points must contain at least 2 points (3 for an uncertainty), got ${points.length}`,
       'points',
       { value: points.length, expected: 'at least 2' },
     );
@@ -50,12 +50,12 @@ export function fitCalibration<const K extends MeasuredKind>(
   if (calibrated.high === calibrated.low)
     throw new MeopError(
       'out-of-domain',
-      'fitCalibration: points: all readings are equal: no line passes',
+      'fitCalibration: points must contain different readings, got equal ones. Use different loads.',
       'points',
     );
   const cautions: string[] = [];
   const largest = Math.max(...loads.map(Math.abs));
-  // Centred, so that slope and intercept come out of well-conditioned numbers.
+  // Centred, so that slope and intercept are well conditioned.
   const centre = (calibrated.low + calibrated.high) / 2;
   const exact = points.length === 2;
   const fit = exact
@@ -69,16 +69,19 @@ export function fitCalibration<const K extends MeasuredKind>(
   const step = readingStep === undefined ? undefined : (calibrated.high - calibrated.low) / readingStep;
   if (step !== undefined && step < 50)
     cautions.push(
-      `the calibration spans ${formatNumber(step)} steps of the converter: half a step is ${formatNumber(50 / step)} % of every value; calibrate with larger loads`,
+      `The calibration spans ${formatNumber(step)} steps of the converter. Half a step is an error of ${formatNumber(50 / step)} % of every value. Calibrate with larger loads.`,
     );
   if (usedUpTo !== undefined) {
     const reach = Math.abs(readInput(measures, 'usedUpTo', usedUpTo, 'fitCalibration').si) / largest;
     if (reach > 1.5)
       cautions.push(
-        `the line is used up to ${formatNumber(reach)} times the largest calibration load: its slope is not known there`,
+        `The line is used up to ${formatNumber(reach)} times the largest calibration load, where its slope is not known. Calibrate with larger loads.`,
       );
   }
-  if (exact) cautions.push('two points give a line and no measure of how good it is');
+  if (exact)
+    cautions.push(
+      'Two points give a line without a measure of its uncertainty. Calibrate with three or more.',
+    );
   const [v00, v01, , v11] = fit?.covariance ?? [0, 0, 0, 0];
   return {
     form: 'line',
@@ -104,7 +107,7 @@ function finiteReading(reading: number, i: number): number {
   if (typeof reading === 'number' && Number.isFinite(reading)) return reading;
   throw new MeopError(
     'not-finite',
-    `fitCalibration: points[${i}].reading: ${String(reading)} given; a finite number is expected`,
+    `fitCalibration: points[${i}].reading must be a finite number, got ${String(reading)}`,
     `points[${i}].reading`,
     { value: reading },
   );

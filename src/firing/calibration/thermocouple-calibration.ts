@@ -5,18 +5,20 @@ import type { ReadingRange, ThermocoupleCalibration } from './calibration';
 const voltsPer: Readonly<Record<string, number>> = { V: 1, mV: 1e-3, µV: 1e-6 };
 
 /**
- * Calibration of a thermocouple channel: voltage at the amplifier's output to temperature, cold junction compensated
- * in voltage.
+ * Returns the calibration of a thermocouple channel: from the voltage at the amplifier output to temperature, with the
+ * cold junction compensated in voltage.
  *
  * @example thermocoupleCalibration({ type: 'K', coldJunction: '21 degC', readingUnit: 'mV' }).slope // => 0.001
  */
 export function thermocoupleCalibration(options: {
   readonly type: ThermocoupleType;
-  /** Temperature of the cold junction, or the channel of the log that tells it: `{ channel: 'temperature board' }`. */
+  /**
+   * Temperature of the cold junction, or the channel of the log that contains it: `{ channel: 'temperature board' }`.
+   */
   readonly coldJunction: QuantityInput<'temperature'> | { readonly channel: string };
-  /** Default `'mV'`. */
+  /** Unit of the readings. Default `'mV'`. */
   readonly readingUnit?: 'V' | 'mV' | 'µV';
-  /** Gain between thermocouple and reading. Default 1. */
+  /** Amplifier gain between thermocouple and reading. Default 1. */
   readonly gain?: number;
   readonly range?: ReadingRange;
 }): ThermocoupleCalibration {

@@ -1,7 +1,7 @@
 import { fromSiValue, MeopError, type QuantityInput, readInput, unitOf } from '../../units';
 import type { LineCalibration, MeasuredKind, ReadingRange } from './calibration';
 
-/** What a transducer measures from the low end of its signal to the high end. */
+/** The quantity at the low end and at the high end of the signal of a transducer. */
 export type Span =
   | {
       readonly measures: 'gauge pressure';
@@ -19,30 +19,30 @@ export type Span =
       readonly high: QuantityInput<'force'>;
     };
 
-/** How the signal reaches the log: as itself, or as steps of a converter. */
+/** Form of the signal in the log: the signal itself, or the counts of a converter. */
 export interface Converter {
   readonly bits: number;
-  /** Voltage of one step more than the highest reading, V. */
+  /** Full-scale voltage, V: one step above the highest reading. */
   readonly fullScale: number;
   /** Voltage of reading zero, V. Default 0. */
   readonly zero?: number;
 }
 
 /**
- * A bridge transducer with a stated sensitivity in mV/V, excited by a voltage and amplified.
+ * Returns the calibration of a bridge transducer with a stated sensitivity in mV/V, excited by a voltage and amplified.
  *
- * Reading in V after the amplifier, or in counts of a converter. Source: definition of sensitivity, full-scale output
- * over excitation.
+ * Readings are in V after the amplifier, or in counts of a converter. Source: definition of sensitivity, full-scale
+ * output/excitation.
  *
  * @example bridgeCalibration({ span: { measures: 'force', high: '2000 N' }, sensitivity: 2, excitation: 5, gain: 100 }).slope // => 2000
  */
 export function bridgeCalibration(options: {
   readonly span: Span;
-  /** mV/V at the high end. */
+  /** Sensitivity in mV/V: output at the high end/excitation. */
   readonly sensitivity: number;
-  /** V. */
+  /** Excitation voltage, V. */
   readonly excitation: number;
-  /** Default 1. */
+  /** Gain of the amplifier. Default 1. */
   readonly gain?: number;
   readonly converter?: Converter;
 }): LineCalibration {
@@ -54,15 +54,16 @@ export function bridgeCalibration(options: {
 }
 
 /**
- * A ratiometric transducer, 0.5 to 4.5 V at a 5 V supply unless said otherwise: its signal goes with the supply.
+ * Returns the calibration of a ratiometric transducer, whose signal is proportional to the supply voltage. Default: 0.5
+ * to 4.5 V at a 5 V supply.
  *
  * @example ratiometricCalibration({ span: { measures: 'gauge pressure', high: '1600 psi' } }).slope / 6894.757293168361 // => 400
  */
 export function ratiometricCalibration(options: {
   readonly span: Span;
-  /** Supply as measured, V. Default 5. */
+  /** Measured supply voltage, V. Default 5. */
   readonly supply?: number;
-  /** Signal at the ends as shares of the supply. Default 0.1 and 0.9. */
+  /** Signal/supply at the low and the high end. Default 0.1 and 0.9. */
   readonly lowShare?: number;
   readonly highShare?: number;
   readonly converter?: Converter;
@@ -78,17 +79,17 @@ export function ratiometricCalibration(options: {
 }
 
 /**
- * A transmitter of 4 to 20 mA read over a resistor. A live zero that was measured replaces the 4 mA.
+ * Returns the calibration of a 4 to 20 mA transmitter read across a resistor. A measured live zero replaces the 4 mA.
  *
- * Without a resistor the reading is in mA; with one it is the voltage over it, or counts of a converter.
+ * Without a resistor the reading is in mA; with one it is the voltage across it, or counts of a converter.
  *
  * @example currentLoopCalibration({ span: { measures: 'gauge pressure', high: '100 bar' } }).slope // => 625000
  */
 export function currentLoopCalibration(options: {
   readonly span: Span;
-  /** Resistance over which the voltage is taken, ohm. */
+  /** Resistance across which the voltage is measured, ohm. */
   readonly resistance?: number;
-  /** Current with no load, as measured, mA. Default 4. The slope stays that of the 16 mA span. */
+  /** Measured current with no load, mA. Default 4. The slope remains that of the 16 mA span. */
   readonly zeroCurrent?: number;
   readonly converter?: Converter;
 }): LineCalibration {
@@ -98,7 +99,7 @@ export function currentLoopCalibration(options: {
     ...(resistance !== undefined && { resistance }),
   });
   const basis = `4 to 20 mA transmitter, zero at ${zeroCurrent} mA`;
-  // Above 20 mA the transmitter is out of its range, whatever the line through it would say.
+  // Above 20 mA the transmitter is out of its range, although the line continues.
   if (resistance === undefined) {
     const line = fromSignal(
       'currentLoopCalibration',
@@ -125,7 +126,7 @@ export function currentLoopCalibration(options: {
   return { ...line, range: { low: reading(3.6 * volts), high: top } };
 }
 
-/** Line through two signals in V (or in `unit`), and the range in which it means something. */
+/** Line through two signals in V (or in `unit`), and its valid range. */
 function fromSignal(
   caller: string,
   span: Span,
@@ -138,7 +139,11 @@ function fromSignal(
   const high = readInput(span.measures, 'span.high', span.high, caller).si;
   const low = span.low === undefined ? 0 : readInput(span.measures, 'span.low', span.low, caller).si;
   if (high === low)
-    throw new MeopError('out-of-domain', `${caller}: span: both ends are ${String(span.high)}`, 'span');
+    throw new MeopError(
+      'out-of-domain',
+      `${caller}: span must have different ends, got ${String(span.high)} for both`,
+      'span',
+    );
   const { readingUnit, perUnit, atZero, range } = converterLine(caller, converter, unit);
   const perSignal = (high - low) / (highSignal - lowSignal);
   const ends = converter ? range : { low: Math.min(0, lowSignal), high: highSignal };
@@ -154,7 +159,7 @@ function fromSignal(
   };
 }
 
-/** V per unit of reading and V at reading zero. */
+/** Voltage in V per unit of reading, and at reading zero. */
 function converterLine(
   caller: string,
   converter: Converter | undefined,
@@ -168,7 +173,7 @@ function converterLine(
     readingUnit: 'counts',
     perUnit: (fullScale - zero) / steps,
     atZero: zero,
-    // The highest reading stands for everything above it.
+    // The highest reading includes everything above it.
     range: { low: -1, high: steps - 1 },
   };
 }
@@ -182,13 +187,8 @@ const shown = (kind: MeasuredKind, si: number): string =>
 function requireAboveZero(caller: string, values: Readonly<Record<string, number>>): void {
   for (const [name, value] of Object.entries(values))
     if (!(value > 0 && value < Number.POSITIVE_INFINITY))
-      throw new MeopError(
-        'out-of-domain',
-        `${caller}: ${name}: ${value} given; a number above 0 is expected`,
-        name,
-        {
-          value,
-          expected: 'above 0',
-        },
-      );
+      throw new MeopError('out-of-domain', `${caller}: ${name} must be greater than 0, got ${value}`, name, {
+        value,
+        expected: 'above 0',
+      });
 }

@@ -18,7 +18,7 @@ export interface Resonance {
   readonly note: string;
 }
 
-const mostSamples = 1 << 14;
+const maxSamples = 1 << 14;
 
 /**
  * Searches the spectrum of the burn for a sharp line, such as a stand resonating on its load cell produces. The slow
@@ -40,7 +40,7 @@ export function findResonance(
   const span = edges.end - edges.start;
   const samples = edges.last - edges.first + 1;
   if (samples < 64) return undefined;
-  const period = span / Math.min(samples - 1, mostSamples);
+  const period = span / Math.min(samples - 1, maxSamples);
   const at = evenTimes(Float64Array.of(edges.start, edges.end), period);
   const values = interpolated(trace.time, trace.values, at);
   const rate = 1 / period;

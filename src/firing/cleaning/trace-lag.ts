@@ -13,7 +13,7 @@ export interface TraceLag {
   readonly endLag: number;
 }
 
-const mostSamples = 1 << 12;
+const maxSamples = 1 << 12;
 
 /**
  * Kernel: lag of one trace behind another by cross-correlation, interpolated by a parabola through its peak, and the
@@ -45,7 +45,7 @@ export function lagBetween(first: RestingTrace, second: RestingTrace): TraceLag 
   const from = Math.min(a.start, b.start) - 0.5 * length;
   const to = Math.max(a.end, b.end) + 0.5 * length;
   const finest = Math.max(meanStep(first.trace.time), meanStep(second.trace.time));
-  const period = Math.max(finest, (to - from) / mostSamples);
+  const period = Math.max(finest, (to - from) / maxSamples);
   const at = Float64Array.from({ length: Math.floor((to - from) / period) + 1 }, (_, i) => from + i * period);
   const x = normalised(interpolated(first.trace.time, first.trace.values, at), first.rest);
   const y = normalised(interpolated(second.trace.time, second.trace.values, at), second.rest);

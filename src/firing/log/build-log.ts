@@ -11,11 +11,11 @@ import { type RawRows, type RowReader, rowReader } from './row-reader';
 
 const defaultMaxRows = 50_000_000;
 
-/** A reader for a layout, with what the column map says of it. */
+/** A reader for a layout, with the settings of the column map. */
 export function readerFor(layout: LogLayout, columns: LogColumns, report: ReportWriter): RowReader {
   const plan = planColumns(layout, columns);
   const { from, to } = columns.window ?? {};
-  // The window is given in seconds and rows are tested as they stand.
+  // The window is specified in seconds, but rows are tested in the unit of the log.
   const second = plan.period === undefined ? 1 / (clockUnit(plan.timeUnit)?.seconds ?? 1) : 1 / plan.period;
   const at = (field: string, given: NonNullable<typeof from>): number =>
     readInput('time', `window.${field}`, given, 'readLog').si * second;
@@ -33,7 +33,7 @@ export function readerFor(layout: LogLayout, columns: LogColumns, report: Report
   );
 }
 
-/** Sees to clock, units and calibration once all rows are in. */
+/** Applies clock, units and calibration after all rows are read. */
 export function buildLog(rows: RawRows, layout: LogLayout, columns: LogColumns, report: ReportWriter): Log {
   const plan = planColumns(layout, columns);
   const cautions = [...layout.cautions, ...plan.cautions];
@@ -42,7 +42,7 @@ export function buildLog(rows: RawRows, layout: LogLayout, columns: LogColumns, 
     const found = report.finish(rows.lines, 0);
     throw new MeopError(
       'log-empty',
-      `readLog: no row of numbers was found in ${rows.lines} lines\n${found.toString()}`,
+      `readLog: the log must contain rows of numbers, got none in ${rows.lines} lines\n${found.toString()}`,
       'source',
     );
   }
@@ -74,7 +74,7 @@ interface LogClock {
   readonly time: Float64Array;
   readonly order: Int32Array | undefined;
   readonly clockOffset: number;
-  /** Samples whose time is no later than the one before even after mending; none, but for hopeless clocks. */
+  /** Samples whose time is not later than the one before even after repair; none, except with unusable clocks. */
   readonly left: ReadonlySet<number>;
 }
 
@@ -103,7 +103,7 @@ function timeOf(
   const clock = repairClock(stamps, { wrapsAfter, repeats, lineOf, report });
   cautions.push(...clock.cautions);
   const { time, order } = clock;
-  // Of a calendar time only the differences matter, and doubles have more digits for small numbers.
+  // Only the differences of calendar times matter, and doubles resolve small numbers better.
   const clockOffset = Math.abs(time[0]) > 1e6 ? time[0] : 0;
   if (clockOffset !== 0) for (let i = 0; i < time.length; i++) time[i] -= clockOffset;
   const left = new Set<number>();
@@ -113,14 +113,14 @@ function timeOf(
     else {
       left.add(i);
       report.note('repeated stamp', 'dropped', lineOf(order ? order[i] : i), {
-        note: 'no room before the next',
+        note: 'no space before the next',
       });
     }
   }
   return { time, order, clockOffset, left };
 }
 
-/** The channel's own samples: where it has no number the row is no sample of it. */
+/** The samples of the channel itself: a row without a number for the channel is not one of its samples. */
 function channelOf(plan: ChannelPlan, column: Float64Array, clock: LogClock, cautions: string[]): LogChannel {
   const { order, left } = clock;
   let missing = left.size;
@@ -153,7 +153,10 @@ function channelOf(plan: ChannelPlan, column: Float64Array, clock: LogClock, cau
   );
 }
 
-/** A channel with its readings turned into the quantity; readings that stand for nothing are left out with a caution. */
+/**
+ * A channel with its readings converted into the quantity. Readings without a physical value are omitted, with a
+ * caution.
+ */
 export function calibratedChannel(
   channel: LogChannel,
   calibration: NonNullable<LogChannel['calibration']>,
@@ -165,13 +168,13 @@ export function calibratedChannel(
   cautions.push(...calibration.cautions.map((caution) => `${name}: ${caution}`));
   if (beyondRange > 0)
     cautions.push(
-      `${name}: ${beyondRange} readings are at or beyond the range of sensor or converter: not measurements`,
+      `${name}: ${beyondRange} readings are at or beyond the limits of sensor or converter. They are not valid measurements.`,
     );
   const base = { name, measures: calibration.measures, readingUnit, calibration };
   const range = calibration.range && calibration.form === 'line' ? valueRange(calibration) : undefined;
   if (impossible === 0) return { ...base, time: channel.time, values, ...(range && { range }) };
   cautions.push(
-    `${name}: ${impossible} readings stand for no temperature (open junction, wrong type?): left out`,
+    `${name}: ${impossible} readings correspond to no temperature and are omitted. Check for an open junction or a wrong type.`,
   );
   const keep = values.map((value) => (Number.isNaN(value) ? 0 : 1));
   return {

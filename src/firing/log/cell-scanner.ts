@@ -1,40 +1,40 @@
 import { spelledNumber } from './spelled-number';
 
-/** What a cell held: a number, nothing, or text that is no number. */
+/** Content of a cell: a number, nothing, or other text. */
 export const cellNumber = 0;
 export const cellEmpty = 1;
 export const cellText = 2;
 
-/** One row's cells, reused for every row of a log. */
+/** The cells of one row, reused for every row of a log. */
 export interface ScannedRow {
-  /** Numbers, one a column; NaN where the cell held none. */
+  /** Numbers, one per column; NaN where the cell contains none. */
   readonly values: Float64Array;
-  /** `cellNumber`, `cellEmpty` or `cellText`, one a column. */
+  /** `cellNumber`, `cellEmpty` or `cellText`, one per column. */
   readonly states: Uint8Array;
-  /** 1 for the columns whose numbers are asked for; the others are passed over. */
+  /** 1 for the columns whose numbers are required; the others are skipped. */
   readonly wanted: Uint8Array;
 }
 
-/** How the cells of a log are written, as character codes. */
+/** Format of the cells of a log, as character codes. */
 export interface CellFormat {
   readonly delimiter: number;
-  /** A run of blanks counts as one delimiter. */
+  /** True where a run of blanks counts as one delimiter. */
   readonly blanks: boolean;
-  /** May be the delimiter too: then it counts within quotes only. */
+  /** May also be the delimiter; then it counts within quotes only. */
   readonly decimal: number;
-  /** Thousands are set apart: `1,024.5`, `1'024.5`. */
+  /** Thousands are grouped: `1,024.5`, `1'024.5`. */
   readonly grouping: boolean;
 }
 
 const space = 32;
 const tab = 9;
 const quote = 34;
-const trueMinus = 0x2212; // typeset by spreadsheets
+const trueMinus = 0x2212; // as in spreadsheets
 const longestNumber = 64; // characters of a cell
 
 /**
- * Kernel: splits one line into cells and reads their numbers, exactly as `Number` would, but without making a text of
- * each cell. Gives the count of cells, which may exceed the columns of `row`.
+ * Kernel: splits one line into cells and reads their numbers, exactly as `Number` would, but without making a string of
+ * each cell. Returns the number of cells, which may exceed the columns of `row`.
  */
 export function scanCells(
   text: string,
@@ -102,7 +102,7 @@ export function scanCells(
       }
       const closed = unquoted && (i >= stop || text.charCodeAt(i) === delimiter || (blanks && i > last));
       if (closed && digits > 0) {
-        // Clinger: a whole number below 2^53 over a power of ten up to 10^22 is rounded once, hence right.
+        // Clinger: a whole number below 2^53 divided by a power of ten up to 10^22 is rounded once, hence exact.
         if (!hasExponent && digits <= 15) {
           const size = mantissa / tens[decimals];
           values[count] = negative ? -size : size;
@@ -110,7 +110,7 @@ export function scanCells(
           const size = slowNumber(text, whole, last, decimal);
           values[count] = negative ? -size : size;
         }
-        // A number beyond a double is no reading.
+        // A number beyond the range of a double is not a reading.
         const finite = Number.isFinite(values[count]);
         states[count] = finite ? cellNumber : cellText;
         if (!finite) values[count] = Number.NaN;
@@ -140,7 +140,7 @@ function slowNumber(text: string, from: number, to: number, decimal: number): nu
   return Number(decimal === 46 ? cell : cell.replace(String.fromCharCode(decimal), '.'));
 }
 
-/** Where a cell ends that is not to be read: at its delimiter, one inside quotes not counted. */
+/** End of a cell that is not read: its delimiter, quoted ones excluded. */
 function cellEnd(text: string, from: number, stop: number, format: CellFormat): number {
   let i = from;
   let inside = false;
@@ -152,7 +152,7 @@ function cellEnd(text: string, from: number, stop: number, format: CellFormat): 
   return stop;
 }
 
-/** Whether a cell says that there is no value: empty, or one of the words loggers write for it. */
+/** Whether a cell contains no value: empty, or one of the words that loggers write for it. */
 function isNothing(text: string, from: number, to: number): boolean {
   const cell = text
     .slice(from, Math.min(to, from + 12))

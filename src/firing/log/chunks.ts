@@ -1,6 +1,6 @@
 import { MeopError } from '../../units';
 
-/** Where a log may come from: its text, or a file or stream that gives it piece by piece. */
+/** Source of a log: its text, or a file or stream that supplies it in pieces. */
 export type LogSource =
   | string
   | Blob
@@ -9,8 +9,9 @@ export type LogSource =
   | Iterable<Uint8Array | string>;
 
 /**
- * The text of a source, piece by piece, so that a log far larger than memory can be read. Bytes are taken as UTF-8, or
- * as UTF-16 where a byte-order mark or the first letters say so; bytes that are no text become replacement characters, never an error.
+ * The text of a source in pieces, so that a log far larger than memory can be read. Bytes are decoded as UTF-8, or as
+ * UTF-16 where a byte-order mark or the first letters indicate it. Invalid bytes become replacement characters, never
+ * an error.
  */
 export async function* textChunks(source: Exclude<LogSource, string>): AsyncGenerator<string> {
   let decoder: TextDecoder | undefined;
@@ -33,7 +34,7 @@ export async function* textChunks(source: Exclude<LogSource, string>): AsyncGene
   if (rest) yield rest;
 }
 
-// Without a mark, the zero byte beside each plain letter tells UTF-16.
+// Without a mark, the zero byte next to each plain letter identifies UTF-16.
 const encodingOf = ([a, b, c, d]: Uint8Array): string => {
   if ((a === 0xff && b === 0xfe) || (a > 0 && b === 0 && c > 0 && d === 0)) return 'utf-16le';
   if ((a === 0xfe && b === 0xff) || (a === 0 && b > 0 && c === 0 && d > 0)) return 'utf-16be';
@@ -57,15 +58,15 @@ function pieces(
   }
   throw new MeopError(
     'log-source',
-    'readLog: source: a text, a Blob or File, a ReadableStream, or an (async) iterable of text or bytes is expected',
+    'readLog: source must be a string, a Blob or File, a ReadableStream, or an (async) iterable of strings or bytes',
     'source',
-    { value: typeof source, expected: 'text or a stream of text or bytes' },
+    { value: typeof source, expected: 'string, or stream of strings or bytes' },
   );
 }
 
 const isStream = (source: object): source is ReadableStream<Uint8Array | string> => 'getReader' in source;
 
-// Not every browser lets a ReadableStream be iterated over.
+// Not every browser can iterate over a ReadableStream.
 async function* fromReader<T>(stream: ReadableStream<T>): AsyncGenerator<T> {
   const reader = stream.getReader();
   try {

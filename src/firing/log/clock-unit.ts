@@ -7,8 +7,8 @@ export interface ClockUnit {
 }
 
 /**
- * Seconds in the unit of a clock. Where none is stated it is told by the stamps: the unit that makes a rate and a length
- * of a static firing's log of them; without stamps it is undefined.
+ * Seconds per unit of a clock. Where no unit is stated it is inferred from the stamps: the unit that gives a plausible
+ * rate and duration of a static-firing log. Undefined without stamps.
  */
 export function clockUnit(stated: string | undefined, stamps: Float64Array): ClockUnit;
 export function clockUnit(stated: string | undefined): ClockUnit | undefined;
@@ -18,7 +18,7 @@ export function clockUnit(stated: string | undefined, stamps?: Float64Array): Cl
     if (unit.kind === 'time') return { seconds: unit.factor / unit.divisor };
     throw new MeopError(
       'wrong-unit',
-      `readLog: time.unit: '${stated}' is no unit of time: write 's', 'ms' or 'µs'`,
+      `readLog: time.unit: unknown time unit '${stated}'. Available: 's', 'ms', 'µs'.`,
       'time.unit',
       {
         value: stated,
@@ -40,7 +40,7 @@ function guessed(stamps: Float64Array): ClockUnit {
   for (let i = 0; i < stamps.length; i++) {
     whole &&= Number.isInteger(stamps[i]) || Number.isNaN(stamps[i]);
     const step = i > 0 ? stamps[i] - stamps[i - 1] : 0;
-    // A pause is no part of the rate, but two samples of one stamp are.
+    // A pause is not part of the rate, but two samples with one stamp are.
     if (step >= 0) steps++;
     if (step > 0) length += step;
   }
@@ -54,11 +54,11 @@ function guessed(stamps: Float64Array): ClockUnit {
   const others = likely.filter((other) => other !== unit && fits(other));
   return {
     seconds: units[unit],
-    caution: `the unit of time is not stated: taken as ${unit} by the look of the stamps${others.length > 0 ? `; it could be ${others.join(' or ')} as well: say it: time: { unit }` : ''}`,
+    caution: `time: unit not specified; assumed ${unit} (from the stamps)${others.length > 0 ? `. ${others.join(' or ')} is also possible. Specify time: { unit }` : ''}.`,
   };
 }
 
-// Loggers of test stands, widely taken.
+// Usual ranges of loggers of test stands, with generous limits.
 const slowest = 1.5; // Hz
 const fastest = 5e4; // Hz
 const shortest = 1; // s

@@ -3,7 +3,7 @@ import type { ReportWriter } from './import-report';
 import { spreadRepeats } from './repeated-stamps';
 
 export interface ClockOptions {
-  /** Stamps after which the logger's counter starts again from zero, s. */
+  /** Stamps after which the counter of the logger restarts from zero, s. */
   readonly wrapsAfter: readonly number[];
   readonly repeats: 'auto' | 'uniform' | 'spread';
   readonly lineOf: (row: number) => number;
@@ -13,16 +13,16 @@ export interface ClockOptions {
 export interface RepairedClock {
   /** Seconds, strictly increasing. */
   readonly time: Float64Array;
-  /** Where each sample stood in the log; undefined where the order was kept. */
+  /** Original position of each sample in the log; undefined where the order was kept. */
   readonly order: Int32Array | undefined;
   readonly medianStep: number;
   readonly cautions: readonly string[];
 }
 
 /**
- * Turns the stamps of a log (s, overwritten) into times that increase: missing and false stamps are interpolated, a
- * counter that wrapped goes on, a logger that restarted goes on one step later, rows out of order are sorted, and
- * repeated stamps are spread. Each repair is noted.
+ * Converts the stamps of a log (s, overwritten) into increasing times. Missing and false stamps are interpolated, a
+ * wrapped counter is continued, a restarted logger continues one step later, rows out of order are sorted, and repeated
+ * stamps are spread. Each repair is noted.
  */
 export function repairClock(stamps: Float64Array, options: ClockOptions): RepairedClock {
   const { report, lineOf } = options;
@@ -38,7 +38,7 @@ export function repairClock(stamps: Float64Array, options: ClockOptions): Repair
       if (order[i] !== i)
         report.note('out of order', 'repaired', lineOf(order[i]), { note: 'sorted by stamp' });
     }
-    cautions.push('rows were not in the order of time and have been sorted');
+    cautions.push('The rows were not in order of time and were sorted.');
   }
   const rowLine = (i: number): number => lineOf(order ? order[i] : i);
   cautions.push(...spreadRepeats(stamps, medianStep, { ...options, lineOf: rowLine }));
@@ -56,7 +56,7 @@ function fillMissing(stamps: Float64Array, { report, lineOf }: ClockOptions): vo
   for (let i = 0; i < stamps.length; i++) {
     if (!Number.isFinite(stamps[i])) continue;
     if (previous < i - 1) {
-      // Before the first readable stamp there is no line to draw: the missing ones run backwards from it.
+      // Before the first readable stamp interpolation is impossible: the missing ones are extrapolated backwards.
       const step = previous < 0 ? stepAfter(stamps, i) : (stamps[i] - stamps[previous]) / (i - previous);
       for (let k = previous + 1; k < i; k++) {
         stamps[k] = stamps[i] - (i - k) * step;
@@ -68,7 +68,7 @@ function fillMissing(stamps: Float64Array, { report, lineOf }: ClockOptions): vo
   if (previous < 0)
     throw new MeopError(
       'log-clock',
-      'readLog: no row has a readable time stamp; name the column of time, or give the rate: time: { rate: "100 Hz" }',
+      'readLog: time must be readable in at least one row, got none. Name the column of time, or give the rate: time: { rate: "100 Hz" }.',
       'time',
     );
   const step = previous > 0 ? Math.max(0, stamps[previous] - stamps[previous - 1]) : 0;
@@ -84,7 +84,7 @@ function stepAfter(stamps: Float64Array, i: number): number {
   return 0;
 }
 
-/** Median of the steps above zero, of at most some ten thousand spread over the log; 1 where there is none. */
+/** Median of the positive steps, of about ten thousand at most, spread over the log; 1 where there is none. */
 export function medianOfSteps(stamps: Float64Array): number {
   const stride = Math.max(1, Math.floor(stamps.length / 10_000));
   const steps: number[] = [];
@@ -102,7 +102,7 @@ function neverFalls(stamps: Float64Array): boolean {
   return true;
 }
 
-/** Mends wraps, restarts and single false stamps in place; tells whether rows remain out of order. */
+/** Repairs wraps, restarts and single false stamps in place; returns whether rows remain out of order. */
 function follow(
   stamps: Float64Array,
   step: number,
@@ -121,7 +121,7 @@ function follow(
       if (wrap !== undefined) {
         offset += wrap;
         report.note('clock wrap', 'repaired', lineOf(i), {
-          note: `the counter starts again after ${wrap} s`,
+          note: `the counter restarts after ${wrap} s`,
         });
       } else if (i >= 2 && isBetween(stamps[i - 2], raw + offset, step) && fall > 20 * step) {
         stamps[i - 1] = (stamps[i - 2] + raw + offset) / 2;
@@ -140,15 +140,15 @@ function follow(
         runsOn(stamps, i, previousRaw)
       ) {
         offset += fall + step;
-        const note = 'the clock fell back to its start; what follows is put one step later';
+        const note = 'the clock returned to its start; the following stamps continue one step later';
         report.note('clock restart', 'repaired', lineOf(i), { note });
         cautions.push(
-          `the logger restarted at line ${lineOf(i)}: the time that passed meanwhile is not known, and the record goes on as if there were none`,
+          `The logger restarted at line ${lineOf(i)}. The duration of the interruption is not known, and the record continues without a gap.`,
         );
       } else {
         unsorted = true;
         stamps[i] = raw + offset;
-        // What is out of order is no measure for the rows after it.
+        // A row out of order is not a reference for the rows after it.
         if (fall < 20 * step) continue;
       }
     }
@@ -168,7 +168,7 @@ const isWrap = (before: number, after: number, modulus: number, step: number): b
 const isBetween = (before: number, after: number, step: number): boolean =>
   after > before && after - before <= 10 * step;
 
-/** Ten steps up after the fall: a clock that runs, not rows shuffled. */
+/** Ten increasing steps after the fall indicate a running clock, not shuffled rows. */
 function runsOn(stamps: Float64Array, from: number, before: number): boolean {
   const to = Math.min(stamps.length - 1, from + 10);
   for (let i = from + 1; i <= to; i++)
@@ -176,7 +176,7 @@ function runsOn(stamps: Float64Array, from: number, before: number): boolean {
   return to > from;
 }
 
-/** A stable sort: of equal stamps the one read first comes first. */
+/** A stable sort: equal stamps stay in the order of reading. */
 function sortedOrder(stamps: Float64Array): Int32Array {
   const order = Int32Array.from(stamps, (_, i) => i);
   return order.sort((a, b) => stamps[a] - stamps[b] || a - b);

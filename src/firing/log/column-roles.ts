@@ -2,7 +2,7 @@ import { MeopError, unitOf } from '../../units';
 import type { MeasuredKind } from '../calibration/calibration';
 import { type HeaderCell, isRawUnit } from './header-cell';
 
-/** What a column of a log holds, as far as its heading tells. */
+/** Content of a column of a log, as far as its heading indicates it. */
 export type ColumnRole = 'pressure' | 'thrust' | 'temperature';
 
 const roles: readonly (readonly [RegExp, ColumnRole])[] = [
@@ -10,7 +10,7 @@ const roles: readonly (readonly [RegExp, ColumnRole])[] = [
   [/thrust|force|load|^f\d*$|^lc[-_ ]?\d*$/i, 'thrust'],
   [/temp|thermo|^tc[-_ ]?\d*$/i, 'temperature'],
 ];
-// The air's own pressure is no chamber's.
+// Atmospheric pressure is not chamber pressure.
 const surroundings = /ambient|baro|atmo/i;
 const kindsOfRole: Readonly<Record<ColumnRole, MeasuredKind>> = {
   pressure: 'gauge pressure',
@@ -18,7 +18,7 @@ const kindsOfRole: Readonly<Record<ColumnRole, MeasuredKind>> = {
   temperature: 'temperature',
 };
 
-/** The role that a name tells, undefined where it tells none. */
+/** The role that a name indicates; undefined where it indicates none. */
 export function roleOfName(name: string): ColumnRole | undefined {
   if (surroundings.test(name)) return undefined;
   return roles.find(([pattern]) => pattern.test(name))?.[1];
@@ -29,7 +29,7 @@ export const kindOfName = (name: string): MeasuredKind | undefined => {
   return role && kindsOfRole[role];
 };
 
-/** Roles of all headings: by their names, and where no name tells of pressure or thrust, by their units. */
+/** Roles of all headings: by their names, and where no name indicates pressure or thrust, by their units. */
 export function rolesOf(headers: readonly HeaderCell[]): readonly (ColumnRole | undefined)[] {
   const named = headers.map(({ name }) => roleOfName(name));
   return headers.map(({ name, unit }, i) => {
@@ -44,8 +44,8 @@ const timeName =
   /^(t|time|timestamp|stamp|clock|elapsed|millis|micros|date|datetime|uptime)\b|^(ms|us|µs|s|sec)$/i;
 
 /**
- * Which heading is that of time, counted from 0; -1 where none is. A day of its own beside a time of day is not it, nor are
- * the stamps of a terminal beside those of the device.
+ * Index of the time heading, counted from 0; -1 where there is none. A date column next to a time of day is not it, nor
+ * are the stamps of a terminal next to those of the device.
  */
 export function timeHeading(headers: readonly HeaderCell[]): number {
   const words = headers.map(({ name }) =>
@@ -55,7 +55,7 @@ export function timeHeading(headers: readonly HeaderCell[]): number {
   if (found >= 0) return found;
   const second = words.findIndex((name) => /^(date|received)$/i.test(name));
   if (second >= 0) return second;
-  // 'Zeit (s)': a unit of time says it in any language, where only one column has one.
+  // 'Zeit (s)': a unit of time indicates it in any language, where only one column has one.
   const timed = headers.flatMap(({ unit }, i) => (unit && kindOfUnit(unit) === 'time' ? [i] : []));
   return timed.length === 1 ? timed[0] : -1;
 }

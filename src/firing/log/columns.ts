@@ -2,46 +2,49 @@ import * as z from 'zod/mini';
 import { MeopError, type QuantityInput } from '../../units';
 import type { Calibration, MeasuredKind } from '../calibration/calibration';
 
-/** What one channel of a log is, and where it stands. */
+/** Position and meaning of one channel of a log. */
 export interface LogColumn {
-  /** Heading, or number of the column counted from 1. Default: the channel's own name as heading. */
+  /** Heading, or number of the column counted from 1. Default: the name of the channel as heading. */
   readonly column?: string | number;
-  /** What is measured. Default: by the channel's name, `thrust…` a force, `pressure…` a gauge pressure, `temperature…` a temperature. */
+  /**
+   * Measured quantity. Default: by the name of the channel, `thrust…` a force, `pressure…` a gauge pressure,
+   * `temperature…` a temperature.
+   */
   readonly measures?: MeasuredKind;
   /** Unit of the numbers. Default: the one in the heading. */
   readonly unit?: string;
-  /** Turns readings into the quantity; {@link calibrate} does it afterwards just as well. */
+  /** Converts readings into the quantity; {@link calibrate} can do this afterwards. */
   readonly calibration?: Calibration;
 }
 
-/** Where time comes from: a column, or a rate at which rows follow each other. */
+/** Source of time: a column, or the rate of the rows. */
 export type LogTime =
   | {
       readonly column?: string | number;
-      /** Default: the one in the heading; else guessed from the numbers, with a caution. */
+      /** Unit of the stamps. Default: the one in the heading; otherwise inferred from the numbers, with a caution. */
       readonly unit?: string;
-      /** Stamp after which the counter starts again from zero, in the same unit. Powers of two and a day are known. */
+      /** Stamp after which the counter restarts from zero, in the same unit. Powers of two and one day are detected. */
       readonly wrapsAfter?: number;
-      /** How samples of one stamp get times of their own. Default `'auto'`. */
+      /** Treatment of samples with one stamp. Default `'auto'`. */
       readonly repeats?: 'auto' | 'uniform' | 'spread';
     }
   | { readonly rate: QuantityInput<'frequency'> };
 
-/** How a log is to be read. Everything left out is taken from its first lines. */
+/** Format of a log. Default: as detected from its first lines. */
 export interface LogColumns {
   readonly time?: LogTime;
-  /** Channels by the name they shall have: `pressure`, `thrust`, `temperature nozzle`, … Default: all with a heading. */
+  /** Channels by the name they will have: `pressure`, `thrust`, `temperature nozzle`, … Default: all with a heading. */
   readonly channels?: Readonly<Record<string, LogColumn>>;
   /** One or more characters; `' '` for runs of blanks. */
   readonly delimiter?: string;
   readonly decimal?: '.' | ',';
-  /** What a comment line starts with. Default: one of # % // ! */
+  /** Start of a comment line. Default: one of # % // ! */
   readonly comment?: string;
-  /** Lines at the top to pass over. */
+  /** Number of lines to skip at the top. */
   readonly skipLines?: number;
-  /** Only rows with stamps from `from` to `to`, in s of the log's clock, are kept. */
+  /** Interval in s of the clock of the log; rows with stamps outside it are dropped. */
   readonly window?: { readonly from?: QuantityInput<'time'>; readonly to?: QuantityInput<'time'> };
-  /** Rows kept at most. Default 50 million. */
+  /** Maximum number of rows kept. Default 50 million. */
   readonly maxRows?: number;
 }
 
@@ -50,11 +53,11 @@ const wholeFrom = (least: number, otherwise?: string) => z.int().check(z.minimum
 const place = z.union([name, wholeFrom(1, 'columns are counted from 1')]);
 const anyObject = z.custom<object>(
   (value) => typeof value === 'object' && value !== null,
-  'a calibration is expected',
+  'must be a calibration',
 );
 const quantityLike = z.custom<object | string>(
   (value) => typeof value === 'string' || (typeof value === 'object' && value !== null),
-  "a quantity or a text such as '100 Hz' is expected",
+  "must be a quantity or a string such as '100 Hz'",
 );
 const measuredKinds: readonly [MeasuredKind, ...MeasuredKind[]] = [
   'gauge pressure',
@@ -94,7 +97,7 @@ const schema = z.strictObject({
 });
 
 /**
- * Refuses a column map that cannot be meant, with every problem and its path.
+ * Rejects an invalid column map, with every problem and its path.
  *
  * @throws MeopError `log-columns`
  */

@@ -1,19 +1,19 @@
 import { MeopError, unitOf } from '../../units';
 
-/** Units of a reading that is not yet a physical quantity; a calibration turns it into one. */
+/** Units of a reading that is not yet a physical quantity; a calibration converts it. */
 export const rawUnits = ['counts', 'V', 'mV', 'µV', 'mA', 'A', 'mV/V', 'ohm'] as const;
 export type RawUnit = (typeof rawUnits)[number];
 
 export const isRawUnit = (unit: string): unit is RawUnit => rawUnits.some((raw) => raw === unit);
 
-/** A column's heading: its name, and the unit that it states. */
+/** Heading of a column: its name, and the unit it states. */
 export interface HeaderCell {
   readonly name: string;
   readonly unit: string | undefined;
 }
 
 /**
- * Name and unit of a heading as people write it: `Pressure [psi]`, `thrust (N)`, `time_ms`, `Force_lbf`.
+ * Name and unit of a heading in common spellings: `Pressure [psi]`, `thrust (N)`, `time_ms`, `Force_lbf`.
  *
  * @example headerCell('Pressure [psi]').unit // => 'psi'
  */
@@ -38,7 +38,7 @@ export function headerCell(text: string): HeaderCell {
     : { name: clean, unit: undefined };
 }
 
-// 'TimeMs', 'ForceN', 'PressurekPa': few units, so that no ending of a word is taken for one.
+// 'TimeMs', 'ForceN', 'PressurekPa': few units, so that no ending of a word is mistaken for one.
 const runTogether =
   /^(?:([A-Za-z_ ]*?[A-Za-z])(kPa|MPa|mV|mA|kN|KN)|([A-Za-z_ ]*?[a-z])(?<![km])(M[sS]|U[sS]|N|Lbf|Kgf|kgf|Kg|Pa|Psi[ag]?|PSI[AG]?|Bar[ag]?|V))$/;
 const asWritten: ReadonlySet<string> = /* @__PURE__ */ new Set([
@@ -54,7 +54,7 @@ const asWritten: ReadonlySet<string> = /* @__PURE__ */ new Set([
 const unitRunOn = (unit: string): string | undefined =>
   asWritten.has(unit) ? unit : unit === 'KN' ? 'kN' : unitInHeading(unit.toLowerCase());
 
-/** The unit that a word in a heading stands for, in this library's spelling; undefined where it is none. */
+/** The unit that a word in a heading denotes, in the spelling of this library; undefined where it is not a unit. */
 export function unitInHeading(word: string): string | undefined {
   const text = word
     .trim()
@@ -65,7 +65,7 @@ export function unitInHeading(word: string): string | undefined {
     );
   if (text === '' || text.length > 24) return undefined;
   const known = spellings[text.toLowerCase()];
-  // 'mN' and 'MN', 'mPa' and 'MPa' differ: the spelling given wins where it is a unit.
+  // 'mN' and 'MN', 'mPa' and 'MPa' differ: the given spelling has priority where it is a unit.
   if (known !== undefined && !(known.toLowerCase() === text.toLowerCase() && isUnit(text))) return known;
   if (isRawUnit(text)) return text;
   if (text.length === 1 && !'NsgKV'.includes(text)) return undefined;
@@ -86,7 +86,7 @@ function isUnit(text: string): boolean {
   }
 }
 
-// How loggers spell units, lower case, and ours for it.
+// Lower-case spellings of units by loggers, and ours.
 const spellings: Readonly<Record<string, string>> = {
   sec: 's',
   secs: 's',

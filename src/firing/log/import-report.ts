@@ -1,6 +1,6 @@
 import { table } from '../../units';
 
-/** What a reader meets in a log that is no plain row of numbers. */
+/** Findings in a log other than plain rows of numbers. */
 export type LogFinding =
   | 'comment'
   | 'blank line'
@@ -20,34 +20,34 @@ export type LogFinding =
   | 'outside the window'
   | 'beyond the reading limit';
 
-/** What was done about it. */
+/** Action on a finding. */
 export type LogAction = 'skipped' | 'dropped' | 'repaired' | 'kept';
 
-/** A run of findings of one sort: from line to line, and how many. */
+/** A run of findings of one sort: first and last line, and their number. */
 export interface LogFindingRun {
   readonly finding: LogFinding;
   readonly action: LogAction;
-  /** The column or channel it concerns, where it concerns one. */
+  /** The affected column or channel, where there is one. */
   readonly column: string | undefined;
   readonly firstLine: number;
   readonly lastLine: number;
   readonly count: number;
-  /** What was done, in words. */
+  /** Description of the action. */
   readonly note: string;
 }
 
-/** What became of every line and sample of a log. */
+/** Treatment of every line and sample of a log. */
 export interface ImportReport {
-  /** Lines of text, the last partial one included. */
+  /** Number of lines of text, a partial last one included. */
   readonly lines: number;
-  /** Rows of numbers that were kept. */
+  /** Number of rows of numbers kept. */
   readonly rows: number;
-  /** Cells and rows that held something and were left out for good. */
+  /** Number of cells and rows with content that were dropped. */
   readonly dropped: number;
-  /** Cells and stamps that were mended. */
+  /** Number of cells and stamps that were repaired. */
   readonly repaired: number;
   readonly findings: readonly LogFindingRun[];
-  /** Findings counted above whose lines are not listed, because the list was full. */
+  /** Number of findings whose lines are not listed because the list was full. */
   readonly unlisted: number;
   toString(): string;
 }
@@ -73,8 +73,8 @@ export interface ReportWriter {
   finish(lines: number, rows: number): ImportReport;
 }
 
-const mostRuns = 20_000; // listed; the rest is counted, so that a hopeless file cannot fill the memory
-const sameRun = 1000; // lines between two findings of one run at most
+const maxRuns = 20_000; // listed; the rest is counted, so that an unreadable file cannot fill the memory
+const sameRun = 1000; // maximum number of lines between two findings of one run
 
 export function reportWriter(): ReportWriter {
   const runs: OpenRun[] = [];
@@ -89,7 +89,7 @@ export function reportWriter(): ReportWriter {
       if (run && line - run.lastLine <= sameRun && run.note === note) {
         run.lastLine = Math.max(run.lastLine, line);
         run.count += count;
-      } else if (runs.length < mostRuns) {
+      } else if (runs.length < maxRuns) {
         const started = { finding, action, column, firstLine: line, lastLine: line, count, note };
         runs.push(started);
         open.set(key, started);
@@ -110,7 +110,7 @@ export function reportWriter(): ReportWriter {
   };
 }
 
-const mostPrinted = 40;
+const maxPrinted = 40;
 
 function reportText(
   lines: number,
@@ -121,7 +121,7 @@ function reportText(
 ): string {
   const head = `${lines} lines, ${rows} rows kept, ${totals.dropped} dropped, ${totals.repaired} repaired`;
   if (findings.length === 0) return head;
-  const shown = findings.slice(0, mostPrinted).map((run) => ({
+  const shown = findings.slice(0, maxPrinted).map((run) => ({
     lines: run.firstLine === run.lastLine ? `${run.firstLine}` : `${run.firstLine} to ${run.lastLine}`,
     finding: run.finding,
     column: run.column ?? '',

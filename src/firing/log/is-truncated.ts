@@ -1,9 +1,9 @@
 import type { CellFormat } from './cell-scanner';
 
 /**
- * Whether the last number of a line without its end may be cut: undefined columns where it is whole. It is whole where a
- * delimiter or a quote follows it, where it has as many decimals as every number above it, or as many digits as the
- * longest of them. Nothing can be told where there is none above it.
+ * Finds the columns that may be truncated at the end of a line without a line end; undefined where its last number is
+ * complete. It is complete where a delimiter or a quote follows it, where it has as many decimals as every number above
+ * it, or as many digits as the longest of them. Without numbers above it, truncation cannot be detected.
  */
 export function isTruncated(
   text: string,

@@ -1,17 +1,17 @@
-/** Turns the lines of a log that are no plain rows into rows, and tells their headings. */
+/** Converts the lines of a log other than plain rows into rows, and returns their headings. */
 export interface LineReading {
-  /** Headings, where the lines themselves tell them. */
+  /** Headings, where the lines contain them. */
   readonly headings: readonly string[] | undefined;
-  /** One line as a row; lines that are none come back as they are. */
+  /** One line as a row; other lines are returned unchanged. */
   row(line: string): string;
 }
 
 /**
- * How lines are to be read that write more than numbers: `{"t":12,"thrust":3.4}`, `t=12 F=3.4`, `12 ms, 3.4 N`, `[12, 3.4]`, and
- * `12:00:00.123 -> 12,3.4` as terminals stamp what they receive. Undefined for plain rows, which most logs are.
+ * Finds how to read lines with more than numbers: `{"t":12,"thrust":3.4}`, `t=12 F=3.4`, `12 ms, 3.4 N`, `[12, 3.4]`,
+ * and `12:00:00.123 -> 12,3.4` with a stamp of the terminal. Undefined for plain rows, as in most logs.
  */
 export function lineReading(lines: readonly string[]): LineReading | undefined {
-  const body = lines.filter((line) => line.trim() !== '').slice(0, mostSampled);
+  const body = lines.filter((line) => line.trim() !== '').slice(0, maxSampled);
   const most = mostOf(body);
   return most((line) => arrow.test(line)) ? stamped(body) : unstamped(body, most);
 }
@@ -32,11 +32,11 @@ const mostOf =
   (test: (line: string) => boolean): boolean =>
     body.filter(test).length > 0.5 * body.length;
 
-const mostSampled = 2000; // lines
+const maxSampled = 2000; // lines
 const arrow = /^\s*(\d\d?:\d\d:\d\d(?:[.,:]\d+)?)\s*->\s*/;
 const inBrackets = /^\s*\[([^[\]{}]*)\],?\s*$/;
 
-/** A terminal's own stamps before an arrow become a first column; it is named second to a clock of the device's own. */
+/** Stamps of a terminal before an arrow become a first column; a clock of the device itself has priority over it. */
 function stamped(body: readonly string[]): LineReading {
   const rests = body.filter((line) => arrow.test(line)).map((line) => line.replace(arrow, ''));
   const inner = unstamped(rests, mostOf(rests));
@@ -64,7 +64,7 @@ interface Item {
   readonly unit: string | undefined;
 }
 
-/** The labelled values of a line, none where more than they is in it. */
+/** The labelled values of a line; none where the line contains anything else. */
 function itemsOf(line: string): readonly Item[] {
   if (!/[:=]/.test(line) || line.length > longestLabelled) return [];
   let length = 0;
@@ -77,15 +77,15 @@ function itemsOf(line: string): readonly Item[] {
 }
 const longestLabelled = 4000; // characters
 
-const mostLabels = 256;
+const maxLabels = 256;
 
 function labelled(body: readonly string[]): LineReading | undefined {
   const units = new Map<string, string | undefined>();
   for (const line of body)
     for (const { name, unit } of itemsOf(line)) units.set(name, units.get(name) ?? unit);
   const names = [...units.keys()];
-  // Labels that keep changing are no columns.
-  if (names.length > mostLabels) return undefined;
+  // Labels that keep changing do not denote columns.
+  if (names.length > maxLabels) return undefined;
   const row = (line: string): string => {
     const items = itemsOf(line);
     if (items.length === 0) return line;
@@ -95,7 +95,7 @@ function labelled(body: readonly string[]): LineReading | undefined {
       if (k >= 0) cells[k] = value;
       else cells.push(value);
     }
-    // A closing brace says that the last number is whole.
+    // A closing brace shows that the last number is complete.
     return `${cells.join('\t')}${/\}\s*$/.test(line) ? '\t' : ''}`;
   };
   return {
@@ -109,7 +109,7 @@ const heading = (name: string, unit: string | undefined): string =>
 
 const valueWithUnit = /([+-]?(?:\d[\d.]*|\.\d+)(?:e[+-]?\d+)?)\s?([a-zµ°%][a-zµ°%/]*)(?=\s*(?:[,;|\t]|$))/gi;
 
-/** Whether each cell is a number, and one at least has a unit behind it. */
+/** Whether each cell is a number, and at least one is followed by a unit. */
 function allWithUnits(line: string): boolean {
   if (line.length > longestLabelled) return false;
   const found = line.match(valueWithUnit);

@@ -3,17 +3,17 @@ import { type CellFormat, cellEmpty, cellNumber, type ScannedRow, scanCells } fr
 import { type HeaderCell, headerCell, unitInHeading } from './header-cell';
 import { type WordColumn, wordColumns } from './word-columns';
 
-/** How a log is written: what its first lines show, or what was said about it. */
+/** Format of a log, as detected from its first lines or specified. */
 export interface LogLayout {
   readonly format: CellFormat;
-  /** The delimiter as given or found; `' '` stands for any run of blanks. */
+  /** The delimiter as specified or detected; `' '` denotes any run of blanks. */
   readonly delimiter: string;
   readonly headers: readonly HeaderCell[];
-  /** Columns of numbers, a trailing delimiter not counted. */
+  /** Number of columns of numbers, without a trailing delimiter. */
   readonly width: number;
-  /** Lines before the first row of numbers, counted from 0. */
+  /** Number of lines before the first row of numbers. */
   readonly firstRow: number;
-  /** The heading lines as they stand, to know them when they come again. */
+  /** The heading lines as written, to recognise repetitions. */
   readonly headingLines: ReadonlySet<string>;
   readonly commentMarks: readonly string[];
   readonly words: readonly WordColumn[];
@@ -24,16 +24,16 @@ export interface LayoutHints {
   readonly delimiter?: string | undefined;
   readonly decimal?: '.' | ',' | undefined;
   readonly comment?: string | undefined;
-  /** Lines at the top to pass over, whatever they hold. */
+  /** Number of lines skipped at the top, whatever they contain. */
   readonly skipLines?: number | undefined;
 }
 
 /** A delimiter of several characters is replaced by this one before scanning. */
 export const standIn = '\u001f';
-const mostColumns = 256;
+const maxColumns = 256;
 const marks = ['#', '%', '//', '!', "'"];
 
-/** Works out delimiter, decimal sign, headings and where the numbers begin from the first lines of a log. */
+/** Detects delimiter, decimal sign, headings and the first row of numbers from the first lines of a log. */
 export function findLayout(lines: readonly string[], hints: LayoutHints): LogLayout {
   const commentMarks = hints.comment === undefined ? marks : [hints.comment];
   const skip = hints.skipLines ?? 0;
@@ -72,15 +72,15 @@ export function findLayout(lines: readonly string[], hints: LayoutHints): LogLay
   const doubt = hints.decimal === undefined && format.decimal === 44 && commaInDoubt(body, delimiter);
   const cautions = doubt
     ? [
-        "numbers such as 1,024 are read with a decimal comma; if it sets thousands apart, say so: { decimal: '.' }",
+        "Numbers such as 1,024 are read with a decimal comma. If the comma groups thousands, specify { decimal: '.' }.",
       ]
     : [];
   return { format, delimiter, width, firstRow, commentMarks, words, cautions, ...headings };
 }
 
 /**
- * Settings above the headings, such as 'Rate,100', look like rows. Where what looks like rows starts with a word at first, and
- * after that never does, the log begins with the first that does not.
+ * Settings above the headings, such as 'Rate,100', look like rows. Where apparent rows begin with a word at first and
+ * later never do, the log begins with the first that does not.
  */
 function pastSettings(
   lines: readonly string[],
@@ -91,13 +91,13 @@ function pastSettings(
   const startsWithWord = (line: string): boolean => /^[a-z_]/i.test(cellsOf(line)[0] ?? '');
   if (!startsWithWord(lines[found])) return found;
   const next = lines.findIndex((line, i) => i > found && isRow(line) && !startsWithWord(line));
-  if (next < 0 || next > found + mostSettings) return found;
-  const after = lines.slice(next, next + mostSettings).filter(isRow);
+  if (next < 0 || next > found + maxSettings) return found;
+  const after = lines.slice(next, next + maxSettings).filter(isRow);
   return after.some(startsWithWord) ? found : next;
 }
-const mostSettings = 100; // lines
+const maxSettings = 100; // lines
 
-/** Whether each comma of a log stands where one that groups thousands would. */
+/** Whether each comma of a log is at a position where it could group thousands. */
 function commaInDoubt(body: readonly string[], delimiter: string): boolean {
   const cells = body
     .slice(0, 500)
@@ -113,16 +113,16 @@ export const isComment = (line: string, commentMarks: readonly string[]): boolea
 
 export function scratchRow(): ScannedRow {
   return {
-    values: new Float64Array(mostColumns),
-    states: new Uint8Array(mostColumns),
-    wanted: new Uint8Array(mostColumns).fill(1),
+    values: new Float64Array(maxColumns),
+    states: new Uint8Array(maxColumns),
+    wanted: new Uint8Array(maxColumns).fill(1),
   };
 }
 
-/** Cells up to the last that is not empty, where most of them are numbers; otherwise 0. */
+/** Number of cells up to the last that is not empty, where most of them are numbers; otherwise 0. */
 function rowWidth(line: string, format: CellFormat, row: ScannedRow): number {
   const text = prepared(line, format);
-  const count = Math.min(scanCells(text, 0, text.length, format, row), mostColumns);
+  const count = Math.min(scanCells(text, 0, text.length, format, row), maxColumns);
   let numbers = 0;
   let filled = 0;
   let last = 0;
@@ -144,13 +144,13 @@ function bestFormat(body: readonly string[], hints: LayoutHints): { format: Cell
   const scratch = scratchRow();
   let best = { format: formatOf(delimiters[0], decimals[0], false), delimiter: delimiters[0] };
   let bestScore = -1;
-  // Grouped thousands come last: '1,025' is a decimal comma unless other cells say otherwise.
+  // Grouped thousands come last: '1,025' is a decimal comma unless other cells show otherwise.
   for (const grouping of [false, true])
     for (const delimiter of delimiters)
       for (const decimal of decimals) {
         const format = formatOf(delimiter, decimal, grouping);
         const score = scoreOf(body, delimiter, format, scratch);
-        // A strict comparison: of equals the first tried stays, so the commoner spelling wins.
+        // A strict comparison keeps the first of equals, so the commoner spelling has priority.
         if (score > bestScore + 1e-9) {
           bestScore = score;
           best = { format, delimiter };
@@ -167,17 +167,17 @@ function scoreOf(
 ): number {
   let score = 0;
   for (const line of body) {
-    // Between blanks '10, 0.3' would be two numbers, the first with a decimal comma and nothing after it.
+    // With blanks as delimiter, '10, 0.3' would be two numbers, the first with a decimal comma and nothing after it.
     if (format.blanks && format.decimal === 44 && /,[ \t]/.test(line)) continue;
     const text = delimiter.length > 1 ? line.replaceAll(delimiter, standIn) : line;
-    const count = Math.min(scanCells(text, 0, text.length, format, scratch), mostColumns);
+    const count = Math.min(scanCells(text, 0, text.length, format, scratch), maxColumns);
     let numbers = 0;
     let texts = 0;
     for (let i = 0; i < count; i++) {
       if (scratch.states[i] === cellNumber) numbers++;
       else if (scratch.states[i] !== cellEmpty) texts++;
     }
-    // Every cell a number is what matters; more columns decide between formats that read them all.
+    // Every cell should be a number; more columns decide between formats that read all cells.
     if (numbers > 0) score += numbers / (numbers + texts) + Math.min(numbers, 50) * 1e-3;
   }
   return score;
@@ -206,7 +206,8 @@ function headingsOf(
   const commented = above
     .filter((line) => isComment(line, commentMarks))
     .map((line) => line.replace(/^[\s#%!/']+/, ''));
-  // A title or a date above the numbers is no heading: headings come one a column. They often stand in a comment.
+  // A title or a date above the numbers is not a heading: there is one heading per column. Headings are often in a
+  // comment.
   const lines = plain.some(suits) ? plain.slice(0, plain.findLastIndex(suits) + 1) : commented.filter(suits);
   const last = lines.at(-1);
   if (last === undefined) return { ...none, headingLines: new Set(plain.map((line) => line.trim())) };
@@ -226,7 +227,7 @@ function headingsOf(
   return { headers: cells.map(headerCell), headingLines };
 }
 
-/** Between blanks 't (s)' is one heading where that makes as many headings as columns. */
+/** With blanks as delimiter, 't (s)' is one heading if that gives as many headings as columns. */
 function headingCells(line: string, delimiter: string, width: number): string[] {
   const cells = textCells(line, delimiter);
   if (delimiter !== ' ' || cells.length === width) return cells;
@@ -236,14 +237,16 @@ function headingCells(line: string, delimiter: string, width: number): string[] 
 
 const unbracketed = (cell: string): string => cell.replace(/^[[(<{\s]+|[\])>}\s]+$/g, '');
 
-/** The cells of a line of text; quotes are the grammar's business, so its parser does it. */
+/** The cells of a line of text, by the CSV parser because of quotes. */
 export function textCells(line: string, delimiter: string): string[] {
   if (delimiter === ' ') return line.trim().split(/\s+/);
   const { data } = Papa.parse<string[]>(line, { delimiter, header: false });
   return (data[0] ?? []).map((cell) => cell.trim());
 }
 
-/** The greatest width that one row in fifty has: of sensors at different rates the slow ones fill few rows. */
+/**
+ * The largest width that at least one row in fifty has: with sensors of different rates, the slow ones fill few rows.
+ */
 function widestUsual(widths: readonly number[]): number {
   const counts = new Map<number, number>();
   for (const width of widths) counts.set(width, (counts.get(width) ?? 0) + 1);

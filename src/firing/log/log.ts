@@ -2,26 +2,26 @@ import { formatNumber } from '../../units';
 import type { Calibration, MeasuredKind, ReadingRange } from '../calibration/calibration';
 import type { ImportReport } from './import-report';
 
-/** One sensor's samples. Channels that were read together share one array of times. */
+/** Samples of one sensor. Channels that were read together share one array of times. */
 export interface LogChannel {
   readonly name: string;
-  /** What the values are; undefined while they are readings that no calibration has been applied to. */
+  /** Kind of the values; undefined for readings without calibration. */
   readonly measures: MeasuredKind | undefined;
   /** Unit of the numbers in the log: `psi`, `counts`, `V`, … */
   readonly readingUnit: string;
-  /** s, strictly increasing. */
+  /** Times in s, strictly increasing. */
   readonly time: Float64Array;
-  /** SI, or readings where `measures` is undefined. */
+  /** Values in SI units, or readings where `measures` is undefined. */
   readonly values: Float64Array;
-  /** Least and greatest value that the converter or sensor can tell, in the unit of `values`. */
+  /** Lower and upper limit of the converter or sensor, in the unit of `values`. */
   readonly range?: ReadingRange;
   readonly calibration?: Calibration;
 }
 
-/** A log as read: channels by name, and what became of every line. */
+/** A log as read: channels by name, and the treatment of every line. */
 export interface Log {
   readonly channels: Readonly<Record<string, LogChannel>>;
-  /** Seconds of the logger's clock at time zero: not 0 where the clock shows the time of day or a date. */
+  /** Seconds of the clock of the logger at time zero: not 0 where the clock shows the time of day or a date. */
   readonly clockOffset: number;
   readonly report: ImportReport;
   readonly cautions: readonly string[];
@@ -29,7 +29,7 @@ export interface Log {
   toString(): string;
 }
 
-/** Puts a log together, with its printing. */
+/** Makes a log with its printed form. */
 export function makeLog(parts: Omit<Log, 'toString'>): Log {
   const log: Log = {
     ...parts,

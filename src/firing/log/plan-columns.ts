@@ -5,14 +5,14 @@ import type { LogColumn, LogColumns } from './columns';
 import { isRawUnit } from './header-cell';
 import type { LogLayout } from './layout';
 
-/** A channel that will be read: its column, and how its numbers become SI. */
+/** A channel to be read: its column, and the conversion of its numbers to SI. */
 export interface ChannelPlan {
   readonly name: string;
-  /** Counted from 0. */
+  /** Index of the column, counted from 0. */
   readonly column: number;
   readonly measures: MeasuredKind | undefined;
   readonly readingUnit: string;
-  /** SI = factor·number + origin; readings without a unit stay as they are. */
+  /** SI = factor·number + origin; readings without a unit are not converted. */
   readonly factor: number;
   readonly origin: number;
   readonly given: LogColumn;
@@ -21,17 +21,17 @@ export interface ChannelPlan {
 export interface ColumnPlan {
   readonly channels: readonly ChannelPlan[];
   readonly timeColumn: number | undefined;
-  /** s a row, where rows come at a rate. */
+  /** Seconds per row, where rows follow at a rate. */
   readonly period: number | undefined;
-  /** Undefined where neither a heading nor the caller says it. */
+  /** Undefined where neither a heading nor the caller specifies it. */
   readonly timeUnit: string | undefined;
   readonly cautions: readonly string[];
 }
 
-// A scale shows grams; what it feels is a force.
+// A scale shows grams, but it measures a force.
 const weights: Readonly<Record<string, string>> = { g: 'gf', kg: 'kgf', lb: 'lbf', oz: 'ozf' };
 
-/** Decides which columns are read and what they mean. */
+/** Selects the columns to read, and their meaning. */
 export function planColumns(layout: LogLayout, columns: LogColumns): ColumnPlan {
   const cautions: string[] = [];
   const period =
@@ -47,12 +47,12 @@ export function planColumns(layout: LogLayout, columns: LogColumns): ColumnPlan 
   for (const { column, sensors } of layout.words)
     if (sensors.length > 0 && !read.has(column))
       cautions.push(
-        `column ${column + 1} changes between ${sensors.join(', ')} from row to row: if rows of several sensors stand one below the other, each channel has been read from all of them: separate them first`,
+        `Column ${column + 1} alternates between ${sensors.join(', ')}. If the rows are those of several sensors, each channel was read from all of them. Separate the rows first.`,
       );
   if (channels.length === 0)
     throw new MeopError(
       'log-columns',
-      `readLog: no channel is named: ${seen(layout)}; say what they are, for example channels: { thrust: { column: 2, unit: 'N' } }`,
+      `readLog: missing required field channels (meaning of the columns): ${seen(layout)}. Specify, for example, channels: { thrust: { column: 2, unit: 'N' } }.`,
       'channels',
     );
   return { channels, timeColumn, period, timeUnit, cautions };
@@ -62,7 +62,7 @@ const positiveRate = (rate: number): number => {
   if (rate > 0) return rate;
   throw new MeopError(
     'out-of-domain',
-    `readLog: time.rate: ${rate} Hz given; above 0 is expected`,
+    `readLog: time.rate must be greater than 0, got ${rate} Hz`,
     'time.rate',
   );
 };
@@ -74,7 +74,7 @@ function findTime(layout: LogLayout, { time }: LogColumns): number | undefined {
   if (layout.headers.length === 0 && layout.width >= 2) return 0;
   throw new MeopError(
     'log-columns',
-    `readLog: time: no column of time is known: ${seen(layout)}; name it (time: { column: 1, unit: 'ms' }) or give the rate of the rows (time: { rate: '100 Hz' })`,
+    `readLog: missing required field time (column or rate): ${seen(layout)}. Name the column (time: { column: 1, unit: 'ms' }) or give the rate of the rows (time: { rate: '100 Hz' }).`,
     'time',
   );
 }
@@ -91,7 +91,7 @@ function channelsFromHeadings(
     const role = roles[i];
     const alone =
       role !== undefined && roles.filter((other, k) => k !== timeColumn && other === role).length === 1;
-    // 'Chamber pressure (psi)' is the pressure; of two pressures each keeps its own name.
+    // 'Chamber pressure (psi)' becomes 'pressure'; of two pressures, each keeps its own name.
     const named = role === undefined || name.toLowerCase().startsWith(role) ? name : `${role} ${name}`;
     const key = role !== undefined && alone && role !== 'temperature' ? role : named;
     found[key in found ? `${key} ${i + 1}` : key] = { column: i + 1, ...(unit !== undefined && { unit }) };
@@ -109,37 +109,39 @@ function planChannel(name: string, given: LogColumn, layout: LogLayout, cautions
   if (given.calibration && unit !== undefined) {
     const { readingUnit } = given.calibration;
     if (unit === readingUnit) return { ...base, measures: undefined, readingUnit, factor: 1, origin: 0 };
-    // A calibration in V put on mV would pass, a thousand times too large.
+    // A calibration in V would be accepted for mV, a thousand times too large.
     throw new MeopError(
       'wrong-unit',
-      `readLog: channels.${name}: the log has ${unit} and the calibration takes ${readingUnit}; make the calibration for ${unit}, or say what the numbers are: { unit: '${readingUnit}' }`,
+      `readLog: channels.${name} must be in ${readingUnit} (unit of the calibration), got ${unit}. Make the calibration for ${unit}, or specify the unit of the numbers: { unit: '${readingUnit}' }.`,
       `channels.${name}.calibration`,
       { value: unit, expected: readingUnit },
     );
   }
   if (unit === undefined || isRawUnit(unit)) {
     if (unit === undefined)
-      cautions.push(`${name}: no unit is stated: the numbers are kept as readings until they are calibrated`);
+      cautions.push(
+        `${name}: unit not specified. The numbers are kept as readings until they are calibrated.`,
+      );
     return { ...base, measures: undefined, readingUnit: unit ?? 'readings', factor: 1, origin: 0 };
   }
   const spelled = role === 'force' || given.measures === 'force' ? (weights[unit] ?? unit) : unit;
   if (spelled !== unit)
     cautions.push(
-      `${name}: ${unit} is a mass: taken as the weight ${spelled} (standard gravity), not as newtons`,
+      `${name}: ${unit} is a unit of mass. The readings are interpreted as weight in ${spelled} (standard gravity), not as newtons.`,
     );
   const { kind, factor, divisor, origin, originSi, dimension } = unitOf(spelled);
   const measures = given.measures ?? kindOfChannel(kind, role, name, unit, cautions);
   if (measures === undefined)
     throw new MeopError(
       'log-columns',
-      `readLog: channels.${name}: ${unit} is a unit of ${kind}; say what the channel measures: { measures: 'gauge pressure' | 'force' | 'temperature' | … }`,
+      `readLog: missing required field channels.${name}.measures (${unit} is a unit of ${kind}). Specify { measures: 'gauge pressure' | 'force' | 'temperature' | … }.`,
       `channels.${name}`,
     );
   const expected = unitOf(siUnits[measures]).dimension;
   if (expected.key !== dimension.key)
     throw new MeopError(
       'wrong-unit',
-      `readLog: channels.${name}: ${unit} is a unit of ${kind}, and the channel measures ${measures}`,
+      `readLog: channels.${name}.unit must be a unit of ${measures}, got ${unit}, a unit of ${kind}`,
       `channels.${name}.unit`,
       { value: unit, expected: measures },
     );
@@ -172,7 +174,7 @@ function kindOfChannel(
 ): MeasuredKind | undefined {
   if (kind === 'pressure') {
     cautions.push(
-      `${name}: ${unit} does not say gauge or absolute: taken as gauge, as most transducers read`,
+      `${name}: ${unit} does not state gauge or absolute; assumed gauge (as most transducers read).`,
     );
     return 'gauge pressure';
   }
@@ -186,7 +188,7 @@ function columnIndex(path: string, column: string | number, layout: LogLayout): 
     if (column <= widest || layout.width === 0) return column - 1;
     throw new MeopError(
       'log-columns',
-      `readLog: ${path}.column: ${column} given; the log has ${widest} columns, counted from 1`,
+      `readLog: ${path}.column must be at most ${widest} (columns are counted from 1), got ${column}`,
       `${path}.column`,
       { value: column },
     );
@@ -202,7 +204,7 @@ function columnIndex(path: string, column: string | number, layout: LogLayout): 
   if (byRole >= 0) return byRole;
   throw new MeopError(
     'log-columns',
-    `readLog: ${path}.column: no heading '${column}': ${seen(layout)}`,
+    `readLog: ${path}.column: unknown heading '${column}': ${seen(layout)}`,
     `${path}.column`,
     { value: column },
   );
@@ -214,5 +216,5 @@ const seen = (layout: LogLayout): string =>
   layout.headers.length > 0
     ? `the headings are ${layout.headers.map(({ name }) => `'${name}'`).join(', ')}`
     : layout.width === 0
-      ? 'the log begins with no row of numbers'
+      ? 'the log does not begin with a row of numbers'
       : `the log has ${layout.width} column${layout.width === 1 ? '' : 's'} and no headings`;

@@ -10,12 +10,12 @@ import type { Log } from './log';
 import type { RowReader } from './row-reader';
 
 /**
- * Reads the log of a test stand: whatever the delimiter, headings with units, comments, repeated headings, missing cells, clocks
- * that wrap, restart or repeat themselves, a last line cut off, labelled values (JSON lines, `F=3.4 N`). Every line or cell that is dropped or mended is counted
- * and listed in the report.
+ * Reads the log of a test stand, with any delimiter, headings with units, comments, repeated headings, missing cells,
+ * clocks that wrap, restart or repeat themselves, a truncated last line, and labelled values (JSON lines, `F=3.4 N`).
+ * Every dropped or repaired line or cell is counted and listed in the report.
  *
- * A text gives the log at once; a Blob, a stream or an iterable of pieces gives a promise and is never held whole.
- * What `columns` leaves out is taken from the headings.
+ * A string gives the log at once. A Blob, a stream or an iterable of pieces gives a promise and is never held in memory
+ * as a whole. Fields omitted from `columns` are detected from the headings.
  *
  * @throws MeopError `log-columns` where a column cannot be found or its meaning is not known, `log-empty`, `log-clock`,
  * `log-source`, `unknown-unit`, `wrong-unit`
@@ -49,8 +49,8 @@ interface Feeder {
   finish(): Log;
 }
 
-const sampleLength = 1 << 16; // characters that the layout is worked out from
-const longestLine = 1 << 20; // a "line" beyond this is no line of a log
+const sampleLength = 1 << 16; // characters from which the layout is detected
+const longestLine = 1 << 20; // a longer "line" is not a line of a log
 
 function feeder(columns: LogColumns): Feeder {
   const report = reportWriter();
@@ -60,13 +60,13 @@ function feeder(columns: LogColumns): Feeder {
   const begin = (whole: boolean): Begun => {
     if (held.charCodeAt(0) === 0xfeff) held = held.slice(1);
     const sample = held.slice(0, sampleLength);
-    // Old loggers end lines by a carriage return alone.
+    // Old loggers end lines with a carriage return alone.
     lineEnds = sample.includes('\n') || !sample.includes('\r') ? '\n' : '\r';
     const lines = sample.split(lineEnds);
     if (lines.length > 1) lines.pop();
     const bare = lines.map((line) => line.replace(/\r$/, ''));
     const reading = lineReading(bare.slice(columns.skipLines ?? 0));
-    // Labelled values come one a tab, whatever stood between them.
+    // Labelled values are separated by tabs here, whatever separated them before.
     const found = reading?.headings
       ? findLayout(bare.map(reading.row), { ...columns, delimiter: undefined })
       : findLayout(reading ? bare.map(reading.row) : bare, columns);
@@ -114,8 +114,8 @@ function refuseEmpty(lines: readonly string[]): never {
   throw new MeopError(
     'log-empty',
     first === undefined
-      ? 'readLog: source: it is empty'
-      : `readLog: source: no row of numbers among its ${lines.length} lines, which begin '${first.slice(0, 60)}'; say what is not seen: { delimiter, decimal, comment, skipLines }`,
+      ? 'readLog: source must contain text, got an empty one'
+      : `readLog: source must contain rows of numbers, got none in ${lines.length} lines, the first '${first.slice(0, 60)}'. Specify { delimiter, decimal, comment, skipLines } as needed.`,
     'source',
   );
 }

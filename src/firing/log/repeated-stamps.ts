@@ -1,8 +1,9 @@
 import type { ClockOptions } from './clock';
 
 /**
- * The even clock behind repeating stamps. Where each stamp stands for several samples, as whole seconds do at 10 Hz, the first
- * and the last stamp stand for parts of their second only: then it is drawn through the samples at which the stamp changes.
+ * The even clock behind repeated stamps. Where each stamp covers several samples, as whole seconds do at 10 Hz, the
+ * first and the last stamp cover parts of their second only. Then the line is fitted through the samples at which the
+ * stamp changes.
  */
 function evenClock(
   stamps: Float64Array,
@@ -22,9 +23,9 @@ function evenClock(
 }
 
 /**
- * Gives each of several samples with one stamp a time of its own, in place. Where many repeat and the stamps keep close
- * to an even rate, the device sampled evenly and the host stamped what it found: then all times become even. Otherwise
- * the samples of one stamp are spread up to the next stamp, by no more than the usual step.
+ * Gives each of several samples with one stamp its own time, in place. Where many repeat and the stamps follow an even
+ * rate closely, the device sampled evenly and the host stamped late: then all times become even. Otherwise the samples
+ * of one stamp are spread up to the next stamp, by at most the usual step.
  */
 export function spreadRepeats(
   stamps: Float64Array,
@@ -39,14 +40,14 @@ export function spreadRepeats(
   if (even > 0 && (repeats === 'uniform' || (repeats === 'auto' && repeated > 0.05 * n))) {
     let worst = 0;
     for (let i = 0; i < n; i++) worst = Math.max(worst, Math.abs(stamps[i] - start - i * even));
-    // A coarse stamp is behind by up to its own step, and no more.
+    // A coarse stamp is late by at most its own step.
     if (repeats === 'uniform' || worst < Math.max(10 * even, repeated > 0.6 * n ? 1.1 * step : 0)) {
       for (let i = 1; i < n; i++)
         if (stamps[i] === stamps[i - 1])
           report.note('repeated stamp', 'repaired', lineOf(i), { note: 'even time base' });
       for (let i = 0; i < n; i++) stamps[i] = start + i * even;
       return [
-        `${repeated} stamps repeat the one before: the device samples evenly, so all times were made even (${(1 / even).toPrecision(6)} Hz; the largest change of a stamp is ${worst.toPrecision(3)} s)`,
+        `time: ${repeated} stamps repeat the one before, as with even sampling by the device. All times were made even (${(1 / even).toPrecision(6)} Hz). The largest change of a stamp is ${worst.toPrecision(3)} s.`,
       ];
     }
   }
@@ -65,5 +66,5 @@ export function spreadRepeats(
     }
     i = end;
   }
-  return [`${repeated} repeated stamps were spread towards the stamp after them`];
+  return [`time: ${repeated} repeated stamps were spread towards the stamp after them.`];
 }

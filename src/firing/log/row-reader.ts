@@ -5,32 +5,32 @@ import { isTruncated } from './is-truncated';
 import { isComment, type LogLayout, standIn, textCells } from './layout';
 import { rowStore } from './row-store';
 
-/** Which columns of a layout are read, counted from 0, and for how long. */
+/** Columns of a layout to read, counted from 0, and limits. */
 export interface ReadingPlan {
-  /** The column of time; undefined where rows come at a stated rate and are only counted. */
+  /** The column of time; undefined where rows follow at a stated rate and are only counted. */
   readonly timeColumn: number | undefined;
   readonly columns: readonly number[];
   readonly names: readonly string[];
-  /** Least and greatest stamp kept, in the log's own unit of time. */
+  /** Lowest and highest stamp kept, in the time unit of the log. */
   readonly from: number;
   readonly to: number;
   readonly maxRows: number;
 }
 
-/** The numbers of a log as they stand, before clock and units are seen to. */
+/** The numbers of a log as written, before clock and units are applied. */
 export interface RawRows {
-  /** Stamps in the log's unit (NaN where unreadable), or row numbers where there is no time column. */
+  /** Stamps in the unit of the log (NaN where unreadable), or row numbers where there is no time column. */
   readonly stamps: Float64Array;
-  /** One array a column; NaN where a cell held no number. */
+  /** One array per column; NaN where a cell contained no number. */
   readonly columns: readonly Float64Array[];
-  /** Line of the text, counted from 1, on which a row stands. */
+  /** Line of the text, counted from 1, that contains a row. */
   readonly lineOf: (row: number) => number;
   readonly lines: number;
   /** Whether stamps were written as clock times, which count seconds. */
   readonly clockTexts: boolean;
 }
 
-/** Takes the text of a log piece by piece and keeps its numbers. */
+/** Reads the text of a log piece by piece and stores its numbers. */
 export interface RowReader {
   /** Reads whole lines from `start` to `end`. */
   readLines(text: string, start: number, end: number): void;
@@ -51,7 +51,7 @@ export function rowReader(layout: LogLayout, plan: ReadingPlan, report: ReportWr
   const columns = Int32Array.from(plan.columns);
   const store = rowStore(plan.columns.length + 1);
   let rows = 0;
-  // Rows and lines run in step but for lines left out: remembered where the difference changes.
+  // Row and line numbers differ by the lines dropped; each change of the difference is stored.
   const stepRows: number[] = [];
   const stepOffsets: number[] = [];
   let offset = Number.NaN;
@@ -59,7 +59,7 @@ export function rowReader(layout: LogLayout, plan: ReadingPlan, report: ReportWr
   let ticks = 0;
   let clockTexts = false;
   const widest = Math.max(layout.headers.length > 0 ? layout.headers.length : width, reach);
-  // The lines read last, to judge a last one without its end by; and the cell that it was cut in.
+  // The lines read last, to check a last line without an end; and the cell in which it was cut.
   let tail = '';
   let cutCell = Number.POSITIVE_INFINITY;
   const timeColumn = plan.timeColumn ?? -1;
@@ -72,7 +72,7 @@ export function rowReader(layout: LogLayout, plan: ReadingPlan, report: ReportWr
     let at = from;
     while (at < to && (text.charCodeAt(at) === 32 || text.charCodeAt(at) === 9)) at++;
     const first = at < to ? text.charCodeAt(at) : 0;
-    // A line that starts like a number is no comment and no heading: the common case, tested first.
+    // A line that starts like a number is neither comment nor heading: the common case, tested first.
     const plain = (first >= 48 && first <= 57) || first === 45 || first === 46;
     if (!plain && leftOut(text, from, to)) return;
     if (line > firstRow) readRow(text, from, to);
@@ -119,7 +119,7 @@ export function rowReader(layout: LogLayout, plan: ReadingPlan, report: ReportWr
       stepRows.push(rows);
       stepOffsets.push(now);
     }
-    // Written straight into the blocks: a call for each number would box it.
+    // Written directly into the blocks: a call for each number would box it.
     const into = store.next();
     const { blocks } = store;
     blocks[0][into] = stamp;
@@ -127,7 +127,10 @@ export function rowReader(layout: LogLayout, plan: ReadingPlan, report: ReportWr
     rows++;
   };
 
-  /** A row that is hard to read may be two with a bare carriage return between them, or have a comment after it. */
+  /**
+   * A row that is not readable as such may be two rows with a bare carriage return between them, or be followed by a
+   * comment.
+   */
   const readParts = (text: string, from: number, to: number, surplus: boolean): boolean => {
     if (!surplus && !columns.some((c) => states[c] === cellText)) return false;
     const shown = text.slice(from, to);
@@ -172,7 +175,7 @@ export function rowReader(layout: LogLayout, plan: ReadingPlan, report: ReportWr
   function emptyRow(text: string, from: number, to: number, stamp: number): void {
     const cells = columns.some((c) => states[c] === cellText);
     if (!cells && Number.isFinite(stamp) && stampsWanted)
-      report.note('missing cell', 'skipped', line, { note: 'the row holds a stamp and no reading' });
+      report.note('missing cell', 'skipped', line, { note: 'the row contains a stamp and no reading' });
     else {
       const shown = text.slice(from, Math.min(to, from + 24)).replace(/[^\x20-\x7e]/g, '?');
       report.note('unreadable line', 'dropped', line, { note: `'${shown}'` });
@@ -221,7 +224,7 @@ export function rowReader(layout: LogLayout, plan: ReadingPlan, report: ReportWr
     },
   };
 
-  /** The power may have died in the middle of a number: "89095,181,195,6" for 69. */
+  /** Power may fail in the middle of a number: "89095,181,195,6" for 69. */
   function readPartial(partialLine: string): void {
     const within = (text: string): string =>
       delimiter.length > 1 ? text.replaceAll(delimiter, standIn) : text;
@@ -233,7 +236,7 @@ export function rowReader(layout: LogLayout, plan: ReadingPlan, report: ReportWr
       return;
     }
     report.note('partial last line', 'dropped', line + 1, {
-      note: `the log ends within '${text.slice(-24).replace(/[^\x20-\x7e]/g, '?')}'; its last number may be cut`,
+      note: `The log ends within '${text.slice(-24).replace(/[^\x20-\x7e]/g, '?')}'. Its last number may be truncated.`,
     });
     cutCell = whole;
     const count = scanCells(text, 0, at, format, row);

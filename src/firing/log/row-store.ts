@@ -1,10 +1,10 @@
-/** Rows of numbers collected without knowing how many will come: in blocks, so that growing never copies. */
+/** Rows of numbers, stored in blocks because their number is not known beforehand, so that growth needs no copying. */
 export interface RowStore {
-  /** One block for each column, that the next row goes into; ask anew after each {@link next}. */
+  /** The block of each column into which the next row is written; to be requested again after each {@link next}. */
   readonly blocks: readonly Float64Array[];
-  /** Makes room for one more row and tells where in the blocks it stands. */
+  /** Reserves space for one more row and returns its position in the blocks. */
   next(): number;
-  /** The columns, one array each. The blocks of one are given up before the next is put together. */
+  /** The columns, one array each. The blocks of one column are released before the next is assembled. */
   take(): Float64Array[];
 }
 

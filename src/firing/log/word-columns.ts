@@ -1,14 +1,14 @@
-/** A column of a log that holds words where others hold numbers. */
+/** A column of a log that contains words where others contain numbers. */
 export interface WordColumn {
-  /** Counted from 0. */
+  /** Index of the column, counted from 0. */
   readonly column: number;
-  /** A few words change from row to row: rows of several sensors that stand one below the other. */
+  /** True where a few words alternate from row to row, as with rows of several sensors. */
   readonly sensors: readonly string[];
 }
 
 const most = 8; // sensors
 
-/** The columns that hold words in most rows and a number in none. */
+/** The columns that contain words in most rows and a number in none. */
 export function wordColumns(rows: readonly (readonly string[])[]): readonly WordColumn[] {
   const width = rows.reduce((widest, { length }) => Math.max(widest, length), 0);
   return Array.from({ length: width }, (_, column) => column).flatMap((column) => {

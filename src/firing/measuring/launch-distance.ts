@@ -1,9 +1,9 @@
 import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, unitOf } from '../../units';
 
-/** A distance that a published code asks for at a launch. */
+/** Minimum distance that a published code requires at a launch. */
 export interface LaunchDistance {
   readonly distance: Quantity<'length'>;
-  /** Which table it is from. */
+  /** Source table. */
   readonly basis: string;
   readonly caution: string;
 }
@@ -39,20 +39,21 @@ const tables: Readonly<
 const foot = 0.3048;
 
 /**
- * Least distance of people from the pad at a LAUNCH, by total impulse. No published table for the static firing of
- * home-made motors is known: a static firing wants at least as much, people behind a barrier, and nobody in line with
- * nozzle or head end (engineering practice, no published source).
+ * Returns the minimum distance of people from the pad at a LAUNCH, by total impulse. No published table for the static
+ * firing of home-made motors is known. A static firing requires at least this distance, people behind a barrier, and no
+ * person in line with nozzle or head end (engineering practice, no published source).
  *
  * Sources: NFPA 1127, table 4.16.3; research safety code of May 2016; both as tabulated by a club's page.
  *
- * @throws MeopError `out-of-domain` beyond the tables: 160 to 40 960 N·s for certified motors, to 40 960 N·s for research
+ * @throws MeopError `out-of-domain` beyond the tables: 160 to 40 960 N·s for certified motors, to 40 960 N·s for
+ * research
  * @example launchDistance({ totalImpulse: '2000 N*s', motors: 'research' }).distance.in('ft') // => 250
  */
 export function launchDistance(options: {
   readonly totalImpulse: QuantityInput<'impulse'>;
-  /** `'certified'` motors that a maker sells, or `'research'` motors that somebody made. */
+  /** `'certified'`: commercial motors; `'research'`: home-made motors. */
   readonly motors: 'certified' | 'research';
-  /** Several motors at once, or stages. Default false. */
+  /** True for several motors at once, or stages. Default false. */
   readonly complex?: boolean;
 }): LaunchDistance {
   const { motors, complex = false } = options;
@@ -60,7 +61,7 @@ export function launchDistance(options: {
   if (motors !== 'certified' && motors !== 'research')
     throw new MeopError(
       'unknown-name',
-      `launchDistance: motors: '${String(motors)}' given; 'certified' or 'research' is expected`,
+      `launchDistance: motors must be 'certified' or 'research', got '${String(motors)}'`,
       'motors',
       { value: motors },
     );
@@ -70,7 +71,7 @@ export function launchDistance(options: {
   if (row === undefined || !(impulse > least))
     throw new MeopError(
       'out-of-domain',
-      `launchDistance: totalImpulse: ${String(options.totalImpulse)} given; the table is for more than ${least} and up to 40960 N·s`,
+      `launchDistance: totalImpulse must be more than ${least} and at most 40960 N·s (range of the table), got ${String(options.totalImpulse)}`,
       'totalImpulse',
       { value: options.totalImpulse, expected: `above ${least}, up to 40960 N·s` },
     );
@@ -78,6 +79,6 @@ export function launchDistance(options: {
     distance: fromSiValue(foot * row[complex ? 2 : 1], 'length', unitOf('ft')),
     basis,
     caution:
-      'a distance for launches, not for static firings: there it is the least, behind a barrier and off the axis',
+      'This distance applies to launches, not to static firings. For a static firing it is the minimum, with a barrier and away from the axis.',
   };
 }

@@ -13,18 +13,18 @@ import {
 } from '../../units';
 
 /**
- * Bandwidth of a sensor or amplifier from its rise time: faster features of a trace are the sensor's own. Sampling at
- * five to ten times the bandwidth is common practice.
+ * Bandwidth of a sensor or amplifier from its rise time. Faster features of a trace are those of the sensor. A sample
+ * rate of five to ten times the bandwidth is recommended (engineering practice, no published source).
  *
- * @throws MeopError `out-of-domain` for a rise time not above 0
+ * @throws MeopError `out-of-domain` unless the rise time is greater than 0
  * @example bandwidthFromRiseTime({ riseTime: '2 ms' }).in('Hz') // => 175
  */
 export const bandwidthFromRiseTime = /* @__PURE__ */ formula({
   name: 'bandwidthFromRiseTime',
   title: 'Bandwidth of a sensor from its rise time',
   equation: 'B = 0.35 / t_r',
-  source: 'first-order lag, 10 % to 90 %: ln 9 / (2·π) = 0.3497, rounded to 0.35 as is common practice',
-  inputs: { riseTime: time('t_r', 'time from 10 % to 90 % of a sudden change') },
+  source: 'first-order lag, 10 % to 90 %: ln 9 / (2·π) = 0.3497, rounded to 0.35 by convention',
+  inputs: { riseTime: time('t_r', 'rise time from 10 % to 90 % of a step') },
   output: frequency('B', 'bandwidth, −3 dB'),
   example: { riseTime: '2 ms' },
   si: ({ riseTime }) => 0.35 / riseTime,
@@ -32,47 +32,47 @@ export const bandwidthFromRiseTime = /* @__PURE__ */ formula({
 });
 
 /**
- * Step of a converter in the unit of its span: nothing finer is told by one reading.
+ * Resolution of a converter, in the unit of its span.
  *
  * @throws MeopError `out-of-domain`
  * @example converterStep({ span: 5, bits: 10 }) // => 0.0048828125
  */
 export const converterStep = /* @__PURE__ */ formula({
   name: 'converterStep',
-  title: 'Step of an analogue to digital converter',
+  title: 'Resolution of an analogue-to-digital converter',
   equation: 'd = U / 2^b',
   source: 'definition',
   inputs: {
-    span: ratio('U', 'reading from one end of the converter to the other, in its own unit', { above: 0 }),
-    bits: ratio('b', 'bits of the converter', { min: 1, max: 64 }),
+    span: ratio('U', 'span of the converter, in the unit of the reading', { above: 0 }),
+    bits: ratio('b', 'number of bits of the converter', { min: 1, max: 64 }),
   },
-  output: ratio('d', 'step, in the unit of the span'),
+  output: ratio('d', 'resolution, in the unit of the span'),
   example: { span: 5, bits: 10 },
   si: ({ span, bits }) => span / 2 ** bits,
   solve: { span: (step, { bits }) => step * 2 ** bits, bits: (step, { span }) => Math.log2(span / step) },
 });
 
-/** What a lag leaves of a peak. */
+/** Response of a first-order lag to the peak of a pulse. */
 export interface FirstOrderPeakResponse {
-  /** Peak told over true peak. */
+  /** Measured peak/true peak. */
   readonly peakRatio: number;
-  /** How much later than the true peak. */
+  /** Delay of the measured peak behind the true one. */
   readonly peakDelay: Quantity<'time'>;
 }
 
 /**
- * What a sensor with a first-order lag makes of a short pulse, here half a sine: how much of the peak it tells, and how
- * late. A gas-filled line to a transducer, a damped load cell and a thermocouple in its sheath are such lags.
+ * Computes the response of a sensor with a first-order lag to a short pulse (half a sine): the measured fraction of the
+ * peak, and its delay. A gas-filled line to a transducer, a damped load cell and a sheathed thermocouple are such lags.
  *
  * Source: exact response y = (sin ω·t − ω·τ·cos ω·t + ω·τ·exp(−t / τ)) / (1 + (ω·τ)²) of τ·y' + y = sin ω·t.
  *
- * @throws MeopError `out-of-domain` for a duration or time constant not above 0
+ * @throws MeopError `out-of-domain` unless duration and time constant are greater than 0
  * @example firstOrderPeakResponse({ duration: '0.4 s', timeConstant: '20 ms' }).peakRatio.toFixed(4) // => '0.9879'
  */
 export function firstOrderPeakResponse(options: {
-  /** Length of the pulse. */
+  /** Duration of the pulse. */
   readonly duration: QuantityInput<'time'>;
-  /** Time in which the sensor makes up 63 % of a sudden change. */
+  /** Time constant: time to 63 % of a step. */
   readonly timeConstant: QuantityInput<'time'>;
 }): FirstOrderPeakResponse {
   const read = (field: 'duration' | 'timeConstant'): number => {
@@ -80,7 +80,7 @@ export function firstOrderPeakResponse(options: {
     if (si > 0) return si;
     throw new MeopError(
       'out-of-domain',
-      `firstOrderPeakResponse: ${field}: ${String(options[field])} given; above 0 is expected`,
+      `firstOrderPeakResponse: ${field} must be greater than 0, got ${String(options[field])}`,
       field,
       { value: options[field], expected: 'above 0' },
     );
@@ -89,7 +89,7 @@ export function firstOrderPeakResponse(options: {
   const lag = read('timeConstant');
   const turn = Math.PI / duration;
   const slow = turn * lag;
-  // The rate of the response is 0 where it meets the pulse itself, which falls after its middle.
+  // The rate of the response is 0 where it meets the pulse itself, which falls after its centre.
   const { root } = findRoot((t) => Math.cos(turn * t) + slow * Math.sin(turn * t) - Math.exp(-t / lag), {
     lower: duration / 2,
     upper: duration,

@@ -1,20 +1,20 @@
 import { formula, frequency, mass, stiffness } from '../../units';
 
 /**
- * Natural frequency of a motor and its cradle on a load cell. Thrust features faster than about a third of it are the
- * stand's own ringing (common practice).
+ * Natural frequency of a motor and its cradle on a load cell. Thrust features faster than about one third of it are
+ * resonance of the stand (engineering practice, no published source).
  *
- * @throws MeopError `out-of-domain` for a stiffness or mass not above 0
+ * @throws MeopError `out-of-domain` unless stiffness and mass are greater than 0
  * @example standNaturalFrequency({ stiffness: '10 kN/mm', mass: '10 kg' }).in('Hz').toFixed(2) // => '159.15'
  */
 export const standNaturalFrequency = /* @__PURE__ */ formula({
   name: 'standNaturalFrequency',
   title: 'Natural frequency of a mass on a load cell',
   equation: 'f = √(k / m) / (2·π)',
-  source: 'one mass on one spring, any text on vibration',
+  source: 'single-degree-of-freedom oscillator, textbooks on mechanical vibration',
   inputs: {
-    stiffness: stiffness('k', 'stiffness of the load cell: full load over its deflection there'),
-    mass: mass('m', 'motor and everything that moves with it'),
+    stiffness: stiffness('k', 'stiffness of the load cell: full load/deflection at full load'),
+    mass: mass('m', 'mass of the motor and all parts that move with it'),
   },
   output: frequency('f', 'natural frequency'),
   example: { stiffness: '10 kN/mm', mass: '10 kg' },

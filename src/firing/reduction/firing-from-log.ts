@@ -70,7 +70,7 @@ export function firingFromLog(log: Log, options: FiringFromLogOptions): Firing {
     const values = onto(channel);
     return channel.measures === 'absolute pressure' ? values : values.map((value) => value + ambient);
   });
-  const found = pressures.length > 1 ? twins(time, pressures, absolute, ambient) : undefined;
+  const found = pressures.length > 1 ? compareTransducers(time, pressures, absolute, ambient) : undefined;
   // Channels requested by name are all used; of those found, a lagging one is omitted.
   const kept = absolute.filter((_, i) => options.pressure !== undefined || !found?.lagging.has(i));
   const names = pressures.filter((_, i) => kept.includes(absolute[i])).map(({ name }) => name);
@@ -152,19 +152,19 @@ function named(
   });
 }
 
-interface Twins {
+interface TransducerComparison {
   readonly cautions: readonly string[];
   /** Channels that lag behind the first to rise, counted from 0. */
   readonly lagging: ReadonlySet<number>;
 }
 
 /** Compares transducers on one chamber: a blocked port lags, a wrong calibration differs. */
-function twins(
+function compareTransducers(
   time: Float64Array,
   channels: readonly LogChannel[],
   values: readonly Float64Array[],
   ambient: number,
-): Twins {
+): TransducerComparison {
   const cautions: string[] = [];
   // Lag of each behind the first channel.
   const late = [0];
@@ -180,7 +180,7 @@ function twins(
           `${names}: the peaks differ by ${(100 * Math.abs(ratio - 1)).toFixed(1)} %. Their mean is only as accurate as the worse of them. Check the calibrations.`,
         );
       const worst = [lag.startLag, lag.endLag].reduce((a, b) => (Math.abs(b) > Math.abs(a) ? b : a));
-      if (Math.abs(worst) <= mostTwinLag) return;
+      if (Math.abs(worst) <= maxTransducerLag) return;
       late[k + 1] = worst;
       cautions.push(
         `${channels[k + 1].name}: it ${worst > 0 ? 'lags' : 'leads'} ${channels[0].name} by ${Math.abs(worst).toFixed(2)} s at an edge. Check for a blocked port.`,
@@ -191,8 +191,8 @@ function twins(
     }
   });
   const earliest = Math.min(...late);
-  const lagging = new Set(late.flatMap((lag, i) => (lag > earliest + mostTwinLag ? [i] : [])));
+  const lagging = new Set(late.flatMap((lag, i) => (lag > earliest + maxTransducerLag ? [i] : [])));
   return { cautions, lagging };
 }
 
-const mostTwinLag = 0.05; // s
+const maxTransducerLag = 0.05; // s

@@ -9,7 +9,7 @@ const low = 0.1;
 // conservative.
 const densest = 1900; // kg/m³
 const fastest = 1600; // m/s
-const mostThrustCoefficient = 1.9;
+const maxThrustCoefficient = 1.9;
 const highestPressure = 40e6; // Pa: above this thrust is in another unit than stated
 const gamma = 1.2;
 const vandenkerckhoveSquared = gamma * (2 / (gamma + 1)) ** ((gamma + 1) / (gamma - 1));
@@ -42,7 +42,7 @@ export function suddenEnds(record: AnalysedRecord, facts: ReductionInputsSi): Su
       facts.throatArea &&
       fallOf(thrust, {
         rest: 0,
-        perPascal: mostThrustCoefficient * facts.throatArea,
+        perPascal: maxThrustCoefficient * facts.throatArea,
         velocity,
         ratio: 2,
       }),

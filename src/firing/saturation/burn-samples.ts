@@ -17,7 +17,7 @@ export interface BurnSamples {
   readonly thrustNoise: number;
 }
 
-const mostSamples = 4000;
+const maxSamples = 4000;
 
 /**
  * Kernel: the burn as defined by the unclipped channel, averaged to fewer samples where there are very many or few of
@@ -52,11 +52,11 @@ export function burnSamples(
   const every = Math.max(
     slowness(pressure.values, within),
     slowness(thrust.values, within),
-    near.length / mostSamples,
+    near.length / maxSamples,
   );
   if (every > 2) {
     period = (every * (near[near.length - 1] - near[0])) / (near.length - 1);
-    thinning = near.length > mostSamples ? Math.sqrt(near.length / mostSamples) : 1;
+    thinning = near.length > maxSamples ? Math.sqrt(near.length / maxSamples) : 1;
     at = evenTimes(near, period);
     p = averaged(near, p, at, period);
     f = averaged(near, f, at, period);

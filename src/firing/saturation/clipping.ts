@@ -88,7 +88,7 @@ function pileUp(
 /** Intervals at or above a level; short dips below it are noise. */
 function spansAbove(time: Float64Array, values: Float64Array, level: number): readonly ClippedSpan[] {
   const spans: ClippedSpan[] = [];
-  const mostDip = 3;
+  const maxDip = 3;
   let first = -1;
   let last = -1;
   const close = (): void => {
@@ -97,7 +97,7 @@ function spansAbove(time: Float64Array, values: Float64Array, level: number): re
   };
   for (let i = 0; i < values.length; i++) {
     if (values[i] < level) continue;
-    if (first >= 0 && i - last > mostDip + 0.1 * (last - first)) close();
+    if (first >= 0 && i - last > maxDip + 0.1 * (last - first)) close();
     if (first < 0) first = i;
     last = i;
   }

@@ -29,7 +29,8 @@ export interface ClippingReport {
  * Finds the saturated channels and intervals. Evidence: readings at the limit of a known range, a top at which samples
  * accumulate as in no smooth peak, or (with both channels) a channel that stops following the other.
  *
- * @throws MeopError `missing-field` where there is neither pressure nor thrust, or a pressure without ambient pressure; `no-pulse`
+ * @throws MeopError `missing-field` where there is neither pressure nor thrust, or a pressure without ambient pressure;
+ * `no-pulse`
  * @example detectClipping(firing({ origin: 'measured', time: series([0, 1, 2, 3, 4, 5, 6, 7, 8], 's'), thrust: series([0, 20, 50, 50, 50, 50, 50, 30, 0], 'N') }), { ranges: { thrust: '50 N' } }).thrust.spans[0].from // => 2
  */
 export function detectClipping(firing: Firing, options: DetectClippingOptions = {}): ClippingReport {

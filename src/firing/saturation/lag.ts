@@ -4,9 +4,9 @@ import type { BurnSamples } from './burn-samples';
 /** Typical lag of one channel behind the other, s: engineering practice, no published source. */
 export const typicalLag = 0.001;
 
-const farthest = 3;
+const maxDeviations = 3;
 const steps = 6;
-const fewest = 20;
+const minMeans = 20;
 const parameters = 4;
 
 /**
@@ -40,12 +40,12 @@ export function alignToLine(
     return 2 * (line.residuals.length - parameters) * Math.log(line.scatter) + (lag / usual) ** 2;
   };
   const asRead = lineOf(samples);
-  if (asRead === undefined || asRead.residuals.length < fewest) return samples;
+  if (asRead === undefined || asRead.residuals.length < minMeans) return samples;
   let best = 0;
   let least = unlikeliness(0);
   // Whole samples only: interpolation averages the noise, which alone would reduce the scatter.
-  const stride = spacing * Math.max(1, Math.round((farthest * usual) / (steps * spacing)));
-  const reach = Math.floor((farthest * usual) / stride);
+  const stride = spacing * Math.max(1, Math.round((maxDeviations * usual) / (steps * spacing)));
+  const reach = Math.floor((maxDeviations * usual) / stride);
   for (let k = -reach; k <= reach; k++) {
     const lag = stride * k;
     const found = k === 0 ? least : unlikeliness(lag);

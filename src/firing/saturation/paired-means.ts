@@ -23,7 +23,7 @@ export interface PairedMeans {
   readonly jitter: number;
 }
 
-const mostMeans = 200;
+const maxMeans = 200;
 
 /** Kernel: means of both channels between two samples. */
 export function pairedMeans(
@@ -34,7 +34,7 @@ export function pairedMeans(
   const { first, last } = within;
   const { time } = driver.trace;
   const samples = last - first + 1;
-  const count = Math.min(samples, mostMeans);
+  const count = Math.min(samples, maxMeans);
   const from = Int32Array.from({ length: count + 1 }, (_, k) => first + Math.floor((k * samples) / count));
   const means = (values: Float64Array, rest: number): Float64Array =>
     Float64Array.from({ length: count }, (_, k) => {
@@ -101,10 +101,10 @@ export function slowness(
     }
     before = i;
   }
-  if (runs.length < fewestRuns) return 1;
+  if (runs.length < minRuns) return 1;
   const usual = median(runs);
   // A coarse converter or a channel at its limit is constant too, but never at regular intervals.
   const even = runs.filter((run) => Math.abs(run - usual) <= Math.max(1, 0.1 * usual)).length;
   return usual > 2 && even > 0.7 * runs.length ? usual : 1;
 }
-const fewestRuns = 10;
+const minRuns = 10;

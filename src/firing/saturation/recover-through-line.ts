@@ -161,11 +161,11 @@ function timingError(samples: BurnSamples, ambient: number, spacing: number): nu
   let count = 0;
   const top = (values: Float64Array, good: Uint8Array): number =>
     values.reduce((most, value, i) => (good[i] === 1 && value > most ? value : most), 0);
-  const leastThrust = 0.08 * top(thrust, thrustGood);
-  const leastPressure = ambient + 0.125 * (top(pressure, pressureGood) - ambient);
+  const minThrust = 0.08 * top(thrust, thrustGood);
+  const minPressure = ambient + 0.125 * (top(pressure, pressureGood) - ambient);
   for (let i = 1; i < time.length - 1; i++) {
     if (pressureGood[i] === 0 || thrustGood[i] === 0) continue;
-    if (thrust[i] < leastThrust || pressure[i] < leastPressure) continue;
+    if (thrust[i] < minThrust || pressure[i] < minPressure) continue;
     change += (thrust[i + 1] - thrust[i - 1]) / (time[i + 1] - time[i - 1]);
     count++;
   }

@@ -15,9 +15,9 @@ export interface SoftLimit {
 const levels = 24;
 /** Below one eighth of the peak of the driver the nozzle does not flow full. */
 const lowest = 3;
-const fewestMeans = 5;
-const fewestLevels = 2;
-const fewestSamples = 40;
+const minMeans = 5;
+const minLevels = 2;
+const minSamples = 40;
 
 /**
  * Kernel: finds the channel that stops following the other towards its top, as an amplifier near its supply rail does.
@@ -51,14 +51,14 @@ function bend(
 ): (Omit<SoftLimit, 'channel'> & { readonly significance: number }) | undefined {
   const { time } = driver.trace;
   const rough = driver.trace.edges(0.1, driver.rest);
-  if (rough.last - rough.first + 1 < fewestSamples) return undefined;
+  if (rough.last - rough.first + 1 < minSamples) return undefined;
   const length = rough.end - rough.start;
   const means = pairedMeans(driver, limited, rough);
   // When sorted by a noisy driver, the highest means are high by chance, and the other channel appears low.
   const height = movingMean(means.driver, 5 + Math.round((2 * means.jitter * means.from.length) / length));
   const most = height.reduce((a, b) => Math.max(a, b));
   const steps = byLevel(means, height, most);
-  if (steps.length < 2 * fewestLevels) return undefined;
+  if (steps.length < 2 * minLevels) return undefined;
   const yMost = steps.reduce((top, { y }) => Math.max(top, y), 0);
   const [constant, deviation] = constantOf(yMost / most);
   const priors: LevelLinePriors = {
@@ -99,7 +99,7 @@ function bend(
   // The line follows the bend a little. The valid part therefore ends well below the visible bend, if enough samples
   // remain.
   const lower = steps.slice(0, Math.max(1, to - 2)).reduce((sum, { members }) => sum + members.length, 0);
-  const believed = steps[gradual && to > 3 && lower >= fewestMeans ? to - 3 : to - 1];
+  const believed = steps[gradual && to > 3 && lower >= minMeans ? to - 3 : to - 1];
   let first = -1;
   let last = -1;
   for (let k = 0; k < height.length; k++)
@@ -133,7 +133,7 @@ function kneeOf(
 ): { readonly line: LevelLine; readonly step: number } | undefined {
   const members = steps.flatMap((each) => each.members);
   let best: { readonly line: LevelLine; readonly step: number } | undefined;
-  for (let step = fewestLevels; step <= steps.length - 1; step++) {
+  for (let step = minLevels; step <= steps.length - 1; step++) {
     const level = (steps[step - 1].x + steps[step].x) / 2;
     const line = fitLevelLine(means, members, priors, { level, height });
     if (line && line.missing > 0 && (best === undefined || line.misfit < best.line.misfit))
@@ -162,9 +162,9 @@ function straightUpTo(
   most: number,
   priors: LevelLinePriors,
 ): number {
-  for (let to = most; to > fewestLevels; to--) {
+  for (let to = most; to > minLevels; to--) {
     const members = steps.slice(0, to).flatMap((each) => each.members);
-    if (members.length < fewestMeans) break;
+    if (members.length < minMeans) break;
     const line = fitLevelLine(means, members, priors);
     if (line === undefined) continue;
     const height = steps[to - 1].y;
@@ -174,5 +174,5 @@ function straightUpTo(
     });
     if (fits) return to;
   }
-  return fewestLevels;
+  return minLevels;
 }

@@ -47,7 +47,7 @@ export interface ValidSamples {
   readonly thrustNoise: number;
 }
 
-const mostMeans = 80;
+const maxMeans = 80;
 const rounds = 12;
 
 /** Kernel: fits the line to means of the valid samples; undefined where they are too few or do not rise together. */
@@ -132,7 +132,7 @@ function extended(values: Float64Array, first: number, second: number): Float64A
 /** Means of runs of samples, which average out the noise. */
 function inMeans(good: ValidSamples): ValidSamples {
   const n = good.pressure.length;
-  const means = Math.min(n, mostMeans);
+  const means = Math.min(n, maxMeans);
   const at = (values: Float64Array): Float64Array =>
     Float64Array.from({ length: means }, (_, k) => {
       const from = Math.floor((k * n) / means);

@@ -1,25 +1,25 @@
 /**
- * ITS-90 reference functions of thermocouples: polynomials of emf (mV) by temperature (°C) with the cold junction at
- * 0 °C, and approximate inverses with the error each is stated to have.
+ * ITS-90 reference functions of thermocouples: polynomials of emf (mV) by temperature (°C) with the cold junction at 0
+ * °C, and approximate inverses with their stated errors.
  *
  * Source: NIST Standard Reference Database 60, ITS-90 thermocouple tables and coefficients (NIST Monograph 175, 1993).
- * Provenance: published, seen (two copies of the tables that agree in every cell; the direct polynomials reproduce
- * every tabulated whole degree to its last digit, 0.0005 mV).
+ * Provenance: published, verified (two copies of the tables agree in every cell; the direct polynomials reproduce every
+ * tabulated whole degree to its last digit, 0.0005 mV).
  */
 export interface DirectRange {
-  /** °C. */
+  /** Limits of validity, °C. */
   readonly from: number;
   readonly to: number;
-  /** mV by ascending powers of °C. */
+  /** Coefficients in mV by ascending powers of °C. */
   readonly coefficients: readonly number[];
 }
 
 /** An approximate inverse over a range of emf. */
 export interface InverseRange {
-  /** mV. */
+  /** Limits of validity, mV. */
   readonly from: number;
   readonly to: number;
-  /** °C by ascending powers of mV. */
+  /** Coefficients in °C by ascending powers of mV. */
   readonly coefficients: readonly number[];
   /** Stated error, °C. */
   readonly error: readonly [number, number];
@@ -28,11 +28,11 @@ export interface InverseRange {
 export interface ThermocoupleFunctions {
   readonly direct: readonly DirectRange[];
   readonly inverse: readonly InverseRange[];
-  /** Type K above 0 °C: add a0·exp(a1·(t − a2)²) mV. */
+  /** Term of type K above 0 °C: a0·exp(a1·(t − a2)²) mV is added. */
   readonly exponential?: { readonly a0: number; readonly a1: number; readonly a2: number };
 }
 
-/** The letter of a thermocouple. */
+/** Type letter of a thermocouple. */
 export type ThermocoupleType = 'K' | 'J' | 'T' | 'N' | 'E';
 
 export const thermocoupleFunctions: Readonly<Record<ThermocoupleType, ThermocoupleFunctions>> = {

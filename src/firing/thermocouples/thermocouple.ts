@@ -6,8 +6,8 @@ export type { ThermocoupleType } from './its90';
 const icePoint = 273.15;
 
 /**
- * Emf of a thermocouple in V by the ITS-90 reference function, for junction temperatures in K; NaN outside its range.
- * Kernel.
+ * Kernel: emf of a thermocouple in V by the ITS-90 reference function, for junction temperatures in K; NaN outside its
+ * range.
  */
 export function thermocoupleEmfSi(
   type: ThermocoupleType,
@@ -20,7 +20,7 @@ export function thermocoupleEmfSi(
 function emfMillivolts(type: ThermocoupleType, celsius: number): number {
   const { direct, exponential } = thermocoupleFunctions[type];
   for (const { from, to, coefficients } of direct) {
-    // A temperature in kelvin comes back from 1273.15 a rounding away from 1000.
+    // Conversion of 1273.15 K gives 1000 °C with a rounding error.
     if (celsius < from - 1e-9 || celsius > to + 1e-9) continue;
     const value = horner(coefficients, celsius);
     return exponential && from >= 0
@@ -31,16 +31,16 @@ function emfMillivolts(type: ThermocoupleType, celsius: number): number {
 }
 
 /**
- * Temperature in K of the hot junction for a measured voltage in V; NaN where no temperature gives it. Kernel.
+ * Kernel: temperature in K of the hot junction for a measured voltage in V; NaN where no temperature gives it.
  *
- * The cold junction is compensated in voltage, since the functions are not linear. The approximate inverse is
- * sharpened by Newton steps on the reference function itself, so that it gives back the emf.
+ * The cold junction is compensated in voltage, because the functions are not linear. The approximate inverse is refined
+ * by Newton steps on the reference function, so that it reproduces the emf.
  */
 export function readThermocouple(type: ThermocoupleType, voltage: number, coldJunction: number): number {
   const millivolts = voltage * 1000 + emfMillivolts(type, coldJunction - icePoint);
   const { inverse, direct } = thermocoupleFunctions[type];
   const last = inverse.length - 1;
-  // The printed ends are rounded: half a microvolt beyond them is still inside.
+  // The printed limits are rounded, so half a microvolt beyond them is accepted.
   if (!(millivolts >= inverse[0].from - 5e-4 && millivolts <= inverse[last].to + 5e-4)) return Number.NaN;
   let k = 0;
   while (k < last && millivolts > inverse[k].to) k++;
@@ -60,17 +60,18 @@ const horner = (coefficients: readonly number[], x: number): number =>
   coefficients.reduceRight((sum, c) => sum * x + c, 0);
 
 /**
- * Temperature of a thermocouple's hot junction from its voltage and the temperature of its cold junction.
+ * Returns the temperature of the hot junction of a thermocouple from its voltage and the temperature of its cold
+ * junction.
  *
- * `voltage` in mV, as thermocouple tables have it. Source: NIST Standard Reference Database 60 (ITS-90; NIST
- * Monograph 175, 1993).
+ * `voltage` is in mV, as in thermocouple tables. Source: NIST Standard Reference Database 60 (ITS-90; NIST Monograph
+ * 175, 1993).
  *
- * @throws MeopError `out-of-domain` where no temperature of the type's range gives the voltage
+ * @throws MeopError `out-of-domain` where no temperature within the range of the type gives the voltage
  * @example thermocoupleTemperature({ type: 'K', voltage: 4.09623, coldJunction: '0 degC' }).in('degC').toFixed(2) // => '100.00'
  */
 export function thermocoupleTemperature(options: {
   readonly type: ThermocoupleType;
-  /** mV. */
+  /** Measured voltage, mV. */
   readonly voltage: number;
   readonly coldJunction: QuantityInput<'temperature'>;
 }): Quantity<'temperature'> {
@@ -82,7 +83,7 @@ export function thermocoupleTemperature(options: {
     const { inverse } = thermocoupleFunctions[type];
     throw new MeopError(
       'out-of-domain',
-      `thermocoupleTemperature: voltage: ${voltage} mV given with the cold junction at ${String(options.coldJunction)}; type ${type} gives ${inverse[0].from} to ${inverse[inverse.length - 1].to} mV from a junction at 0 °C: check polarity, type and an open junction`,
+      `thermocoupleTemperature: voltage must correspond to ${inverse[0].from} to ${inverse[inverse.length - 1].to} mV from a cold junction at 0 °C (type ${type}), got ${voltage} mV with the cold junction at ${String(options.coldJunction)}. Check polarity, type and for an open junction.`,
       'voltage',
       { value: voltage },
     );
@@ -91,7 +92,7 @@ export function thermocoupleTemperature(options: {
 }
 
 /**
- * Voltage of a thermocouple in mV.
+ * Returns the voltage of a thermocouple in mV.
  *
  * @throws MeopError `out-of-domain` outside the type's range
  * @example thermocoupleVoltage({ type: 'K', temperature: '100 degC', coldJunction: '0 degC' }).toFixed(3) // => '4.096'
@@ -110,7 +111,7 @@ export function thermocoupleVoltage(options: {
   const { direct } = thermocoupleFunctions[type];
   throw new MeopError(
     'out-of-domain',
-    `thermocoupleVoltage: temperature: ${String(options.temperature)} and cold junction ${String(options.coldJunction)} given; type ${type} is defined from ${direct[0].from} to ${direct[direct.length - 1].to} °C`,
+    `thermocoupleVoltage: temperature and coldJunction must be from ${direct[0].from} to ${direct[direct.length - 1].to} °C (type ${type}), got ${String(options.temperature)} and ${String(options.coldJunction)}`,
     'temperature',
     { value: options.temperature },
   );
@@ -120,7 +121,7 @@ function requireType(caller: string, type: string): void {
   if (Object.hasOwn(thermocoupleFunctions, type)) return;
   throw new MeopError(
     'unknown-name',
-    `${caller}: type: '${type}' given; one of ${Object.keys(thermocoupleFunctions).join(', ')} is expected`,
+    `${caller}: unknown type '${type}'. Available: ${Object.keys(thermocoupleFunctions).join(', ')}.`,
     'type',
     { value: type },
   );
