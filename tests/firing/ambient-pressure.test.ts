@@ -49,9 +49,9 @@ test.each([
   ['lowPass', () => lowPass(silent, { cutoff: '20 Hz' })],
   ['findResonance', () => findResonance(silent, { channel: 'pressure' })],
   ['removeBaseline', () => removeBaseline(silent)],
-])('%s of a record that does not say its ambient pressure is refused, with the way out', (name, call) => {
+])('%s of a record without ambient pressure raises an error with the fix', (name, call) => {
   expect(refusal(call)).toMatch(/^missing-field ambientPressure: /);
-  expect(refusal(call)).toContain(`${name}: ambientPressure`);
+  expect(refusal(call)).toContain(`${name}: missing required field ambientPressure`);
   expect(refusal(call)).toContain("{ ambientPressure: '101.3 kPa' }");
 });
 

@@ -114,7 +114,7 @@ describe('summary of a firing', () => {
   it('says which definition and which trace it used, and that an end is cut off', () => {
     const sum = summarize(thrustRecord([0, 1], [500, 500]));
     expect(sum.definitions.averageThrust).toMatch(/NFPA 1125/);
-    expect(sum.cautions.join()).toMatch(/start is cut off[\s\S]*end is cut off/);
+    expect(sum.cautions.join()).toMatch(/start is missing[\s\S]*end is missing/);
     expect(String(sum)).toMatch(/total impulse +500 N·s/);
   });
 

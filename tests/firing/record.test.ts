@@ -21,7 +21,7 @@ describe('a firing record', () => {
   it('refuses gauge pressure with the way out', () => {
     const gauge = seriesOf('gauge pressure', [0, 1, 2], 'bar');
     // @ts-expect-error a gauge reading is no absolute pressure
-    expect(() => firing({ origin: 'measured', time, pressure: gauge })).toThrow(/add the ambient pressure/);
+    expect(() => firing({ origin: 'measured', time, pressure: gauge })).toThrow(/Add the ambient pressure/);
   });
 
   it('takes what is known of the whole as text, and refuses what it is not', () => {

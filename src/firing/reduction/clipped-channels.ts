@@ -89,7 +89,9 @@ function recovered(
     if (thrust?.certain) return recoverThrust(record, { ...known, clipping: thrust });
   } catch (error) {
     if (error instanceof MeopError && error.code === 'no-recovery')
-      return { why: `Clipped. ${error.message}` };
+      return {
+        why: `${pressure?.certain ? 'pressure' : 'thrust'}: the channel is clipped. ${error.message}`,
+      };
     throw error;
   }
   return undefined;

@@ -50,7 +50,7 @@ test('launch distances for research motors', () => {
 
 test('a distance says that it is for launches, and beyond the tables there is none', () => {
   const found = launchDistance({ totalImpulse: '900 N*s', motors: 'research' });
-  expect(found.caution).toMatch(/launches, not for static firings/);
+  expect(found.caution).toMatch(/launches, not to static firings/);
   for (const totalImpulse of ['50000 N*s', '0 N*s'] as const)
     expect(() => launchDistance({ totalImpulse, motors: 'research' })).toThrow(MeopError);
   expect(() => launchDistance({ totalImpulse: '100 N*s', motors: 'certified' })).toThrow(MeopError);

@@ -108,7 +108,7 @@ describe('what cannot be known is not guessed in silence', () => {
     const lengthOf = (stamp: (i: number) => string, count: number): number => {
       const text = Array.from({ length: count }, (_, i) => `${stamp(i)},${i % 7}`).join('\n');
       const log = readLog(`time,thrust (N)\n${text}\n`);
-      expect(log.cautions.join()).toMatch(/unit of time is not stated/);
+      expect(log.cautions.join()).toMatch(/unit not specified/);
       return log.channels.thrust.time[count - 1] - log.channels.thrust.time[0];
     };
     // 2 kHz in µs, 1 kHz in ms with decimals, 10 Hz in ms, 100 Hz in s.
@@ -134,7 +134,7 @@ describe('what cannot be known is not guessed in silence', () => {
       time: { column: 1, unit: 'ms' },
       channels: { thrust: { column: 3, unit: 'N' } },
     });
-    expect(log.cautions.join()).toMatch(/column 2 changes between F, P from row to row/);
+    expect(log.cautions.join()).toMatch(/Column 2 alternates between F, P/);
   });
 
   test("the air's own pressure is not taken for the chamber's", () => {

@@ -14,7 +14,7 @@ test('channels at different rates come onto the fastest; gauge becomes absolute'
   const record = firingFromLog(log, { ambientPressure: '1 bar' });
   expect(record.pressure?.max().in('bar')).toBeCloseTo(41, 2);
   expect(record.thrust?.max().in('N')).toBeCloseTo(500, 0);
-  expect(record.history.join('\n')).toMatch(/thrust drawn onto the times of pressure/);
+  expect(record.history.join('\n')).toMatch(/thrust interpolated linearly to the times of pressure/);
 });
 
 test('the definitions: impulse, Isp, c*, C_F and the split of the efficiency', () => {
@@ -74,7 +74,7 @@ test('a thrust coefficient out of this world is warned of', () => {
     ),
   });
   const reduced = reduceFiring(record, { ambientPressure: '100 kPa', throatDiameter: '10 mm' });
-  expect(reduced.cautions.join('\n')).toMatch(/wrong calibration, unit or throat/);
+  expect(reduced.cautions.join('\n')).toMatch(/Check calibration, units and throat/);
 });
 
 describe('temperatures', () => {

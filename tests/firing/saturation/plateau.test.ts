@@ -59,7 +59,7 @@ describe('a neutral grain on a coarse converter', () => {
       expect(reduced.recovery).toBeUndefined();
       expect(reduced.clipping.pressure?.certain).toBe(false);
       expect(reduced.cautions.join('\n')).toMatch(
-        /flat top, as clipping or a true plateau.*ranges: \{ pressure/,
+        /flat top, as with clipping or a true plateau.*ranges: \{ pressure/,
       );
       // The highest reading is the converter's own: within a step and the noise of 4 MPa.
       expect(Math.abs((reduced.peakPressure?.value.si ?? 0) - 4e6 - ambient)).toBeLessThan(1e5);

@@ -78,11 +78,11 @@ describe('recovery', () => {
     expect(recovery.peak.value.si / (5e6 + ambient)).toBeCloseTo(1, 3);
     expect(recovery.fit?.slope).toBeCloseTo(1.5 * area, 7);
     expect(recovery.fit?.extrapolation).toBeGreaterThan(1.8);
-    expect(recovery.cautions.join()).toMatch(/drawn out/);
+    expect(recovery.cautions.join()).toMatch(/extrapolated/);
     const before = clipped.pressure?.si ?? new Float64Array(0);
     const after = recovery.record.pressure?.si ?? new Float64Array(0);
     for (let i = 0; i < n; i++) if (before[i] < 2.4e6) expect(after[i]).toBe(before[i]);
-    expect(recovery.record.history.at(-1)).toMatch(/recovered by thrust coefficient/);
+    expect(recovery.record.history.at(-1)).toMatch(/reconstructed by thrust coefficient/);
   });
 
   test('throat growth is fitted where it is asked for', () => {
