@@ -1,22 +1,15 @@
 import { beforeEach, describe, expect, test, vi } from 'vitest';
-import {
-  detectBurn,
-  detectClipping,
-  type Firing,
-  firing,
-  reduceFiring,
-  removeBaseline,
-  removeSpikes,
-} from '../../../src/firing';
-import { analysedRecord } from '../../../src/firing/analysis/analysed-record';
-import { analysedTrace } from '../../../src/firing/analysis/analysed-trace';
+import type { Firing } from '../../../src/firing';
 import { randomStream } from '../../../src/numerics';
-import { fromSiArray, q } from '../../../src/units';
 import { syntheticFiring } from '../synthetic-firing';
 
-const searched = vi.hoisted((): Float64Array[] => []);
-vi.mock('../../../src/firing/analysis/burn-edges', async (original) => {
-  const actual = await original<typeof import('../../../src/firing/analysis/burn-edges')>();
+type BurnEdges = typeof import('../../../src/firing/analysis/burn-edges');
+
+/** The library with an edge finder that notes which samples it searches: loaded anew, since other tests share its modules. */
+const searched: Float64Array[] = [];
+vi.resetModules();
+vi.doMock('../../../src/firing/analysis/burn-edges', async (original) => {
+  const actual = await original<BurnEdges>();
   return {
     ...actual,
     edgeFinder: (time: Float64Array, values: Float64Array) => {
@@ -25,6 +18,14 @@ vi.mock('../../../src/firing/analysis/burn-edges', async (original) => {
     },
   };
 });
+const { detectBurn, detectClipping, firing, reduceFiring, removeBaseline, removeSpikes } = await import(
+  '../../../src/firing'
+);
+const { analysedRecord } = await import('../../../src/firing/analysis/analysed-record');
+const { analysedTrace } = await import('../../../src/firing/analysis/analysed-trace');
+const { fromSiArray, q } = await import('../../../src/units');
+vi.doUnmock('../../../src/firing/analysis/burn-edges');
+vi.resetModules();
 beforeEach(() => {
   searched.length = 0;
 });
