@@ -18,7 +18,7 @@ try {
   const bundle = join(work, 'kernels.mjs');
   await build({
     stdin: {
-      contents: `export { machFromAreaRatioSi } from '${join(here, '../../src/thermo')}';
+      contents: `export { machFromAreaRatioSi } from '${join(here, '../../src/thermo/mach-from-area-ratio')}';
 export { thrustCoefficientSi } from '${join(here, '../../src/nozzle')}';`,
       resolveDir: here,
       loader: 'ts',

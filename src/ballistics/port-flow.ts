@@ -1,4 +1,4 @@
-import { machFromAreaRatioSi } from '../thermo';
+import { machFromAreaRatioSi } from '../thermo/mach-from-area-ratio';
 import { formula, length, massFlow, massFlux, ratio, readInput } from '../units';
 import { readPositive, refusal } from '../units/refusal';
 

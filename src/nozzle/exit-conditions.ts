@@ -3,9 +3,9 @@ import {
   isentropicDensityRatioSi,
   isentropicPressureRatioSi,
   isentropicTemperatureRatioSi,
-  machFromAreaRatioSi,
   machFromPressureRatioSi,
-} from '../thermo';
+} from '../thermo/isentropic-kernels';
+import { machFromAreaRatioSi } from '../thermo/mach-from-area-ratio';
 import {
   absolutePressure,
   formula,

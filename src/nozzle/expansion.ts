@@ -1,10 +1,10 @@
 import { trapezoid } from '../numerics';
+import { standardAtmosphere } from '../thermo';
 import {
   areaRatioSi,
   isentropicPressureRatioSi,
   machFromPressureRatioSi,
-  standardAtmosphere,
-} from '../thermo';
+} from '../thermo/isentropic-kernels';
 import {
   absolutePressure,
   formula,

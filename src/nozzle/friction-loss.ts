@@ -1,5 +1,6 @@
 import { gaussLegendre, integratePanels } from '../numerics';
-import { isentropicPressureRatioSi, isentropicTemperatureRatioSi, machFromAreaRatioSi } from '../thermo';
+import { isentropicPressureRatioSi, isentropicTemperatureRatioSi } from '../thermo/isentropic-kernels';
+import { machFromAreaRatioSi } from '../thermo/mach-from-area-ratio';
 import { type NamedKind, type QuantityInput, readInput } from '../units';
 import { type FieldsOf, requireFields } from '../units/known-fields';
 import { refusal } from '../units/refusal';

@@ -1,9 +1,6 @@
-import {
-  isentropicPressureRatioSi,
-  machFromAreaRatioSi,
-  shockPressureRatioSi,
-  vandenkerckhoveSi,
-} from '../thermo';
+import { isentropicPressureRatioSi, vandenkerckhoveSi } from '../thermo/isentropic-kernels';
+import { machFromAreaRatioSi } from '../thermo/mach-from-area-ratio';
+import { shockPressureRatioSi } from '../thermo/normal-shock-kernels';
 
 /** What one γ and one expansion ratio fix, worked out once: everything that does not depend on the pressures. */
 export interface IdealNozzle {
@@ -51,7 +48,7 @@ export function idealNozzle(gamma: number, expansionRatio: number): IdealNozzle 
  * Vacuum thrust coefficient of a nozzle cut off where the Mach number is `mach`; plain numbers, unchecked.
  * Γ·(√γ·M/√B + 1/(√γ·M·√B)) with B = 1 + (γ−1)/2·M²: continuity has replaced the pressure term's power.
  *
- * @example vacuumThrustCoefficientAt(1, 1.2, vandenkerckhoveSi(1.2)) // => 1.241842
+ * @example vacuumThrustCoefficientAt(1, 1.2, vandenkerckhove.si({ gamma: 1.2 })) // => 1.241842
  */
 export function vacuumThrustCoefficientAt(mach: number, gamma: number, vandenkerckhove: number): number {
   const b = 1 + ((gamma - 1) / 2) * mach * mach;

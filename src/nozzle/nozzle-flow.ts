@@ -2,9 +2,9 @@ import {
   areaRatioSi,
   isentropicPressureRatioSi,
   machFromPressureRatioSi,
-  machFromShockStagnationPressureRatioSi,
   massFlowParameterSi,
-} from '../thermo';
+} from '../thermo/isentropic-kernels';
+import { machFromShockStagnationPressureRatioSi } from '../thermo/normal-shock-kernels';
 import { type IdealNozzle, vacuumThrustCoefficientAt } from './ideal-nozzle';
 import { type SeparationCriterion, separationMachSi } from './separation';
 

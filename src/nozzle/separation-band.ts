@@ -1,4 +1,5 @@
-import { areaRatioSi, isentropicPressureRatioSi, machFromAreaRatioSi, vandenkerckhoveSi } from '../thermo';
+import { areaRatioSi, isentropicPressureRatioSi, vandenkerckhoveSi } from '../thermo/isentropic-kernels';
+import { machFromAreaRatioSi } from '../thermo/mach-from-area-ratio';
 import {
   fromSiValue,
   type NamedKind,

@@ -1,5 +1,5 @@
 import { newtonBracketed } from '../numerics';
-import { isentropicPressureRatioSi, machFromPressureRatioSi } from '../thermo';
+import { isentropicPressureRatioSi, machFromPressureRatioSi } from '../thermo/isentropic-kernels';
 import { formula, ratio } from '../units';
 
 /** A published rule for the wall pressure at which the stream leaves the wall of an over-expanded nozzle. */

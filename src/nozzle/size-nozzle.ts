@@ -1,4 +1,4 @@
-import { vandenkerckhoveSi } from '../thermo';
+import { vandenkerckhoveSi } from '../thermo/isentropic-kernels';
 import {
   fromSiValue,
   type NamedKind,

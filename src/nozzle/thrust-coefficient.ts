@@ -1,4 +1,5 @@
-import { isentropicPressureRatioSi, machFromAreaRatioSi, vandenkerckhoveSi } from '../thermo';
+import { isentropicPressureRatioSi, vandenkerckhoveSi } from '../thermo/isentropic-kernels';
+import { machFromAreaRatioSi } from '../thermo/mach-from-area-ratio';
 import { absolutePressure, formula, ratio } from '../units';
 import { idealNozzle, thrustCoefficientSi, vacuumThrustCoefficientAt } from './ideal-nozzle';
 

@@ -11,10 +11,9 @@ import {
   speed,
   temperature,
 } from '../units';
+import { gamma, mach, molarMassOfGas } from './gas-inputs';
+import { prandtl } from './heat-inputs';
 
-const gamma = /* @__PURE__ */ ratio('γ', 'ratio of specific heats', { above: 1 });
-const prandtl = /* @__PURE__ */ ratio('Pr', 'Prandtl number', { above: 0 });
-const mach = /* @__PURE__ */ ratio('M', 'local Mach number', { min: 0 });
 const bartz =
   'D. R. Bartz, "A simple equation for rapid estimation of rocket nozzle convective heat transfer coefficients", Jet Propulsion 27 (1957), 49-51';
 
@@ -157,7 +156,7 @@ export const combustionGasViscosity = /* @__PURE__ */ formula({
   equation: 'μ = μ_1·√(M / M_1)·(T / T_1)^0.6',
   source: 'Huzel & Huang, NASA SP-125, eq. 4-16: 46.6e-10·√M·T^0.6 in lb/(in·s), g/mol and °R (from memory)',
   inputs: {
-    molarMass: molarMass('M', 'molar mass'),
+    molarMass: molarMassOfGas,
     temperature: temperature('T', 'temperature'),
     viscosityAtOne: optional(dynamicViscosity('μ_1', 'viscosity at M_1 and T_1'), estimateViscosity),
     oneMolarMass: optional(molarMass('M_1', 'molar mass of the fit, 1 g/mol'), 0.001),

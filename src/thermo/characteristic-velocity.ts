@@ -1,20 +1,11 @@
-import {
-  area,
-  formula,
-  mass,
-  pressureIntegral,
-  ratio,
-  specificGasConstant,
-  speed,
-  temperature,
-} from '../units';
+import { area, formula, mass, pressureIntegral, ratio, speed, temperature } from '../units';
+import { gamma, gasConstant } from './gas-inputs';
 import { vandenkerckhoveSi } from './isentropic-kernels';
 
 /**
  * Ideal characteristic velocity of a perfect gas at a choked throat. For an exhaust that carries droplets, γ and R are
  * those of the mixture ({@link twoPhaseMixture}): with the γ of the gas alone it comes out about 3 % low.
  *
- * @throws MeopError `out-of-domain` for γ not above 1
  * @example idealCharacteristicVelocity({ gamma: 1.2, gasConstant: '350 J/(kg*K)', temperature: '3000 K' }).in('m/s') // => 1580.024404
  */
 export const idealCharacteristicVelocity = /* @__PURE__ */ formula({
@@ -23,8 +14,8 @@ export const idealCharacteristicVelocity = /* @__PURE__ */ formula({
   equation: 'c* = √(R·T / γ)·((γ + 1) / 2)^((γ + 1) / (2·(γ − 1)))',
   source: 'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 3 (from memory)',
   inputs: {
-    gamma: ratio('γ', 'ratio of specific heats', { above: 1 }),
-    gasConstant: specificGasConstant('R', 'specific gas constant'),
+    gamma,
+    gasConstant,
     temperature: temperature('T', 'stagnation temperature in the chamber'),
   },
   output: speed('c*', 'characteristic velocity'),

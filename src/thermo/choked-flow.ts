@@ -1,22 +1,12 @@
-import {
-  absolutePressure,
-  area,
-  formula,
-  massFlow,
-  massFlux,
-  ratio,
-  specificGasConstant,
-  temperature,
-} from '../units';
+import { area, formula, massFlow, massFlux, ratio } from '../units';
+import { gamma, stagnation } from './gas-inputs';
 import { isentropicDensityRatioSi, isentropicPressureRatioSi, vandenkerckhoveSi } from './isentropic-kernels';
 
-const gamma = /* @__PURE__ */ ratio('γ', 'ratio of specific heats', { above: 1 });
 const report1135 = 'NACA Report 1135 (1953), isentropic flow at Mach 1';
 
 /**
  * Pressure at Mach 1 over stagnation pressure: a nozzle is choked when the back pressure is below this share.
  *
- * @throws MeopError `out-of-domain` for γ not above 1
  * @example criticalPressureRatio({ gamma: 1.4 }) // => 0.528281788
  */
 export const criticalPressureRatio = /* @__PURE__ */ formula({
@@ -80,13 +70,6 @@ export const vandenkerckhove = /* @__PURE__ */ formula({
   si: ({ gamma }) => vandenkerckhoveSi(gamma),
 });
 
-const stagnation = {
-  stagnationPressure: /* @__PURE__ */ absolutePressure('p0', 'stagnation pressure'),
-  stagnationTemperature: /* @__PURE__ */ temperature('T0', 'stagnation temperature'),
-  gamma,
-  gasConstant: /* @__PURE__ */ specificGasConstant('R', 'specific gas constant'),
-};
-
 /**
  * Mass flow for each unit of throat area when the throat is choked.
  *
@@ -124,13 +107,7 @@ export const chokedMassFlow = /* @__PURE__ */ formula({
   title: 'Mass flow through a choked throat',
   equation: 'ṁ = p0·A·√(γ / (R·T0))·(2 / (γ + 1))^((γ + 1) / (2·(γ − 1)))',
   source: 'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 3 (from memory)',
-  inputs: {
-    stagnationPressure: stagnation.stagnationPressure,
-    stagnationTemperature: stagnation.stagnationTemperature,
-    area: area('A', 'throat area'),
-    gamma,
-    gasConstant: stagnation.gasConstant,
-  },
+  inputs: { ...stagnation, area: area('A', 'throat area') },
   output: massFlow('ṁ', 'mass flow'),
   example: {
     stagnationPressure: '1 MPa',

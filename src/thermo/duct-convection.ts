@@ -8,10 +8,10 @@ import {
   ratio,
   thermalConductivity,
 } from '../units';
+import { prandtl } from './heat-inputs';
 
 const incropera = 'Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, 6th ed. (2007), section 8.5';
 const reynolds = /* @__PURE__ */ ratio('Re', 'Reynolds number on the diameter', { above: 0 });
-const prandtl = /* @__PURE__ */ ratio('Pr', 'Prandtl number', { above: 0 });
 
 /**
  * Reynolds number of the flow in a round duct or a port, from its mass flow.
@@ -68,7 +68,6 @@ export const dittusBoelterNusselt = /* @__PURE__ */ formula({
  * Nusselt number of turbulent flow in a smooth duct by Gnielinski: at the Prandtl number of combustion gas some 20 % below
  * {@link dittusBoelterNusselt}.
  *
- * @throws MeopError `out-of-domain` for a Reynolds number of 1000 or below
  * @example gnielinskiNusselt({ reynolds: 20384, prandtl: 0.7 }) // => 52.132192
  */
 export const gnielinskiNusselt = /* @__PURE__ */ formula({

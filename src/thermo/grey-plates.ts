@@ -1,4 +1,5 @@
-import { constants, formula, heatFlux, optional, ratio, temperature } from '../units';
+import { formula, heatFlux, ratio, temperature } from '../units';
+import { blackBody, blackFluxSi } from './heat-inputs';
 
 const emissivity = (symbol: string, meaning: string): ReturnType<typeof ratio> =>
   ratio(symbol, meaning, { above: 0, max: 1 });
@@ -6,7 +7,6 @@ const emissivity = (symbol: string, meaning: string): ReturnType<typeof ratio> =
 /**
  * Net radiation between two large parallel grey walls: a hot liner or insert and the case around it.
  *
- * @throws MeopError `out-of-domain` for emissivities not above 0 and at most 1
  * @example greyPlatesFlux({ hotTemperature: '1400 K', coldTemperature: '500 K', hotEmissivity: 0.8, coldEmissivity: 0.3 }).in('kW/m^2') // => 59.8016
  */
 export const greyPlatesFlux = /* @__PURE__ */ formula({
@@ -20,8 +20,7 @@ export const greyPlatesFlux = /* @__PURE__ */ formula({
     coldTemperature: temperature('T_2', 'temperature of the other'),
     hotEmissivity: emissivity('ε_1', 'emissivity of the one wall'),
     coldEmissivity: emissivity('ε_2', 'emissivity of the other'),
-    blackFlux: optional(heatFlux('q_K', 'black-body flux at T_K'), constants.stefanBoltzmann.value * 1e12),
-    blackTemperature: optional(temperature('T_K', 'temperature of that flux, 1000 K'), 1000),
+    ...blackBody,
   },
   output: heatFlux('q', 'net heat flux from the one to the other'),
   example: { hotTemperature: '1400 K', coldTemperature: '500 K', hotEmissivity: 0.8, coldEmissivity: 0.3 },
@@ -30,7 +29,7 @@ export const greyPlatesFlux = /* @__PURE__ */ formula({
     coldTemperature,
     hotEmissivity,
     coldEmissivity,
-    blackFlux = constants.stefanBoltzmann.value * 1e12,
+    blackFlux = blackFluxSi,
     blackTemperature = 1000,
   }) => {
     const hot = (hotTemperature / blackTemperature) ** 2;

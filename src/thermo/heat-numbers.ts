@@ -1,16 +1,8 @@
-import {
-  density,
-  formula,
-  heatTransferCoefficient,
-  length,
-  ratio,
-  specificHeat,
-  thermalConductivity,
-  thermalDiffusivity,
-  time,
-} from '../units';
+import { formula, length, ratio, thermalDiffusivity, time } from '../units';
+import { coefficient, diffusivity, solid } from './heat-inputs';
 
 const incropera = 'Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, 6th ed. (2007), ch. 5';
+const crossed = /* @__PURE__ */ length('L', 'length that the heat crosses');
 
 /**
  * Thermal diffusivity: how fast a material passes on a change of temperature.
@@ -22,11 +14,7 @@ export const thermalDiffusivityOf = /* @__PURE__ */ formula({
   title: 'Thermal diffusivity',
   equation: 'α = k / (ρ·c)',
   source: incropera,
-  inputs: {
-    conductivity: thermalConductivity('k', 'conductivity'),
-    density: density('ρ', 'density'),
-    specificHeat: specificHeat('c', 'specific heat'),
-  },
+  inputs: solid,
   output: thermalDiffusivity('α', 'thermal diffusivity'),
   example: { conductivity: '167 W/(m*K)', density: '2700 kg/m^3', specificHeat: '896 J/(kg*K)' },
   si: ({ conductivity, density, specificHeat }) => conductivity / (density * specificHeat),
@@ -50,9 +38,9 @@ export const biotNumber = /* @__PURE__ */ formula({
   equation: 'Bi = h·L / k',
   source: incropera,
   inputs: {
-    coefficient: heatTransferCoefficient('h', 'heat-transfer coefficient'),
-    length: length('L', 'length that the heat has to go'),
-    conductivity: thermalConductivity('k', 'conductivity of the body'),
+    coefficient,
+    length: crossed,
+    conductivity: solid.conductivity,
   },
   output: ratio('Bi', 'Biot number'),
   example: { coefficient: '900 W/(m^2*K)', length: '3 mm', conductivity: '167 W/(m*K)' },
@@ -74,9 +62,9 @@ export const fourierNumber = /* @__PURE__ */ formula({
   equation: 'Fo = α·t / L²',
   source: incropera,
   inputs: {
-    diffusivity: thermalDiffusivity('α', 'thermal diffusivity'),
+    diffusivity,
     time: time('t', 'time', { min: 0 }),
-    length: length('L', 'length that the heat has to go'),
+    length: crossed,
   },
   output: ratio('Fo', 'Fourier number'),
   example: { diffusivity: '18.8e-6 m^2/s', time: '480 s', length: '40 mm' },

@@ -16,28 +16,22 @@ export * from './gas-mixture';
 export * from './grey-plates';
 export * from './heat-numbers';
 export * from './isentropic';
-export * from './isentropic-kernels';
 export * from './layered-wall';
 export * from './layered-wall-heating';
 export * from './lumped-heating';
-export { type MachBranch, machFromAreaRatioSi } from './mach-from-area-ratio';
+export type { MachBranch } from './mach-from-area-ratio';
 export * from './mach-from-mass-flow-parameter';
 export * from './mach-relations';
 export * from './normal-shock';
-export * from './normal-shock-kernels';
 export * from './oblique-shock';
 export * from './orifice-flow';
 export * from './pitot-pressure';
 export * from './prandtl-meyer';
 export * from './products/equilibrium-constant';
 export * from './products/equilibrium-products';
-export {
-  type SpeciesProperties,
-  type SpeciesPropertiesOptions,
-  speciesNames,
-  speciesProperties,
-} from './products/species-properties';
-export type { PolynomialForm } from './products/species-table';
+export type { EquilibriumReactant } from './products/products-problem';
+export { type SpeciesProperties, speciesProperties } from './products/species-properties';
+export { type PolynomialForm, speciesNames } from './products/species-table';
 export * from './semi-infinite-solid';
 export * from './standard-atmosphere';
 export * from './station-pressure';

@@ -17,50 +17,30 @@ function densityPower(high: number, mach: number, gamma: number): number {
   return powerOfTwoDoubles(high, lostFrom(high, (gamma - 1) / 2, mach), gamma - 1);
 }
 
-/**
- * Static over stagnation temperature; plain numbers, unchecked.
- *
- * @example isentropicTemperatureRatioSi(1, 1.2) // => 0.909090909
- */
+/** Static over stagnation temperature. */
 export function isentropicTemperatureRatioSi(mach: number, gamma: number): number {
   return 1 / (1 + ((gamma - 1) / 2) * (mach * mach));
 }
 
-/**
- * Static over stagnation density; plain numbers, unchecked.
- *
- * @example isentropicDensityRatioSi(1, 1.4) // => 0.633938145
- */
+/** Static over stagnation density. */
 export function isentropicDensityRatioSi(mach: number, gamma: number): number {
   const high = 1 + ((gamma - 1) / 2) * (mach * mach);
   return 1 / densityPower(high, mach, gamma);
 }
 
-/**
- * Static over stagnation pressure; plain numbers, unchecked.
- *
- * @example isentropicPressureRatioSi(1, 1.4) // => 0.528281788
- */
+/** Static over stagnation pressure. */
 export function isentropicPressureRatioSi(mach: number, gamma: number): number {
   const high = 1 + ((gamma - 1) / 2) * (mach * mach);
   return 1 / (densityPower(high, mach, gamma) * high);
 }
 
-/**
- * Mach number at which the static over stagnation pressure is a given ratio; plain numbers, unchecked.
- *
- * @example machFromPressureRatioSi(0.528281788, 1.4) // => 1
- */
+/** Mach number at which the static over stagnation pressure is a given ratio. */
 export function machFromPressureRatioSi(pressureRatio: number, gamma: number): number {
   // 0 − x, not −x: at a ratio of 1 the Mach number is 0, not −0.
   return Math.sqrt((2 * Math.expm1(0 - ((gamma - 1) / gamma) * Math.log(pressureRatio))) / (gamma - 1));
 }
 
-/**
- * Area over sonic area; plain numbers, unchecked.
- *
- * @example areaRatioSi(2, 1.4) // => 1.6875
- */
+/** Area over sonic area. */
 export function areaRatioSi(mach: number, gamma: number): number {
   const t = (gamma - 1) / 2;
   const above = 1 + t * (mach * mach);
@@ -70,21 +50,13 @@ export function areaRatioSi(mach: number, gamma: number): number {
   return (powerOfTwoDoubles(ratio, lost, gamma - 1) * Math.sqrt(ratio)) / mach;
 }
 
-/**
- * Mass-flow parameter `ṁ·√(R·T0)/(p0·A)`; plain numbers, unchecked.
- *
- * @example massFlowParameterSi(1, 1.2) // => 0.648532
- */
+/** Mass-flow parameter `ṁ·√(R·T0)/(p0·A)`. */
 export function massFlowParameterSi(mach: number, gamma: number): number {
   const high = 1 + ((gamma - 1) / 2) * (mach * mach);
   return (Math.sqrt(gamma) * mach) / (densityPower(high, mach, gamma) * Math.sqrt(high));
 }
 
-/**
- * Vandenkerckhove function: the mass-flow parameter at Mach 1; plain numbers, unchecked.
- *
- * @example vandenkerckhoveSi(1.2) // => 0.648532
- */
+/** Vandenkerckhove function: the mass-flow parameter at Mach 1. */
 export function vandenkerckhoveSi(gamma: number): number {
   // log1p(t)/t stays exact where the textbook base 2/(γ+1) would be rounded and then raised to a large power.
   const t = (gamma - 1) / 2;

@@ -1,59 +1,29 @@
 import {
   fromSiArray,
   fromSiValue,
-  MeopError,
-  type NamedKind,
+  heatTransferCoefficient,
+  length,
+  list,
+  optional,
+  printable,
+  procedure,
   type Quantity,
-  type QuantityInput,
   type Series,
   table,
+  temperature,
+  time,
   unitOf,
 } from '../units';
-import { type FieldsOf, requireFields } from '../units/known-fields';
-import { readNotNegative, readPositive, refusal } from '../units/refusal';
+import { hotGas, initialTemperature } from './heat-inputs';
 import { marchWall, type WallHistorySi, type WallLayerSi } from './wall-march';
+import { heatedLayer, stepWith } from './wall-steps';
 
-/** One step of the way through a wall that heats up: a layer, or the contact between two. */
-export type HeatedWallStep =
-  | {
-      readonly name?: string;
-      readonly thickness: QuantityInput<'length'>;
-      readonly conductivity: QuantityInput<'thermal conductivity'>;
-      readonly density: QuantityInput<'density'>;
-      readonly specificHeat: QuantityInput<'specific heat'>;
-    }
-  | {
-      readonly name?: string;
-      /** Aluminium on aluminium in air, 10 µm rough, at 1 bar: 2.75e-4 m²·K/W (Incropera, table 3.1, from memory). */
-      readonly contact: QuantityInput<'thermal insulance'>;
-    };
-
-/** What {@link layeredWallHeating} needs. */
-export interface LayeredWallHeatingOptions {
-  /** Driving temperature of the gas: the adiabatic wall temperature. */
-  readonly gasTemperature: QuantityInput<'temperature'>;
-  readonly gasCoefficient: QuantityInput<'heat-transfer coefficient'>;
-  /** How long the gas heats the wall: the burning time. */
-  readonly heatingTime: QuantityInput<'time'>;
-  /** From ignition to the end of what is looked at; a lined case is hottest well after burnout. */
-  readonly duration: QuantityInput<'time'>;
-  /** From the hot side to the cold one. */
-  readonly steps: readonly HeatedWallStep[];
-  readonly initialTemperature: QuantityInput<'temperature'>;
-  /** Default the initial temperature. */
-  readonly outsideTemperature?: QuantityInput<'temperature'>;
-  /** Default 0: no heat leaves outside, which is the safe side. */
-  readonly outsideCoefficient?: QuantityInput<'heat-transfer coefficient'>;
-  /** Radius of the heated face of a tube; default a plane wall. */
-  readonly innerRadius?: QuantityInput<'length'>;
-}
-
-/** How hot a layer gets. */
+/** Temperatures of a layer. */
 export interface HeatedLayer {
   readonly name: string;
   readonly hotFace: Series<'temperature'>;
   readonly coldFace: Series<'temperature'>;
-  /** By heat content: what a thin metal wall is at. */
+  /** Averaged by heat content: the temperature of a thin metal wall. */
   readonly mean: Series<'temperature'>;
   readonly hottestFace: Quantity<'temperature'>;
   readonly hottestMean: Quantity<'temperature'>;
@@ -65,83 +35,123 @@ export interface LayeredWallHeating {
   readonly time: Series<'time'>;
   /** The layers, without the contacts, from the hot side. */
   readonly layers: readonly HeatedLayer[];
-  /** What the hottest values may be off by, from half the cells and steps. The first instants of a stretch are worse. */
+  /** Error of the maximum temperatures, from half the cells and steps. It is larger at the start of heating and of the soak. */
   readonly estimatedError: Quantity<'temperature difference'>;
   readonly cautions: readonly string[];
   toString(): string;
 }
 
-const procedure = 'layeredWallHeating';
-const layeredWallHeatingFields: FieldsOf<LayeredWallHeatingOptions> = {
-  gasTemperature: 'required',
-  gasCoefficient: 'required',
-  heatingTime: 'required',
-  duration: 'required',
-  steps: 'required',
-  initialTemperature: 'required',
-  outsideTemperature: 'optional',
-  outsideCoefficient: 'optional',
-  innerRadius: 'optional',
-};
+const step = /* @__PURE__ */ stepWith(heatedLayer);
+type Step = ReturnType<typeof step.read>;
 
 /**
- * Temperatures in a wall of layers, liner and case, through a firing and the soak after it, in one dimension. After the heating time no
- * heat passes the hot face either way, so that all of it ends in the wall: the safe side for the case.
+ * Temperatures in a wall of layers, liner and case, through a firing and the soak after it, in one dimension. After the
+ * heating no heat crosses the hot face in either direction, so that all of it ends in the wall: conservative for the case.
  *
- * Source: conduction by finite volumes, twice, extrapolated to no cell and step size.
- *
- * @throws MeopError `missing-field` for no layer, `out-of-domain` for values not above 0 or a duration shorter than the heating
  * @example layeredWallHeating({ gasTemperature: '1550 K', gasCoefficient: '900 W/(m^2*K)', heatingTime: '2 s', duration: '2 s', initialTemperature: '300 K', steps: [{ thickness: '3 mm', conductivity: '167 W/(m*K)', density: '2700 kg/m^3', specificHeat: '896 J/(kg*K)' }] }).layers[0].hottestMean.in('K') // => 573.2721
  */
-export function layeredWallHeating(options: LayeredWallHeatingOptions): LayeredWallHeating {
-  requireFields(procedure, options, layeredWallHeatingFields);
-  const initial = above('temperature', 'initialTemperature', options.initialTemperature);
-  const heating = above('time', 'heatingTime', options.heatingTime);
-  const duration = above('time', 'duration', options.duration);
-  if (duration < heating)
-    throw refusal(
-      procedure,
-      'duration',
-      options.duration,
-      'at least the heating time',
-      'it counts from ignition',
-    );
-  const outsideCoefficient =
-    options.outsideCoefficient === undefined
-      ? 0
-      : readNotNegative(
-          'heat-transfer coefficient',
-          'outsideCoefficient',
-          options.outsideCoefficient,
-          procedure,
-        ).si;
-  const gas = {
-    temperature: above('temperature', 'gasTemperature', options.gasTemperature),
-    coefficient: above('heat-transfer coefficient', 'gasCoefficient', options.gasCoefficient),
-  };
-  const { layers, names } = readSteps(options.steps);
-  const wall = {
-    layers,
-    innerRadius:
-      options.innerRadius === undefined ? Infinity : above('length', 'innerRadius', options.innerRadius),
-    initial,
-    outside: {
-      temperature:
-        options.outsideTemperature === undefined
-          ? initial
-          : above('temperature', 'outsideTemperature', options.outsideTemperature),
-      coefficient: outsideCoefficient,
-    },
-    stretches: [
-      { duration: heating, ...gas },
-      ...(duration > heating
-        ? [{ duration: duration - heating, temperature: gas.temperature, coefficient: 0 }]
-        : []),
+export const layeredWallHeating = /* @__PURE__ */ procedure({
+  name: 'layeredWallHeating',
+  title: 'Temperatures in a wall of layers through a firing and the soak after it',
+  source: 'Conduction by finite volumes on two grids, extrapolated to zero cell and step size',
+  inputs: {
+    ...hotGas,
+    heatingTime: time('t_b', 'time for which the gas heats the wall: the burning time'),
+    duration: time(
+      't',
+      'time from ignition to the end of the calculation; a lined case is hottest well after burnout',
+    ),
+    steps: list('layers and contacts from the hot side', step),
+    initialTemperature,
+    outsideTemperature: optional(
+      temperature('T_o', 'temperature of the air outside; assumed equal to the initial temperature'),
+    ),
+    outsideCoefficient: optional(
+      heatTransferCoefficient('h_o', 'heat-transfer coefficient outside; zero is conservative', { min: 0 }),
+      0,
+    ),
+    innerRadius: optional(length('r', 'radius of the heated face of a tube; assumed a plane wall')),
+  },
+  gives: 'temperatures of the faces and the mean of every layer over time, and their maxima',
+  example: {
+    gasTemperature: '1550 K',
+    gasCoefficient: '900 W/(m^2*K)',
+    heatingTime: '2 s',
+    duration: '2 s',
+    initialTemperature: '300 K',
+    steps: [
+      {
+        thickness: '3 mm',
+        conductivity: '167 W/(m*K)',
+        density: '2700 kg/m^3',
+        specificHeat: '896 J/(kg*K)',
+      },
     ],
-  };
-  const coarse = marchWall(wall, 40, 80);
-  const fine = marchWall(wall, 80, 160);
-  return resultOf(coarse, fine, names, heating);
+  },
+  checks: [
+    ({ duration, heatingTime }) =>
+      duration.si >= heatingTime.si
+        ? undefined
+        : {
+            path: 'duration',
+            given: duration,
+            expected: `at least the heating time (${heatingTime})`,
+            remedy: 'Count it from ignition',
+          },
+    ({ steps }) => {
+      const loose = steps.findIndex((one, i) => 'contact' in one && (i === 0 || i === steps.length - 1));
+      if (loose < 0) return undefined;
+      const problem = 'a contact has a layer on either side';
+      return { path: `steps.${loose}.contact`, problem, remedy: 'Add the layer, or remove the contact' };
+    },
+  ],
+  run: (values): LayeredWallHeating => {
+    const initial = values.initialTemperature.si;
+    const heating = values.heatingTime.si;
+    const duration = values.duration.si;
+    const gas = { temperature: values.gasTemperature.si, coefficient: values.gasCoefficient.si };
+    const { layers, names } = layersOf(values.steps);
+    const wall = {
+      layers,
+      innerRadius: values.innerRadius?.si ?? Infinity,
+      initial,
+      outside: {
+        temperature: values.outsideTemperature?.si ?? initial,
+        coefficient: values.outsideCoefficient.si,
+      },
+      stretches: [
+        { duration: heating, ...gas },
+        ...(duration > heating
+          ? [{ duration: duration - heating, temperature: gas.temperature, coefficient: 0 }]
+          : []),
+      ],
+    };
+    return resultOf(marchWall(wall, 40, 80), marchWall(wall, 80, 160), names, heating);
+  },
+});
+
+/** The layers, each with the contacts behind it, and their names. */
+function layersOf(steps: readonly Step[]): {
+  readonly layers: readonly WallLayerSi[];
+  readonly names: readonly string[];
+} {
+  const layers: WallLayerSi[] = [];
+  const names: string[] = [];
+  for (const one of steps) {
+    if ('contact' in one) {
+      const before = layers.pop();
+      if (before) layers.push({ ...before, contactBehind: before.contactBehind + one.contact.si });
+      continue;
+    }
+    names.push(one.name ?? `layer ${names.length + 1}`);
+    layers.push({
+      thickness: one.thickness.si,
+      conductivity: one.conductivity.si,
+      heatCapacity: one.density.si * one.specificHeat.si,
+      contactBehind: 0,
+    });
+  }
+  return { layers, names };
 }
 
 function resultOf(
@@ -193,7 +203,7 @@ function resultOf(
     'temperature difference',
     unitOf('delta_K'),
   );
-  const text = (): string =>
+  return printable({ time, layers, estimatedError, cautions }, () =>
     [
       table(
         layers.map((one) => ({
@@ -205,59 +215,6 @@ function resultOf(
         })),
       ),
       ...cautions.map((caution) => `caution: ${caution}`),
-    ].join('\n');
-  return {
-    time,
-    layers,
-    estimatedError,
-    cautions,
-    toString: text,
-    ...{ [Symbol.for('nodejs.util.inspect.custom')]: text },
-  };
+    ].join('\n'),
+  );
 }
-
-function readSteps(steps: readonly HeatedWallStep[]): {
-  layers: readonly WallLayerSi[];
-  names: readonly string[];
-} {
-  const layers: WallLayerSi[] = [];
-  const names: string[] = [];
-  (Array.isArray(steps) ? steps : []).forEach((step: HeatedWallStep, i) => {
-    const path = `steps[${i}]`;
-    if ('contact' in step) {
-      requireFields(`${procedure}: ${path}`, step, { name: 'optional', contact: 'required' });
-      const contact = above('thermal insulance', `${path}.contact`, step.contact);
-      const before = layers.pop();
-      if (before === undefined || i === steps.length - 1)
-        throw refusal(procedure, `${path}.contact`, step.contact, 'a layer on either side of a contact');
-      layers.push({ ...before, contactBehind: before.contactBehind + contact });
-      return;
-    }
-    requireFields(`${procedure}: ${path}`, step, {
-      name: 'optional',
-      thickness: 'required',
-      conductivity: 'required',
-      density: 'required',
-      specificHeat: 'required',
-    });
-    names.push(step.name ?? `layer ${names.length + 1}`);
-    layers.push({
-      thickness: above('length', `${path}.thickness`, step.thickness),
-      conductivity: above('thermal conductivity', `${path}.conductivity`, step.conductivity),
-      heatCapacity:
-        above('density', `${path}.density`, step.density) *
-        above('specific heat', `${path}.specificHeat`, step.specificHeat),
-      contactBehind: 0,
-    });
-  });
-  if (layers.length === 0)
-    throw new MeopError(
-      'missing-field',
-      `${procedure}: steps: none given; at least one layer is expected`,
-      'steps',
-    );
-  return { layers, names };
-}
-
-const above = (kind: NamedKind, field: string, value: unknown): number =>
-  readPositive(kind, field, value, procedure).si;

@@ -3,23 +3,22 @@ import {
   fromSiValue,
   heatTransferCoefficient,
   length,
-  MeopError,
-  type NamedKind,
+  list,
+  procedure,
   type Quantity,
-  type QuantityInput,
+  temperature,
   thermalConductivity,
   thermalResistance,
   unitOf,
 } from '../units';
-import { type FieldsOf, requireFields } from '../units/known-fields';
-import { readPositive } from '../units/refusal';
+import { hotGas, solid } from './heat-inputs';
+import { conductingLayer, stepWith } from './wall-steps';
 
 const incropera = 'Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, 6th ed. (2007)';
 
 /**
  * Thermal resistance of the wall of a tube.
  *
- * @throws MeopError `out-of-domain` for an outer radius not above the inner one
  * @example cylinderWallResistance({ innerRadius: '20 mm', outerRadius: '25 mm', length: '1 m', conductivity: '0.2 W/(m*K)' }).in('K/W') // => 0.177573
  */
 export const cylinderWallResistance = /* @__PURE__ */ formula({
@@ -31,7 +30,7 @@ export const cylinderWallResistance = /* @__PURE__ */ formula({
     innerRadius: length('r_1', 'inner radius'),
     outerRadius: length('r_2', 'outer radius'),
     length: length('L', 'length of the tube'),
-    conductivity: thermalConductivity('k', 'conductivity'),
+    conductivity: solid.conductivity,
   },
   output: thermalResistance('R', 'thermal resistance'),
   example: { innerRadius: '20 mm', outerRadius: '25 mm', length: '1 m', conductivity: '0.2 W/(m*K)' },
@@ -44,7 +43,7 @@ export const cylinderWallResistance = /* @__PURE__ */ formula({
 });
 
 /**
- * Radius up to which more insulation on a thin tube lets more heat out, since its surface grows.
+ * Radius up to which more insulation on a thin tube increases the heat loss, because the surface grows.
  *
  * @example criticalInsulationRadius({ conductivity: '0.055 W/(m*K)', coefficient: '5 W/(m^2*K)' }).in('mm') // => 11
  */
@@ -62,30 +61,6 @@ export const criticalInsulationRadius = /* @__PURE__ */ formula({
   si: ({ conductivity, coefficient }) => conductivity / coefficient,
 });
 
-/** One step of the way through a wall: a layer, or the contact between two. */
-export type WallStep =
-  | {
-      readonly name?: string;
-      readonly thickness: QuantityInput<'length'>;
-      readonly conductivity: QuantityInput<'thermal conductivity'>;
-    }
-  | {
-      readonly name?: string;
-      /** Aluminium on aluminium in air, 10 µm rough, at 1 bar: 2.75e-4 m²·K/W (Incropera, table 3.1, from memory). */
-      readonly contact: QuantityInput<'thermal insulance'>;
-    };
-
-/** What {@link layeredWallHeat} needs. */
-export interface LayeredWallOptions {
-  /** Driving temperature of the gas: the adiabatic wall temperature. */
-  readonly gasTemperature: QuantityInput<'temperature'>;
-  readonly gasCoefficient: QuantityInput<'heat-transfer coefficient'>;
-  /** From the hot side to the cold one; thin against the radius of a tube. */
-  readonly steps: readonly WallStep[];
-  readonly outsideTemperature: QuantityInput<'temperature'>;
-  readonly outsideCoefficient: QuantityInput<'heat-transfer coefficient'>;
-}
-
 /** Steady heat through a wall of layers. */
 export interface LayeredWallHeat {
   readonly heatFlux: Quantity<'heat flux'>;
@@ -95,63 +70,60 @@ export interface LayeredWallHeat {
   readonly cautions: readonly string[];
 }
 
-const layeredWallHeatFields: FieldsOf<LayeredWallOptions> = {
-  gasTemperature: 'required',
-  gasCoefficient: 'required',
-  steps: 'required',
-  outsideTemperature: 'required',
-  outsideCoefficient: 'required',
-};
-
 /**
  * Steady heat flux and face temperatures of a wall of layers with contact resistances between them, gas on one side and
- * air on the other. A short firing never gets there: it is the bound for a wall that is given time.
+ * air on the other. A short firing does not reach the steady state, which is the upper bound.
  *
- * Source: Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, 6th ed. (2007), section 3.1, resistances in series.
- *
- * @throws MeopError `missing-field` for no steps, `out-of-domain` for values not above 0
  * @example layeredWallHeat({ gasTemperature: '1500 K', gasCoefficient: '2000 W/(m^2*K)', steps: [{ thickness: '1.5 mm', conductivity: '0.15 W/(m*K)' }, { contact: '2.75e-4 m^2*K/W' }, { thickness: '3 mm', conductivity: '167 W/(m*K)' }], outsideTemperature: '300 K', outsideCoefficient: '15 W/(m^2*K)' }).heatFlux.in('W/m^2') // => 15491.94
  */
-export function layeredWallHeat(options: LayeredWallOptions): LayeredWallHeat {
-  requireFields('layeredWallHeat', options, layeredWallHeatFields);
-  const gas = read('temperature', 'gasTemperature', options.gasTemperature);
-  const hot = read('heat-transfer coefficient', 'gasCoefficient', options.gasCoefficient);
-  const air = read('temperature', 'outsideTemperature', options.outsideTemperature);
-  const cold = read('heat-transfer coefficient', 'outsideCoefficient', options.outsideCoefficient);
-  if (!Array.isArray(options.steps) || options.steps.length === 0)
-    throw new MeopError(
-      'missing-field',
-      'layeredWallHeat: steps: none given; at least one is expected',
-      'steps',
-    );
-  const insulances = options.steps.map((step: WallStep, i) => {
-    if ('contact' in step)
-      requireFields(`layeredWallHeat: steps[${i}]`, step, { name: 'optional', contact: 'required' });
-    else
-      requireFields(`layeredWallHeat: steps[${i}]`, step, {
-        name: 'optional',
-        thickness: 'required',
-        conductivity: 'required',
-      });
-    return 'contact' in step
-      ? read('thermal insulance', `steps[${i}].contact`, step.contact)
-      : read('length', `steps[${i}].thickness`, step.thickness) /
-          read('thermal conductivity', `steps[${i}].conductivity`, step.conductivity);
-  });
-  const overall = 1 / insulances.reduce((sum, r) => sum + r, 1 / hot + 1 / cold);
-  const flux = overall * (gas - air);
-  const temperatures = [gas - flux / hot];
-  for (const insulance of insulances)
-    temperatures.push(temperatures[temperatures.length - 1] - flux * insulance);
-  return {
-    heatFlux: fromSiValue(flux, 'heat flux', unitOf('kW/m^2')),
-    overallCoefficient: fromSiValue(overall, 'heat-transfer coefficient', unitOf('W/(m^2*K)')),
-    temperatures: temperatures.map((si) => fromSiValue(si, 'temperature', unitOf('K'))),
-    cautions: [
-      'steady: a case is hottest some time after burnout, and a firing of seconds stays far below this',
+export const layeredWallHeat = /* @__PURE__ */ procedure({
+  name: 'layeredWallHeat',
+  title: 'Steady heat through a wall of layers',
+  source: `${incropera}, section 3.1, resistances in series`,
+  inputs: {
+    ...hotGas,
+    steps: list(
+      'layers and contacts from the hot side; thin against the radius of a tube',
+      stepWith(conductingLayer),
+    ),
+    outsideTemperature: temperature('T_o', 'temperature of the air outside'),
+    outsideCoefficient: heatTransferCoefficient('h_o', 'heat-transfer coefficient outside'),
+  },
+  gives: 'heat flux, overall coefficient, and the temperatures of the hot face and behind each step',
+  example: {
+    gasTemperature: '1500 K',
+    gasCoefficient: '2000 W/(m^2*K)',
+    steps: [
+      { thickness: '1.5 mm', conductivity: '0.15 W/(m*K)' },
+      { contact: '2.75e-4 m^2*K/W' },
+      { thickness: '3 mm', conductivity: '167 W/(m*K)' },
     ],
-  };
-}
-
-const read = (kind: NamedKind, field: string, value: unknown): number =>
-  readPositive(kind, field, value, 'layeredWallHeat').si;
+    outsideTemperature: '300 K',
+    outsideCoefficient: '15 W/(m^2*K)',
+  },
+  run: ({
+    gasTemperature,
+    gasCoefficient,
+    steps,
+    outsideTemperature,
+    outsideCoefficient,
+  }): LayeredWallHeat => {
+    const [gas, hot] = [gasTemperature.si, gasCoefficient.si];
+    const insulances = steps.map((step) =>
+      'contact' in step ? step.contact.si : step.thickness.si / step.conductivity.si,
+    );
+    const overall = 1 / insulances.reduce((sum, r) => sum + r, 1 / hot + 1 / outsideCoefficient.si);
+    const flux = overall * (gas - outsideTemperature.si);
+    const temperatures = [gas - flux / hot];
+    for (const insulance of insulances)
+      temperatures.push(temperatures[temperatures.length - 1] - flux * insulance);
+    return {
+      heatFlux: fromSiValue(flux, 'heat flux', unitOf('kW/m^2')),
+      overallCoefficient: fromSiValue(overall, 'heat-transfer coefficient', unitOf('W/(m^2*K)')),
+      temperatures: temperatures.map((si) => fromSiValue(si, 'temperature', unitOf('K'))),
+      cautions: [
+        'steady state: a case reaches its maximum temperature after burnout, and a firing of seconds stays far below these values',
+      ],
+    };
+  },
+});

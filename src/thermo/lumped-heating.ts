@@ -1,4 +1,5 @@
-import { density, formula, heatTransferCoefficient, length, specificHeat, temperature, time } from '../units';
+import { formula, length, temperature, time } from '../units';
+import { coefficient, initialTemperature, solid } from './heat-inputs';
 
 const incropera = 'Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, 6th ed. (2007), section 5.1';
 
@@ -16,10 +17,10 @@ export const lumpedTimeConstant = /* @__PURE__ */ formula({
   equation: 'τ = ρ·c·L / h',
   source: incropera,
   inputs: {
-    density: density('ρ', 'density'),
-    specificHeat: specificHeat('c', 'specific heat'),
+    density: solid.density,
+    specificHeat: solid.specificHeat,
     thickness: length('L', 'volume over wetted area: wall heated from one side t, cylinder r/2, sphere r/3'),
-    coefficient: heatTransferCoefficient('h', 'heat-transfer coefficient'),
+    coefficient,
   },
   output: time('τ', 'time constant'),
   example: {
@@ -48,7 +49,7 @@ export const lumpedTemperature = /* @__PURE__ */ formula({
   equation: 'T = T_g + (T_i − T_g)·exp(−t / τ)',
   source: incropera,
   inputs: {
-    initialTemperature: temperature('T_i', 'temperature at the start'),
+    initialTemperature,
     gasTemperature: temperature('T_g', 'temperature of the gas'),
     time: time('t', 'time', { min: 0 }),
     timeConstant: time('τ', 'time constant, see lumpedTimeConstant'),

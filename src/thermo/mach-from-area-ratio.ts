@@ -1,7 +1,8 @@
 import { MeopError } from '../units';
+import type { machBranch } from './gas-inputs';
 
-/** Which of the two Mach numbers an area ratio has: before the throat or after it. */
-export type MachBranch = 'subsonic' | 'supersonic';
+/** The flow upstream of the throat or downstream of it: one area ratio has two Mach numbers. */
+export type MachBranch = (typeof machBranch.options)[number];
 
 /**
  * Mach number on one branch at an area over the sonic area; plain numbers, unchecked (`areaRatio` ≥ 1, `gamma` > 1).
@@ -9,8 +10,6 @@ export type MachBranch = 'subsonic' | 'supersonic';
  * The root of ln(A/A*) in z = ln M, where the function is convex: third-order Householder steps, whose derivatives cost
  * no further logarithm, kept inside a bracket that only shrinks. The bracket is proven: dropping either term of
  * 1 + t·M² bounds the root from outside, and Mach 1 bounds it from inside.
- *
- * @example machFromAreaRatioSi(1.6875, 1.4, true) // => 2
  */
 export function machFromAreaRatioSi(areaRatio: number, gamma: number, supersonic: boolean): number {
   if (areaRatio === 1) return 1;
@@ -72,10 +71,11 @@ export function machFromAreaRatioSi(areaRatio: number, gamma: number, supersonic
     // The error after a step h is about h⁴ over the cube of the distance from the throat.
     if (Math.abs(step) <= 1e-4 * Math.min(1, Math.abs(mach - 1))) return mach;
   }
-  throw new MeopError(
-    'not-converged',
-    `machFromAreaRatio: no Mach number found for areaRatio ${areaRatio} at gamma ${gamma}`,
-    'areaRatio',
-    { value: areaRatio },
-  );
+  throw new MeopError({
+    code: 'not-converged',
+    procedure: 'machFromAreaRatio',
+    path: 'areaRatio',
+    given: areaRatio,
+    problem: `no Mach number found for ${areaRatio} at gamma ${gamma}`,
+  });
 }

@@ -1,9 +1,8 @@
-import { absolutePressure, angle, formula, ratio, specificGasConstant, speed, temperature } from '../units';
+import { absolutePressure, angle, formula, ratio, speed, temperature } from '../units';
+import { gamma, gasConstant, mach, machFromOne } from './gas-inputs';
 import { massFlowParameterSi } from './isentropic-kernels';
 
 const report1135 = 'NACA Report 1135 (1953), equations for a perfect gas';
-const gamma = /* @__PURE__ */ ratio('γ', 'ratio of specific heats', { above: 1 });
-const mach = /* @__PURE__ */ ratio('M', 'Mach number', { min: 0 });
 
 /**
  * Speed of sound of a perfect gas.
@@ -17,7 +16,7 @@ export const soundSpeed = /* @__PURE__ */ formula({
   source: report1135,
   inputs: {
     gamma,
-    gasConstant: specificGasConstant('R', 'specific gas constant'),
+    gasConstant,
     temperature: temperature('T', 'static temperature'),
   },
   output: speed('a', 'speed of sound'),
@@ -49,7 +48,6 @@ export const dynamicPressure = /* @__PURE__ */ formula({
 /**
  * Mach angle: the half angle of the cone that a point disturbance reaches.
  *
- * @throws MeopError `out-of-domain` for a Mach number below 1
  * @example machAngle({ mach: 2 }).in('deg') // => 30
  */
 export const machAngle = /* @__PURE__ */ formula({
@@ -57,7 +55,7 @@ export const machAngle = /* @__PURE__ */ formula({
   title: 'Mach angle',
   equation: 'μ = arcsin(1 / M)',
   source: report1135,
-  inputs: { mach: ratio('M', 'Mach number', { min: 1 }) },
+  inputs: { mach: machFromOne },
   output: angle('μ', 'Mach angle'),
   example: { mach: 2 },
   // arcsin(1/M) loses half the digits near Mach 1; the tangent does not.
@@ -91,7 +89,7 @@ export const characteristicMach = /* @__PURE__ */ formula({
 });
 
 /**
- * Mass-flow parameter ṁ·√(R·T0)/(p0·A): the mass flow of a stream without its dimensions. Greatest at Mach 1.
+ * Mass-flow parameter ṁ·√(R·T0)/(p0·A): the dimensionless mass flow, with its maximum at Mach 1.
  *
  * @example massFlowParameter({ mach: 1, gamma: 1.4 }) // => 0.684731
  */

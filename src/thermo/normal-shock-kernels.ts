@@ -1,27 +1,28 @@
 import { findRoot } from '../numerics';
 import { powerOfTwoDoubles, productError, quotientError, sumError } from './compensated-power';
+import { isentropicPressureRatioSi } from './isentropic-kernels';
 
 // Plain numbers, unchecked, upstream Mach number ≥ 1. Rankine-Hugoniot relations as in NACA Report 1135.
 
-/** Static pressure behind over ahead of a normal shock; plain numbers, unchecked. @example shockPressureRatioSi(2, 1.4) // => 4.5 */
+/** Static pressure behind over ahead of a normal shock. */
 export function shockPressureRatioSi(mach: number, gamma: number): number {
   return 1 + ((2 * gamma) / (gamma + 1)) * ((mach - 1) * (mach + 1));
 }
 
-/** Density behind over ahead of a normal shock; plain numbers, unchecked. @example shockDensityRatioSi(2, 1.4) // => 2.666666667 */
+/** Density behind over ahead of a normal shock. */
 export function shockDensityRatioSi(mach: number, gamma: number): number {
   const t = (gamma - 1) / 2;
   return ((1 + t) * mach * mach) / (1 + t * mach * mach);
 }
 
-/** Mach number behind a normal shock; plain numbers, unchecked. @example machBehindShockSi(2, 1.4) // => 0.577350269 */
+/** Mach number behind a normal shock. */
 export function machBehindShockSi(mach: number, gamma: number): number {
   const t = (gamma - 1) / 2;
   const square = mach * mach;
   return Math.sqrt((1 + t * square) / (gamma * square - t));
 }
 
-/** Stagnation pressure behind over ahead of a normal shock; plain numbers, unchecked. @example shockStagnationPressureRatioSi(2, 1.4) // => 0.720873861 */
+/** Stagnation pressure behind over ahead of a normal shock. */
 export function shockStagnationPressureRatioSi(mach: number, gamma: number): number {
   // ρ₂/ρ₁·(T₂/T₁)^(−1/(γ−1)): one power instead of two that overflow near γ = 1. With t = (γ−1)/2, T₂/T₁ is the product of
   // (1 + t·M²)/(1 + t) and (γ·M² − t)/((1 + t)·M²); each is carried in two doubles into its power.
@@ -54,10 +55,8 @@ export function shockStagnationPressureRatioSi(mach: number, gamma: number): num
 }
 
 /**
- * Mach number ahead of the normal shock that leaves a given share of the stagnation pressure; plain numbers, unchecked
+ * Mach number ahead of the normal shock that leaves a given share of the stagnation pressure
  * (above 0, at most 1). Near 1 the loss grows only as (M − 1)³, so a third of the digits is all that the ratio holds.
- *
- * @example machFromShockStagnationPressureRatioSi(0.720873861, 1.4) // => 2
  */
 export function machFromShockStagnationPressureRatioSi(ratio: number, gamma: number): number {
   if (ratio >= 1) return 1;
@@ -66,4 +65,41 @@ export function machFromShockStagnationPressureRatioSi(ratio: number, gamma: num
   let upper = 2;
   while (loss(upper) > 0) upper *= 2;
   return findRoot(loss, { lower: 1, upper }).root;
+}
+
+/** Stagnation pressure behind a normal shock over static pressure ahead. */
+export function pitotPressureRatioSi(mach: number, gamma: number): number {
+  // By way of the subsonic state behind the shock, where no power is large.
+  return shockPressureRatioSi(mach, gamma) / isentropicPressureRatioSi(machBehindShockSi(mach, gamma), gamma);
+}
+
+/**
+ * Entropy rise over the specific gas constant across a normal shock. It starts as the cube of
+ * M² − 1, so for weak shocks the first two terms of the three logarithms, which cancel, are left out.
+ */
+export function shockEntropyRiseSi(mach: number, gamma: number): number {
+  const x = (mach - 1) * (mach + 1);
+  if (x > 0.05) return -Math.log(shockStagnationPressureRatioSi(mach, gamma));
+  const a = (2 * gamma) / (gamma + 1);
+  const b = (gamma - 1) / (gamma + 1);
+  // Σ (−1)ⁿ⁺¹·xⁿ/n·(aⁿ − γ + γ·bⁿ)/(γ − 1); with d = a − 1 = b the bracket is ((1+b)ⁿ − 1 − n·b)… written free of cancellation.
+  let sum = 0;
+  for (let n = 14; n >= 3; n--) sum = sum * -x + coefficient(n, a, b) / n;
+  return sum * x * x * x;
+}
+
+// (aⁿ − γ + γ·bⁿ)/(γ − 1) where a = 1 + b and γ = (1 + b)/(1 − b): aⁿ⁻¹·(1 − b) = 1 − b² + Σ…, so
+// the numerator is a/(1 − b)·[(1 − b)·aⁿ⁻¹ − 1 + bⁿ] and γ − 1 = 2b/(1 − b). The bracket is a polynomial in b
+// that begins with b: divided by b it is Σ_{k=1}^{n−1} (C(n−1,k) − C(n−1,k−1))·b^{k−1}, since the b^n terms cancel.
+function coefficient(n: number, a: number, b: number): number {
+  let sum = 0;
+  let power = 1;
+  let choose = 1;
+  for (let k = 1; k < n; k++) {
+    const next = (choose * (n - k)) / k;
+    sum += (next - choose) * power;
+    power *= b;
+    choose = next;
+  }
+  return (a * sum) / 2;
 }

@@ -1,6 +1,14 @@
-import { fromSiValue, type NamedKind, type Quantity, type QuantityInput, unitOf } from '../units';
-import { type FieldsOf, requireFields } from '../units/known-fields';
-import { readNotNegative, readPositive, refusal } from '../units/refusal';
+import {
+  absolutePressure,
+  area,
+  fromSiValue,
+  optional,
+  procedure,
+  type Quantity,
+  ratio,
+  unitOf,
+} from '../units';
+import { stagnation } from './gas-inputs';
 import {
   isentropicPressureRatioSi,
   isentropicTemperatureRatioSi,
@@ -8,84 +16,93 @@ import {
   massFlowParameterSi,
 } from './isentropic-kernels';
 
-const procedure = 'orificeFlow';
-
 /** Flow through an orifice or a convergent nozzle. */
 export interface OrificeFlow {
   readonly choked: boolean;
-  /** Mach number in the smallest section: 1 where it is choked. */
+  /** Mach number in the minimum section: 1 where the flow is choked. */
   readonly mach: number;
   readonly massFlow: Quantity<'mass flow'>;
-  /** Static pressure and temperature in the smallest section. */
+  /** Static pressure and temperature in the minimum section. */
   readonly pressure: Quantity<'absolute pressure'>;
   readonly temperature: Quantity<'temperature'>;
-  /** Back pressure at which it just chokes. */
+  /** Maximum back pressure of choked flow. */
   readonly maxChokedBackPressure: Quantity<'absolute pressure'>;
 }
 
-/** What {@link orificeFlow} needs. */
-export interface OrificeFlowOptions {
-  readonly stagnationPressure: QuantityInput<'absolute pressure'>;
-  readonly stagnationTemperature: QuantityInput<'temperature'>;
-  /** Pressure downstream, absolute, from 0 to the stagnation pressure. */
-  readonly backPressure: QuantityInput<'absolute pressure'>;
-  readonly area: QuantityInput<'area'>;
-  readonly gamma: number;
-  readonly gasConstant: QuantityInput<'specific gas constant'>;
-  /** Actual over ideal mass flow; default 1. About 0.61 for a sharp-edged hole at low pressure ratio (common practice). */
-  readonly dischargeCoefficient?: number;
-}
-
-const orificeFlowFields: FieldsOf<OrificeFlowOptions> = {
-  stagnationPressure: 'required',
-  stagnationTemperature: 'required',
-  backPressure: 'required',
-  area: 'required',
-  gamma: 'required',
-  gasConstant: 'required',
-  dischargeCoefficient: 'optional',
-};
-
 /**
- * Mass flow through an orifice or convergent nozzle, with the check whether it is choked made first: just above the critical
- * pressure the choked formula is only a per cent wrong, so that leaving the check out does not show.
+ * Mass flow through an orifice or convergent nozzle. It checks first whether the flow is choked: just above the critical
+ * pressure the formula of choked flow errs by only one per cent, which goes unnoticed.
  *
- * Source: NACA Report 1135 (1953), isentropic flow.
- *
- * @throws MeopError `out-of-domain` for a back pressure above the stagnation pressure, or values without sense
  * @example orificeFlow({ stagnationPressure: '1 MPa', stagnationTemperature: '333 K', backPressure: '591 kPa', area: '10 cm^2', gamma: 1.4, gasConstant: '287 J/(kg*K)' }).choked // => false
  */
-export function orificeFlow(options: OrificeFlowOptions): OrificeFlow {
-  requireFields(procedure, options, orificeFlowFields);
-  const read = (kind: NamedKind, field: keyof OrificeFlowOptions): number =>
-    readPositive(kind, field, options[field], procedure).si;
-  const stagnation = read('absolute pressure', 'stagnationPressure');
-  const back = readNotNegative('absolute pressure', 'backPressure', options.backPressure, procedure).si;
-  const hot = read('temperature', 'stagnationTemperature');
-  const area = read('area', 'area');
-  const gasConstant = read('specific gas constant', 'gasConstant');
-  const gamma = read('dimensionless', 'gamma');
-  const discharge =
-    options.dischargeCoefficient === undefined ? 1 : read('dimensionless', 'dischargeCoefficient');
-  if (!(gamma > 1)) throw refusal(procedure, 'gamma', options.gamma, 'above 1');
-  if (back > stagnation)
-    throw refusal(
-      procedure,
-      'backPressure',
-      options.backPressure,
-      'at most the stagnation pressure: else the flow runs backwards',
-    );
-  const critical = isentropicPressureRatioSi(1, gamma);
-  const choked = back <= critical * stagnation;
-  const mach = choked ? 1 : machFromPressureRatioSi(back / stagnation, gamma);
-  const flow =
-    (discharge * stagnation * area * massFlowParameterSi(mach, gamma)) / Math.sqrt(gasConstant * hot);
-  return {
-    choked,
-    mach,
-    massFlow: fromSiValue(flow, 'mass flow', unitOf('kg/s')),
-    pressure: fromSiValue(choked ? critical * stagnation : back, 'absolute pressure', unitOf('kPa')),
-    temperature: fromSiValue(hot * isentropicTemperatureRatioSi(mach, gamma), 'temperature', unitOf('K')),
-    maxChokedBackPressure: fromSiValue(critical * stagnation, 'absolute pressure', unitOf('kPa')),
-  };
-}
+export const orificeFlow = /* @__PURE__ */ procedure({
+  name: 'orificeFlow',
+  title: 'Flow through an orifice or convergent nozzle',
+  source: 'NACA Report 1135 (1953), isentropic flow',
+  inputs: {
+    ...stagnation,
+    backPressure: absolutePressure('p_b', 'pressure downstream', { min: 0 }),
+    area: area('A', 'minimum area'),
+    dischargeCoefficient: optional(
+      ratio(
+        'C_d',
+        'actual over ideal mass flow; about 0.61 for a sharp-edged hole at low pressure ratio (engineering practice, no published source)',
+        { above: 0 },
+      ),
+      1,
+    ),
+  },
+  gives: 'mass flow and the state in the minimum section',
+  example: {
+    stagnationPressure: '1 MPa',
+    stagnationTemperature: '333 K',
+    backPressure: '591 kPa',
+    area: '10 cm^2',
+    gamma: 1.4,
+    gasConstant: '287 J/(kg*K)',
+  },
+  checks: [
+    ({ stagnationPressure, backPressure }) =>
+      backPressure.si <= stagnationPressure.si
+        ? undefined
+        : {
+            path: 'backPressure',
+            given: backPressure,
+            expected: `at most the stagnation pressure (${stagnationPressure})`,
+            remedy: 'Otherwise the flow runs backwards: exchange the two pressures',
+          },
+  ],
+  run: ({
+    stagnationPressure,
+    stagnationTemperature,
+    backPressure,
+    area,
+    gamma,
+    gasConstant,
+    dischargeCoefficient,
+  }): OrificeFlow => {
+    const stagnation = stagnationPressure.si;
+    const critical = isentropicPressureRatioSi(1, gamma);
+    const choked = backPressure.si <= critical * stagnation;
+    const mach = choked ? 1 : machFromPressureRatioSi(backPressure.si / stagnation, gamma);
+    const flow =
+      (dischargeCoefficient * stagnation * area.si * massFlowParameterSi(mach, gamma)) /
+      Math.sqrt(gasConstant.si * stagnationTemperature.si);
+    return {
+      choked,
+      mach,
+      massFlow: fromSiValue(flow, 'mass flow', unitOf('kg/s')),
+      pressure: fromSiValue(
+        choked ? critical * stagnation : backPressure.si,
+        'absolute pressure',
+        unitOf('kPa'),
+      ),
+      temperature: fromSiValue(
+        stagnationTemperature.si * isentropicTemperatureRatioSi(mach, gamma),
+        'temperature',
+        unitOf('K'),
+      ),
+      maxChokedBackPressure: fromSiValue(critical * stagnation, 'absolute pressure', unitOf('kPa')),
+    };
+  },
+});

@@ -1,21 +1,10 @@
 import { erf, erfc, erfcx, findRoot } from '../numerics';
-import {
-  formula,
-  heatFlux,
-  heatTransferCoefficient,
-  length,
-  temperature,
-  temperatureDifference,
-  thermalConductivity,
-  thermalDiffusivity,
-  time,
-} from '../units';
+import { formula, heatFlux, length, temperature, temperatureDifference, time } from '../units';
+import { coefficient, diffusivity, hotGas, initialTemperature, solid } from './heat-inputs';
 
 const incropera = 'Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, 6th ed. (2007), section 5.7';
-const initialTemperature = /* @__PURE__ */ temperature('T_i', 'temperature at the start');
 const depth = /* @__PURE__ */ length('x', 'depth below the surface', { min: 0 });
-const diffusivity = /* @__PURE__ */ thermalDiffusivity('α', 'thermal diffusivity');
-const conductivity = /* @__PURE__ */ thermalConductivity('k', 'conductivity');
+const { conductivity } = solid;
 const elapsed = /* @__PURE__ */ time('t', 'time');
 
 /**
@@ -145,8 +134,8 @@ export const convectionStepTemperature = /* @__PURE__ */ formula({
   source: `${incropera}, case 3`,
   inputs: {
     initialTemperature,
-    gasTemperature: temperature('T_g', 'temperature of the gas (adiabatic wall temperature)'),
-    coefficient: heatTransferCoefficient('h', 'heat-transfer coefficient'),
+    gasTemperature: hotGas.gasTemperature,
+    coefficient,
     conductivity,
     depth,
     diffusivity,

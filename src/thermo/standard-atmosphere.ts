@@ -1,8 +1,15 @@
-import { fromSiValue, type Quantity, type QuantityInput, readInput, unitOf } from '../units';
-import { type FieldsOf, requireFields } from '../units/known-fields';
-import { refusal } from '../units/refusal';
-
-const procedure = 'standardAtmosphere';
+import {
+  absolutePressure,
+  choice,
+  fromSiValue,
+  length,
+  MeopError,
+  optional,
+  procedure,
+  type Quantity,
+  unitFor,
+  unitOf,
+} from '../units';
 
 // U.S. Standard Atmosphere 1976: its own gas constant, not that of the SI of 2019, which would move the pressure at
 // 80 km by 0.02 %. Layer table and constants as in the standard; pressures of the layer bases follow from the chain.
@@ -70,39 +77,28 @@ export interface StandardAtmosphere {
   readonly dynamicViscosity: Quantity<'dynamic viscosity'>;
 }
 
-/** What {@link standardAtmosphere} needs. */
-export interface StandardAtmosphereOptions {
-  /** Altitude above mean sea level, from −5 km to 86 km geometric. */
-  readonly altitude: QuantityInput<'length'>;
-  /** What the altitude is: height as a tape measures it, or geopotential; they differ by 0.2 % at 11 km. Default geometric. */
-  readonly measure?: 'geometric' | 'geopotential';
+/** Air in SI numbers. */
+interface AirSi {
+  readonly layer: string;
+  readonly temperature: number;
+  readonly pressure: number;
+  readonly density: number;
+  readonly soundSpeed: number;
+  readonly dynamicViscosity: number;
 }
 
-/**
- * Pressure in the standard atmosphere at a geometric altitude in metres; plain numbers, unchecked (−5000 to 86000 m).
- *
- * @example standardPressureSi(1000) // => 89876.3
- */
-export function standardPressureSi(geometricAltitude: number): number {
-  const height = (earthRadius * geometricAltitude) / (earthRadius + geometricAltitude);
-  return pressureIn(layerAt(height), height);
-}
-
-/**
- * Geometric altitude in metres at which the standard atmosphere has a pressure; plain numbers, unchecked.
- *
- * @example standardAltitudeSi(101325) // => 0
- */
-export function standardAltitudeSi(absolutePressure: number): number {
-  let layer = layers[0];
-  for (const candidate of layers) if (candidate.pressure >= absolutePressure) layer = candidate;
-  const { base, lapse, temperature, pressure } = layer;
-  const log = Math.log(absolutePressure / pressure);
-  const height =
-    lapse === 0
-      ? base - (log * gasConstant * temperature) / gravity
-      : base + (temperature / lapse) * Math.expm1((-log * gasConstant * lapse) / gravity);
-  return (earthRadius * height) / (earthRadius - height);
+function airAt(geometric: number, height: number): AirSi {
+  const layer = layerAt(height);
+  const scaled = layer.temperature + layer.lapse * (height - layer.base); // molecular-scale temperature
+  const pressure = pressureIn(layer, height);
+  return {
+    layer: layer.name,
+    temperature: scaled * molarShareAt(geometric),
+    pressure,
+    density: pressure / (gasConstant * scaled),
+    soundSpeed: Math.sqrt(gamma * gasConstant * scaled),
+    dynamicViscosity: (1.458e-6 * scaled ** 1.5) / (scaled + 110.4),
+  };
 }
 
 function layerAt(height: number): Layer {
@@ -111,59 +107,99 @@ function layerAt(height: number): Layer {
   return layer;
 }
 
-const standardAtmosphereFields: FieldsOf<StandardAtmosphereOptions> = {
-  altitude: 'required',
-  measure: 'optional',
-};
-
-/**
- * U.S. Standard Atmosphere 1976 at an altitude up to 86 km. It is a yearly mean at 45° north: for the air of a test day
- * use {@link stationPressure}.
- *
- * Source: U.S. Standard Atmosphere 1976 (NOAA, NASA, USAF), layer definitions; the same as ICAO Doc 7488 below 32 km.
- *
- * @throws MeopError `out-of-domain` below −5 km or above 86 km, where the standard's layers end
- * @example standardAtmosphere({ altitude: '1000 m' }).pressure.in('Pa') // => 89876.28
- */
-export function standardAtmosphere(options: StandardAtmosphereOptions): StandardAtmosphere {
-  requireFields(procedure, options, standardAtmosphereFields);
-  const { altitude, measure = 'geometric' } = options;
-  const { si, unit } = readInput('length', 'altitude', altitude, procedure);
-  if (measure !== 'geometric' && measure !== 'geopotential')
-    throw refusal(procedure, 'measure', measure, "'geometric' or 'geopotential'");
-  const geometric = measure === 'geometric' ? si : (earthRadius * si) / (earthRadius - si);
-  if (!(geometric >= lowest && geometric <= highest * (1 + 1e-12)))
-    throw refusal(
-      procedure,
-      'altitude',
-      altitude,
-      'from -5 km to 86 km geometric',
-      'above that the standard is defined differently',
-    );
-  const height = measure === 'geopotential' ? si : (earthRadius * si) / (earthRadius + si);
-  const layer = layerAt(height);
-  const scaled = layer.temperature + layer.lapse * (height - layer.base); // molecular-scale temperature
-  const pressure = pressureIn(layer, height);
-  const show = unit.us ? unitOf('psi') : unitOf('kPa');
-  return {
-    layer: layer.name,
-    geometricAltitude: fromSiValue(geometric, 'length', unit),
-    geopotentialAltitude: fromSiValue(height, 'length', unit),
-    temperature: fromSiValue(scaled * molarShareAt(geometric), 'temperature', unitOf('K')),
-    pressure: fromSiValue(pressure, 'absolute pressure', show),
-    density: fromSiValue(pressure / (gasConstant * scaled), 'density', unitOf('kg/m^3')),
-    soundSpeed: fromSiValue(Math.sqrt(gamma * gasConstant * scaled), 'speed', unitOf('m/s')),
-    dynamicViscosity: fromSiValue(
-      (1.458e-6 * scaled ** 1.5) / (scaled + 110.4),
-      'dynamic viscosity',
-      unitOf('Pa*s'),
-    ),
-  };
-}
-
 function molarShareAt(geometric: number): number {
   if (geometric <= 80000) return 1;
   const place = Math.min((geometric - 80000) / 500, molarMassShare.length - 1);
   const i = Math.min(Math.floor(place), molarMassShare.length - 2);
   return molarMassShare[i] + (place - i) * (molarMassShare[i + 1] - molarMassShare[i]);
 }
+
+const geopotential = (geometric: number): number => (earthRadius * geometric) / (earthRadius + geometric);
+const geometricOf = (height: number): number => (earthRadius * height) / (earthRadius - height);
+const source =
+  'U.S. Standard Atmosphere 1976 (NOAA, NASA, USAF), layer definitions; below 32 km as ICAO Doc 7488';
+
+/**
+ * U.S. Standard Atmosphere 1976 at an altitude, a yearly mean at 45° north. For the air of a test day use
+ * {@link stationPressure}. `.si` takes the geometric altitude in metres.
+ *
+ * @example standardAtmosphere({ altitude: '1000 m' }).pressure.in('Pa') // => 89876.28
+ */
+export const standardAtmosphere = /* @__PURE__ */ procedure({
+  name: 'standardAtmosphere',
+  title: 'U.S. Standard Atmosphere 1976',
+  source,
+  inputs: {
+    altitude: length('z', 'altitude above mean sea level', { min: lowest, max: highest * (1 + 1e-12) }),
+    measure: optional(
+      choice('measure of the altitude: geometric, or geopotential; they differ by 0.2 % at 11 km', [
+        'geometric',
+        'geopotential',
+      ]),
+      'geometric',
+    ),
+  },
+  gives: 'pressure, temperature, density, speed of sound and viscosity of the air',
+  example: { altitude: '1000 m' },
+  checks: [
+    ({ altitude, measure }) =>
+      measure === 'geometric' || geometricOf(altitude.si) <= highest * (1 + 1e-12)
+        ? undefined
+        : { path: 'altitude', given: altitude, expected: 'at most 84.852 km geopotential (86 km geometric)' },
+  ],
+  run: ({ altitude, measure }): StandardAtmosphere => {
+    const geometric = measure === 'geometric' ? altitude.si : geometricOf(altitude.si);
+    const height = measure === 'geometric' ? geopotential(altitude.si) : altitude.si;
+    const air = airAt(geometric, height);
+    const unit = unitFor('length', altitude.unit);
+    return {
+      layer: air.layer,
+      geometricAltitude: fromSiValue(geometric, 'length', unit),
+      geopotentialAltitude: fromSiValue(height, 'length', unit),
+      temperature: fromSiValue(air.temperature, 'temperature', unitOf('K')),
+      pressure: fromSiValue(air.pressure, 'absolute pressure', unit.us ? unitOf('psi') : unitOf('kPa')),
+      density: fromSiValue(air.density, 'density', unitOf('kg/m^3')),
+      soundSpeed: fromSiValue(air.soundSpeed, 'speed', unitOf('m/s')),
+      dynamicViscosity: fromSiValue(air.dynamicViscosity, 'dynamic viscosity', unitOf('Pa*s')),
+    };
+  },
+  si: ({ altitude }: { readonly altitude: number }): AirSi => airAt(altitude, geopotential(altitude)),
+});
+
+function altitudeAt({ pressure: wanted }: { readonly pressure: number }): number {
+  let layer = layers[0];
+  for (const candidate of layers) if (candidate.pressure >= wanted) layer = candidate;
+  const { base, lapse, temperature, pressure } = layer;
+  const log = Math.log(wanted / pressure);
+  return geometricOf(
+    lapse === 0
+      ? base - (log * gasConstant * temperature) / gravity
+      : base + (temperature / lapse) * Math.expm1((-log * gasConstant * lapse) / gravity),
+  );
+}
+
+/**
+ * Geometric altitude at which the standard atmosphere has a pressure.
+ *
+ * @example standardAltitude({ pressure: '89876.28 Pa' }).in('m') // => 1000
+ */
+export const standardAltitude = /* @__PURE__ */ procedure({
+  name: 'standardAltitude',
+  title: 'Altitude of a pressure in the U.S. Standard Atmosphere 1976',
+  source,
+  inputs: { pressure: absolutePressure('p', 'pressure of the air') },
+  gives: 'the geometric altitude',
+  example: { pressure: '90 kPa' },
+  run: ({ pressure }): Quantity<'length'> => {
+    const altitude = altitudeAt({ pressure: pressure.si });
+    if (altitude >= lowest && altitude <= highest) return fromSiValue(altitude, 'length', unitOf('m'));
+    throw new MeopError({
+      code: 'out-of-domain',
+      procedure: 'standardAltitude',
+      path: 'pressure',
+      given: pressure,
+      expected: 'a pressure of the standard atmosphere between -5 km and 86 km',
+    });
+  },
+  si: altitudeAt,
+});

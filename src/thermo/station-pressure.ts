@@ -4,7 +4,6 @@ import { absolutePressure, formula, length, optional, ratio } from '../units';
  * Pressure at a field from the altimeter setting (QNH) that its aerodrome reports and the elevation of the field. A motor is
  * tested in this pressure, not in that of a sea-level day: 1500 m lower it by a sixth.
  *
- * @throws MeopError `out-of-domain` where the elevation is above the layer in which the setting is defined (about 11 km)
  * @example stationPressure({ altimeterSetting: '29.92 inHg', elevation: '5000 ft' }).in('inHg') // => 24.895
  */
 export const stationPressure = /* @__PURE__ */ formula({
@@ -15,10 +14,10 @@ export const stationPressure = /* @__PURE__ */ formula({
     'Definition of the altimeter setting by the lapse-rate layer of the standard atmosphere (ICAO Doc 7488; U.S. Standard Atmosphere 1976): L = T_0 / lapse rate, n = lapse rate times R / g',
   inputs: {
     altimeterSetting: absolutePressure('QNH', 'altimeter setting'),
-    elevation: length('h', 'elevation of the field above mean sea level', {}),
+    elevation: length('h', 'elevation of the field above mean sea level', { min: -5000 }),
     seaLevelPressure: optional(absolutePressure('p_0', 'standard pressure at sea level'), 101325),
     temperatureHeight: optional(
-      length('L', 'height over which the lapse rate would use up the temperature'),
+      length('L', 'height over which the lapse rate lowers the temperature to zero'),
       288.15 / 0.0065,
     ),
     exponent: optional(

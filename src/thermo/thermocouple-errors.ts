@@ -1,17 +1,13 @@
 import {
-  constants,
   formula,
-  heatFlux,
   heatTransferCoefficient,
-  optional,
   ratio,
   temperature,
   temperatureDifference,
   temperatureRate,
   time,
 } from '../units';
-
-const black = constants.stefanBoltzmann.value * 1e12;
+import { blackBody, blackFluxSi } from './heat-inputs';
 
 /**
  * How far a thermocouple lags behind a temperature that climbs steadily, once a few time constants have gone by. The time constant
@@ -40,7 +36,6 @@ export const rampLag = /* @__PURE__ */ formula({
 /**
  * Gas temperature from a junction that loses heat by radiation to cooler walls: a bare junction in hot gas reads low.
  *
- * @throws MeopError `out-of-domain` for an emissivity not from 0 to 1
  * @example radiationCorrectedTemperature({ reading: '1000 K', wallTemperature: '500 K', emissivity: 0.3, coefficient: '400 W/(m^2*K)' }).in('K') // => 1039.8698
  */
 export const radiationCorrectedTemperature = /* @__PURE__ */ formula({
@@ -53,13 +48,19 @@ export const radiationCorrectedTemperature = /* @__PURE__ */ formula({
     reading: temperature('T', 'temperature of the junction'),
     wallTemperature: temperature('T_w', 'temperature of the walls that it sees'),
     emissivity: ratio('ε', 'emissivity of the junction', { min: 0, max: 1 }),
-    coefficient: heatTransferCoefficient('h', 'heat-transfer coefficient from gas to junction', { above: 0 }),
-    blackFlux: optional(heatFlux('q_K', 'black-body flux at T_K'), black),
-    blackTemperature: optional(temperature('T_K', 'temperature of that flux, 1000 K'), 1000),
+    coefficient: heatTransferCoefficient('h', 'heat-transfer coefficient from gas to junction'),
+    ...blackBody,
   },
   output: temperature('T_g', 'gas temperature'),
   example: { reading: '1000 K', wallTemperature: '500 K', emissivity: 0.3, coefficient: '400 W/(m^2*K)' },
-  si: ({ reading, wallTemperature, emissivity, coefficient, blackFlux = black, blackTemperature = 1000 }) => {
+  si: ({
+    reading,
+    wallTemperature,
+    emissivity,
+    coefficient,
+    blackFlux = blackFluxSi,
+    blackTemperature = 1000,
+  }) => {
     const hot = (reading / blackTemperature) ** 2;
     const cold = (wallTemperature / blackTemperature) ** 2;
     return reading + ((emissivity * blackFlux) / coefficient) * (hot - cold) * (hot + cold);

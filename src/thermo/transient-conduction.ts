@@ -1,35 +1,23 @@
 import { besselJ0, besselJ1, findRoot } from '../numerics';
-import { readInput } from '../units';
-import { type FieldsOf, requireFields } from '../units/known-fields';
-import { refusal } from '../units/refusal';
+import { choice, optional, procedure, ratio } from '../units';
 
-const procedure = 'transientConduction';
-
-/** A body that is heated on its surface: a wall of half thickness L (or one of thickness L, insulated behind), a long cylinder, a sphere. */
-export type HeatedShape = 'wall' | 'cylinder' | 'sphere';
-
-/** What {@link transientConduction} needs. */
-export interface TransientConductionOptions {
-  readonly shape: HeatedShape;
-  /** On the half thickness or the radius, see `biotNumber`. */
-  readonly biot: number;
-  /** On the same length, see `fourierNumber`; at least 1e-4. */
-  readonly fourier: number;
-  /** Place over that length, from 0 (middle, or insulated side) to 1 (surface); default 0. */
-  readonly position?: number;
-}
+const shapeOfBody = /* @__PURE__ */ choice(
+  'shape: a wall of half thickness L (or of thickness L, insulated behind), a long cylinder or a sphere',
+  ['wall', 'cylinder', 'sphere'],
+);
+type HeatedShape = (typeof shapeOfBody.options)[number];
 
 /** Temperatures as shares of the step: 1 is the temperature at the start, 0 that of the gas. */
 export interface TransientConduction {
   /** (T − T_g)/(T_i − T_g) at the place. */
   readonly theta: number;
-  /** The same, averaged over the volume: 1 − average is the share of the heat that the body has taken up. */
+  /** The same, averaged over the volume: 1 − average is the fraction of the heat that the body has absorbed. */
   readonly averageTheta: number;
   /** First root ζ1 of the shape's equation in the Biot number. */
   readonly firstRoot: number;
   /** Coefficient C1 of the first term, at the middle. */
   readonly firstCoefficient: number;
-  /** How many terms of the series were summed. */
+  /** Number of terms of the series that were summed. */
   readonly terms: number;
 }
 
@@ -78,69 +66,70 @@ const shapes: Readonly<Record<HeatedShape, Shape>> = {
   },
 };
 
-const transientConductionFields: FieldsOf<TransientConductionOptions> = {
-  shape: 'required',
-  biot: 'required',
-  fourier: 'required',
-  position: 'optional',
-};
-
 /**
- * Temperature inside a wall, a long cylinder or a sphere that was at one temperature and is suddenly in a gas of another: the
- * exact series, summed until its terms no longer count. From a Fourier number of 0.2 on its first term alone is good to 2 %.
+ * Temperature inside a body of uniform temperature that is suddenly in a gas of another: the exact series, summed until its
+ * terms are negligible. From a Fourier number of 0.2 on, its first term alone is accurate to 2 %.
  *
- * Source: Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, 6th ed. (2007), section 5.5 and 5.6.
- *
- * @throws MeopError `out-of-domain` for a Biot number below 1e-6 (lumped heating is exact there), a Fourier number below 1e-4 (there the body is as good as
- * infinitely thick: `convectionStepTemperature`), or a place outside 0 to 1
  * @example transientConduction({ shape: 'wall', biot: 1, fourier: 0.5 }).theta // => 0.77252638
  */
-export function transientConduction(options: TransientConductionOptions): TransientConduction {
-  requireFields(procedure, options, transientConductionFields);
-  const read = (field: 'biot' | 'fourier' | 'position', value: number): number =>
-    readInput('dimensionless', field, value, procedure).si;
-  const biot = read('biot', options.biot);
-  const fourier = read('fourier', options.fourier);
-  const position = read('position', options.position ?? 0);
-  if (!Object.keys(shapes).includes(options.shape))
-    throw refusal(procedure, 'shape', options.shape, "'wall', 'cylinder' or 'sphere'");
-  if (!(biot >= 1e-6))
-    throw refusal(
-      procedure,
-      'biot',
-      options.biot,
-      'at least 1e-6',
-      'below it the body is of one temperature: lumpedTemperature',
-    );
-  if (!(fourier >= 1e-4))
-    throw refusal(
-      procedure,
-      'fourier',
-      options.fourier,
-      'at least 1e-4',
-      'convectionStepTemperature serves below it',
-    );
-  if (!(position >= 0 && position <= 1))
-    throw refusal(procedure, 'position', options.position, 'from 0 to 1');
-
-  const shape = shapes[options.shape];
-  let theta = 0;
-  let averageTheta = 0;
-  let firstRoot = 0;
-  let firstCoefficient = 0;
-  let terms = 0;
-  for (let decay = 1; decay > 1e-17; ) {
-    terms++;
-    const [lower, upper] = shape.bounds(terms);
-    const zeta = findRoot((z) => shape.equation(z, biot), { lower, upper }).root;
-    const coefficient = shape.coefficient(zeta);
-    if (terms === 1) {
-      firstRoot = zeta;
-      firstCoefficient = coefficient;
+export const transientConduction = /* @__PURE__ */ procedure({
+  name: 'transientConduction',
+  title: 'Transient conduction in a wall, a long cylinder or a sphere',
+  source: 'Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, 6th ed. (2007), section 5.5 and 5.6',
+  inputs: {
+    shape: shapeOfBody,
+    biot: ratio('Bi', 'Biot number on the half thickness or the radius', { min: 0 }),
+    fourier: ratio('Fo', 'Fourier number on the same length', { min: 0 }),
+    position: optional(
+      ratio('x/L', 'place over that length, from 0 (middle or insulated side) to 1 (surface)', {
+        min: 0,
+        max: 1,
+      }),
+      0,
+    ),
+  },
+  gives: 'temperature at the place and averaged over the volume, as fractions of the step',
+  example: { shape: 'wall', biot: 1, fourier: 0.5 },
+  checks: [
+    ({ biot }) =>
+      biot >= 1e-6
+        ? undefined
+        : {
+            path: 'biot',
+            given: biot,
+            expected: 'at least 1e-6',
+            remedy: 'Use lumpedTemperature: the temperature of the body is uniform',
+          },
+    ({ fourier }) =>
+      fourier >= 1e-4
+        ? undefined
+        : {
+            path: 'fourier',
+            given: fourier,
+            expected: 'at least 1e-4',
+            remedy: 'Use convectionStepTemperature: the body acts as an infinitely thick one',
+          },
+  ],
+  run: ({ shape, biot, fourier, position }): TransientConduction => {
+    const body = shapes[shape];
+    let theta = 0;
+    let averageTheta = 0;
+    let firstRoot = 0;
+    let firstCoefficient = 0;
+    let terms = 0;
+    for (let decay = 1; decay > 1e-17; ) {
+      terms++;
+      const [lower, upper] = body.bounds(terms);
+      const zeta = findRoot((z) => body.equation(z, biot), { lower, upper }).root;
+      const coefficient = body.coefficient(zeta);
+      if (terms === 1) {
+        firstRoot = zeta;
+        firstCoefficient = coefficient;
+      }
+      decay = Math.exp(-zeta * zeta * fourier);
+      theta += coefficient * decay * body.mode(zeta, position);
+      averageTheta += coefficient * decay * body.average(zeta);
     }
-    decay = Math.exp(-zeta * zeta * fourier);
-    theta += coefficient * decay * shape.mode(zeta, position);
-    averageTheta += coefficient * decay * shape.average(zeta);
-  }
-  return { theta, averageTheta, firstRoot, firstCoefficient, terms };
-}
+    return { theta, averageTheta, firstRoot, firstCoefficient, terms };
+  },
+});

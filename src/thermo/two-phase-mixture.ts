@@ -2,28 +2,29 @@ import {
   constants,
   formula,
   fromSiValue,
+  molarMass,
+  optional,
+  procedure,
   type Quantity,
-  type QuantityInput,
   ratio,
-  readInput,
   specificGasConstant,
   specificHeat,
+  temperature,
   unitOf,
 } from '../units';
-import { type FieldsOf, requireFields } from '../units/known-fields';
-import { readPositive, refusal } from '../units/refusal';
 import { vandenkerckhoveSi } from './isentropic-kernels';
-
-const procedure = 'twoPhaseMixture';
 
 const noLag =
   'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), section 3.5, two-phase flow: droplets at the velocity and temperature of the gas (from memory)';
-const fraction = /* @__PURE__ */ ratio('X', 'condensed mass over all mass', { min: 0, below: 1 });
+const shares = {
+  condensedMassFraction: /* @__PURE__ */ ratio('X', 'condensed mass over all mass', { min: 0, below: 1 }),
+  gasSpecificHeat: /* @__PURE__ */ specificHeat('c_g', 'specific heat of the gas at constant pressure'),
+  condensedSpecificHeat: /* @__PURE__ */ specificHeat('c_c', 'specific heat of the condensed matter'),
+};
 
 /**
  * γ of a gas that carries droplets at its own velocity and temperature.
  *
- * @throws MeopError `out-of-domain` for a condensed fraction not from 0 to below 1, or a gas specific heat not above its gas constant
  * @example twoPhaseGamma({ condensedMassFraction: 0.43, gasSpecificHeat: '1960 J/(kg*K)', condensedSpecificHeat: '1550 J/(kg*K)', gasConstant: '230.957 J/(kg*K)' }) // => 1.079686
  */
 export const twoPhaseGamma = /* @__PURE__ */ formula({
@@ -32,9 +33,7 @@ export const twoPhaseGamma = /* @__PURE__ */ formula({
   equation: 'γ = ((1 − X)·c_g + X·c_c) / ((1 − X)·c_g + X·c_c − (1 − X)·R_g)',
   source: noLag,
   inputs: {
-    condensedMassFraction: fraction,
-    gasSpecificHeat: specificHeat('c_g', 'specific heat of the gas at constant pressure'),
-    condensedSpecificHeat: specificHeat('c_c', 'specific heat of the condensed matter'),
+    ...shares,
     gasConstant: specificGasConstant('R_g', 'specific gas constant of the gas alone'),
   },
   output: ratio('γ', 'ratio of specific heats of the mixture'),
@@ -56,85 +55,76 @@ export const twoPhaseGamma = /* @__PURE__ */ formula({
 
 /** Gas and droplets as one perfect gas, without lag in velocity or temperature. */
 export interface TwoPhaseMixture {
-  /** The γ that belongs in c* and the thrust coefficient. */
+  /** γ for c* and the thrust coefficient. */
   readonly gamma: number;
   /** γ of the gas alone: only for the gas's own processes. */
   readonly gasGamma: number;
-  /** Gas constant for each unit of mass of the whole exhaust: only the gas pushes. */
+  /** Molar gas constant over the effective molar mass. */
   readonly gasConstant: Quantity<'specific gas constant'>;
   readonly specificHeat: Quantity<'specific heat'>;
   /** Mass of the whole exhaust for each mole of gas. */
   readonly effectiveMolarMass: Quantity<'molar mass'>;
-  /** Ideal characteristic velocity, where a temperature was given. */
+  /** Ideal characteristic velocity, if a temperature is specified. */
   readonly characteristicVelocity?: Quantity<'speed'>;
   readonly cautions: readonly string[];
 }
 
-/** What {@link twoPhaseMixture} needs. */
-export interface TwoPhaseMixtureOptions {
-  /** Condensed mass over all mass, from 0 to below 1. */
-  readonly condensedMassFraction: number;
-  readonly gasSpecificHeat: QuantityInput<'specific heat'>;
-  readonly condensedSpecificHeat: QuantityInput<'specific heat'>;
-  /** Molar mass of the gas alone. */
-  readonly gasMolarMass: QuantityInput<'molar mass'>;
-  /** Chamber temperature; with it the mixture has a characteristic velocity. */
-  readonly temperature?: QuantityInput<'temperature'>;
-}
-
-const twoPhaseMixtureFields: FieldsOf<TwoPhaseMixtureOptions> = {
-  condensedMassFraction: 'required',
-  gasSpecificHeat: 'required',
-  condensedSpecificHeat: 'required',
-  gasMolarMass: 'required',
-  temperature: 'optional',
-};
-
 /**
- * Effective γ, gas constant, molar mass and c* of a gas that carries droplets at its own velocity and temperature: the upper
- * bound of what a smoky exhaust gives. The γ of the gas alone in the c* formula would be about 3 % low.
+ * Gas with droplets at its own velocity and temperature, as one perfect gas: the upper bound of the performance of a smoky
+ * exhaust. With γ of the gas alone c* would be about 3 % low.
  *
- * @throws MeopError `out-of-domain` for a fraction not from 0 to below 1, or a gas specific heat not above its gas constant
  * @example twoPhaseMixture({ condensedMassFraction: 0.43, gasSpecificHeat: '1960 J/(kg*K)', condensedSpecificHeat: '1550 J/(kg*K)', gasMolarMass: '36 g/mol' }).gamma // => 1.079686
  */
-export function twoPhaseMixture(options: TwoPhaseMixtureOptions): TwoPhaseMixture {
-  requireFields(procedure, options, twoPhaseMixtureFields);
-  const x = readInput('dimensionless', 'condensedMassFraction', options.condensedMassFraction, procedure).si;
-  const gasCp = readInput('specific heat', 'gasSpecificHeat', options.gasSpecificHeat, procedure).si;
-  const solid = readPositive(
-    'specific heat',
-    'condensedSpecificHeat',
-    options.condensedSpecificHeat,
-    procedure,
-  ).si;
-  const molar = readPositive('molar mass', 'gasMolarMass', options.gasMolarMass, procedure).si;
-  if (!(x >= 0 && x < 1))
-    throw refusal(procedure, 'condensedMassFraction', options.condensedMassFraction, 'from 0 to below 1');
-  const gasR = constants.molarGasConstant.value / molar;
-  if (!(gasCp > gasR))
-    throw refusal(
-      procedure,
-      'gasSpecificHeat',
-      options.gasSpecificHeat,
-      `above the gas constant, ${gasR.toPrecision(6)} J/(kg*K)`,
-    );
-  const cp = (1 - x) * gasCp + x * solid;
-  const r = (1 - x) * gasR;
-  const gamma = cp / (cp - r);
-  const cautions =
-    x > 0
-      ? ['droplets are taken to keep the velocity and temperature of the gas: c* and thrust are upper bounds']
-      : [];
-  const mixture = {
-    gamma,
-    gasGamma: gasCp / (gasCp - gasR),
-    gasConstant: fromSiValue(r, 'specific gas constant', unitOf('J/(kg*K)')),
-    specificHeat: fromSiValue(cp, 'specific heat', unitOf('J/(kg*K)')),
-    effectiveMolarMass: fromSiValue(molar / (1 - x), 'molar mass', unitOf('g/mol')),
-    cautions,
-  } satisfies TwoPhaseMixture;
-  if (options.temperature === undefined) return mixture;
-  const t = readPositive('temperature', 'temperature', options.temperature, procedure).si;
-  const velocity = Math.sqrt(r * t) / vandenkerckhoveSi(gamma);
-  return { ...mixture, characteristicVelocity: fromSiValue(velocity, 'speed', unitOf('m/s')) };
-}
+export const twoPhaseMixture = /* @__PURE__ */ procedure({
+  name: 'twoPhaseMixture',
+  title: 'Gas with droplets as one perfect gas',
+  source: noLag,
+  inputs: {
+    ...shares,
+    gasMolarMass: molarMass('M_g', 'molar mass of the gas alone'),
+    temperature: optional(temperature('T', 'chamber temperature, for the characteristic velocity')),
+  },
+  gives: 'ratio of specific heats, gas constant, specific heat, effective molar mass and c* of the mixture',
+  example: {
+    condensedMassFraction: 0.43,
+    gasSpecificHeat: '1960 J/(kg*K)',
+    condensedSpecificHeat: '1550 J/(kg*K)',
+    gasMolarMass: '36 g/mol',
+  },
+  checks: [
+    ({ gasSpecificHeat, gasMolarMass }) => {
+      const gasR = constants.molarGasConstant.value / gasMolarMass.si;
+      if (gasSpecificHeat.si > gasR) return undefined;
+      const expected = `above the gas constant, ${gasR.toPrecision(6)} J/(kg*K)`;
+      return { path: 'gasSpecificHeat', given: gasSpecificHeat, expected };
+    },
+  ],
+  run: ({
+    condensedMassFraction: x,
+    gasSpecificHeat: { si: gasCp },
+    condensedSpecificHeat: { si: condensedCp },
+    gasMolarMass: { si: molar },
+    temperature,
+  }): TwoPhaseMixture => {
+    const gasR = constants.molarGasConstant.value / molar;
+    const cp = (1 - x) * gasCp + x * condensedCp;
+    const r = (1 - x) * gasR;
+    const gamma = cp / (cp - r);
+    const mixture = {
+      gamma,
+      gasGamma: gasCp / (gasCp - gasR),
+      gasConstant: fromSiValue(r, 'specific gas constant', unitOf('J/(kg*K)')),
+      specificHeat: fromSiValue(cp, 'specific heat', unitOf('J/(kg*K)')),
+      effectiveMolarMass: fromSiValue(molar / (1 - x), 'molar mass', unitOf('g/mol')),
+      cautions:
+        x > 0
+          ? [
+              'assumed that droplets have the velocity and temperature of the gas: c* and thrust are upper bounds',
+            ]
+          : [],
+    } satisfies TwoPhaseMixture;
+    if (temperature === undefined) return mixture;
+    const velocity = Math.sqrt(r * temperature.si) / vandenkerckhoveSi(gamma);
+    return { ...mixture, characteristicVelocity: fromSiValue(velocity, 'speed', unitOf('m/s')) };
+  },
+});

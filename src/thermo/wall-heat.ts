@@ -1,24 +1,22 @@
 import {
-  constants,
   formula,
   fromSiValue,
   heatFlux,
-  type NamedKind,
+  heatTransferCoefficient,
+  length,
   optional,
+  procedure,
   type Quantity,
-  type QuantityInput,
   ratio,
-  readInput,
   temperature,
   unitOf,
 } from '../units';
-import { type FieldsOf, requireFields } from '../units/known-fields';
-import { readPositive, refusal } from '../units/refusal';
+import { blackBody, blackFluxSi, hotGas, solid } from './heat-inputs';
 
-const procedure = 'steadyWallHeat';
+const gasEmissivity = /* @__PURE__ */ ratio('ε', 'effective emissivity of the gas', { min: 0, max: 1 });
 
 /**
- * Heat that a gas of a given emissivity radiates to a wall; what the wall sends back is neglected.
+ * Heat flux that a gas radiates to a wall; radiation of the wall is neglected.
  *
  * @example gasRadiationFlux({ emissivity: 0.05, temperature: '2750 K' }).in('kW/m^2') // => 162.149
  */
@@ -28,34 +26,15 @@ export const gasRadiationFlux = /* @__PURE__ */ formula({
   equation: 'q_r = ε·q_K·(T / T_K)⁴',
   source: 'Stefan-Boltzmann law, constant of the SI Brochure, 9th ed. (2019)',
   inputs: {
-    emissivity: ratio('ε', 'effective emissivity of the gas', { min: 0, max: 1 }),
+    emissivity: gasEmissivity,
     temperature: temperature('T', 'gas temperature'),
-    blackFlux: optional(heatFlux('q_K', 'black-body flux at T_K'), constants.stefanBoltzmann.value * 1e12),
-    blackTemperature: optional(temperature('T_K', 'temperature of that flux, 1000 K'), 1000),
+    ...blackBody,
   },
   output: heatFlux('q_r', 'radiated heat flux'),
   example: { emissivity: 0.05, temperature: '2750 K' },
-  si: ({
-    emissivity,
-    temperature,
-    blackFlux = constants.stefanBoltzmann.value * 1e12,
-    blackTemperature = 1000,
-  }) => emissivity * blackFlux * (temperature / blackTemperature) ** 4,
+  si: ({ emissivity, temperature, blackFlux = blackFluxSi, blackTemperature = 1000 }) =>
+    emissivity * blackFlux * (temperature / blackTemperature) ** 4,
 });
-
-/** What {@link steadyWallHeat} needs. */
-export interface SteadyWallHeatOptions {
-  /** Driving temperature of the gas: the adiabatic wall temperature. */
-  readonly gasTemperature: QuantityInput<'temperature'>;
-  readonly gasCoefficient: QuantityInput<'heat-transfer coefficient'>;
-  /** Temperature on the other side. */
-  readonly coolantTemperature: QuantityInput<'temperature'>;
-  readonly coolantCoefficient: QuantityInput<'heat-transfer coefficient'>;
-  readonly wallThickness: QuantityInput<'length'>;
-  readonly wallConductivity: QuantityInput<'thermal conductivity'>;
-  /** Effective emissivity of the gas; default 0, no radiation. */
-  readonly gasEmissivity?: number;
-}
 
 /** Steady heat through a flat wall. */
 export interface SteadyWallHeat {
@@ -67,47 +46,51 @@ export interface SteadyWallHeat {
   readonly cautions: readonly string[];
 }
 
-const steadyWallHeatFields: FieldsOf<SteadyWallHeatOptions> = {
-  gasTemperature: 'required',
-  gasCoefficient: 'required',
-  coolantTemperature: 'required',
-  coolantCoefficient: 'required',
-  wallThickness: 'required',
-  wallConductivity: 'required',
-  gasEmissivity: 'optional',
-};
-
 /**
- * Steady heat flux and temperatures of a flat wall between hot gas, with radiation added, and a coolant. A short firing never
- * gets there: it is the bound for a wall that is given time.
+ * Steady heat flux and temperatures of a flat wall between hot gas, with its radiation, and a coolant. A short firing does not
+ * reach the steady state, which is the upper bound.
  *
- * Source: series resistances, Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, one-dimensional steady conduction.
- *
- * @throws MeopError `out-of-domain` for values that are not above 0 or an emissivity outside 0 to 1
  * @example steadyWallHeat({ gasTemperature: '2750 K', gasCoefficient: '657 W/(m^2*K)', coolantTemperature: '300 K', coolantCoefficient: '26000 W/(m^2*K)', wallThickness: '2 mm', wallConductivity: '43 W/(m*K)', gasEmissivity: 0.05 }).gasSideWall.in('K') // => 442.59
  */
-export function steadyWallHeat(options: SteadyWallHeatOptions): SteadyWallHeat {
-  requireFields(procedure, options, steadyWallHeatFields);
-  const read = (kind: NamedKind, field: keyof SteadyWallHeatOptions): number =>
-    readPositive(kind, field, options[field], procedure).si;
-  const gas = read('temperature', 'gasTemperature');
-  const hot = read('heat-transfer coefficient', 'gasCoefficient');
-  const coolant = read('temperature', 'coolantTemperature');
-  const cold = read('heat-transfer coefficient', 'coolantCoefficient');
-  const wall = read('length', 'wallThickness') / read('thermal conductivity', 'wallConductivity');
-  const emissivity = readInput('dimensionless', 'gasEmissivity', options.gasEmissivity ?? 0, procedure).si;
-  if (!(emissivity >= 0 && emissivity <= 1))
-    throw refusal(procedure, 'gasEmissivity', options.gasEmissivity, 'from 0 to 1');
-  const radiation = gasRadiationFlux.si({ emissivity, temperature: gas });
-  const total = (gas + radiation / hot - coolant) / (1 / hot + wall + 1 / cold);
-  const flux = (si: number): Quantity<'heat flux'> => fromSiValue(si, 'heat flux', unitOf('kW/m^2'));
-  const kelvin = (si: number): Quantity<'temperature'> => fromSiValue(si, 'temperature', unitOf('K'));
-  return {
-    radiationFlux: flux(radiation),
-    convectionFlux: flux(total - radiation),
-    totalFlux: flux(total),
-    gasSideWall: kelvin(coolant + total * (1 / cold + wall)),
-    coolantSideWall: kelvin(coolant + total / cold),
-    cautions: emissivity > 0 ? ['what the wall radiates back to the gas is neglected'] : [],
-  };
-}
+export const steadyWallHeat = /* @__PURE__ */ procedure({
+  name: 'steadyWallHeat',
+  title: 'Steady heat through a flat wall between hot gas and coolant',
+  source:
+    'Series resistances, Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, one-dimensional steady conduction',
+  inputs: {
+    ...hotGas,
+    coolantTemperature: temperature('T_c', 'temperature of the coolant'),
+    coolantCoefficient: heatTransferCoefficient('h_c', 'heat-transfer coefficient of the coolant'),
+    wallThickness: length('L', 'thickness of the wall'),
+    wallConductivity: solid.conductivity,
+    gasEmissivity: optional(gasEmissivity, 0),
+  },
+  gives: 'heat fluxes by radiation and convection, and the temperatures of both faces',
+  example: {
+    gasTemperature: '2750 K',
+    gasCoefficient: '657 W/(m^2*K)',
+    coolantTemperature: '300 K',
+    coolantCoefficient: '26000 W/(m^2*K)',
+    wallThickness: '2 mm',
+    wallConductivity: '43 W/(m*K)',
+    gasEmissivity: 0.05,
+  },
+  run: (values): SteadyWallHeat => {
+    const { gasTemperature, gasCoefficient, coolantTemperature, coolantCoefficient, gasEmissivity } = values;
+    const [gas, hot] = [gasTemperature.si, gasCoefficient.si];
+    const [coolant, cold] = [coolantTemperature.si, coolantCoefficient.si];
+    const wall = values.wallThickness.si / values.wallConductivity.si;
+    const radiation = gasRadiationFlux.si({ emissivity: gasEmissivity, temperature: gas });
+    const total = (gas + radiation / hot - coolant) / (1 / hot + wall + 1 / cold);
+    const flux = (si: number): Quantity<'heat flux'> => fromSiValue(si, 'heat flux', unitOf('kW/m^2'));
+    const kelvin = (si: number): Quantity<'temperature'> => fromSiValue(si, 'temperature', unitOf('K'));
+    return {
+      radiationFlux: flux(radiation),
+      convectionFlux: flux(total - radiation),
+      totalFlux: flux(total),
+      gasSideWall: kelvin(coolant + total * (1 / cold + wall)),
+      coolantSideWall: kelvin(coolant + total / cold),
+      cautions: gasEmissivity > 0 ? ['radiation from the wall back to the gas is neglected'] : [],
+    };
+  },
+});

@@ -1,6 +1,6 @@
 // Mass flow and thrust of the nozzle at a chamber pressure.
 import { type IdealNozzle, idealNozzle, nozzleFlowSi } from '../../nozzle';
-import { machFromPressureRatioSi, massFlowParameterSi } from '../../thermo';
+import { machFromPressureRatioSi, massFlowParameterSi } from '../../thermo/isentropic-kernels';
 import { type ChamberWorkspace, Constant } from './chamber-workspace';
 import type { MotorModel } from './motor-model';
 

@@ -1,56 +1,34 @@
 import {
+  absolutePressure,
   constants,
   fromSiValue,
+  optional,
+  printable,
+  procedure,
   type Quantity,
-  type QuantityInput,
-  readInput,
   table,
+  temperature,
   unitOf,
 } from '../../units';
-import { type FieldsOf, requireFields } from '../../units/known-fields';
-import { refusal } from '../../units/refusal';
+import { partsBy, someParts } from '../gas-inputs';
 import { vandenkerckhoveSi } from '../isentropic-kernels';
 import type { ProductsProblem } from './gibbs-minimum';
 import { equilibriumCharacteristicVelocityOf, equilibriumGammaOf } from './products-flow';
-import { productsProblem, reactantTotals } from './products-problem';
+import { productSpecies, productsProblem, reactantList, reactantTotals } from './products-problem';
 import { type ProductsState, productsRange, stateAt, stateWith } from './products-state';
-import { formationTemperature } from './species-properties';
 
-/** One reactant of {@link equilibriumProducts}. */
-export interface EquilibriumReactant {
-  readonly name?: string;
-  /** Atoms of each element in its formula: `{ K: 1, N: 1, O: 3 }`. */
-  readonly elements: Readonly<Record<string, number>>;
-  /** Parts by mole or by mass, in any scale. */
-  readonly parts: number;
-  /** Molar enthalpy of formation at 298.15 K; needed unless a temperature is given. */
-  readonly enthalpyOfFormation?: QuantityInput<'molar energy'>;
-}
-
-/** What {@link equilibriumProducts} needs. */
-export interface EquilibriumProductsOptions {
-  readonly reactants: readonly EquilibriumReactant[];
-  /** What the parts count. */
-  readonly by: 'mole' | 'mass';
-  readonly pressure: QuantityInput<'absolute pressure'>;
-  /** Temperature of the products; without it the flame temperature of reactants at 298.15 K is found, no heat lost. */
-  readonly temperature?: QuantityInput<'temperature'>;
-  /** Names of the species that the products may be; default every one of {@link speciesNames} that the elements allow. */
-  readonly species?: readonly string[];
-}
-
-/** Products at equilibrium: composition, and what a throat sees of them. */
+/** Products at equilibrium: composition, and the properties of the flow through a throat. */
 export interface EquilibriumProducts {
   readonly temperature: Quantity<'temperature'>;
   readonly pressure: Quantity<'absolute pressure'>;
-  /** Of the gas, from the most to the least; shares below 1e-12 are left out. */
+  /** Of the gas, in descending order; fractions below 1e-12 are left out. */
   readonly moleFractions: Readonly<Record<string, number>>;
-  /** Share of all mass of each condensed species that is there. */
+  /** Mass of each condensed species over all mass. */
   readonly condensedMassFractions: Readonly<Record<string, number>>;
   readonly condensedMassFraction: number;
   /** Of the gas alone. */
   readonly gasMolarMass: Quantity<'molar mass'>;
-  /** Mass of everything for each mole of gas: it goes with R in c* and density, since only gas pushes. */
+  /** Mass of all products for each mole of gas: for the gas constant in c* and density. */
   readonly effectiveMolarMass: Quantity<'molar mass'>;
   /** Molar gas constant over the effective molar mass. */
   readonly gasConstant: Quantity<'specific gas constant'>;
@@ -66,7 +44,7 @@ export interface EquilibriumProducts {
   readonly equilibriumGamma: number;
   /** Ideal c* with frozen composition. */
   readonly characteristicVelocity: Quantity<'speed'>;
-  /** Ideal c* while the composition follows the equilibrium: the better end. */
+  /** Ideal c* while the composition follows the equilibrium: the upper end. */
   readonly equilibriumCharacteristicVelocity: Quantity<'speed'>;
   /** Of gas and condensed matter together, the volume of the latter left out. */
   readonly density: Quantity<'density'>;
@@ -74,58 +52,69 @@ export interface EquilibriumProducts {
   toString(): string;
 }
 
-const procedure = 'equilibriumProducts';
-const equilibriumProductsFields: FieldsOf<EquilibriumProductsOptions> = {
-  reactants: 'required',
-  by: 'required',
-  pressure: 'required',
-  temperature: 'optional',
-  species: 'optional',
-};
-
 /**
  * Products of a reaction at chemical equilibrium: flame temperature at constant pressure, composition of gas and smoke, and the
- * γ, gas constant and ideal c* that the rest of the library takes. Condensed species are pure, do not mix with each other,
- * and keep the velocity and temperature of the gas.
+ * γ, gas constant and ideal c* that other calculations take. Condensed species are pure, do not mix with each other,
+ * and have the velocity and temperature of the gas.
  *
- * Source: least Gibbs energy with the polynomials of NASA TM-4513 (1993); ideal gas.
- *
- * @throws MeopError `out-of-domain` for unknown elements or species, species that cannot take up the reactants, or values
- * without sense; `missing-field` for no heat of formation where the flame temperature is asked; `no-solution` where it would lie outside 300 K to 5000 K
  * @example equilibriumProducts({ by: 'mole', reactants: [{ elements: { H: 2 }, parts: 2, enthalpyOfFormation: '0 J/mol' }, { elements: { O: 2 }, parts: 1, enthalpyOfFormation: '0 J/mol' }], pressure: '1 atm' }).temperature.in('K') // => 3078.67
  */
-export function equilibriumProducts(options: EquilibriumProductsOptions): EquilibriumProducts {
-  requireFields(procedure, options, equilibriumProductsFields);
-  const { by } = options;
-  if (by !== 'mole' && by !== 'mass') throw refusal(procedure, 'by', by, "'mole' or 'mass'");
-  const pressure = readInput('absolute pressure', 'pressure', options.pressure, procedure).si;
-  if (!(pressure >= 100 && pressure <= 1e9))
-    throw refusal(procedure, 'pressure', options.pressure, 'from 100 Pa to 1000 MPa');
-  const { elements, enthalpy } = reactantTotals(options.reactants, by);
-  const problem = productsProblem(elements, options.species);
-  let state: ProductsState;
-  if (options.temperature !== undefined) {
-    const t = readInput('temperature', 'temperature', options.temperature, procedure).si;
-    if (!(t >= productsRange.from && t <= productsRange.to))
-      throw refusal(
-        procedure,
-        'temperature',
-        options.temperature,
-        `from ${productsRange.from} K to ${productsRange.to} K, where the fits of the species hold,`,
-      );
-    state = stateAt(problem, t, pressure);
-  } else {
-    const unknown = options.reactants.findIndex((one) => one.enthalpyOfFormation === undefined);
-    if (enthalpy === undefined)
-      throw refusal(
-        procedure,
-        `reactants[${unknown}].enthalpyOfFormation`,
-        'nothing',
-        `a molar enthalpy of formation at ${formationTemperature} K, or else a temperature of the products,`,
-      );
-    state = stateWith(problem, pressure, 'enthalpy', enthalpy, { guess: 2000, stride: 0.85 });
-  }
+export const equilibriumProducts = /* @__PURE__ */ procedure({
+  name: 'equilibriumProducts',
+  title: 'Products of a reaction at chemical equilibrium',
+  source: 'Minimum Gibbs energy with the polynomials of NASA TM-4513 (1993); ideal gas',
+  inputs: {
+    reactants: reactantList,
+    by: partsBy,
+    pressure: absolutePressure('p', 'pressure of the products', { min: 100, max: 1e9 }),
+    temperature: optional(
+      temperature(
+        'T',
+        'temperature of the products; assumed the adiabatic flame temperature of reactants at 298.15 K',
+        { min: productsRange.from, max: productsRange.to },
+      ),
+    ),
+    species: optional(productSpecies),
+  },
+  gives:
+    'temperature, composition, ratios of specific heats, gas constant and ideal characteristic velocities',
+  example: {
+    by: 'mole',
+    reactants: [
+      { elements: { H: 2 }, parts: 2, enthalpyOfFormation: '0 J/mol' },
+      { elements: { O: 2 }, parts: 1, enthalpyOfFormation: '0 J/mol' },
+    ],
+    pressure: '1 atm',
+  },
+  checks: [
+    ({ reactants }) => someParts('reactants', reactants),
+    ({ reactants, temperature }) => {
+      const unknown = reactants.findIndex((one) => one.enthalpyOfFormation === undefined);
+      if (temperature !== undefined || unknown < 0) return undefined;
+      return {
+        code: 'missing-field',
+        path: `reactants.${unknown}.enthalpyOfFormation`,
+        expected: 'molar enthalpy of formation at 298.15 K',
+        remedy: 'Give it, or the temperature of the products',
+      };
+    },
+  ],
+  run: ({ reactants, by, pressure, temperature, species }): EquilibriumProducts => {
+    const { elements, enthalpy } = reactantTotals(reactants, by);
+    const problem = productsProblem(elements, species);
+    const state =
+      temperature === undefined
+        ? stateWith(problem, pressure.si, 'enthalpy', enthalpy ?? 0, { guess: 2000, stride: 0.85 })
+        : stateAt(problem, temperature.si, pressure.si);
+    return resultOf(problem, state, elements);
+  },
+});
 
+function resultOf(
+  problem: ProductsProblem,
+  state: ProductsState,
+  elements: ReadonlyMap<string, number>,
+): EquilibriumProducts {
   const r = constants.molarGasConstant.value;
   const { gasMoles, gasHeatCapacity, condensedHeatCapacity } = state;
   const condensed = problem.condensed
@@ -139,7 +128,7 @@ export function equilibriumProducts(options: EquilibriumProductsOptions): Equili
   const speed = (si: number): Quantity<'speed'> => fromSiValue(si, 'speed', unitOf('m/s'));
   const facts = {
     temperature: fromSiValue(state.temperature, 'temperature', unitOf('K')),
-    pressure: fromSiValue(pressure, 'absolute pressure', unitOf('MPa')),
+    pressure: fromSiValue(state.pressure, 'absolute pressure', unitOf('MPa')),
     condensedMassFraction: condensedMass,
     gasMolarMass: fromSiValue((1 - condensedMass) / gasMoles, 'molar mass', unitOf('g/mol')),
     effectiveMolarMass: fromSiValue(1 / gasMoles, 'molar mass', unitOf('g/mol')),
@@ -151,7 +140,7 @@ export function equilibriumProducts(options: EquilibriumProductsOptions): Equili
     equilibriumGamma: equilibriumGammaOf(problem, state),
     characteristicVelocity: speed(Math.sqrt(gasMoles * r * state.temperature) / vandenkerckhoveSi(gamma)),
     equilibriumCharacteristicVelocity: speed(equilibriumCharacteristicVelocityOf(problem, state, r)),
-    density: fromSiValue(pressure / (gasMoles * r * state.temperature), 'density', unitOf('kg/m^3')),
+    density: fromSiValue(state.pressure / (gasMoles * r * state.temperature), 'density', unitOf('kg/m^3')),
   } satisfies Partial<EquilibriumProducts>;
   const moleFractions = Object.fromEntries(
     problem.gas
@@ -165,8 +154,7 @@ export function equilibriumProducts(options: EquilibriumProductsOptions): Equili
     condensedMassFractions: Object.fromEntries([...condensed].sort(([, a], [, b]) => b - a)),
     cautions: cautionsFor(problem, state, elements),
   };
-  const text = (): string => textOf(facts, result);
-  return { ...result, toString: text, ...{ [Symbol.for('nodejs.util.inspect.custom')]: text } };
+  return printable(result, () => textOf(facts, result));
 }
 
 function cautionsFor(
@@ -179,20 +167,18 @@ function cautionsFor(
   return [
     ...(there.length > 0
       ? [
-          'condensed matter is pure, unmixed, and keeps up with the gas: c* is an upper bound, and small motors deliver several per cent less',
+          'assumed that condensed matter is pure, unmixed, and has the velocity of the gas: c* is an upper bound, and small motors deliver several per cent less',
         ]
       : []),
     ...(elements.has('K')
       ? [
-          'species with potassium rest on tables of 1963 to 1971 and gaseous K2CO3 is not among them: KOH may be off by a factor of 2, the temperature by some kelvin',
+          'species with potassium are from tables of 1963 to 1971, without gaseous K2CO3: KOH may be wrong by a factor of 2, the temperature by some kelvin',
         ]
       : []),
-    ...(state.atTransition
-      ? ['two phases of one substance are there together and hold the temperature']
-      : []),
+    ...(state.atTransition ? ['two phases of one substance coexist and hold the temperature'] : []),
     ...(there.some(({ phase, ranges }) => phase === 'liquid' && ranges[0].from > throat)
       ? [
-          'droplets freeze before the throat if they have the time: the c* of equilibrium counts on their heat, and droplets that stay liquid give the frozen one',
+          'droplets freeze before the throat if they have the time: the equilibrium c* includes their heat of fusion; with droplets that stay liquid use the frozen c*',
         ]
       : []),
   ];

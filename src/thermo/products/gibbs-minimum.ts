@@ -55,12 +55,13 @@ export function gibbsMinimum(
     const found = newtonMinimum({ ...problem, amounts }, t, pressure, side, excess === 0 ? start : undefined);
     if (found !== undefined) return found;
   }
-  throw new MeopError(
-    'not-converged',
-    `equilibriumProducts: no equilibrium found at ${t.toPrecision(6)} K and ${pressure.toPrecision(6)} Pa: products without gas have none; else offer fewer species, or another temperature`,
-    'species',
-    { value: t },
-  );
+  throw new MeopError({
+    code: 'not-converged',
+    procedure: 'equilibriumProducts',
+    path: 'species',
+    problem: `no equilibrium found at ${t.toPrecision(6)} K and ${pressure.toPrecision(6)} Pa; products without gas have none`,
+    remedy: 'Offer fewer species, or another temperature',
+  });
 }
 
 function newtonMinimum(

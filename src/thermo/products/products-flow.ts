@@ -24,8 +24,8 @@ export function equilibriumGammaOf(problem: ProductsProblem, state: ProductsStat
 }
 
 /**
- * p0 over the mass flux at the throat: the characteristic velocity with shifting equilibrium. The throat is where the flux on the
- * isentrope is first greatest; where smoke freezes on the way there may be a second, which no stream gets to.
+ * p0 over the mass flux at the throat: the characteristic velocity with shifting equilibrium. The throat is at the first maximum
+ * of the flux on the isentrope; where smoke freezes on the way there may be a second, which the flow does not reach.
  */
 export function equilibriumCharacteristicVelocityOf(
   problem: ProductsProblem,

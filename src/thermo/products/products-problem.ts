@@ -1,99 +1,109 @@
-import { MeopError, readInput } from '../../units';
-import { requireFields } from '../../units/known-fields';
-import { readNotNegative, refusal } from '../../units/refusal';
+import { type Argument, inputs, list, MeopError, molarEnergy, named, optional, ratio } from '../../units';
+import { partName, parts } from '../gas-inputs';
+import { amountsByName } from './amounts-by-name';
 import type { ProductsProblem } from './gibbs-minimum';
-import { knownSpecies } from './species-properties';
-import { atomicWeights, molarMassOf, type Species, speciesTable } from './species-table';
+import { atomicWeights, molarMassOf, type Species, species, speciesTable } from './species-table';
 
-/** Reactants as the solver wants them. */
+const reactant = /* @__PURE__ */ inputs(
+  {
+    name: partName,
+    elements: amountsByName('atoms of each element in its formula', {
+      what: 'atoms by element',
+      find: (element, at) => {
+        if (Object.hasOwn(atomicWeights, element)) return element;
+        const expected = `one of ${Object.keys(atomicWeights).join(', ')}`;
+        throw new MeopError({ ...at, code: 'out-of-domain', given: element, expected });
+      },
+      amount: ratio('a', 'atoms', { min: 0 }),
+      example: { K: 1, N: 1, O: 3 },
+    }),
+    parts,
+    enthalpyOfFormation: optional(
+      molarEnergy(
+        'ΔH_f',
+        'molar enthalpy of formation at 298.15 K; required unless a temperature is specified',
+        {
+          example: '-494.63 kJ/mol',
+        },
+      ),
+    ),
+  },
+  {
+    meaning: 'reactant',
+    checks: [
+      ({ elements }) =>
+        elements.some(([, atoms]) => atoms > 0)
+          ? undefined
+          : {
+              path: 'elements',
+              problem: 'contains no atoms',
+              remedy: 'Give at least one, { K: 1, N: 1, O: 3 }',
+            },
+    ],
+  },
+);
+
+/** What burns or reacts. */
+export const reactantList = /* @__PURE__ */ list('reactants', reactant);
+/** The species that products may be. */
+export const productSpecies = /* @__PURE__ */ list(
+  'species that the products may contain; assumed every one that the elements allow',
+  /* @__PURE__ */ named('name of a species', species, { example: 'CO2' }),
+);
+/** One reactant of {@link equilibriumProducts}. */
+export type EquilibriumReactant = Argument<typeof reactant>;
+
+/** Reactants as the solver needs them. */
 export interface ReactantTotals {
   /** Moles of each element per kilogram. */
   readonly elements: ReadonlyMap<string, number>;
   /** Enthalpy per kilogram at 298.15 K, where every reactant has a heat of formation. */
-  readonly enthalpy?: number;
+  readonly enthalpy: number | undefined;
 }
-
-/** A reactant as {@link reactantTotals} reads it. */
-interface Reactant {
-  readonly name?: string;
-  readonly elements: Readonly<Record<string, number>>;
-  readonly parts: number;
-  readonly enthalpyOfFormation?: unknown;
-}
-
-const procedure = 'equilibriumProducts';
 
 /** Elements and enthalpy of a kilogram of reactants. */
-export function reactantTotals(reactants: readonly Reactant[], by: 'mole' | 'mass'): ReactantTotals {
-  if (!Array.isArray(reactants) || reactants.length === 0)
-    throw new MeopError(
-      'missing-field',
-      `${procedure}: reactants: none given; at least one is expected`,
-      'reactants',
-    );
+export function reactantTotals(
+  reactants: ReturnType<typeof reactantList.read>,
+  by: 'mole' | 'mass',
+): ReactantTotals {
   const elements = new Map<string, number>();
   let mass = 0;
   let enthalpy: number | undefined = 0;
-  reactants.forEach((reactant: Reactant, i) => {
-    const path = `reactants[${i}]`;
-    requireFields(`${procedure}: ${path}`, reactant, {
-      name: 'optional',
-      elements: 'required',
-      parts: 'required',
-      enthalpyOfFormation: 'optional',
-    });
-    if (typeof reactant.elements !== 'object' || reactant.elements === null)
-      throw refusal(
-        procedure,
-        `${path}.elements`,
-        reactant.elements,
-        'atoms by element, { K: 1, N: 1, O: 3 },',
-      );
-    for (const [element, atoms] of Object.entries(reactant.elements)) {
-      const field = `${path}.elements.${element}`;
-      if (!Object.hasOwn(atomicWeights, element))
-        throw refusal(procedure, field, element, `one of ${Object.keys(atomicWeights).join(', ')}`);
-      readNotNegative('dimensionless', field, atoms, procedure);
-    }
-    const molarMass = molarMassOf(reactant.elements);
-    if (!(molarMass > 0)) throw refusal(procedure, `${path}.elements`, 'no atoms', 'at least one atom');
-    const parts = readNotNegative('dimensionless', `${path}.parts`, reactant.parts, procedure).si;
+  for (const { elements: atoms, parts, enthalpyOfFormation } of reactants) {
+    const molarMass = molarMassOf(Object.fromEntries(atoms));
     const moles = by === 'mole' ? parts : parts / molarMass;
     mass += moles * molarMass;
-    for (const [element, n] of Object.entries(reactant.elements))
-      elements.set(element, (elements.get(element) ?? 0) + n * moles);
-    if (reactant.enthalpyOfFormation === undefined) enthalpy = undefined;
-    else if (enthalpy !== undefined)
-      enthalpy +=
-        moles *
-        readInput('molar energy', `${path}.enthalpyOfFormation`, reactant.enthalpyOfFormation, procedure).si;
-  });
-  if (!(mass > 0)) throw refusal(procedure, 'reactants', 'parts that are all 0', 'at least one part above 0');
+    for (const [element, n] of atoms) elements.set(element, (elements.get(element) ?? 0) + n * moles);
+    if (enthalpyOfFormation === undefined) enthalpy = undefined;
+    else if (enthalpy !== undefined) enthalpy += moles * enthalpyOfFormation.si;
+  }
   for (const [element, n] of elements) {
     if (n === 0) elements.delete(element);
     else elements.set(element, n / mass);
   }
-  return { elements, ...(enthalpy !== undefined && { enthalpy: enthalpy / mass }) };
+  return { elements, enthalpy: enthalpy === undefined ? undefined : enthalpy / mass };
 }
+
+const conflict = (names: readonly string[], expected: string): MeopError =>
+  new MeopError({
+    code: 'out-of-domain',
+    procedure: 'equilibriumProducts',
+    path: 'species',
+    given: names,
+    expected,
+  });
 
 /** The species offered, with the elements that are conserved independently of one another. */
 export function productsProblem(
   elements: ReadonlyMap<string, number>,
-  names: readonly string[] | undefined,
+  species: readonly Species[] = [...speciesTable('nasa7').values()],
 ): ProductsProblem {
-  const offered = (
-    names?.map((name, i) => knownSpecies(procedure, `species[${i}]`, name, 'nasa7')) ?? [
-      ...speciesTable('nasa7').values(),
-    ]
-  ).filter((species) => Object.keys(species.elements).every((element) => elements.has(element)));
-  const all = [...new Set(offered)];
+  const all = [...new Set(species)].filter((one) => Object.keys(one.elements).every((e) => elements.has(e)));
   const gas = all.filter(({ phase }) => phase === 'gas');
   const condensed = all.filter(({ phase }) => phase !== 'gas');
   if (gas.length === 0)
-    throw refusal(
-      procedure,
-      'species',
-      String(names),
+    throw conflict(
+      species.map(({ name }) => name),
       'at least one gas made of the elements of the reactants',
     );
   const kept = independentElements([...elements], all);
@@ -127,10 +137,8 @@ function independentElements(
       rows.push({ lead, row });
       kept.push(element);
     } else if (Math.abs(row[row.length - 1]) > 1e-9 * amount)
-      throw refusal(
-        procedure,
-        'species',
-        species.map(({ name }) => name).join(', '),
+      throw conflict(
+        species.map(({ name }) => name),
         `species that can take up all the ${element} of the reactants`,
       );
   }

@@ -29,7 +29,7 @@ export interface ProductsState {
 
 const gasConstant = constants.molarGasConstant.value;
 
-/** Fits of every species hold from here to here. */
+/** Temperature range of the data of every species, in kelvin. */
 export const productsRange = { from: 300, to: 5000 } as const;
 
 /** The state at a temperature and pressure. */
@@ -97,9 +97,9 @@ function stateOf(
 }
 
 /**
- * The state at a pressure that has an enthalpy or an entropy: both grow with temperature, and leap where a substance
- * melts or changes its crystal. Where the wanted value lies within a leap, both phases are there and the temperature is that of
- * the change; the gas is the same beside either, so the two states mix in a straight line.
+ * The state at a pressure that has an enthalpy or an entropy: both grow with temperature, and jump where a substance
+ * melts or changes its crystal. Where the value lies within a jump, both phases coexist at the temperature of the change; the
+ * gas is the same with either, so the two states mix in a straight line.
  */
 export function stateWith(
   problem: ProductsProblem,
@@ -149,11 +149,13 @@ export function stateWith(
 }
 
 const outOfReach = (): MeopError =>
-  new MeopError(
-    'no-solution',
-    `equilibriumProducts: the products would not be between ${productsRange.from} K and ${productsRange.to} K, where the fits of the species hold; check the heats of formation and their signs, or give the temperature`,
-    'reactants',
-  );
+  new MeopError({
+    code: 'no-solution',
+    procedure: 'equilibriumProducts',
+    path: 'reactants',
+    problem: `the temperature of the products is not between ${productsRange.from} K and ${productsRange.to} K, the range of the data of the species`,
+    remedy: 'Check the heats of formation and their signs, or give the temperature',
+  });
 
 function mixed(
   problem: ProductsProblem,

@@ -1,17 +1,17 @@
-import { constants, fromSiValue, type Quantity, type QuantityInput, readInput, unitOf } from '../../units';
-import { type FieldsOf, requireFields } from '../../units/known-fields';
-import { refusal } from '../../units/refusal';
+import {
+  choice,
+  constants,
+  fromSiValue,
+  MeopError,
+  named,
+  optional,
+  procedure,
+  type Quantity,
+  temperature,
+  unitOf,
+} from '../../units';
 import { reducedProperties } from './species-polynomials';
-import { fitRange, type PolynomialForm, type Species, speciesTable } from './species-table';
-
-/** What {@link speciesProperties} needs. */
-export interface SpeciesPropertiesOptions {
-  /** Name as {@link speciesNames} lists it: `CO2`, `K2CO3(l)`, `C(graphite)`. */
-  readonly species: string;
-  readonly temperature: QuantityInput<'temperature'>;
-  /** Which fit: `nasa7` holds every species, `nasa9` N2, O2, NO, N and O up to 20000 K. Default `nasa7`. */
-  readonly form?: PolynomialForm;
-}
+import { fitRange, type Species, species, speciesOf } from './species-table';
 
 /** A species at a temperature and the standard pressure of 1 bar. */
 export interface SpeciesProperties {
@@ -29,91 +29,78 @@ export interface SpeciesProperties {
   readonly source: string;
 }
 
-const speciesPropertiesFields: FieldsOf<SpeciesPropertiesOptions> = {
-  species: 'required',
-  temperature: 'required',
-  form: 'optional',
-};
-
 /** The standard temperature of heats of formation. */
 export const formationTemperature = 298.15;
 
-/**
- * Names of the species that {@link speciesProperties} and {@link equilibriumProducts} know.
- *
- * @example speciesNames().includes('K2CO3(l)') // => true
- */
-export function speciesNames(form: PolynomialForm = 'nasa7'): readonly string[] {
-  return [...speciesTable(form).keys()];
+/** The error for a temperature that the data of a species do not cover; `undefined` where they do. */
+export function temperatureConflict(
+  species: Species,
+  given: Quantity<'temperature'>,
+  procedure: string,
+): MeopError | undefined {
+  const { from, to } = fitRange(species);
+  if (given.si >= from && given.si <= to) return undefined;
+  const expected = `from ${from} K to ${to} K, the range of the data of ${species.name}`;
+  return new MeopError({ code: 'out-of-domain', procedure, path: 'temperature', given, expected });
 }
 
 /**
- * Specific heat, enthalpy with the heat of formation, and entropy of a species by the NASA polynomials: for the specific heat of a
+ * Specific heat, enthalpy including the heat of formation, and entropy of a species by the NASA polynomials: for the specific heat of a
  * {@link gasMixture} at its temperature, or to check a heat balance by hand.
  *
- * Source: NASA TM-4513 (1993) and NASA TP-2002-211556 (2002), as listed by the Cantera library.
- *
- * @throws MeopError `out-of-domain` for a species that the form does not hold, or a temperature outside its fit
  * @example speciesProperties({ species: 'CO2', temperature: '1000 K' }).molarHeatCapacity.in('J/(mol*K)') // => 54.32086
  */
-export function speciesProperties(options: SpeciesPropertiesOptions): SpeciesProperties {
-  requireFields('speciesProperties', options, speciesPropertiesFields);
-  const { form = 'nasa7' } = options;
-  const t = readInput('temperature', 'temperature', options.temperature, 'speciesProperties').si;
-  if (form !== 'nasa7' && form !== 'nasa9')
-    throw refusal('speciesProperties', 'form', form, "'nasa7' or 'nasa9'");
-  const species = knownSpecies('speciesProperties', 'species', options.species, form);
-  const { from, to } = fitRange(species);
-  if (!(t >= from && t <= to))
-    throw refusal('speciesProperties', 'temperature', options.temperature, `from ${from} K to ${to} K`);
-  const gasConstant = constants.molarGasConstant.value;
-  const at = reducedProperties(species, t);
-  const energy = (si: number): Quantity<'molar energy'> => fromSiValue(si, 'molar energy', unitOf('kJ/mol'));
-  const capacity = (si: number): Quantity<'molar heat capacity'> =>
-    fromSiValue(si, 'molar heat capacity', unitOf('J/(mol*K)'));
-  const enthalpy = at.enthalpy * gasConstant * t;
-  return {
-    phase: species.phase,
-    molarMass: fromSiValue(species.molarMass, 'molar mass', unitOf('g/mol')),
-    molarHeatCapacity: capacity(at.specificHeat * gasConstant),
-    molarEnthalpy: energy(enthalpy),
-    molarEntropy: capacity(at.entropy * gasConstant),
-    molarGibbsEnergy: energy(enthalpy - at.entropy * gasConstant * t),
-    ...(from <= formationTemperature &&
-      to >= formationTemperature && {
-        sensibleEnthalpy: energy(
-          enthalpy -
-            reducedProperties(species, formationTemperature).enthalpy * gasConstant * formationTemperature,
-        ),
-      }),
-    specificHeat: fromSiValue(
-      (at.specificHeat * gasConstant) / species.molarMass,
-      'specific heat',
-      unitOf('J/(kg*K)'),
+export const speciesProperties = /* @__PURE__ */ procedure({
+  name: 'speciesProperties',
+  title: 'Thermodynamic properties of a species at 1 bar',
+  source: 'NASA TM-4513 (1993) and NASA TP-2002-211556 (2002), as listed by the Cantera library',
+  inputs: {
+    species: named('name of the species, as speciesNames() lists it', species, { example: 'CO2' }),
+    temperature: temperature('T', 'temperature'),
+    form: optional(
+      choice('polynomials: nasa7 for every species, nasa9 for N2, O2, NO, N and O up to 20000 K', [
+        'nasa7',
+        'nasa9',
+      ]),
+      'nasa7',
     ),
-    source: species.source,
-  };
-}
-
-/** The species of a name, or an error that lists those of the same elements. */
-export function knownSpecies(procedure: string, field: string, name: string, form: PolynomialForm): Species {
-  const found = speciesTable(form).get(name);
-  if (found !== undefined) return found;
-  const letters = String(name)
-    .replace(/[^A-Za-z]/g, '')
-    .toLowerCase();
-  const near = speciesNames(form).filter((each) =>
-    each
-      .replace(/[^A-Za-z]/g, '')
-      .toLowerCase()
-      .startsWith(letters.slice(0, 2)),
-  );
-  throw refusal(
-    procedure,
-    field,
-    name,
-    near.length > 0 && letters !== ''
-      ? `a name of speciesNames(), such as ${near.slice(0, 8).join(', ')},`
-      : 'a name of speciesNames()',
-  );
-}
+  },
+  gives: 'molar mass, heat capacity, enthalpy, entropy and Gibbs energy',
+  example: { species: 'CO2', temperature: '1000 K' },
+  run: ({ species: found, temperature, form }): SpeciesProperties => {
+    const place = { procedure: 'speciesProperties', path: 'species' };
+    const species = form === 'nasa7' ? found : speciesOf(found.name, form, place);
+    const conflict = temperatureConflict(species, temperature, 'speciesProperties');
+    if (conflict) throw conflict;
+    const { from, to } = fitRange(species);
+    const t = temperature.si;
+    const gasConstant = constants.molarGasConstant.value;
+    const at = reducedProperties(species, t);
+    const energy = (si: number): Quantity<'molar energy'> =>
+      fromSiValue(si, 'molar energy', unitOf('kJ/mol'));
+    const capacity = (si: number): Quantity<'molar heat capacity'> =>
+      fromSiValue(si, 'molar heat capacity', unitOf('J/(mol*K)'));
+    const enthalpy = at.enthalpy * gasConstant * t;
+    return {
+      phase: species.phase,
+      molarMass: fromSiValue(species.molarMass, 'molar mass', unitOf('g/mol')),
+      molarHeatCapacity: capacity(at.specificHeat * gasConstant),
+      molarEnthalpy: energy(enthalpy),
+      molarEntropy: capacity(at.entropy * gasConstant),
+      molarGibbsEnergy: energy(enthalpy - at.entropy * gasConstant * t),
+      ...(from <= formationTemperature &&
+        to >= formationTemperature && {
+          sensibleEnthalpy: energy(
+            enthalpy -
+              reducedProperties(species, formationTemperature).enthalpy * gasConstant * formationTemperature,
+          ),
+        }),
+      specificHeat: fromSiValue(
+        (at.specificHeat * gasConstant) / species.molarMass,
+        'specific heat',
+        unitOf('J/(kg*K)'),
+      ),
+      source: species.source,
+    };
+  },
+});

@@ -1,3 +1,4 @@
+import { MeopError, type NamedTable, type Place } from '../../units';
 import { aluminiumChlorineSpecies } from './aluminium-chlorine-species';
 import { chonSpecies } from './chon-species';
 import { nineCoefficientSpecies } from './nine-coefficient-species';
@@ -43,7 +44,7 @@ export const atomicWeights: Readonly<Record<string, number>> = {
 const reports = { nasa7: 'NASA TM-4513 (1993)', nasa9: 'NASA TP-2002-211556 (2002)' } as const;
 const tables = /* @__PURE__ */ new Map<PolynomialForm, ReadonlyMap<string, Species>>();
 
-/** The species of a form by name. The text is read when it is first asked for. */
+/** The species of a form by name. The text is read on the first call. */
 export function speciesTable(form: PolynomialForm): ReadonlyMap<string, Species> {
   const known = tables.get(form);
   if (known !== undefined) return known;
@@ -54,11 +55,46 @@ export function speciesTable(form: PolynomialForm): ReadonlyMap<string, Species>
   return table;
 }
 
-/** From where to where the fit of a species holds, in kelvin. One that begins at 300 K is as good two kelvin below it. */
+/** The temperature range of the data of a species, in kelvin. Data that begin at 300 K are as accurate two kelvin below it. */
 export function fitRange({ ranges }: Species): { readonly from: number; readonly to: number } {
   const { from } = ranges[0];
   return { from: from === 300 ? 298.15 : from, to: ranges[ranges.length - 1].to };
 }
+
+/**
+ * Names of the species that {@link speciesProperties} and {@link equilibriumProducts} know.
+ *
+ * @example speciesNames().includes('K2CO3(l)') // => true
+ */
+export function speciesNames(form: PolynomialForm = 'nasa7'): readonly string[] {
+  return [...speciesTable(form).keys()];
+}
+
+/** The species by name. */
+export const species = {
+  what: 'species',
+  names: speciesNames,
+  usual: ['CO', 'CO2', 'H2', 'H2O', 'N2', 'O2', 'KOH', 'K2CO3(l)', 'Al2O3(l)', 'HCl'],
+  find: (name) => speciesOf(name, 'nasa7'),
+  is: (value): value is Species => [...speciesTable('nasa7').values()].some((known) => known === value),
+} as const satisfies NamedTable<Species>;
+
+/** The species of a name. @throws MeopError `out-of-domain`, which lists species with a similar name */
+export function speciesOf(name: string, form: PolynomialForm, at: Partial<Place> = {}): Species {
+  const found = speciesTable(form).get(name);
+  if (found !== undefined) return found;
+  const letters = lettersOf(name);
+  const near = speciesNames(form).filter((each) => lettersOf(each).startsWith(letters.slice(0, 2)));
+  const such = near.length > 0 && letters !== '' ? `, such as ${near.slice(0, 8).join(', ')}` : '';
+  throw new MeopError({
+    ...at,
+    code: 'out-of-domain',
+    given: name,
+    expected: `a name of speciesNames(${form === 'nasa7' ? '' : `'${form}'`})${such}`,
+  });
+}
+
+const lettersOf = (name: string): string => name.replace(/[^A-Za-z]/g, '').toLowerCase();
 
 function readSpecies(text: string, form: PolynomialForm): Species[] {
   return text
