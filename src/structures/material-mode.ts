@@ -3,7 +3,9 @@ import { type Calculation, type GivenValue, given } from './failure-mode/calcula
 import type { PressureDrivenMode } from './failure-mode/failure-mode';
 import type { FailureModeId } from './failure-mode/mode-name';
 import type { PartId } from './failure-mode/part-name';
-import { allowable, type Material, type StrengthProperty } from './materials';
+import { allowable, type StrengthProperty } from './materials/allowable';
+import type { Material } from './materials/material';
+import { strengthLimits } from './materials/strength-limits';
 
 /** A part as it is analysed: its metal, how hot it is, the pressure, and the factors that count. */
 export interface StressedPart {
@@ -35,7 +37,7 @@ export function materialMode(
   { id, calculation, property, allowable: from = stressOf, failurePressure, cautions = [] }: StressedMode,
 ): PressureDrivenMode {
   const strength = allowable({ material, property, temperature, exposure });
-  const limit = limits[property];
+  const limit = strengthLimits[property];
   return {
     id,
     part,
@@ -53,13 +55,3 @@ export function materialMode(
 }
 
 const stressOf = (si: number): GivenValue => given('stress', si);
-
-const limits: { readonly [P in StrengthProperty]: 'yield' | 'ultimate' } = {
-  yield: 'yield',
-  ultimate: 'ultimate',
-  'shear yield': 'yield',
-  'shear ultimate': 'ultimate',
-  'bearing yield': 'yield',
-  'bearing ultimate': 'ultimate',
-  'compressive yield': 'yield',
-};

@@ -36,8 +36,4 @@ export const proofPressure = /* @__PURE__ */ formula({
   output: gaugePressure('p_p', 'proof pressure'),
   example: { pressure: '5 MPa', factor: 1.5 },
   si: ({ pressure, factor }) => pressure * factor,
-  solve: {
-    pressure: (proof, { factor }) => proof / factor,
-    factor: (proof, { pressure }) => proof / pressure,
-  },
 });

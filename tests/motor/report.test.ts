@@ -195,7 +195,7 @@ describe('what a page of a review says first', () => {
       const name = row['part and mode'].text.replace(/^head and aft /, 'head ');
       const margin = reviewed.margins.find(({ part: of, mode }) => `${partName(of)}: ${mode}` === name);
       const found = row.sources.text.split(', ').map((number) => byNumber.get(number));
-      expect(found.join('; '), name).toBe(margin?.source);
+      expect(found, name).toEqual(margin?.explain().sources);
     }
   });
 });

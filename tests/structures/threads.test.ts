@@ -135,8 +135,8 @@ describe('stripping', () => {
   });
   test('at the engagement for the screw it is the screw that breaks, just below it is not', () => {
     const needed = engaged(10).fullStrengthEngagement.in('mm');
-    expect(engaged(needed * 1.001).governingFailure).toBe('screw breaks');
-    expect(engaged(needed * 0.999).governingFailure).not.toBe('screw breaks');
+    expect(engaged(needed * 1.001).governingFailure).toBe('screw-breaking');
+    expect(engaged(needed * 0.999).governingFailure).not.toBe('screw-breaking');
     expect(engaged(needed * 0.5).cautions.join()).toContain('without warning');
   });
   test('a steel screw in aluminium needs about twice its diameter for a high class (Machinery’s Handbook practice, from memory)', () => {

@@ -137,10 +137,13 @@ export function sourceSection({ margins }: Review): readonly ReportSection[] {
     return sources.indexOf(source) + 1;
   };
   const rows = mergedRows(
-    margins.map((one) => ({
-      ...modeOf(one),
-      cells: [textCell(one.formulas.join(', ')), textCell(one.sources.map(numbered).join(', '))],
-    })),
+    margins.map((one) => {
+      const { formulas, sources: own } = one.explain();
+      return {
+        ...modeOf(one),
+        cells: [textCell(formulas.join(', ')), textCell(own.map(numbered).join(', '))],
+      };
+    }),
   );
   return section({
     id: 'sources',

@@ -88,5 +88,4 @@ export const grooveWallCollapseStress = /* @__PURE__ */ formula({
   output: stress('σ_c', 'tension at which the wall collapses'),
   example: { tension: '27 MPa', load: '20 kN', collapseLoad: '55 kN' },
   si: ({ tension, load, collapseLoad }) => (tension / load) * collapseLoad,
-  solve: { collapseLoad: (stressAt, { tension, load }) => (stressAt * load) / tension },
 });

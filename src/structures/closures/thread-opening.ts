@@ -25,7 +25,6 @@ export const pressureInThread = /* @__PURE__ */ formula({
   output: gaugePressure('p_t', 'pressure on the wall'),
   example: { pressure: '5 MPa', flankPressure: '4.5 MPa' },
   si: ({ pressure, flankPressure }) => pressure + flankPressure,
-  solve: { pressure: (total, { flankPressure }) => total - flankPressure },
 });
 
 /**
@@ -77,7 +76,6 @@ export const openedDiameter = /* @__PURE__ */ formula({
   output: length('D_δ', 'diameter under load'),
   example: { diameter: '68.7 mm', opening: '0.1 mm' },
   si: ({ diameter, opening }) => diameter + opening,
-  solve: { diameter: (opened, { opening }) => opened - opening },
 });
 
 /**
@@ -99,5 +97,4 @@ export const proportionalStress = /* @__PURE__ */ formula({
   output: stress('σ', 'stress at the pressure p'),
   example: { stress: '90 MPa', pressure: '10 MPa', at: '9 MPa' },
   si: ({ stress: known, pressure, at }) => known * (pressure / at),
-  solve: { pressure: (sigma, { stress: known, at }) => (sigma * at) / known },
 });

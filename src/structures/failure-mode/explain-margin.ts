@@ -18,6 +18,10 @@ import { partName } from './part-name';
 export interface MarginExplanation {
   /** The formulas in the order in which they feed each other; the last is that of the margin. */
   readonly steps: readonly Explanation[];
+  /** The names of those formulas. */
+  readonly formulas: readonly string[];
+  /** Where they, and the strength, are published. */
+  readonly sources: readonly string[];
   /** The margin with its numbers. */
   readonly substitution: string;
   toString(): string;
@@ -30,16 +34,19 @@ const figures = 7;
 export function explainMargin(mode: FailureMode): MarginExplanation {
   const { calculation, allowable, factor, unit } = mode;
   const kind = kindOf(calculation);
-  const left = marginStep(mode);
-  const steps = [...stepsOf(calculation, allowable), left].map((one) => explainStep(one, unit.us));
+  const carrying = stepsOf(calculation, allowable);
+  const last = marginStep(mode);
+  const steps = [...carrying, last].map((one) => explainStep(one, unit.us));
   const title = `${partName(mode.part)}: ${modeName(mode.id)}`;
   const shown = unitFor(kind, unit.text);
   const number = (si: number): string => `${formatNumber(fromSi(si, shown), figures)} ${shown.text}`;
-  const substitution = `MS = ${number(allowable.value)} / (${factor}·${number(calculation.value)}) − 1 = ${formatNumber(left.value, figures)}`;
+  const substitution = `MS = ${number(allowable.value)} / (${factor}·${number(calculation.value)}) − 1 = ${formatNumber(last.value, figures)}`;
   const text = (): string => [title, ...steps.map(String), substitution].join('\n\n');
   const html = (): string => [...steps.map((one) => one.toHtml()), `<p>${substitution}</p>`].join('');
   return {
     steps,
+    formulas: [...new Set([...carrying, last].map(({ formula }) => formula.id))],
+    sources: [...new Set([...carrying.map(({ formula }) => formula.source), ...mode.sources])],
     substitution,
     toString: text,
     toHtml: html,

@@ -1,7 +1,7 @@
 import { fromSiValue, type Quantity, unitFor } from '../../units';
 import type { Margin } from '../margin';
 import { checkMargin } from '../margin-check';
-import { kindOf, stepsOf } from './calculation';
+import { type Calculation, kindOf } from './calculation';
 import { explainMargin, type MarginExplanation } from './explain-margin';
 import {
   type FailureLimit,
@@ -21,10 +21,6 @@ export interface FailureMargin extends Margin {
   readonly limit: FailureLimit;
   /** The gauge chamber pressure at which applied equals allowable, without factor; where pressure drives the mode. */
   readonly failurePressure?: Quantity<'gauge pressure'> | undefined;
-  /** The names of the formulas that the number comes from, in order. */
-  readonly formulas: readonly string[];
-  /** Where they, and the strength, are published; `source` is these in one text. */
-  readonly sources: readonly string[];
   /** The hand calculation that the margin comes from. */
   explain(): MarginExplanation;
 }
@@ -45,9 +41,6 @@ export function failureMargin(mode: FailureMode): FailureMargin {
   const applied = fromSiValue(calculation.value, kind, shown);
   const carried = fromSiValue(allowable.value, kind, shown);
   checkMargin({ mode: name, applied, allowable: carried, factor });
-  const last = marginStep(mode);
-  const formulas = [...stepsOf(calculation, allowable), last].map(({ formula }) => formula);
-  const sources = [...new Set([...formulas.slice(0, -1).map(({ source }) => source), ...mode.sources])];
   const pressure = failurePressureOf(mode);
   // Written out, and added to only where there is something: a spread costs more than all the rest.
   const found: { -readonly [F in keyof FailureMargin]: FailureMargin[F] } = {
@@ -58,10 +51,8 @@ export function failureMargin(mode: FailureMode): FailureMargin {
     applied,
     allowable: carried,
     factor,
-    marginOfSafety: last.value,
-    formulas: [...new Set(formulas.map((one) => one.id))],
-    source: sources.join('; '),
-    sources,
+    marginOfSafety: marginStep(mode).value,
+    source: [...sourceOf(calculation), ...sourceOf(allowable), ...mode.sources].join('; '),
     cautions,
     explain: () => explainMargin(mode),
   };
@@ -74,3 +65,7 @@ export function failureMargin(mode: FailureMode): FailureMargin {
     );
   return found;
 }
+
+/** Where the last formula of a calculation is published; `explain()` names those before it as well. */
+const sourceOf = (calculation: Calculation): readonly string[] =>
+  'formula' in calculation ? [calculation.formula.source] : [];

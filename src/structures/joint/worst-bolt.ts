@@ -18,10 +18,6 @@ export const worstBoltLoad = /* @__PURE__ */ formula({
   output: force('F_b', 'load on that bolt'),
   example: { load: '31.4 kN', count: 12, shareFactor: 1.3 },
   si: ({ load, count: n, shareFactor }) => (load / n) * shareFactor,
-  solve: {
-    load: (bolt, { count: n, shareFactor }) => (bolt * n) / shareFactor,
-    shareFactor: (bolt, { load, count: n }) => (bolt * n) / load,
-  },
 });
 
 /**

@@ -5,6 +5,7 @@ import { datumCaution, type StressDatum } from './datum';
 import { type MaterialName, materialOf } from './library';
 import type { BearingData, Material } from './material';
 import { strengthRetention } from './retention';
+import { isBearing, isEstimated, strengthLimits } from './strength-limits';
 
 /** A strength that may be asked for. */
 export type StrengthProperty =
@@ -64,17 +65,16 @@ export function allowable(input: AllowableInput): Allowable {
   const { property, temperature, exposure, edgeRatio } = input;
   const record = materialOf(input.material);
   const cold = atRoom(record, input);
-  const family = property.includes('yield') ? 'yield' : 'ultimate';
   const hot =
     temperature === undefined
       ? { fraction: 1, source: '', cautions: [] }
       : strengthRetention({
           material: record,
-          property: family,
+          property: strengthLimits[property],
           temperature,
           ...(exposure !== undefined && { exposure }),
         });
-  const credit = edgeRatio !== undefined && property.startsWith('bearing') ? edgeCaution(edgeRatio) : [];
+  const credit = edgeRatio !== undefined && isBearing(property) ? edgeCaution(edgeRatio) : [];
   const own = datumCaution(`${property} of ${record.name}`, cold);
   const { value, basis, provenance, note } = cold;
   // Written out, and added to only where there is something: a spread costs more than all the rest.
@@ -188,7 +188,7 @@ function needed(record: Material, input: AllowableInput, datum: StressDatum | un
     'no-allowable',
     basis === 'typical'
       ? `allowable: ${record.name} has no typical ${property}; add it to the material`
-      : `allowable: ${record.name} has no minimum for ${property}; give a Material with one${/shear|bearing/.test(property) ? ', or withEstimatedStrengths(material), which puts it in from the tensile strength' : ''}; basis: 'typical' is an estimate only`,
+      : `allowable: ${record.name} has no minimum for ${property}; give a Material with one${isEstimated(property) ? ', or withEstimatedStrengths(material), which puts it in from the tensile strength' : ''}; basis: 'typical' is an estimate only`,
     'property',
     { value: property, expected: `a material with a ${basis} ${property}` },
   );

@@ -21,7 +21,6 @@ export const anchorShearLoad = /* @__PURE__ */ formula({
   output: force('V', 'shear load of one bolt'),
   example,
   si: ({ load, angle: alpha, count: n }) => (load * Math.cos(alpha)) / n,
-  solve: { load: (shear, { angle: alpha, count: n }) => (shear * n) / Math.cos(alpha) },
 });
 
 /**
@@ -38,7 +37,6 @@ export const anchorTensionLoad = /* @__PURE__ */ formula({
   output: force('T', 'tension of one bolt'),
   example,
   si: ({ load, angle: alpha, count: n }) => (load * Math.sin(alpha)) / n,
-  solve: { load: (tension, { angle: alpha, count: n }) => (tension * n) / Math.sin(alpha) },
 });
 
 /**
@@ -58,7 +56,6 @@ export const boltBreakingLoad = /* @__PURE__ */ formula({
   output: force('F_u', 'breaking load'),
   example: { strength: '800 MPa', area: '58 mm^2' },
   si: ({ strength, area: a }) => strength * a,
-  solve: { strength: (load, { area: a }) => load / a, area: (load, { strength }) => load / strength },
 });
 
 /**

@@ -14,7 +14,6 @@ export const ropeMetallicArea = /* @__PURE__ */ formula({
   output: area('A', 'area of the wires'),
   example: { diameter: '8 mm' },
   si: ({ diameter }) => 0.472 * diameter ** 2,
-  solve: { diameter: (a) => Math.sqrt(a / 0.472) },
 });
 
 /**
@@ -35,9 +34,6 @@ export const restraintStiffness = /* @__PURE__ */ formula({
   output: stiffness('k_n', 'stiffness along the load'),
   example: { stiffness: '1300 N/mm', count: 2, angle: '20 deg' },
   si: ({ stiffness: k, count: n, angle: alpha = 0 }) => n * Math.cos(alpha) * Math.cos(alpha) * k,
-  solve: {
-    stiffness: (all, { count: n, angle: alpha }) => all / (n * Math.cos(alpha) * Math.cos(alpha)),
-  },
 });
 
 /**
@@ -57,5 +53,4 @@ export const terminatedRopeStrength = /* @__PURE__ */ formula({
   output: force('B_e', 'breaking force with the ends'),
   example: { breakingForce: '44.9 kN', efficiency: 0.8 },
   si: ({ breakingForce, efficiency }) => breakingForce * efficiency,
-  solve: { breakingForce: (ends, { efficiency }) => ends / efficiency },
 });

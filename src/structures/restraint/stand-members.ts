@@ -11,7 +11,7 @@ import {
 } from '../../units';
 
 /**
- * Axial force in one of the members that carry a thrust together, anchorSpacing like the legs of a tripod.
+ * Axial force in one of the members that carry a thrust together, spread like the legs of a tripod.
  *
  * @example strutForce({ load: '3 kN', count: 3, angle: '60 deg' }).in('kN') // => 2
  */

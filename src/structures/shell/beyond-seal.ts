@@ -20,8 +20,4 @@ export const hoopStressBeyondSeal = /* @__PURE__ */ formula({
   output: stress('σ_z', 'hoop stress at that distance, at most'),
   example: { hoop: '90 MPa', distance: '12 mm', edgeLength: '8 mm' },
   si: ({ hoop, distance, edgeLength }) => Math.min(1, Math.SQRT2 * Math.exp(-distance / edgeLength)) * hoop,
-  solve: {
-    hoop: (reduced, { distance, edgeLength }) =>
-      reduced / Math.min(1, Math.SQRT2 * Math.exp(-distance / edgeLength)),
-  },
 });

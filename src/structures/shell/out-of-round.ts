@@ -62,8 +62,4 @@ export const ovalTubeStress = /* @__PURE__ */ formula({
   output: stress('σ', 'stress of the tube'),
   example: { hoop: '80 MPa', bending: '4 MPa' },
   si: ({ hoop, bending }) => hoop + bending,
-  solve: {
-    hoop: (all, { bending }) => all - bending,
-    bending: (all, { hoop }) => all - hoop,
-  },
 });

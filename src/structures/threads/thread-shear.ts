@@ -17,8 +17,4 @@ export const threadShearStress = /* @__PURE__ */ formula({
   output: stress('τ', 'shear stress'),
   example: { load: '2.6 kN', area: '150 mm^2' },
   si: ({ load, area: a }) => load / a,
-  solve: {
-    load: (tau, { area: a }) => tau * a,
-    area: (tau, { load }) => load / tau,
-  },
 });

@@ -14,6 +14,15 @@ import {
 import { externalThreadShearArea, internalThreadShearArea } from './shear-area';
 import { threads } from './thread-table';
 
+const failureNames = {
+  'screw-breaking': 'screw breaks',
+  'screw-thread-stripping': 'screw threads strip',
+  'hole-thread-stripping': 'hole threads strip',
+} as const;
+
+/** How a screw in a tapped hole can fail along its axis. */
+export type StrippingFailure = keyof typeof failureNames;
+
 /** The axial loads at which a screw in a tapped hole fails, and which failure governs. */
 export interface Stripping {
   readonly externalArea: Quantity<'area'>;
@@ -24,7 +33,7 @@ export interface Stripping {
   readonly externalStrippingLoad: Quantity<'force'>;
   /** Load at which the hole's threads strip. */
   readonly internalStrippingLoad: Quantity<'force'>;
-  readonly governingFailure: 'screw breaks' | 'screw threads strip' | 'hole threads strip';
+  readonly governingFailure: StrippingFailure;
   /** Engagement from which the screw breaks before any thread strips. */
   readonly fullStrengthEngagement: Quantity<'length'>;
   readonly source: string;
@@ -36,7 +45,7 @@ export interface Stripping {
  * Compares stripping of the external and internal thread with breaking of the screw, at the worst-case limits of the
  * tolerance class. In aluminium the hole strips first below about two diameters of engagement.
  *
- * @example threadStripping({ thread: 'M6', engagement: '12 mm', screwUltimate: '800 MPa', holeShear: '186 MPa' }).governingFailure // => 'screw breaks'
+ * @example threadStripping({ thread: 'M6', engagement: '12 mm', screwUltimate: '800 MPa', holeShear: '186 MPa' }).governingFailure // => 'screw-breaking'
  */
 export const threadStripping = /* @__PURE__ */ procedure({
   name: 'threadStripping',
@@ -70,9 +79,9 @@ export const threadStripping = /* @__PURE__ */ procedure({
     const external = externalThreadShearArea.si(sizes);
     const internal = internalThreadShearArea.si(sizes);
     const loads = [
-      { failure: 'screw breaks' as const, load: tension * thread.tensileStressArea.si },
-      { failure: 'screw threads strip' as const, load: ownShear * external },
-      { failure: 'hole threads strip' as const, load: holeShear.si * internal },
+      { failure: 'screw-breaking' as const, load: tension * thread.tensileStressArea.si },
+      { failure: 'screw-thread-stripping' as const, load: ownShear * external },
+      { failure: 'hole-thread-stripping' as const, load: holeShear.si * internal },
     ];
     const [breaks, externalStrippingLoad, internalStrippingLoad] = loads.map(({ load }) => load);
     const weakest = loads.reduce((a, b) => (b.load < a.load ? b : a));
@@ -98,19 +107,21 @@ export const threadStripping = /* @__PURE__ */ procedure({
         ...(thread.provenance === 'from memory'
           ? ['The thread limits are computed by tolerance formulas quoted from memory, not verified.']
           : []),
-        ...(weakest.failure === 'screw breaks'
+        ...(weakest.failure === 'screw-breaking'
           ? []
-          : [`The governing failure is: ${weakest.failure}. Stripping occurs without warning.`]),
+          : [
+              `The governing failure is: ${failureNames[weakest.failure]}. Stripping occurs without warning.`,
+            ]),
       ],
     };
     const text = (): string =>
       [
         table([
-          { failure: 'screw breaks', load: result.screwBreakingLoad },
-          { failure: 'screw threads strip', load: result.externalStrippingLoad },
-          { failure: 'hole threads strip', load: result.internalStrippingLoad },
+          { failure: failureNames['screw-breaking'], load: result.screwBreakingLoad },
+          { failure: failureNames['screw-thread-stripping'], load: result.externalStrippingLoad },
+          { failure: failureNames['hole-thread-stripping'], load: result.internalStrippingLoad },
         ]),
-        `governing failure: ${result.governingFailure}; from ${result.fullStrengthEngagement} of engagement the screw breaks first`,
+        `governing failure: ${failureNames[result.governingFailure]}; from ${result.fullStrengthEngagement} of engagement the screw breaks first`,
         ...result.cautions.map((caution) => `caution: ${caution}`),
       ].join('\n');
     return printable(result, text);
