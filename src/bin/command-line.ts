@@ -4,10 +4,10 @@ import { logVerbs } from './log-verbs';
 import { motorVerbs } from './motor-verbs';
 import { reportFormats, UsageError, type Verb, type VerbOptions } from './verb';
 
-/** Everything the command does, in the order of its help. */
+/** All verbs of the command, in the order of its help. */
 export const verbs: readonly Verb[] = [...motorVerbs, ...logVerbs, ...documentVerbs];
 
-/** A command line that was understood. */
+/** A valid command line. */
 export interface CommandLine {
   readonly verb: Verb;
   readonly files: readonly string[];
@@ -15,27 +15,25 @@ export interface CommandLine {
   readonly help: boolean;
 }
 
-const formatsText = 'text (standard), markdown, html, csv or json';
+const formatsText = 'text (default), markdown, html, csv or json';
 
-/** Reads the words after `meop`. @throws UsageError */
+/** Parses the arguments after `meop`. @throws UsageError */
 export function readCommandLine([name = '', ...rest]: readonly string[]): CommandLine {
   const verb = verbs.find((one) => one.name === name);
   if (verb === undefined)
-    throw new UsageError(
-      `'${name}' is not understood; the verbs are ${verbs.map((one) => one.name).join(', ')}`,
-    );
+    throw new UsageError(`unknown command '${name}'. Commands: ${verbs.map((one) => one.name).join(', ')}.`);
   const { values, positionals } = parsed(verb, rest);
   const format = reportFormats.find((one) => one === (values.format ?? 'text'));
   if (format === undefined)
     throw new UsageError(
-      `${name}: --format ${values.format} is not understood; ${reportFormats.join(', ')} are`,
+      `${name}: --format must be one of ${reportFormats.join(', ')}, got '${values.format}'`,
     );
   const foreign = (['motor', 'log', 'ambient'] as const).find(
     (option) => values[option] !== undefined && !verb.options.includes(option),
   );
-  if (foreign !== undefined) throw new UsageError(`${name}: takes no --${foreign}`);
+  if (foreign !== undefined) throw new UsageError(`${name}: --${foreign} is not an option of this command`);
   if (!verb.formats.includes(format))
-    throw new UsageError(`${name}: writes ${verb.formats.join(' or ')}, not ${format}`);
+    throw new UsageError(`${name}: --format must be ${verb.formats.join(' or ')}, got '${format}'`);
   return {
     verb,
     files: positionals,
@@ -69,45 +67,45 @@ function parsed({ name }: Verb, args: readonly string[]) {
   }
 }
 
-/** The help of the command as a whole. */
+/** Help of the command. */
 export function helpText(): string {
   const width = Math.max(...verbs.map(({ name }) => name.length));
-  return `meop: hand calculations with units, and the review of small solid rocket motors
+  return `meop: engineering calculations with units, and reviews of small solid rocket motors
 
-  meop                     opens a prompt with the library in scope; it is JavaScript
-  echo "CODE" | meop       runs JavaScript from standard input and prints the last value
-  meop VERB [FILE …]       does one of these with files, or with standard input where none is named
+  meop                     open a JavaScript prompt with the library in scope
+  echo "CODE" | meop       run JavaScript from standard input and print the last value
+  meop VERB [FILE …]       run a command on files, or on standard input if none is named
 
 ${verbs.map(({ name, does }) => `  ${name.padEnd(width)}  ${does}`).join('\n')}
 
   --format FORMAT   ${formatsText}
-  --json            one line of JSON for each motor
-  --help, -h        prints this; after a verb, what it takes
-  --version         prints the version
+  --json            write one line of JSON per motor
+  --help, -h        print this help; after a verb, the help of that verb
+  --version         print the version
 
-A motor is a JSON document; a file or standard input may hold one, or one a line (NDJSON). A log is CSV or the like, read by
-its headings.
+A motor is a JSON document. A file or standard input contains one document, or one per line (NDJSON). A log is CSV or
+similar text, read by its column headings.
 
-Exit codes: 0 done, 1 a calculation failed or a document has problems (the other motors are done), 2 the command was not
-understood.
+Exit codes: 0 done; 1 a calculation failed or a document has errors (the other motors are done); 2 invalid command
+line.
 
   meop example > motor.json && meop review motor.json
 `;
 }
 
 const optionHelp: Readonly<Record<string, string>> = {
-  motor: '  --motor MOTOR.json  the document of the motor that was fired',
-  log: '  --log LOG.csv       the log of its firing: the report holds that, too',
-  ambient: "  --ambient PRESSURE  the pressure around the motor, such as '101.3 kPa'",
+  motor: '  --motor MOTOR.json  document of the motor that was fired',
+  log: '  --log LOG.csv       log of a firing, to include in the report',
+  ambient: "  --ambient PRESSURE  ambient pressure, for example '101.3 kPa'",
 };
 
-/** The help of one verb. */
+/** Help of one verb. */
 export function verbHelp({ name, takes, does, options, formats: writes }: Verb): string {
   const lines = [
     ...options.map((option) => optionHelp[option] ?? ''),
     ...(writes.includes('html') ? [`  --format FORMAT     ${formatsText}`] : []),
-    ...(writes.includes('json') ? ['  --json              one line of JSON for each document'] : []),
+    ...(writes.includes('json') ? ['  --json              write one line of JSON per document'] : []),
   ];
-  const from = /JSON|CSV/.test(takes) ? '\n  Files that are not named come from standard input.\n' : '';
+  const from = /JSON|CSV/.test(takes) ? '\n  Reads standard input if no file is named.\n' : '';
   return `meop ${[name, takes].filter((part) => part !== '').join(' ')}\n\n  ${does}\n${from}${lines.length > 0 ? `\n${lines.join('\n')}\n` : ''}`;
 }

@@ -11,12 +11,12 @@ import { documents } from './documents';
 import { UsageError, type Verb } from './verb';
 import { write } from './write-report';
 
-/** The verbs about motor documents themselves. */
+/** Verbs for motor documents. */
 export const documentVerbs: readonly Verb[] = [
   {
     name: 'check',
     takes: '[MOTOR.json …]',
-    does: 'every problem of motor documents, with its place and the way out',
+    does: 'Validate motor documents; list every error with its path and a fix',
     options: [],
     formats: ['text', 'json'],
     async run(files, { json: asLine, format }) {
@@ -26,22 +26,22 @@ export const documentVerbs: readonly Verb[] = [
         const problems = problemsOf(source, read);
         if (problems.length > 0) code = 1;
         if (json) await write(`${JSON.stringify({ source, problems })}\n`);
-        else if (problems.length === 0) await write(`${source}: sound\n`);
+        else if (problems.length === 0) await write(`${source}: no errors\n`);
         for (const { path, message } of json ? [] : problems)
           await write(`${source}: ${path === '' ? 'document' : path}: ${message}\n`);
       }
       return code;
     },
   },
-  printed('example', 'the document of the demo motor, to start from', demoMotor),
-  printed('schema', 'the JSON Schema of motor documents, for an editor', motorJsonSchema),
+  printed('example', 'Print the document of the demo motor, as a starting point', demoMotor),
+  printed('schema', 'Print the JSON Schema of motor documents, for editors', motorJsonSchema),
 ];
 
 function problemsOf(source: string, read: () => string): readonly DocumentProblem[] {
   try {
     const text = read();
     const found = motorProblems(text);
-    // A sound document may still lack what its review asks for.
+    // A valid document may still lack values that its review requires.
     return found.length > 0 ? found : reviewProblems(parseMotor(text));
   } catch (error) {
     if (!(error instanceof MeopError)) throw error;
@@ -55,10 +55,9 @@ function printed(name: string, does: string, make: () => unknown): Verb {
     takes: '',
     does,
     options: [],
-    formats: ['text', 'json'], // it is JSON either way
+    formats: ['text', 'json'], // both formats are JSON
     async run(files) {
-      if (files.length > 0)
-        throw new UsageError(`${name}: '${files[0]}' is not understood: it takes nothing`);
+      if (files.length > 0) throw new UsageError(`${name}: takes no arguments, got '${files[0]}'`);
       await write(`${JSON.stringify(make(), undefined, 2)}\n`);
       return 0;
     },

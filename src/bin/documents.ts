@@ -5,18 +5,18 @@ import type { Readable } from 'node:stream';
 import { text } from 'node:stream/consumers';
 import { MeopError } from '../units';
 
-/** A document as it came in. */
+/** An input document. */
 export interface IncomingDocument {
-  /** Where it came from, for messages: `motors/a.json` or `standard input, line 3`. */
+  /** Origin of the document, for messages: `motors/a.json` or `standard input, line 3`. */
   readonly source: string;
-  /** Its text. @throws MeopError `no-file` where the file cannot be read: the other files can be */
+  /** The content. @throws MeopError `no-file` where the file cannot be read; other files are still processed */
   read(): string;
 }
 
 const named = (file: string): string => (file === '-' ? 'standard input' : file);
 const opened = (file: string): Readable => (file === '-' ? process.stdin : createReadStream(file, 'utf8'));
 
-/** The whole text of a file; of standard input where the name is `-`. @throws MeopError `no-file` */
+/** The content of a file, or of standard input where the name is `-`. @throws MeopError `no-file` */
 export async function readText(file: string): Promise<string> {
   try {
     return await text(opened(file));
@@ -26,8 +26,8 @@ export async function readText(file: string): Promise<string> {
 }
 
 /**
- * The JSON documents in files, or on standard input where none is named. A first line that is a document by itself means
- * one document a line (NDJSON), read as they come; else the whole is one document.
+ * The JSON documents in files, or on standard input if no file is named. If the first line is a complete document,
+ * each line is one document (NDJSON), read as it arrives; otherwise the whole input is one document.
  */
 export async function* documents(files: readonly string[]): AsyncGenerator<IncomingDocument> {
   for (const file of files.length === 0 ? ['-'] : files) yield* documentsOf(file);
@@ -41,7 +41,7 @@ async function* documentsOf(file: string): AsyncGenerator<IncomingDocument> {
     const lines = createInterface({ input: opened(file), crlfDelay: Number.POSITIVE_INFINITY });
     for await (const raw of lines) {
       count++;
-      const line = count === 1 ? raw.replace(/^\uFEFF/, '') : raw; // a byte order mark is no JSON
+      const line = count === 1 ? raw.replace(/^\uFEFF/, '') : raw; // a byte order mark is not valid JSON
       if (isLineByLine === undefined && line.trim() !== '') isLineByLine = isWholeDocument(line);
       if (isLineByLine !== true) held.push(line);
       else if (line.trim() !== '') yield { source: `${named(file)}, line ${count}`, read: () => line };
@@ -60,22 +60,17 @@ async function* documentsOf(file: string): AsyncGenerator<IncomingDocument> {
 }
 
 const reasons: Readonly<Record<string, string>> = {
-  ENOENT: 'there is no such file',
+  ENOENT: 'file not found',
   EISDIR: 'it is a folder',
-  EACCES: 'it may not be read',
+  EACCES: 'permission denied',
 };
 
 function unreadable(file: string, error: unknown): unknown {
   if (!(error instanceof Error && 'code' in error && 'syscall' in error)) return error;
   const why = reasons[String(error.code)] ?? error.message;
-  return new MeopError(
-    'no-file',
-    `${named(file)}: ${why}; the name of a file that can be read is expected`,
-    'file',
-    {
-      value: file,
-    },
-  );
+  return new MeopError('no-file', `${named(file)}: cannot be read (${why})`, 'file', {
+    value: file,
+  });
 }
 
 function isWholeDocument(line: string): boolean {

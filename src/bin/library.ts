@@ -21,7 +21,7 @@ import {
   table,
 } from '../units';
 
-/** Everything the library exports, by name: what the prompt has in scope. */
+/** All exports of the library by name, which are in scope at the prompt. */
 export const library: Readonly<Record<string, unknown>> = {
   ...thermo,
   ...structures,
@@ -29,7 +29,7 @@ export const library: Readonly<Record<string, unknown>> = {
   ...firing,
   ...ballistics,
   ...motor,
-  // Of units by name: the symbols of declarations (`length`, `time`, …) would hide names that people use for their own values.
+  // Units by name: the symbols of declarations (`length`, `time`, …) would hide variables of the user.
   absolute,
   calculations,
   constants,

@@ -5,12 +5,12 @@ import { readText } from './documents';
 import { reportFormats, UsageError, type Verb, type VerbOptions } from './verb';
 import { writeReport } from './write-report';
 
-/** The verbs that take the log of a firing. */
+/** Verbs for logs of firings. */
 export const logVerbs: readonly Verb[] = [
   {
     name: 'reduce',
     takes: '--motor MOTOR.json | --ambient PRESSURE  [LOG.csv]',
-    does: 'what the motor did, from the log of its firing',
+    does: 'Reduce the log of a firing to motor performance',
     options: ['motor', 'ambient'],
     formats: reportFormats,
     async run(files, options) {
@@ -23,15 +23,13 @@ export const logVerbs: readonly Verb[] = [
   {
     name: 'compare',
     takes: '--motor MOTOR.json  [LOG.csv]',
-    does: 'the log beside the prediction: what it says of the model and of the hardware',
+    does: 'Compare a firing log with the prediction; assess model and hardware',
     options: ['motor'],
     formats: reportFormats,
     async run(files, options) {
       const [log] = oneLog(files);
       if (options.motor === undefined)
-        throw new UsageError(
-          'compare: --motor MOTOR.json is missing: the document of the motor that was fired',
-        );
+        throw new UsageError('compare: missing --motor MOTOR.json (document of the motor that was fired)');
       const motor = parseMotor(await readText(options.motor));
       const measured = reduceFiring(readLog(await readText(log)), reductionInputs(motor));
       await writeReport(compare(motor, measured), options);
@@ -42,7 +40,7 @@ export const logVerbs: readonly Verb[] = [
 
 function oneLog(files: readonly string[]): readonly [string] {
   const [log = '-', ...others] = files;
-  if (others.length > 0) throw new UsageError(`one log at a time; ${files.length} given`);
+  if (others.length > 0) throw new UsageError(`only one log is allowed, got ${files.length}`);
   return [log];
 }
 
@@ -50,6 +48,6 @@ async function factsFrom({ motor, ambient }: VerbOptions): Promise<ReductionInpu
   if (motor !== undefined) return reductionInputs(parseMotor(await readText(motor)));
   if (ambient !== undefined) return { ambientPressure: quantity('absolute pressure', ambient) };
   throw new UsageError(
-    "reduce: --motor MOTOR.json is missing, or --ambient '101.3 kPa': the pressure around the motor",
+    "reduce: ambient pressure required: pass --motor MOTOR.json or --ambient PRESSURE (for example '101.3 kPa')",
   );
 }

@@ -36,7 +36,7 @@ async function runVerb(words: readonly string[]): Promise<number> {
     return 0;
   } catch (error) {
     if (error instanceof UsageError) {
-      process.stderr.write(`meop: ${error.message}\nmeop --help tells more\n`);
+      process.stderr.write(`meop: ${error.message}\nRun meop --help for the list of commands.\n`);
       return 2;
     }
     if (error instanceof MeopError || isFileError(error)) {
@@ -50,7 +50,7 @@ async function runVerb(words: readonly string[]): Promise<number> {
 const isFileError = (error: unknown): error is NodeJS.ErrnoException =>
   error instanceof Error && 'syscall' in error;
 
-// A reader that has seen enough, such as `head`, is no failure.
+// A reader that closes the pipe early, such as `head`, is not an error.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code === 'EPIPE') process.exit(0);
   throw error;

@@ -20,7 +20,7 @@ import { write, writeReport } from './write-report';
 
 type Work = (motor: Motor, options: VerbOptions) => Promise<readonly [Reportable, ReportInput?]>;
 
-/** Does the work on each motor that comes in. One that fails is told of, and the others go on. */
+/** Runs an action on each input motor. An error is reported, and the command continues with the next motor. */
 async function forEachMotor(files: readonly string[], options: VerbOptions, work: Work): Promise<number> {
   let code = 0;
   const told = progress();
@@ -39,7 +39,7 @@ async function forEachMotor(files: readonly string[], options: VerbOptions, work
   return code;
 }
 
-/** With --json the failure takes the line of its motor, so that lines in and out stay in step. */
+/** With --json the error is written to the line of its motor, so that input and output lines correspond. */
 async function tellFailure(
   source: string,
   { code, message }: MeopError,
@@ -65,15 +65,15 @@ const motorVerb = (
   run: (files, given) => forEachMotor(files, given, work),
 });
 
-/** The verbs that take motor documents. */
+/** Verbs for motor documents to analyse. */
 export const motorVerbs: readonly Verb[] = [
-  motorVerb('predict', 'the firing at nominal values', async (motor) => [predict(motor)]),
-  motorVerb('pressure', 'MEOP: nominal, worst case and percentile, and what drives it', async (motor) => [
+  motorVerb('predict', 'Simulate the firing at nominal values', async (motor) => [predict(motor)]),
+  motorVerb('pressure', 'Compute MEOP: nominal, worst case, percentile, sensitivities', async (motor) => [
     meop(motor),
   ]),
   motorVerb(
     'review',
-    'every margin at MEOP, what gives way first, seals, instruments, stand; with --log the firing, too',
+    'Evaluate margins at MEOP, failure sequence, seals, instruments, stand; with --log also a firing',
     async (motor, { log }) => {
       if (log === undefined) return [review(motor)];
       const measured = reduceFiring(readLog(await readText(log)), reductionInputs(motor));
@@ -82,7 +82,9 @@ export const motorVerbs: readonly Verb[] = [
     '[--log LOG.csv] [MOTOR.json …]',
     ['log'],
   ),
-  motorVerb('flaws', 'the largest crack, debond and void that each mode survives', async (motor) => [
-    flawEnvelope(motor),
-  ]),
+  motorVerb(
+    'flaws',
+    'Compute the critical crack, debond and void size of each failure mode',
+    async (motor) => [flawEnvelope(motor)],
+  ),
 ];

@@ -1,6 +1,6 @@
 import process from 'node:process';
 
-/** Tells how many motors are done, on standard error and only where someone is watching it. */
+/** Reports the number of finished motors on standard error, only on a terminal. */
 export function progress(): { step(): void; end(): void } {
   if (!process.stderr.isTTY || process.stdout.isTTY) return { step: () => undefined, end: () => undefined };
   let count = 0;

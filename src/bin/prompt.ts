@@ -9,11 +9,11 @@ import { shown } from './shown';
 
 const greeting = (version: string): string =>
   [
-    `meop ${version}: the library is in scope. Quantities are text with a unit: q('3/8 in').in('mm')`,
-    "calculations() lists what there is, calculations('stress') what contains a word; a name alone prints its card.",
+    `meop ${version}: the library is in scope. Quantities are strings with a unit: q('3/8 in').in('mm')`,
+    "calculations() lists all calculations, calculations('stress') those that contain a word; the name of a formula prints its card.",
   ].join('\n');
 
-/** Opens Node's prompt with the library in scope; history persists between sessions. */
+/** Opens the prompt of Node.js with the library in scope; history persists between sessions. */
 export function openPrompt(version: string): void {
   process.stdout.write(`${greeting(version)}\n`);
   const server = repl.start({ prompt: 'meop> ', writer: shown });
@@ -23,7 +23,7 @@ export function openPrompt(version: string): void {
   server.on('exit', () => process.exit());
 }
 
-/** Runs JavaScript that came on standard input and prints the value of its last expression, waited for where it is a promise. */
+/** Runs JavaScript from standard input and prints the value of its last expression; a promise is awaited. */
 export async function runScript(source: string): Promise<number> {
   const context = vm.createContext({ ...library, console });
   try {
@@ -41,7 +41,7 @@ function messageOf(error: unknown): string {
   return String(error);
 }
 
-// The state folder of the XDG base directory specification; MEOP_HISTORY overrides it, an empty value turns it off.
+// The state folder of the XDG base directory specification; MEOP_HISTORY overrides it, an empty value disables it.
 function historyFile(): string | undefined {
   const { MEOP_HISTORY: chosen, XDG_STATE_HOME: state } = process.env;
   if (chosen === '') return undefined;
@@ -50,6 +50,6 @@ function historyFile(): string | undefined {
     if (!existsSync(dirname(file))) mkdirSync(dirname(file), { recursive: true });
     return file;
   } catch {
-    return undefined; // a read-only home keeps no history; the prompt works all the same
+    return undefined; // without a writable home there is no history; the prompt works without it
   }
 }

@@ -2,10 +2,13 @@ import process from 'node:process';
 import { inspect } from 'node:util';
 import { MeopError, table } from '../units';
 
-/** A value as the prompt shows it: results of the library as aligned names and values, everything else as Node does. */
+/**
+ * Formats a value for the prompt: results of the library as aligned names and values, everything else as Node.js
+ * does.
+ */
 export function shown(value: unknown): string {
   if (typeof value === 'string') return value;
-  if (value instanceof MeopError) return `${value.code}: ${value.message}`; // where it was thrown helps nobody here
+  if (value instanceof MeopError) return `${value.code}: ${value.message}`; // the stack is of no use at the prompt
   if (typeof value === 'object' && value !== null && hasOwnText(value)) return String(value);
   if (isRecord(value)) return recordLines(value, 0).join('\n');
   if (isTable(value)) return tableLines(value).join('\n');
@@ -14,7 +17,7 @@ export function shown(value: unknown): string {
 
 type Fields = Readonly<Record<string, unknown>>;
 
-// What a script of the prompt makes itself has another realm's prototype, and is shown as JavaScript.
+// An object created by the script has a prototype of another realm, and is shown as JavaScript.
 const isRecord = (value: unknown): value is Fields =>
   typeof value === 'object' &&
   value !== null &&
@@ -35,7 +38,7 @@ const isFlat = (row: Fields): boolean =>
 
 const isScalar = (value: unknown): boolean => typeof value !== 'object' || value === null;
 
-const widest = 50; // characters of a cell; longer texts stand below their table
+const widest = 50; // maximum width of a cell; longer text is printed below its table
 
 function tableLines(rows: readonly Fields[]): string[] {
   const cells = rows.map(cellsOf);
@@ -62,7 +65,7 @@ function recordLines(record: Fields, depth: number): string[] {
   const width = Math.max(0, ...fields.map(([name]) => name.length));
   return fields.flatMap(([name, value]) => {
     const lines = valueLines(value, depth);
-    // One line stands beside its name, several below it.
+    // One line is printed next to its name, several below it.
     return lines.length === 1 && !isRecord(value) && !isTable(value)
       ? [`${name.padEnd(width)}  ${lines[0]}`]
       : [name, ...lines.map((line) => `  ${line}`)];
@@ -87,7 +90,7 @@ const cellsOf = (row: Fields): Record<string, string> =>
 const cellOf = (value: unknown): string =>
   Array.isArray(value) ? (value.length === 0 ? 'none' : value.map(plain).join('; ')) : plain(value);
 
-// Ten figures: a calculation's last digits are noise to a reader, and `.field` still has them.
+// Ten figures are printed; `.field` gives all digits.
 const plain = (value: unknown): string =>
   typeof value === 'number'
     ? String(Number(value.toPrecision(10)))

@@ -1,34 +1,34 @@
 import type { ReportFormat } from '../motor';
 
-/** The options of the verbs, as given. */
+/** Options of the verbs, as parsed. */
 export interface VerbOptions {
   readonly format: ReportFormat;
-  /** One line of JSON for each motor. */
+  /** True for one line of JSON per motor. */
   readonly json: boolean;
   readonly motor: string | undefined;
   readonly log: string | undefined;
   readonly ambient: string | undefined;
 }
 
-/** Formats of a verb that reports on something. */
+/** Formats of a verb that writes a report. */
 export const reportFormats: readonly ReportFormat[] = ['text', 'markdown', 'html', 'csv', 'json'];
 
-/** One thing that the command does. */
+/** A verb of the command. */
 export interface Verb {
   readonly name: string;
-  /** What comes after the name. */
+  /** Arguments after the name. */
   readonly takes: string;
-  /** One line for the list of verbs. */
+  /** Description in one line, for the list of verbs. */
   readonly does: string;
-  /** Options beside those that all have. */
+  /** Options in addition to the common ones. */
   readonly options: readonly (keyof VerbOptions)[];
-  /** What it can write. */
+  /** Supported formats. */
   readonly formats: readonly ReportFormat[];
-  /** Runs it; the number is the exit code. */
+  /** Runs the verb and returns the exit code. */
   run(files: readonly string[], options: VerbOptions): Promise<number>;
 }
 
-/** A command line that is not understood: exit code 2. */
+/** An invalid command line: exit code 2. */
 export class UsageError extends Error {
   override readonly name = 'UsageError';
 }

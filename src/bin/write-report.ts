@@ -3,7 +3,7 @@ import { type Reportable, type ReportInput, report, reportPage } from '../motor'
 import { MeopError } from '../units';
 import type { VerbOptions } from './verb';
 
-/** Writes a report as the options ask: one line of JSON, or a format. */
+/** Writes a report according to the options: one line of JSON, or a format. */
 export async function writeReport(
   subject: Reportable,
   { format, json }: VerbOptions,
@@ -15,12 +15,12 @@ export async function writeReport(
     return write(await reportPage(subject, matter));
   } catch (error) {
     if (!(error instanceof MeopError && error.code === 'no-plot-engine')) throw error;
-    process.stderr.write(`the page has no plots: ${error.message.replace('drawPlot: ', '')}\n`);
+    process.stderr.write(`the page contains no plots: ${error.message.replace('drawPlot: ', '')}\n`);
     return write(report(subject, { ...matter, format }));
   }
 }
 
-/** Writes to standard output, waiting where the reader is slow. */
+/** Writes to standard output, and waits if the reader is slow. */
 export function write(text: string): Promise<void> {
   return new Promise((resolve, reject) => {
     process.stdout.write(text, (error) => (error ? reject(error) : resolve()));

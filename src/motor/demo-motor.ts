@@ -1,7 +1,7 @@
 import type { MotorDocument } from './document';
 
 /**
- * Tern-54, the motor of the examples: a small club motor of our own invention. Every number is made up for it.
+ * Returns the document of Tern-54, the invented club motor of the examples. All of its values are invented.
  *
  * @example parseMotor(demoMotor()).name // => 'Tern-54'
  */
@@ -27,7 +27,7 @@ export function demoMotor(): MotorDocument {
   return {
     version: 2,
     name: 'Tern-54',
-    notes: ['A motor of our own invention: every number is made up.'],
+    notes: ['An invented motor; all values are invented.'],
     case: {
       material: '6061-T6 drawn tube',
       outsideDiameter: { value: '54 mm', plusMinus: '0.02 mm' },
@@ -108,7 +108,7 @@ export function demoMotor(): MotorDocument {
           from: '20 mm',
           to: '50 mm',
         },
-        reason: 'a crack of this size could pass the look through the bore',
+        reason: 'a crack of this size could escape visual inspection of the bore',
       },
     },
     ignition: { igniterMass: '0.6 g', igniterDuration: '0.08 s', flameSpreadTime: '0.03 s' },

@@ -1,6 +1,6 @@
 /**
- * The motor document, prediction, MEOP, review, flaw envelope, comparison with a firing, report and plot specifications.
- * Imports every floor below.
+ * The motor document, prediction, MEOP, review, flaw envelope, comparison with a firing, report and plot
+ * specifications. Imports all lower layers.
  *
  * @example parseMotor(demoMotor()).name // => 'Tern-54'
  * @module

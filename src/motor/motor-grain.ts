@@ -4,12 +4,12 @@ import { flawOf } from './document/flaw-schema';
 import { grainOf } from './document/segment-grain';
 import { cachedRegression, type RegressionCache } from './regression-cache';
 
-/** Which flaws count: those of the document, with the assumed one besides, or none at all. */
+/** Flaws included: those of the document, those and the assumed one, or none. */
 export type FlawSet = 'as documented' | 'with the assumed flaw' | 'none';
 
 type Segment = Motor['grain']['segments'][number];
 
-/** The flaws of the first segment of each kind. */
+/** Number of flaws of the first segment of each kind. */
 function flawsOf(motor: Motor, index: number, choice: FlawSet) {
   const { segments, assumedFlaw } = motor.grain;
   const own = choice === 'none' ? [] : (segments[index].flaws ?? []);
@@ -18,7 +18,7 @@ function flawsOf(motor: Motor, index: number, choice: FlawSet) {
   return [...own, ...assumed];
 }
 
-/** Relative error of the burning area of a flawed grain: of a prediction, and of each of many variations. */
+/** Relative error of the burning area of a flawed grain: for a prediction, and for each of many variations. */
 export const flawAccuracy = { prediction: 2e-3, variation: 5e-3 } as const;
 
 /** The regression of a motor's grain column. */
@@ -45,6 +45,6 @@ export function motorRegression(
   return segments.length === 1 ? segments[0].regression : columnRegression(segments);
 }
 
-/** What makes a segment the same grain as another. */
+/** Key that is equal for equal segments. */
 const keyOf = ({ count: _, flaws: __, notes: ___, ...shape }: Segment, flaws: readonly unknown[]): string =>
   JSON.stringify([shape, flaws]);

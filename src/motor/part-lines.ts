@@ -1,9 +1,9 @@
 import { type PartId, partAt } from '../structures/failure-mode/part-name';
 
-/** A line about a part of the motor, before it is written: that of both ends is written once. */
+/** A line about a part of the motor, before it is written; equal lines of both ends are merged. */
 export interface PartLine {
   readonly end?: 'head' | 'aft' | undefined;
-  /** What it is about; undefined where the text says so. */
+  /** The subject; undefined where the text contains it. */
   readonly about?: string | undefined;
   readonly text: string;
 }
@@ -14,7 +14,7 @@ export const linesOf = (part: PartId, texts: readonly string[]): readonly PartLi
   return texts.map((text) => ({ end, about: name, text }));
 };
 
-/** The lines as people read them: 'head and aft joint: …' where both ends have the same. */
+/** The lines as printed: 'head and aft joint: …' where both ends have the same line. */
 export function written(lines: readonly PartLine[], separator = ': '): readonly string[] {
   const key = ({ about, text }: PartLine): string => JSON.stringify([about, text]);
   const at = (end: 'head' | 'aft'): ReadonlySet<string> =>

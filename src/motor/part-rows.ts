@@ -1,9 +1,9 @@
 import { type PartId, partAt, partName } from '../structures/failure-mode/part-name';
 
-/** A row with the name of its part in place of the identifier. */
+/** A row with the name of its part instead of the identifier. */
 export type Named<R> = Omit<R, 'part'> & { readonly part: string };
 
-/** Rows with their parts named; rows of head and aft that say the same are one row of both. */
+/** Rows with their parts named; equal rows of head and aft are merged. */
 export function namedRows<R extends { readonly part: PartId }>(
   rows: readonly R[],
   said: (row: R) => readonly unknown[],

@@ -4,10 +4,10 @@ import { motorRegression } from './motor-grain';
 import { simulationInput } from './simulation-input';
 
 /**
- * Predicts the firing of a motor at its nominal values, at the ambient temperature of its document, with the flaws that
- * its grain is known to have (not the assumed one: that is for {@link meop}).
+ * Predicts the firing of a motor at nominal values and at the ambient temperature of its document, with the known
+ * flaws of its grain. The assumed flaw is not included; see {@link meop}.
  *
- * @throws MeopError `motor-document` for a document with problems, and all that {@link simulate} throws
+ * @throws MeopError `motor-document` for a document with errors, and the errors of {@link simulate}
  * @example predict(demoMotor()).end // => 'burned out'
  */
 export function predict(input: MotorInput): SimulatedFiring {

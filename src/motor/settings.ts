@@ -1,12 +1,15 @@
 import { type DesignFactors, designFactors, factorSet } from '../structures';
 import type { Motor } from './document';
 
-/** What the document leaves to the library, with what was taken: nothing is taken without being said. */
+/**
+ * Settings of an analysis, with the values assumed where the document specifies none. Every assumption is
+ * reported.
+ */
 export interface MotorSettings {
   readonly factors: DesignFactors;
   readonly limits: {
     readonly portToThroat: number;
-    /** [kg/(m²·s)] */
+    /** Maximum mass flux in the port [kg/(m²·s)]. */
     readonly massFlux: number;
     readonly headroom: number;
     readonly samplesPerRise: number;
@@ -19,7 +22,7 @@ export interface MotorSettings {
     readonly distribution: 'uniform' | 'normal';
     readonly allowance: number;
   };
-  /** A line for each value that the document does not give. */
+  /** One line for each value that the document does not specify. */
   readonly assumptions: readonly string[];
   /** Those of them that bear on MEOP. */
   readonly meopAssumptions: readonly string[];
@@ -27,7 +30,7 @@ export interface MotorSettings {
 
 const practice = 'engineering practice, no published source';
 
-/** The settings of a motor: its own where the document has them. */
+/** Returns the settings of a motor: those of the document, or assumed values. */
 export function settingsOf(motor: Motor): MotorSettings {
   const assumptions: string[] = [];
   const meopAssumptions: string[] = [];
@@ -39,13 +42,13 @@ export function settingsOf(motor: Motor): MotorSettings {
     lines = assumptions,
   ): T => {
     if (given !== undefined) return given;
-    lines.push(`${name} is not given: ${String(otherwise)} is taken (${why})`);
+    lines.push(`${name} not specified; assumed ${String(otherwise)} (${why}).`);
     return otherwise;
   };
   const { limits, meop, factors } = motor;
   const complete = factors?.yieldFactor && factors.ultimateFactor && factors.proofFactor;
   if (factors?.set === undefined && !complete)
-    assumptions.push(`factors.set is not given: 'ground test' is taken (${practice})`);
+    assumptions.push(`factors.set not specified; assumed 'ground test' (${practice}).`);
   const own = {
     ...factorSet(factors?.set ?? 'ground test'),
     ...(complete &&
@@ -68,7 +71,7 @@ export function settingsOf(motor: Motor): MotorSettings {
         meop?.basis,
         'worst case',
         'meop.basis',
-        'an upper bound, as MEOP is defined',
+        'upper bound, by the definition of MEOP',
         meopAssumptions,
       ),
       percentile: taken(
@@ -78,26 +81,26 @@ export function settingsOf(motor: Motor): MotorSettings {
         'three standard deviations, one-sided',
         meopAssumptions,
       ),
-      samples: taken(meop?.samples, 10_000, 'meop.samples', 'enough for the percentile', meopAssumptions),
+      samples: taken(meop?.samples, 10_000, 'meop.samples', 'sufficient for the percentile', meopAssumptions),
       seed: taken(
         meop?.seed,
         1,
         'meop.seed',
-        'any will do; the same one gives the same numbers',
+        'arbitrary; the same seed gives the same results',
         meopAssumptions,
       ),
       distribution: taken(
         meop?.distribution,
         'uniform',
         'meop.distribution',
-        'cautious: ends as likely as the middle',
+        'conservative: limits as likely as the nominal value',
         meopAssumptions,
       ),
       allowance: taken(
         meop?.allowance?.value.si,
         1,
         'meop.allowance',
-        'nothing added for what the model leaves out',
+        'no allowance for effects outside the model',
         meopAssumptions,
       ),
     },

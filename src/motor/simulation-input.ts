@@ -4,14 +4,14 @@ import { fromSiValue, type Quantity, unitOf } from '../units';
 import type { Motor } from './document';
 import { propellantOf } from './document/propellant-of';
 
-/** The inside of case and liner, where the grain lies. */
+/** Inside of case and liner, which contains the grain. */
 export function chamberDiameter(motor: Motor): Quantity<'length'> {
   const { outsideDiameter, wall } = motor.case;
   const liner = motor.liner?.thickness.value.si ?? 0;
   return fromSiValue(outsideDiameter.value.si - 2 * wall.value.si - 2 * liner, 'length', unitOf('mm'));
 }
 
-/** The motor as the simulation wants it, at its nominal values. */
+/** Input of the simulation for a motor at nominal values. */
 export function simulationInput(
   motor: Motor,
   grain: Regression,

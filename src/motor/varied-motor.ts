@@ -1,16 +1,16 @@
 import { fromSiValue, isQuantity, type Quantity, unitFor } from '../units';
 import type { Measured, Motor } from './document';
 
-/** Where a value stands in a motor: `['grain', 'segments', 0, 'boreDiameter']`. */
+/** Path of a value in a motor: `['grain', 'segments', 0, 'boreDiameter']`. */
 export type ValuePath = readonly (string | number)[];
 
-/** A value of a motor with its place. */
+/** A value of a motor with its path. */
 export interface PlacedValue {
   readonly path: ValuePath;
-  /** As it is written: `grain.segments[0].boreDiameter`. */
+  /** Path as a string: `grain.segments[0].boreDiameter`. */
   readonly name: string;
   readonly value: Quantity;
-  /** Half of the tolerance band [SI]; zero where none is given. */
+  /** Half of the tolerance range [SI]; zero where none is given. */
   readonly plusMinus: number;
 }
 
@@ -42,7 +42,7 @@ function isMeasured(node: unknown): node is Measured {
   );
 }
 
-/** The same motor with other values at some places [SI]; its document is left as it was. */
+/** Returns the motor with other values at some paths [SI]; its document is unchanged. */
 export function withValues(
   motor: Motor,
   changes: readonly { readonly path: ValuePath; readonly si: number }[],
@@ -50,7 +50,7 @@ export function withValues(
   return changes.reduce<Motor>((varied, { path, si }) => replaced(varied, path, si), motor);
 }
 
-/** Copies what lies on the way to the place, and shares the rest. */
+/** Copies the objects along the path and shares the rest. */
 function replaced<T>(node: T, path: ValuePath, si: number): T {
   const [key, ...rest] = path;
   if (key === undefined) {
@@ -62,5 +62,5 @@ function replaced<T>(node: T, path: ValuePath, si: number): T {
   const copy = Array.isArray(node) ? [...node] : { ...node };
   const child: unknown = Reflect.get(node, key);
   Reflect.set(copy, key, replaced(child, rest, si));
-  return copy as T; // true: the same shape, one value of the same kind replaced
+  return copy as T; // valid: the same shape, with one value of the same kind replaced
 }

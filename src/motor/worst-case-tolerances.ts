@@ -1,10 +1,10 @@
 import type { Motor } from './document';
 import { type PlacedValue, placedValues, type ValuePath, withValues } from './varied-motor';
 
-/** The end of a tolerance: 1 the upper, −1 the lower. */
+/** Limit of a tolerance: 1 upper, −1 lower. */
 type End = 1 | -1;
 
-/** At which end of its tolerance each value is judged: the one that leaves less. */
+/** Worst-case limit of the tolerance of each value: the one that gives the lower margin. */
 const judged: Readonly<Record<string, End>> = {
   'case.outsideDiameter': 1,
   'case.wall': -1,
@@ -27,7 +27,7 @@ const judged: Readonly<Record<string, End>> = {
   'closures.seals.hardness': -1,
   'closures.seals.faceGap': 1,
   'closures.seals.backupThickness': 1,
-  'nozzle.throatDiameter': 1, // of the insert: MEOP has its own
+  'nozzle.throatDiameter': 1, // of the insert; MEOP handles the throat itself
   'nozzle.insert.outsideDiameter': -1,
   'nozzle.insert.tensileStrength': -1,
   'temperatureRange.coldest': -1,
@@ -41,7 +41,7 @@ const judged: Readonly<Record<string, End>> = {
   'stand.anchors.anchorSpacing': -1,
   'stand.anchors.weight': -1,
   'stand.anchors.allowable': -1,
-  'stand.restraint.ropeLength': -1, // a short rope is a stiff one
+  'stand.restraint.ropeLength': -1, // a short rope is stiffer
   'stand.restraint.slack': 1,
   'stand.restraint.legAngle': 1,
   'stand.restraint.designFactor': 1,
@@ -55,7 +55,7 @@ const judged: Readonly<Record<string, End>> = {
   'instruments.expected': 1,
 };
 
-/** The same for what only the full simulation knows of: the end with more pressure or thrust. */
+/** Worst-case limits of values that affect only the full simulation: those with higher pressure or thrust. */
 const fired: Readonly<Record<string, End>> = {
   'nozzle.efficiency': 1,
   'nozzle.divergenceHalfAngle': -1,
@@ -67,9 +67,9 @@ const fired: Readonly<Record<string, End>> = {
   'ignition.nozzleClosureBurstPressure': 1,
 };
 
-/** Judged over the whole of their tolerance. */
+/** Values evaluated over the full tolerance range. */
 const banded = [
-  'closures.retainingRing.grooveDepth', // deep leaves less wall, shallow bears less
+  'closures.retainingRing.grooveDepth', // a deep groove leaves less wall, a shallow one has less bearing area
   ...[
     'grooveDiameter',
     'grooveWidth',
@@ -97,7 +97,7 @@ const everyPart: readonly (keyof Motor)[] = [
   'meop',
 ];
 
-/** Where a value stands, whichever closure, seal or instrument it is of. */
+/** Path of a value, independent of closure, seal or instrument. */
 const place = (path: ValuePath): string =>
   path.filter((key) => typeof key === 'string' && key !== 'head' && key !== 'aft').join('.');
 
@@ -110,17 +110,17 @@ const changesBy = (motor: Motor, ends: Readonly<Record<string, End>>) =>
     return end === undefined ? [] : [{ ...one, si: one.value.si + end * one.plusMinus }];
   });
 
-/** The motor with every size, strength and range that is judged at the end of its tolerance that leaves less. */
+/** The motor with every dimension, strength and range at its worst-case limit. */
 export const atWorstCaseTolerances = (motor: Motor): Motor => withValues(motor, changesBy(motor, judged));
 
-/** Values that only the full simulation knows of, at the end of their tolerance with more pressure or thrust. */
+/** The motor with values that affect only the full simulation at their worst-case limits. */
 export const worstCaseFiringValues = (motor: Motor) => changesBy(motor, fired);
 
-/** Tolerances that nothing counts with, each said; `counted` are the names of those in the scatter of the pressure. */
+/** Tolerances that no analysis uses, one line each; `counted` contains the names of those in the Monte Carlo. */
 export function unusedTolerances(motor: Motor, counted: ReadonlySet<string>): readonly string[] {
   return toleranced(motor).flatMap(({ path, name }) => {
     const at = place(path);
     const isKnown = counted.has(name) || at in judged || at in fired || banded.includes(at);
-    return isKnown ? [] : [`the tolerance of ${name} is not counted: its middle is taken`];
+    return isKnown ? [] : [`The tolerance of ${name} is neglected; the nominal value is used.`];
   });
 }

@@ -1,4 +1,4 @@
-/** The known name that a misspelled one is nearest to; undefined where none is near. */
+/** The known name nearest to a misspelled one; undefined where none is near. */
 export function nearestName(given: string, known: readonly string[]): string | undefined {
   const wanted = given.toLowerCase();
   const furthest = Math.max(1, Math.min(3, Math.floor(given.length / 3)));
@@ -11,7 +11,7 @@ export function nearestName(given: string, known: readonly string[]): string | u
   return best;
 }
 
-/** Levenshtein's distance, given up where it reaches `limit`. */
+/** Levenshtein distance, abandoned at `limit`. */
 function editDistance(a: string, b: string, limit: number): number {
   if (Math.abs(a.length - b.length) >= limit) return limit;
   let row = Array.from({ length: b.length + 1 }, (_, j) => j);

@@ -105,16 +105,16 @@ describe('the command', () => {
   test('compares a log with its motor', () => {
     const { code, out } = command.run(['compare', '--motor', tern, log]);
     expect(code).toBe(0);
-    expect(out).toContain('What the hardware saw');
+    expect(out).toContain('Hardware after the firing');
   });
 
   test('checks documents: every problem with its place, and code 1', () => {
-    expect(command.run(['check', tern])).toEqual({ code: 0, out: `${tern}: sound\n`, err: '' });
+    expect(command.run(['check', tern])).toEqual({ code: 0, out: `${tern}: no errors\n`, err: '' });
     const { code, out } = command.run(['check'], '{ "version": 2, "name": "x" }');
     expect(code).toBe(1);
     for (const path of ['case', 'nozzle', 'propellant', 'grain', 'ambient'])
       expect(out).toContain(`standard input, line 1: ${path}: missing`);
-    expect(command.run(['check'], 'no json').out).toContain('no JSON');
+    expect(command.run(['check'], 'no json').out).toContain('valid JSON');
     expect(command.run(['check'], '{\n "version": 2,\n}').out).toMatch(/line 3/);
     // What only the review would refuse.
     const motor = JSON.parse(JSON.stringify(demoMotor()));
@@ -145,7 +145,7 @@ describe('the command', () => {
   ])('does not understand %j: code 2, and says why', (args) => {
     const { code, out, err } = command.run(args);
     expect([code, out]).toEqual([2, '']);
-    expect(err).toMatch(/^meop: .+\nmeop --help tells more\n$/);
+    expect(err).toMatch(/^meop: .+\nRun meop --help for the list of commands\.\n$/);
   });
 
   test('a file that is not there is code 1 without a stack, and the other motors are done', () => {
@@ -157,12 +157,10 @@ describe('the command', () => {
     expect(JSON.parse(second)).toMatchObject({ source: folder, error: { code: 'no-file' } });
     expect(reportSchema.parse(JSON.parse(third)).title).toBe('Tern-54');
     expect(err).toBe('');
-    expect(command.run(['predict', none]).err).toBe(
-      `${none}: there is no such file; the name of a file that can be read is expected\n`,
-    );
+    expect(command.run(['predict', none]).err).toBe(`${none}: cannot be read (file not found)\n`);
     expect(command.run(['check', none, tern])).toMatchObject({
       code: 1,
-      out: expect.stringContaining(`${tern}: sound`),
+      out: expect.stringContaining(`${tern}: no errors`),
     });
     expect(command.run(['compare', '--motor', tern, none])).toMatchObject({ code: 1, out: '' });
   });

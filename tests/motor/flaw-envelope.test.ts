@@ -52,7 +52,7 @@ describe('flawEnvelope', () => {
   test('says which flaw in words, or that the greatest is survived', () => {
     for (const { limits } of envelope.rows)
       for (const { addedArea, message } of limits)
-        expect(addedArea === undefined).toBe(message.startsWith('survives the greatest'));
-    expect(String(envelope)).toContain('loose from the wall');
+        expect(addedArea === undefined).toBe(message.startsWith('does not fail with the largest flaw'));
+    expect(String(envelope)).toContain('debonded around the circumference');
   });
 });

@@ -139,7 +139,9 @@ describe.each(motors)('fuzzed documents of %s', (name, whole) => {
           expect(named, `${path}: ${JSON.stringify(wrong)} in ${JSON.stringify(listed)}`).toBe(true);
         }
         for (const { message } of problems)
-          expect(message).toMatch(/expected|there are|did you mean|write|known are/);
+          expect(message).toMatch(
+            /must|required|mutually exclusive|unknown field|expected|there are|did you mean|write|known are/,
+          );
         expect(() => parseMotor(json)).toThrow(MeopError);
       }),
       { numRuns: 200, seed: 8 },

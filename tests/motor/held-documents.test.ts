@@ -8,33 +8,46 @@ describe('bad documents', () => {
   const joint = { thread: 'M5' };
   test.each([
     ['closures.head.retainingRing', undefined, 'closures.head.joint', 'missing-field', 'retainingRing'],
-    ['closures.aft.joint', joint, 'closures.aft.thread', 'contradiction', 'leave the others out'],
+    ['closures.aft.joint', joint, 'closures.aft.thread', 'contradiction', 'give one retention'],
     ['closures.head.retainingRing.grooveDepth', '6 mm', undefined, 'does-not-fit', 'less than the wall'],
     ['closures.head.retainingRing.grooveDepth', '-1 mm', undefined, 'out-of-domain', 'more than 0'],
     ['closures.head.retainingRing.edgeMargin', '60 mm', undefined, 'does-not-fit', 'beyond the chamber'],
     ['closures.head.retainingRing.thickness', '60 mm', undefined, 'does-not-fit', 'beyond the chamber'],
-    ['closures.head.retainingRing.shearStrength', undefined, undefined, 'missing-field', 'from its maker'],
+    [
+      'closures.head.retainingRing.shearStrength',
+      undefined,
+      undefined,
+      'missing-field',
+      'from the manufacturer',
+    ],
     ['closures.aft.thread.majorDiameter', '51 mm', undefined, 'does-not-fit', 'outside diameter of the case'],
-    ['closures.aft.thread.majorDiameter', '38.5 mm', undefined, 'does-not-fit', 'greater by a pitch'],
+    ['closures.aft.thread.majorDiameter', '38.5 mm', undefined, 'does-not-fit', 'at least one pitch larger'],
     ['closures.aft.thread.pitch', '20 mm', undefined, 'out-of-domain', 'a quarter of the diameter'],
     ['closures.aft.thread.engagement', '60 mm', undefined, 'does-not-fit', 'beyond the chamber'],
-    ['closures.aft.thread.reliefDiameter', '44 mm', undefined, 'does-not-fit', 'leave it out'],
+    ['closures.aft.thread.reliefDiameter', '44 mm', undefined, 'does-not-fit', 'Omit it'],
     ['closures.aft.thread.reliefDiameter', '50 mm', undefined, 'does-not-fit', 'outside diameter'],
-    ['closures.aft.seals.0.grooveOutsideDiameter', '50 mm', undefined, 'does-not-fit', 'its face closes'],
+    [
+      'closures.aft.seals.0.grooveOutsideDiameter',
+      '50 mm',
+      undefined,
+      'does-not-fit',
+      'the face of the case closes',
+    ],
     ['closures.aft.seals.0.grooveInsideDiameter', '44 mm', undefined, 'does-not-fit', 'of the groove'],
-    ['closures.aft.seals.0.grooveInsideDiameter', '17 mm', undefined, 'does-not-fit', 'runs around'],
+    ['closures.aft.seals.0.grooveInsideDiameter', '17 mm', undefined, 'does-not-fit', 'surrounds'],
     ['closures.aft.seals.0.grooveDepth', '16 mm', undefined, 'does-not-fit', 'thickness of the closure'],
-    ['closures.aft.seals.0.seal', 'fase', undefined, 'unknown-name', "did you mean 'face'"],
+    ['closures.aft.seals.0.seal', 'fase', undefined, 'unknown-name', "Did you mean 'face'"],
     ['closures.aft.seals.0.seal', undefined, 'closures.aft.seals.0.grooveDepth', 'unknown-field', '"face"'],
     ['closures.head.seals.0.seal', 'face', 'closures.head.seals.0.grooveWidth', 'unknown-field', 'radial'],
-    ['closures.head.seals.0.faceGap', '1 mm', undefined, 'unknown-field', 'write "seal": "face"'],
+    ['closures.head.seals.0.faceGap', '1 mm', undefined, 'unknown-field', 'Add "seal": "face"'],
   ])('%s: %s', (path, value, place, code, says) => {
     const problems = motorProblems(withChange(path, value));
     const written = (place ?? path).replace(/\.(\d+)(?=\.|$)/g, '[$1]');
     const found = problems.find((one) => one.path === written);
     expect(found?.code, JSON.stringify(problems)).toBe(code);
     expect(found?.message).toContain(says);
-    for (const { message } of problems) expect(message).toMatch(/expected|did you mean|write/);
+    for (const { message } of problems)
+      expect(message).toMatch(/must|required|expected|mutually exclusive|unknown field|did you mean|write/);
   });
 
   test('two ways and three ways at once, each but the first', () => {
@@ -99,6 +112,7 @@ test('the JSON Schema lets an editor ask for one way of holding, and for either 
   for (const end of ['head', 'aft']) {
     const { oneOf, properties: fields } = properties.closures.properties[end];
     expect(oneOf).toEqual(['joint', 'retainingRing', 'thread'].map((field) => ({ required: [field] })));
-    for (const field of ['retainingRing', 'thread']) expect(fields[field].description).toContain('closure');
+    expect(fields.retainingRing.description).toContain('retaining ring');
+    expect(fields.thread.description).toContain('retains a closure');
   }
 });

@@ -63,7 +63,7 @@ describe('meop', () => {
     const [flawed, sound] = [meop(progressive), meop({ ...progressive, grain })];
     expect(flawed.worstCase.pressure.si).toBe(sound.worstCase.pressure.si);
     expect(flawed.worstCase.flaws).toBe('as documented');
-    expect(flawed.cautions.join()).toContain('the assumed flaw lowers the peak');
+    expect(flawed.cautions.join()).toContain('The assumed flaw lowers the peak');
   });
 
   test('a thicker web is a greater peak where the grain is progressive', () => {

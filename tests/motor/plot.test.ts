@@ -128,7 +128,7 @@ describe('what is drawn', () => {
       'ample +12.50',
     ]);
     expect(spec.data.values.map(({ drawn }: { drawn: number }) => drawn)).toEqual([-0.25, 2]);
-    expect(spec.data.values[0].passes).toBe('does not hold');
+    expect(spec.data.values[0].passes).toBe('negative');
   });
 
   test('nothing to plot is an error that says so', () => {

@@ -28,12 +28,12 @@ import { reuseFindings } from './reuse-findings';
 import { updatePatch } from './update-patch';
 
 /**
- * Lays a firing beside the prediction of its motor: what it says of the model, which constants should change, what
- * share of its strength each part used, and the facts for and against using the hardware again. A record is reduced
- * first, as `reduceFiring` does with what the document knows; a saturated pressure channel is recovered, and the upper end of its
- * band is what the hardware is taken to have seen.
+ * Compares a firing with the prediction of its motor: differences in performance, constants to change in the
+ * model, strength utilisation of each part, and findings for and against reuse of the hardware. A record is first
+ * reduced by `reduceFiring` with the values of the document. A saturated pressure channel is reconstructed, and
+ * the upper limit of its 95 % confidence interval is used as the peak pressure for the hardware.
  *
- * @throws MeopError `motor-document`, and what the reduction of the record throws
+ * @throws MeopError `motor-document`, and the errors of the reduction
  * @example compare(demoMotor(), predict(demoMotor())).patchReasons.length // => 0
  */
 export function compare(input: MotorInput, given: Firing | ReducedFiring): MotorComparison {
@@ -43,7 +43,7 @@ export function compare(input: MotorInput, given: Firing | ReducedFiring): Motor
   const predicted = meop.nominal.firing;
   const facts = factsOf(motor, predicted);
   const measured = 'status' in given ? given : reduceFiring(given, facts);
-  // Reduced by the same rules: what a rule leaves out is left out of both.
+  // Reduced by the same rules, so that a rule excludes the same part of both.
   const expected = reduceFiring(predicted, { ...facts, ranges: {} });
   const settings = settingsOf(motor);
   const cautions: string[] = [...measured.cautions];
@@ -78,8 +78,8 @@ export function compare(input: MotorInput, given: Firing | ReducedFiring): Motor
       findings: reuse,
       summary:
         against > 0
-          ? `${against} ${against === 1 ? 'fact speaks' : 'facts speak'} against using this hardware again`
-          : 'nothing in this record speaks against using this hardware again; that is no permission',
+          ? `${against} ${against === 1 ? 'finding argues' : 'findings argue'} against reusing this hardware.`
+          : 'No finding in this record argues against reusing this hardware. This is not an approval to fire.',
     },
     cautions: [...new Set([...cautions, ...(difference?.cautions ?? []), ...(impliedArea?.cautions ?? [])])],
   };
@@ -87,7 +87,7 @@ export function compare(input: MotorInput, given: Firing | ReducedFiring): Motor
   return { ...found, toString: text, ...{ [Symbol.for('nodejs.util.inspect.custom')]: text } };
 }
 
-/** A step of the comparison that a poor record may not allow: then its reason is a caution. */
+/** Runs a step of the comparison. On a record that does not permit it, the error becomes a caution. */
 function attempt<T>(make: () => T, cautions: string[]): T | undefined {
   try {
     return make();

@@ -3,23 +3,25 @@ import type { ReducedFiring } from '../../firing';
 import { type FailureMargin, partName } from '../../structures';
 import { type Quantity, table } from '../../units';
 
-/** A figure of the firing beside that of the prediction. */
+/** A figure of the firing with its predicted value. */
 export interface ComparedFigure {
   readonly figure: string;
   readonly predicted: Quantity | undefined;
   readonly measured: Quantity | undefined;
-  /** Measured over predicted. */
+  /** Measured/predicted ratio. */
   readonly ratio: number | undefined;
 }
 
-/** How much of its strength a mode used in the firing. */
+/** Strength utilisation of a failure mode in the firing. */
 export interface StrengthUtilisation
   extends Pick<FailureMargin, 'id' | 'part' | 'mode' | 'limit' | 'applied' | 'allowable' | 'marginOfSafety'> {
-  /** Applied over allowable, without factor: from 1 on the part yielded or was at its end. */
+  /** Applied/allowable ratio without a factor of safety; at 1 or more the part has yielded or failed. */
   readonly utilisation: number;
+  /** Margin of safety including the factor, as in the review. */
+  readonly marginOfSafety: number;
 }
 
-/** A fact for or against flying the hardware again; what is decided is not the library's. */
+/** A finding for or against reuse of the hardware. The decision is left to the engineer. */
 export interface ReuseFinding {
   readonly finding: string;
   readonly effect: 'adverse' | 'favourable' | 'neutral';
@@ -28,23 +30,23 @@ export interface ReuseFinding {
 /** A change to the document, as a JSON merge patch (RFC 7396). */
 export type MotorPatch = Readonly<Record<string, unknown>>;
 
-/** What a firing says of the model and of the hardware. */
+/** Result of the comparison of a firing with the model, and its effect on the hardware. */
 export interface MotorComparison {
   readonly predicted: SimulatedFiring;
   readonly measured: ReducedFiring;
   readonly figures: readonly ComparedFigure[];
-  /** Which single cause explains the difference best; undefined where the two share no channel. */
+  /** Single causes of the difference, best first; undefined where the two have no channel in common. */
   readonly difference: PredictionDifference | undefined;
   /** The burning area that the pressure implies; undefined without pressure. */
   readonly impliedArea: ImpliedArea | undefined;
-  /** Constants that the firing asks to change, each with why. */
+  /** Constants to change in the document, with the reasons. */
   readonly patch: MotorPatch;
   readonly patchReasons: readonly string[];
-  /** What the firing teaches where no constant explains it, such as the flaw that the pressure tells of; empty elsewhere. */
+  /** Diagnosis where no constant explains the firing, such as a flaw implied by the pressure; otherwise empty. */
   readonly diagnosis: readonly string[];
-  /** Upper end of the peak pressure above ambient that the hardware saw. */
+  /** Upper limit of the peak gauge pressure on the hardware. */
   readonly peakPressureUpperBound: Quantity<'gauge pressure'> | undefined;
-  /** What each mode used at that pressure, the most first. */
+  /** Utilisation of each mode at that pressure, highest first. */
   readonly utilisations: readonly StrengthUtilisation[];
   readonly reuse: {
     readonly findings: readonly ReuseFinding[];
@@ -54,7 +56,7 @@ export interface MotorComparison {
   toString(): string;
 }
 
-/** A comparison as people read it. */
+/** The comparison as text. */
 export function comparisonText(found: Omit<MotorComparison, 'toString'>): string {
   const {
     figures,
@@ -85,20 +87,16 @@ export function comparisonText(found: Omit<MotorComparison, 'toString'>): string
     ...(difference ? ['', String(difference)] : []),
     '',
     ...(patchReasons.length > 0
-      ? [
-          'what the document should say:',
-          ...patchReasons.map((reason) => `  ${reason}`),
-          JSON.stringify(patch),
-        ]
+      ? ['changes to the document:', ...patchReasons.map((reason) => `  ${reason}`), JSON.stringify(patch)]
       : diagnosis.length > 0
         ? diagnosis
-        : ['the firing asks for no change of the document']),
+        : ['the firing requires no change to the document']),
     ...(patchReasons.length > 0 ? diagnosis : []),
     '',
     ...(peakPressureUpperBound === undefined
-      ? ['what pressure the hardware saw is not known']
+      ? ['the maximum pressure on the hardware is not known']
       : [
-          `the hardware saw up to ${peakPressureUpperBound} above ambient; of its strength it used`,
+          `maximum pressure on the hardware: up to ${peakPressureUpperBound}; strength utilisation:`,
           table(most),
         ]),
     '',

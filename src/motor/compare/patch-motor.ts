@@ -2,10 +2,10 @@ import { type Motor, type MotorInput, motorOf, parseMotor } from '../document';
 import type { MotorPatch } from './comparison';
 
 /**
- * The motor of a patched document. A patch is a JSON merge patch (RFC 7396): objects are merged, `null` takes a field away,
- * everything else replaces what was there.
+ * Returns the motor of a patched document. A patch is a JSON merge patch (RFC 7396): objects are merged, `null`
+ * removes a field, and any other value replaces the previous one.
  *
- * @throws MeopError `motor-document` where the patched document has problems
+ * @throws MeopError `motor-document` where the patched document has errors
  * @example patchMotor(demoMotor(), { name: 'Tern-54 B' }).name // => 'Tern-54 B'
  */
 export function patchMotor(input: MotorInput, patch: MotorPatch): Motor {
@@ -15,7 +15,7 @@ export function patchMotor(input: MotorInput, patch: MotorPatch): Motor {
 function merged(target: unknown, patch: unknown): unknown {
   if (!isRecord(patch)) return patch;
   const result: Record<string, unknown> = isRecord(target) ? { ...target } : {};
-  // A measure is one value: a new one takes the place of the old with its tolerance.
+  // A value with its tolerance is one value: a new one replaces both.
   if ('value' in patch && 'plusMinus' in patch) return patch;
   for (const [key, value] of Object.entries(patch)) {
     if (value === null) delete result[key];

@@ -6,7 +6,8 @@ import { propellantOf } from '../document/propellant-of';
 import { predict } from '../predict';
 
 /**
- * What a motor document knows that the reduction of its log asks for: `reduceFiring(log, reductionInputs(motor))`.
+ * Returns the values of a motor document that the reduction of its log requires: `reduceFiring(log,
+ * reductionInputs(motor))`.
  *
  * @throws MeopError `motor-document`
  * @example reductionInputs(demoMotor()).title // => 'Tern-54'
@@ -16,7 +17,7 @@ export function reductionInputs(input: MotorInput): ReductionInputs {
   return factsOf(motor, predict(motor));
 }
 
-/** {@link reductionInputs} with the prediction at hand. */
+/** {@link reductionInputs} with a given prediction. */
 export function factsOf(motor: Motor, prediction: SimulatedFiring): ReductionInputs {
   const { nozzle, ambient, instruments = [], stand, name } = motor;
   const throat = nozzle.throatDiameter.value;
@@ -29,7 +30,7 @@ export function factsOf(motor: Motor, prediction: SimulatedFiring): ReductionInp
     expansionRatio: (nozzle.exitDiameter.value.si / throat.si) ** 2,
     ...(prediction.loadedMass && { propellantMass: prediction.loadedMass }),
     idealCharacteristicVelocity: propellantOf(motor.propellant).idealCharacteristicVelocity,
-    // A vertical stand says nothing of which way the nozzle points: its weight is corrected where the caller says it.
+    // The document does not specify the direction of the nozzle on a vertical stand, so the caller must specify it to correct the weight.
     ...(stand?.axis === 'horizontal' && { stand: 'horizontal' as const }),
     ranges: {
       ...(pressure?.measures === 'pressure' && {

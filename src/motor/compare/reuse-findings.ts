@@ -5,7 +5,7 @@ import { linesOf, written } from '../part-lines';
 import type { MotorSettings } from '../settings';
 import type { ReuseFinding, StrengthUtilisation } from './comparison';
 
-/** What the firing says for and against the hardware. Facts only: whether it flies again is for people to decide. */
+/** Returns the findings for and against reuse of the hardware. The decision is left to the engineer. */
 export function reuseFindings(
   motor: Motor,
   measured: ReducedFiring,
@@ -18,49 +18,47 @@ export function reuseFindings(
   const add = (effect: ReuseFinding['effect'], finding: string): void => {
     findings.push({ finding, effect });
   };
-  if (peakPressureUpperBound === undefined) add('adverse', 'what pressure the hardware saw is not known');
+  if (peakPressureUpperBound === undefined)
+    add('adverse', 'The maximum pressure on the hardware is not known.');
   else {
     const over = peakPressureUpperBound.si / meop.si;
     if (over > 1)
       add(
         'adverse',
-        `it saw up to ${peakPressureUpperBound}, ${over.toFixed(2)} times the MEOP of ${meop} that it was judged for`,
+        `Maximum pressure up to ${peakPressureUpperBound}, ${over.toFixed(2)} × the design MEOP of ${meop}.`,
       );
-    else add('favourable', `it saw at most ${peakPressureUpperBound}, ${over.toFixed(2)} times its MEOP`);
+    else add('favourable', `Maximum pressure at most ${peakPressureUpperBound}, ${over.toFixed(2)} × MEOP.`);
     if (over > factors.proofFactor)
-      add('adverse', `that is above the proof pressure, ${factors.proofFactor} times MEOP`);
+      add('adverse', `The maximum pressure exceeds the proof pressure of ${factors.proofFactor} × MEOP.`);
     const beyond = utilisations.filter((one) => one.utilisation >= 1);
     const allAgainst = (ones: readonly StrengthUtilisation[], message: string): void => {
       const lines = ones.flatMap(({ part, mode, utilisation: share }) =>
-        linesOf(part, [`${mode}: used ${(100 * share).toFixed(0)} % of its strength${message}`]),
+        linesOf(part, [`${mode}: reached ${(100 * share).toFixed(0)} % of the allowable${message}`]),
       );
       for (const line of written(lines, ', ')) add('adverse', line);
     };
-    allAgainst(beyond, ': measure the part before anything else');
+    allAgainst(beyond, '. Measure the part before any other step.');
     const near = utilisations.filter(
       (one) => one.utilisation < 1 && one.limit === 'yield' && one.utilisation * factors.yieldFactor > 1,
     );
-    allAgainst(near, `, more than its factor of ${factors.yieldFactor} leaves`);
+    allAgainst(near, `; with the factor of ${factors.yieldFactor} the margin of safety is negative.`);
     if (beyond.length === 0 && near.length === 0 && utilisations.length > 0)
-      add('favourable', 'no mode used more of its strength than its factor of safety leaves');
+      add('favourable', 'All margins of safety, including the factor, were zero or greater.');
   }
   if (measured.clipping.pressure !== undefined)
-    add('adverse', 'the pressure channel was saturated: the peak is an estimate, and its upper end is taken');
+    add('adverse', 'The pressure channel saturated. The upper limit of the estimated peak is used.');
   heatFacts(motor, measured, add);
-  add('neutral', 'O-rings are for one firing: fit new ones (engineering practice, no published source)');
+  add('neutral', 'Replace O-rings after every firing (engineering practice, no published source).');
   const ends = [motor.closures?.head, motor.closures?.aft];
   if (ends.some((closure) => closure?.retainingRing !== undefined))
     add(
       'neutral',
-      'a retaining ring that was pressed against its groove may have taken a set: fit a new one (engineering practice, no published source)',
+      'A retaining ring loaded against its groove may be permanently deformed. Replace it (engineering practice, no published source).',
     );
+  add('neutral', 'Measure holes, grooves, threads, bore and throat, and inspect for scratches and burns.');
   add(
     'neutral',
-    'holes, grooves, threads, bore and throat are to be measured; a computed stress does not show a scratch or a burn',
-  );
-  add(
-    'neutral',
-    'aluminium that was hot may have lost its temper: a hardness test tells (engineering practice, no published source)',
+    'Heated aluminium may have lost its temper. Check hardness (engineering practice, no published source).',
   );
   return findings;
 }
@@ -73,15 +71,18 @@ function heatFacts(
   const limit = motor.case.wallTemperature?.value;
   const channels = Object.entries(measured.record.temperatures);
   if (channels.length === 0) {
-    add('adverse', 'no temperature was recorded: how hot the case got is not known');
+    add('adverse', 'No temperature was recorded; the case temperature is not known.');
     return;
   }
   for (const [name, series] of channels) {
     const hottest = series.max().to('degC');
     if (limit === undefined)
-      add('neutral', `${name} reached ${hottest}; the document gives no wall temperature to compare`);
+      add(
+        'neutral',
+        `${name} reached ${hottest}; the document specifies no wall temperature for comparison.`,
+      );
     else if (hottest.si > limit.si)
-      add('adverse', `${name} reached ${hottest}, above the ${limit} that the case was judged for`);
-    else add('favourable', `${name} reached ${hottest}; the case was judged for ${limit}`);
+      add('adverse', `${name} reached ${hottest}, above the design wall temperature of ${limit}.`);
+    else add('favourable', `${name} reached ${hottest}; the design wall temperature is ${limit}.`);
   }
 }

@@ -5,21 +5,22 @@ import type { Measured, Motor } from '../document';
 import type { MotorPatch } from './comparison';
 import { patchMotor } from './patch-motor';
 
-/** Constants that a firing asks to change. */
+/** Changes of model constants implied by a firing. */
 export interface UpdatePatch {
   readonly patch: MotorPatch;
   readonly reasons: readonly string[];
-  /** What no change explains: the difference with c* and throat brought in, before the last one. */
+  /** Difference that no change explains: with c* and throat changed, before the last change. */
   readonly left: PredictionDifference | undefined;
 }
 
-/** A value closer than this to the document's is no reason to change it. */
+/** Minimum relative change of a constant; smaller changes are not proposed. */
 const worthwhile = 0.005;
 
 /**
- * The patch that brings the document to what the firing says: c* from the pressure integral, unless thrust tells that the
- * throat is what differs, and the one other constant that explains the traces best. Where that is the burning area nothing
- * else changes: a grain that was not as documented says little of its propellant.
+ * Returns the patch that adjusts the document to the firing: c* from the pressure integral, unless thrust
+ * indicates a throat change, and the one other constant that explains the traces best. If that is the burning
+ * area, nothing else changes, because a grain that differs from the document gives little information on its
+ * propellant.
  */
 export function updatePatch(
   motor: Motor,
@@ -47,19 +48,19 @@ export function updatePatch(
       ['nozzle', 'throatDiameter'],
       nozzle.throatDiameter,
       Math.sqrt(throat),
-      'pressure differs and impulse does not, as with another throat: measure it, it may have worn or closed',
+      'pressure differs and impulse does not, as with another throat area. Measure the throat: it may have eroded or closed',
     );
   if (ofVelocity !== undefined)
     change(
       ['propellant', 'characteristicVelocityEfficiency'],
       propellant.characteristicVelocityEfficiency,
-      // c* goes with the throat area that it is reckoned with.
+      // c* is proportional to the throat area used to compute it.
       ofVelocity * (throat ?? 1),
       throat === undefined
         ? `delivered c* ${String(measured.characteristicVelocity)}, with throat and propellant mass as documented`
         : 'delivered c* with that throat',
     );
-  // The traces are explained with the delivered c* already in: it is measured by itself.
+  // The traces are explained with the delivered c* already changed, because it is measured independently.
   const difference = changes.length > 0 ? explain(patched()) : first;
   const [best] = difference?.explanations ?? [];
   if (
@@ -68,7 +69,7 @@ export function updatePatch(
     difference.residual >= 0.01 &&
     best.explained >= 0.5
   ) {
-    const why = `explains ${(100 * best.explained).toFixed(0)} % of the difference alone`;
+    const why = `explains ${(100 * best.explained).toFixed(0)} % of the difference by itself`;
     const { referenceRate } = propellant.burnLaw;
     if (best.cause === 'burning rate' && referenceRate)
       change(['propellant', 'burnLaw', 'referenceRate'], referenceRate, best.factor, why);
@@ -90,7 +91,7 @@ export function updatePatch(
   };
 }
 
-/** Delivered c* over that of the prediction; undefined where the record does not hold it. */
+/** Measured/predicted ratio of the delivered c*; undefined where the record does not give it. */
 function velocityRatio(measured: ReducedFiring, expected: ReducedFiring): number | undefined {
   const [found, wanted] = [measured.characteristicVelocity, expected.characteristicVelocity];
   return found === undefined || wanted === undefined || measured.clipping.pressure !== undefined
@@ -99,8 +100,8 @@ function velocityRatio(measured: ReducedFiring, expected: ReducedFiring): number
 }
 
 /**
- * The factor on the throat area, where the throat is what differs: the pressure integral is off and the impulse is not,
- * whereas with another c* both would be.
+ * Factor on the throat area where the throat explains the difference: the pressure integral differs and the
+ * impulse does not; with another c* both would differ.
  */
 function throatTold(
   difference: PredictionDifference | undefined,
@@ -116,7 +117,7 @@ function throatTold(
   return impulseHolds && Math.abs(ofVelocity - 1) >= worthwhile ? best.factor : undefined;
 }
 
-/** The rate of every band of a law: a list is replaced as a whole. */
+/** Burn rates of every band of a law; a list is replaced as a whole. */
 function bandChange(motor: Motor, factor: number, why: string): readonly Change[] {
   const documented = motor.document.propellant.burnLaw.bands;
   const { bands } = motor.propellant.burnLaw;
@@ -128,7 +129,7 @@ function bandChange(motor: Motor, factor: number, why: string): readonly Change[
         ...band,
         referenceRate: written(scaled(bands[i].referenceRate, factor)),
       })),
-      reason: `propellant.burnLaw.bands: every rate times ${Number(factor.toPrecision(4))} (${why})`,
+      reason: `propellant.burnLaw.bands: every rate multiplied by ${Number(factor.toPrecision(4))} (${why})`,
     },
   ];
 }
@@ -144,7 +145,7 @@ const patchOf = (changes: readonly Change[]): MotorPatch =>
 
 function scaled({ value, plusMinus }: Measured, factor: number): Measured {
   return {
-    // Four figures: a firing tells no more.
+    // Four significant figures are within the accuracy of a firing.
     value: fromSiValue(
       Number((value.si * factor).toPrecision(4)),
       value.kind,
@@ -154,7 +155,7 @@ function scaled({ value, plusMinus }: Measured, factor: number): Measured {
   };
 }
 
-/** As the document writes it, with the tolerance it had. */
+/** A value in document form, with its previous tolerance. */
 function written({ value, plusMinus }: Measured): unknown {
   const bare = (quantity: Quantity): unknown => {
     const number = Number(quantity.in(quantity.unit).toPrecision(6));

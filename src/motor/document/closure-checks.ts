@@ -5,16 +5,16 @@ import { both, type FitCheck, mm, type Path } from './fit-check';
 import { type DocumentProblem, pathText } from './problems';
 import { rawAt, rawList } from './raw-value';
 
-/** What a closure has to go into. */
+/** The space in the case for a closure. */
 export interface ClosureSpace {
   readonly outside: number | undefined;
   readonly wall: number | undefined;
   readonly bore: number | undefined;
-  /** What the case has beyond the chamber. */
+  /** Length of the case beyond the chamber. */
   readonly beyond: number | undefined;
 }
 
-/** Whether a closure, what holds it and its seals go together with the case. */
+/** Checks that a closure, its retention and its seals fit the case. */
 export function checkClosure(json: unknown, end: 'head' | 'aft', fit: FitCheck, room: ClosureSpace): void {
   const at: Path = ['closures', end];
   const closure = rawAt(json, at);
@@ -25,7 +25,7 @@ export function checkClosure(json: unknown, end: 'head' | 'aft', fit: FitCheck, 
   need(
     both(length(...opening), room.bore, (o, b) => o < b),
     opening,
-    `${mm(length(...opening))} given; less than the bore of the case, ${mm(room.bore)}, is expected`,
+    `must be less than the bore of the case (${mm(room.bore)}), got ${mm(length(...opening))}`,
   );
   checkBolts(json, [...at, 'joint'], fit, room);
   checkRing([...at, 'retainingRing'], fit, room);
@@ -37,7 +37,7 @@ export function checkClosure(json: unknown, end: 'head' | 'aft', fit: FitCheck, 
   });
 }
 
-/** A closure is held in exactly one way. */
+/** A closure has exactly one retention. */
 function holdingProblems(json: unknown, at: Path): DocumentProblem[] {
   const given = Object.keys(retentionMethods).filter((field) => rawAt(json, [...at, field]) !== undefined);
   const ways = Object.entries(retentionMethods)
@@ -48,14 +48,14 @@ function holdingProblems(json: unknown, at: Path): DocumentProblem[] {
       {
         path: pathText([...at, 'joint']),
         code: 'missing-field',
-        message: `missing; how the closure is held is expected, by one of ${ways}`,
+        message: `missing required field: the closure needs a retention, one of ${ways}`,
       },
     ];
   const [kept, ...more] = given;
   return more.map((field) => ({
     path: pathText([...at, field]),
     code: 'contradiction',
-    message: `given beside ${kept}; one way of holding the closure is expected, ${ways}: leave the others out`,
+    message: `mutually exclusive with ${kept}; give one retention, one of ${ways}`,
     value: rawAt(json, [...at, field]),
   }));
 }
@@ -64,7 +64,7 @@ function withinEnd(path: Path, what: string, { length, need }: FitCheck, { beyon
   need(
     both(length(...path), beyond, (given, most) => given < most),
     path,
-    `${mm(length(...path))} given; less than ${mm(beyond)}, what the case has beyond the chamber, is expected: ${what}`,
+    `must be less than the length of the case beyond the chamber (${mm(beyond)}), got ${mm(length(...path))}: ${what}`,
   );
 }
 
@@ -75,20 +75,20 @@ function checkBolts(json: unknown, joint: Path, fit: FitCheck, room: ClosureSpac
   need(
     both(edge, hole, (e, d) => e > d / 2),
     [...joint, 'edgeDistance'],
-    `${mm(edge)} given; more than the radius of the holes is expected: it is measured from their centres`,
+    `must be more than the radius of the holes, got ${mm(edge)}: it is measured from their centres`,
   );
   withinEnd([...joint, 'edgeDistance'], 'the bolts go through the closure', fit, room);
   const bolt = majorDiameter(rawAt(json, [...joint, 'thread']));
   need(
     both(hole, bolt, (d, b) => d >= b * 0.999),
     [...joint, 'holeDiameter'],
-    `${mm(hole)} given; at least the diameter of the bolt, ${mm(bolt)}, is expected`,
+    `must be at least the diameter of the bolt (${mm(bolt)}), got ${mm(hole)}`,
   );
   const count = rawAt(json, [...joint, 'count']);
   need(
     typeof count === 'number' ? both(hole, room.outside, (d, o) => count * d < Math.PI * o) : undefined,
     [...joint, 'count'],
-    `${String(count)} given; so many holes of ${mm(hole)} leave nothing of the case around: fewer or smaller ones are expected`,
+    `holes of ${mm(hole)} must be fewer or smaller, got ${String(count)}: they leave no material of the case between them`,
   );
 }
 
@@ -98,10 +98,10 @@ function checkRing(ring: Path, fit: FitCheck, room: ClosureSpace): void {
   need(
     both(depth, room.wall, (h, t) => h < t),
     [...ring, 'grooveDepth'],
-    `${mm(depth)} given; less than the wall of the case, ${mm(room.wall)}, is expected`,
+    `must be less than the wall of the case (${mm(room.wall)}), got ${mm(depth)}`,
   );
-  withinEnd([...ring, 'edgeMargin'], 'the ring sits outside the closure', fit, room);
-  withinEnd([...ring, 'thickness'], 'the ring sits in the end of the case', fit, room);
+  withinEnd([...ring, 'edgeMargin'], 'the ring is outside the closure', fit, room);
+  withinEnd([...ring, 'thickness'], 'the ring is in the end of the case', fit, room);
 }
 
 function checkThread(json: unknown, thread: Path, fit: FitCheck, room: ClosureSpace): void {
@@ -109,34 +109,34 @@ function checkThread(json: unknown, thread: Path, fit: FitCheck, room: ClosureSp
   const { outside, bore } = room;
   const major = length(...thread, 'majorDiameter');
   const pitch = length(...thread, 'pitch');
-  // Its roots may be as deep as a sharp V: an eighth of the triangle's height beyond the profile.
+  // Thread roots can be as deep as a sharp V: one eighth of the triangle height beyond the profile.
   const roots = both(major, pitch, (d, p) => d + (p * Math.sqrt(3)) / 8) ?? major;
   need(
     both(roots, outside, (d, o) => d < o),
     [...thread, 'majorDiameter'],
-    `${mm(major)} given, with roots at up to ${mm(roots)}; less than the outside diameter of the case, ${mm(outside)}, is expected: it is cut in the case`,
+    `must be less than the outside diameter of the case (${mm(outside)}), got ${mm(major)} (roots up to ${mm(roots)}): the thread is machined in the case`,
   );
   const geometry = both(major, pitch, (d, p) => tried(json, thread, fit, d, p));
   need(
     both(geometry, bore, (d, b) => d > b),
     [...thread, 'majorDiameter'],
-    `${mm(major)} given; its flanks lie within the bore of the case, ${mm(bore)}, where there is no metal: a thread that is greater by a pitch or more is expected`,
+    `must be at least one pitch larger, got ${mm(major)}: the thread flanks are inside the bore of the case (${mm(bore)})`,
   );
   const relief: Path = [...thread, 'reliefDiameter'];
   need(
     both(length(...relief), major, (r, d) => r >= d),
     relief,
-    `${mm(length(...relief))} given; at least the diameter of the thread, ${mm(major)}, is expected; leave it out where no groove is deeper`,
+    `must be at least the diameter of the thread (${mm(major)}), got ${mm(length(...relief))}. Omit it if no groove is deeper than the thread.`,
   );
   need(
     both(length(...relief), outside, (r, o) => r < o),
     relief,
-    `${mm(length(...relief))} given; less than the outside diameter of the case, ${mm(outside)}, is expected`,
+    `must be less than the outside diameter of the case (${mm(outside)}), got ${mm(length(...relief))}`,
   );
   withinEnd([...thread, 'engagement'], 'the closure screws into the end of the case', fit, room);
 }
 
-/** The pitch diameter of a thread of one's own; what its geometry refuses is noted. */
+/** Pitch diameter of a custom thread; errors of its geometry are recorded. */
 function tried(
   json: unknown,
   thread: Path,
@@ -144,7 +144,7 @@ function tried(
   major: number,
   pitch: number,
 ): number | undefined {
-  if (!(major > 0 && pitch > 0)) return undefined; // the schema says so
+  if (!(major > 0 && pitch > 0)) return undefined; // reported by the schema
   const length = (si: number): Quantity<'length'> => fromSiValue<'length'>(si, 'length', unitOf('mm'));
   try {
     return customThread({ majorDiameter: length(major), pitch: length(pitch) }).pitchDiameter.si;
@@ -163,12 +163,12 @@ function checkRadialSeal(seal: Path, { length, need }: FitCheck, { bore }: Closu
   need(
     both(land, bore, (d, b) => d < b),
     [...seal, 'closureDiameter'],
-    `${mm(land)} given; less than the bore of the case, ${mm(bore)}, is expected`,
+    `must be less than the bore of the case (${mm(bore)}), got ${mm(land)}`,
   );
   need(
     both(groove, land, (g, d) => g < d),
     [...seal, 'grooveDiameter'],
-    `${mm(groove)} given; less than the closure beside it, ${mm(land)}, is expected`,
+    `must be less than the adjacent closure diameter (${mm(land)}), got ${mm(groove)}`,
   );
 }
 
@@ -185,24 +185,24 @@ function checkFaceSeal(
   need(
     both(outer, outside, (d, o) => d < o),
     [...seal, 'grooveOutsideDiameter'],
-    `${mm(outer)} given; less than the outside diameter of the case, ${mm(outside)}, is expected: its face closes the groove`,
+    `must be less than the outside diameter of the case (${mm(outside)}), got ${mm(outer)}: the face of the case closes the groove`,
   );
   need(
     both(inner, outer, (d, o) => d < o),
     [...seal, 'grooveInsideDiameter'],
-    `${mm(inner)} given; less than the outside diameter of the groove, ${mm(outer)}, is expected`,
+    `must be less than the outside diameter of the groove (${mm(outer)}), got ${mm(inner)}`,
   );
   const opening = length(...closure, 'opening');
   need(
     both(inner, opening, (d, o) => d > o),
     [...seal, 'grooveInsideDiameter'],
-    `${mm(inner)} given; more than the opening of the closure, ${mm(opening)}, is expected: the groove runs around it`,
+    `must be more than the opening of the closure (${mm(opening)}), got ${mm(inner)}: the groove surrounds the opening`,
   );
   const plate = length(...closure, 'thickness');
   need(
     both(depth, plate, (d, t) => d < t),
     [...seal, 'grooveDepth'],
-    `${mm(depth)} given; less than the thickness of the closure, ${mm(plate)}, is expected`,
+    `must be less than the thickness of the closure (${mm(plate)}), got ${mm(depth)}`,
   );
   const loose = (['joint', 'retainingRing'] as const).find(
     (field) => rawAt(json, [...closure, field]) !== undefined,
@@ -211,7 +211,7 @@ function checkFaceSeal(
     problems.push({
       path: pathText([...seal, 'faceGap']),
       code: 'missing-field',
-      message: `missing; expected is how far the pressure moves the closure before ${retentionMethods[loose]} stops it, such as '0.2 mm': the faces open by that`,
+      message: `missing required field (movement of the closure under pressure until stopped by ${retentionMethods[loose]}, which opens the faces), for example '0.2 mm'`,
     });
 }
 

@@ -1,18 +1,34 @@
 import * as z from 'zod/mini';
 import { nearestName } from '../../units/nearest-name';
 
-/** The same schema, with what an editor shows and the JSON Schema carries. */
+/** Returns the schema with the metadata that an editor and the JSON Schema use. */
 export function explained<S extends z.core.$ZodType>(schema: S, facts: Readonly<Record<string, unknown>>): S {
   z.globalRegistry.add(schema, facts);
   return schema;
 }
 
-const given = (value: unknown): string =>
-  value === undefined
-    ? 'missing'
-    : `${typeof value === 'string' ? `'${value.slice(0, 60)}'` : Array.isArray(value) ? 'a list' : typeof value === 'object' && value !== null ? 'an object' : String(value)} given`;
+const shown = (value: unknown): string =>
+  typeof value === 'string'
+    ? `'${value.slice(0, 60)}'`
+    : Array.isArray(value)
+      ? 'a list'
+      : typeof value === 'object' && value !== null
+        ? 'an object'
+        : String(value);
 
-/** A part of the document: an object with these fields and no others; of `strangers`, names that people try, it says what is meant. */
+/** Message for a wrong value, or for a missing one. */
+const required = (value: unknown, domain: string, meaning: string): string =>
+  value === undefined
+    ? `missing required field (${meaning}); give ${domain}`
+    : `must be ${domain} (${meaning}), got ${shown(value)}`;
+
+const suggestion = (near: string | undefined): string =>
+  near === undefined ? '' : `. Did you mean '${near}'?`;
+
+/**
+ * A part of the document: an object with these fields only. `strangers` contains messages for likely unknown
+ * fields.
+ */
 export function part<const S extends z.core.$ZodLooseShape>(
   fields: S,
   meaning: string,
@@ -24,10 +40,10 @@ export function part<const S extends z.core.$ZodLooseShape>(
   const schema = z.strictObject(fields, {
     error: (issue) => {
       if (issue.code !== 'unrecognized_keys')
-        return `${given(issue.input)}; expected is ${meaning}: an object with ${shape(needed, optional)}`;
+        return required(issue.input, `an object with ${shape(needed, optional)}`, meaning);
       return issue.keys
         .map((key) => (Object.hasOwn(strangers, key) ? strangers[key] : unknownField(key, names)))
-        .join('\n'); // a line a key
+        .join('\n'); // one line per key
     },
   });
   return explained(schema, { description: meaning });
@@ -36,25 +52,25 @@ export function part<const S extends z.core.$ZodLooseShape>(
 const shape = (needed: readonly string[], optional: readonly string[]): string =>
   optional.length === 0
     ? needed.join(', ')
-    : `${needed.length === 0 ? 'any of' : `${needed.join(', ')} and, where known,`} ${optional.join(', ')}`;
+    : `${needed.length === 0 ? 'any of' : `${needed.join(', ')} and optionally`} ${optional.join(', ')}`;
 
-/** What to say of a field that does not exist. */
+/** Message for an unknown field. */
 export function unknownField(key: string, names: readonly string[]): string {
   const near = nearestName(key, names);
   return near === undefined
-    ? `no field of that name here; there are ${names.join(', ')}`
-    : `no field of that name here; did you mean '${near}'?`;
+    ? `unknown field. Available: ${names.join(', ')}.`
+    : `unknown field; did you mean '${near}'?`;
 }
 
-/** A free text, not empty. */
+/** A non-empty string. */
 export function textField(meaning: string): z.ZodMiniString {
   const schema = z
-    .string({ error: ({ input }) => `${given(input)}; expected is a text: ${meaning}` })
-    .check(z.minLength(1, { error: `an empty text given; expected is ${meaning}` }));
+    .string({ error: ({ input }) => required(input, 'a string', meaning) })
+    .check(z.minLength(1, { error: `must not be empty (${meaning})` }));
   return explained(schema, { description: meaning });
 }
 
-/** One of some names. */
+/** One of several names. */
 export function choice<const T extends readonly [string, ...string[]]>(
   names: T,
   meaning: string,
@@ -63,42 +79,45 @@ export function choice<const T extends readonly [string, ...string[]]>(
     error: ({ input }) => {
       const near = typeof input === 'string' ? nearestName(input, names) : undefined;
       const known = names.map((name) => `'${name}'`).join(', ');
-      return `${given(input)}; expected is ${meaning}, one of ${known}${near === undefined ? '' : `: did you mean '${near}'?`}`;
+      return `${required(input, `one of ${known}`, meaning)}${suggestion(near)}`;
     },
   });
-  // True: zod types the enum of a list of names as the object of those names.
+  // Valid: zod types the enum of a list of names as the object of those names.
   return explained(schema, { description: meaning }) as z.ZodMiniEnum<{ readonly [K in T[number]]: K }>;
 }
 
-/** A whole number of at least `least`. */
+/** An integer of at least `least`. */
 export function positiveCount(meaning: string, least = 1): z.ZodMiniNumber<number> {
-  const expected = `expected is ${meaning}: a whole number of at least ${least}`;
-  const error = ({ input }: { readonly input?: unknown }): string => `${given(input)}; ${expected}`;
+  const error = ({ input }: { readonly input?: unknown }): string =>
+    required(input, `an integer of at least ${least}`, meaning);
   const schema = z.number({ error }).check(z.int({ error }), z.minimum(least, { error }));
   return explained(schema, { description: meaning });
 }
 
-/** A list of at least one. */
+/** A list with at least one item. */
 export function listOf<S extends z.core.$ZodType>(item: S, meaning: string): z.ZodMiniArray<S> {
   const error = ({ input }: { readonly input?: unknown }): string =>
-    `${Array.isArray(input) ? 'an empty list given' : given(input)}; expected is a list of ${meaning}`;
+    Array.isArray(input) ? `must not be empty (${meaning})` : required(input, 'a list', meaning);
   return explained(z.array(item, { error }).check(z.minLength(1, { error })), { description: meaning });
 }
 
-/** One of several parts, told apart by the name in one field. */
+/** One of several parts, distinguished by the name in one field. */
 export function oneOf<
   const D extends string,
   const T extends readonly [z.core.$ZodTypeDiscriminable, ...z.core.$ZodTypeDiscriminable[]],
 >(discriminator: D, parts: T, meaning: string): z.ZodMiniDiscriminatedUnion<T, D> {
   const schema = z.discriminatedUnion(discriminator, parts, {
     error: (issue) => {
-      const known = 'options' in issue && Array.isArray(issue.options) ? issue.options.map(String) : [];
+      const known =
+        'options' in issue && Array.isArray(issue.options)
+          ? issue.options.filter((name) => name !== undefined).map(String)
+          : [];
       const input: unknown = issue.input;
       if (typeof input !== 'object' || input === null)
-        return `${given(input)}; expected is ${meaning}: an object whose '${discriminator}' says which`;
+        return required(input, `an object with '${discriminator}'`, meaning);
       const value: unknown = Object.getOwnPropertyDescriptor(input, discriminator)?.value;
       const near = typeof value === 'string' ? nearestName(value, known) : undefined;
-      return `${given(value)}; expected is ${meaning}, one of ${known.map((name) => `'${name}'`).join(', ')}${near === undefined ? '' : `: did you mean '${near}'?`}`;
+      return `${required(value, `one of ${known.map((name) => `'${name}'`).join(', ')}`, meaning)}${suggestion(near)}`;
     },
   });
   return explained(schema, { description: meaning });

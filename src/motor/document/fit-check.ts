@@ -3,10 +3,10 @@ import { rawAt, rawSi } from './raw-value';
 
 export type Path = readonly (string | number)[];
 
-/** Notes what does not hold; nothing where it cannot be told, since a measure cannot be read. */
+/** Adds a problem if a condition is false; nothing if it is unknown because a value could not be read. */
 export type Need = (holds: boolean | undefined, path: Path, message: string) => void;
 
-/** What a check of how parts go together asks and says of a document. */
+/** Data and functions for checks between parts of a document. */
 export interface FitCheck {
   readonly problems: DocumentProblem[];
   readonly length: (...path: Path) => number | undefined;
@@ -25,11 +25,11 @@ export function fitCheck(json: unknown): FitCheck {
   };
 }
 
-/** What follows from a measure that cannot be is not said. */
+/** A number if it is positive; a check is skipped for an impossible value. */
 export const positive = (si: number | undefined): number | undefined =>
   si !== undefined && si > 0 ? si : undefined;
 
-/** What follows from two measures, where both can be read. */
+/** A relation of two values, where both could be read. */
 export function both<R>(
   a: number | undefined,
   b: number | undefined,

@@ -5,11 +5,11 @@ import { measure } from './measure';
 
 const zero = { min: 0, words: '0 or more' };
 const position = (meaning: string) => measure('length', `${meaning}, from the head end`, '30 mm', zero);
-const angle = () => z.optional(measure('angle', 'direction of its middle about the axis', '0 deg'));
+const angle = () => z.optional(measure('angle', 'circumferential position of its centre', '0 deg'));
 const open = () =>
   z.optional(
-    explained(z.boolean({ error: 'true or false is expected: whether it burns from the start' }), {
-      description: 'whether it burns from the start; found from what it touches where left out',
+    explained(z.boolean({ error: 'must be true or false (whether it burns from the start)' }), {
+      description: 'whether it burns from the start; default: determined from its geometry',
     }),
   );
 
@@ -23,23 +23,23 @@ const makeFlawSchema = () =>
           angle: angle(),
           innerRadius: measure('length', 'distance of its inner edge from the axis', '8 mm', zero),
           outerRadius: measure('length', 'distance of its outer edge from the axis', '18 mm'),
-          from: position('where it begins'),
-          to: measure('length', 'where it ends, from the head end', '60 mm'),
+          from: position('start position'),
+          to: measure('length', 'end position, from the head end', '60 mm'),
           open: open(),
         },
-        'a crack in a plane through the axis',
+        'crack in a plane through the axis',
       ),
       part(
         {
           flaw: z.literal('transverse crack'),
-          position: measure('length', 'where it is, from the head end', '40 mm'),
+          position: measure('length', 'position, from the head end', '40 mm'),
           innerRadius: z.optional(
             measure('length', 'distance of its inner edge from the axis', '8 mm', zero),
           ),
           outerRadius: measure('length', 'distance of its outer edge from the axis', '18 mm'),
           open: open(),
         },
-        'a crack across the grain',
+        'crack across the grain',
       ),
       part(
         {
@@ -47,50 +47,48 @@ const makeFlawSchema = () =>
           diameter: measure('length', 'diameter of the void', '4 mm'),
           distanceFromAxis: measure('length', 'distance of its centre from the axis', '15 mm', zero),
           angle: angle(),
-          position: measure('length', 'where its centre is, from the head end', '30 mm'),
+          position: measure('length', 'position of its centre, from the head end', '30 mm'),
           open: open(),
         },
-        'a void',
+        'void',
       ),
       part(
         {
           flaw: z.literal('debond'),
-          from: position('where it begins'),
-          to: measure('length', 'where it ends, from the head end', '30 mm'),
+          from: position('start position'),
+          to: measure('length', 'end position, from the head end', '30 mm'),
           angle: angle(),
-          width: z.optional(
-            measure('angle', 'angle that it spans', '60 deg', { above: 0, words: 'more than 0' }),
-          ),
+          width: z.optional(measure('angle', 'angle spanned', '60 deg', { above: 0, words: 'more than 0' })),
           open: open(),
         },
-        'a stretch of the wall where the propellant is loose',
+        'area of the wall where the propellant is debonded',
       ),
       part(
         {
           flaw: z.literal('chipped edge'),
-          end: choice(['head', 'aft'], 'the end that is chipped'),
+          end: choice(['head', 'aft'], 'end with the chip'),
           edgeRadius: measure('length', 'distance of the edge from the axis', '8 mm', zero),
           angle: angle(),
-          depth: measure('length', 'how deep the chip is', '3 mm'),
+          depth: measure('length', 'depth of the chip', '3 mm'),
         },
-        'a chipped edge of an end',
+        'chipped edge of an end',
       ),
     ],
-    'a flaw of the grain',
+    'flaw of the grain',
   );
 
 let made: ReturnType<typeof makeFlawSchema> | undefined;
 
-/** A flaw of the grain: extra surface that burns. One schema, so that the JSON Schema holds it once. */
+/** A flaw of the grain: additional burning surface. One schema, so that the JSON Schema contains it once. */
 export function flawSchema(): ReturnType<typeof makeFlawSchema> {
   made ??= makeFlawSchema();
   return made;
 }
 
-/** A flaw as read. */
+/** A flaw as parsed. */
 export type FlawPart = z.output<ReturnType<typeof flawSchema>>;
 
-/** The flaw that the floor below burns. */
+/** The flaw in the form of the ballistics module. */
 export function flawOf(part: FlawPart): Flaw {
   const at = { angle: 'angle' in part && part.angle ? part.angle.value : '0 deg' } as const;
   const lit = 'open' in part && part.open !== undefined ? { open: part.open } : {};

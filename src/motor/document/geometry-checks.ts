@@ -3,7 +3,7 @@ import { both, fitCheck, mm, type Need, type Path, positive } from './fit-check'
 import type { DocumentProblem } from './problems';
 import { rawAt, rawList, rawSi } from './raw-value';
 
-/** Whether the parts of a document go together, as far as each can be read. */
+/** Checks the dimensions between the parts of a document, as far as they can be read. */
 export function geometryProblems(json: unknown): DocumentProblem[] {
   const fit = fitCheck(json);
   const { problems, length, need } = fit;
@@ -14,20 +14,20 @@ export function geometryProblems(json: unknown): DocumentProblem[] {
   need(
     both(outside, wall, (d, t) => 2 * t < d),
     ['case', 'wall'],
-    `${mm(wall)} given; it leaves no bore in an outside diameter of ${mm(outside)}: less than half of it is expected`,
+    `must be less than half the outside diameter (${mm(outside)}), got ${mm(wall)}`,
   );
   const chamber = length('case', 'chamberLength');
   need(
     both(chamber, length('case', 'length'), (c, l) => c <= l),
     ['case', 'chamberLength'],
-    `${mm(chamber)} given; at most the length of the case, ${mm(length('case', 'length'))}, is expected`,
+    `must be at most the length of the case (${mm(length('case', 'length'))}), got ${mm(chamber)}`,
   );
   const liner = rawAt(json, ['liner']) === undefined ? 0 : length('liner', 'thickness');
   const inside = positive(both(bore, liner, (b, t) => b - 2 * t));
   need(
     both(bore, liner, (b, t) => 2 * t < b),
     ['liner', 'thickness'],
-    `${mm(liner)} given; it fills the bore of the case, ${mm(bore)}: a thinner liner is expected`,
+    `must be less than half the bore of the case (${mm(bore)}), got ${mm(liner)}`,
   );
 
   const throat = length('nozzle', 'throatDiameter');
@@ -35,7 +35,7 @@ export function geometryProblems(json: unknown): DocumentProblem[] {
     need(
       both(length(...path), throat, (d, t) => d > t),
       path,
-      `${mm(length(...path))} given; more than the throat, ${mm(throat)}, is expected`,
+      `must be more than the throat diameter (${mm(throat)}), got ${mm(length(...path))}`,
     );
   wider(['nozzle', 'exitDiameter']);
   wider(['nozzle', 'insert', 'outsideDiameter']);
@@ -45,7 +45,7 @@ export function geometryProblems(json: unknown): DocumentProblem[] {
   need(
     both(cast, ideal, (rho, solid) => rho <= solid * 1.005),
     ['propellant', 'idealDensity'],
-    'given, less than the density as cast; more than that is expected: without voids it is heavier',
+    'must be more than the density as cast, because a grain without voids is denser',
   );
 
   grainProblems(json, inside, chamber, need);
@@ -78,13 +78,13 @@ function grainProblems(
     need(
       both(outer, inside, (d, room) => d <= room * (1 + 1e-9)),
       at('outerDiameter'),
-      `${mm(outer)} given; at most the bore of case and liner, ${mm(inside)}, is expected`,
+      `must be at most the bore of case and liner (${mm(inside)}), got ${mm(outer)}`,
     );
     for (const field of inner)
       need(
         both(read(field), outer, (b, d) => b < d),
         at(field),
-        `${mm(read(field))} given; less than the outer diameter, ${mm(outer)}, is expected`,
+        `must be less than the outer diameter (${mm(outer)}), got ${mm(read(field))}`,
       );
     const count = rawAt(segment, ['count']) ?? 1;
     const one = read('length');
@@ -95,13 +95,13 @@ function grainProblems(
   need(
     segments.length === 0 ? undefined : both(column, chamber, (sum, room) => sum <= room * (1 + 1e-9)),
     ['grain', 'segments'],
-    `a column of ${mm(column)} given; at most the chamber's length, ${mm(chamber)}, is expected`,
+    `total length must be at most the chamber length (${mm(chamber)}), got ${mm(column)}`,
   );
   const assumed = rawAt(json, ['grain', 'assumedFlaw', 'segment']);
   need(
     typeof assumed === 'number' && segments.length > 0 ? assumed <= segments.length : undefined,
     ['grain', 'assumedFlaw', 'segment'],
-    `${String(assumed)} given; the list has ${segments.length}: a number from 1 to that is expected`,
+    `must be 1 to ${segments.length} (the number of segments), got ${String(assumed)}`,
   );
 }
 

@@ -1,6 +1,6 @@
 /**
- * The motor document: its zod schema, reading with every problem reported at once, JSON Schema, and migration.
- * Imports the floors below.
+ * The motor document: its zod schema, a parser that reports all errors at once, JSON Schema and migration. Imports
+ * lower layers.
  *
  * @example motorProblems('{').length // => 1
  * @module

@@ -10,7 +10,7 @@ type Path = readonly (string | number)[];
 
 const ofTube: readonly StrengthProperty[] = ['yield', 'ultimate'];
 const bolted: readonly StrengthProperty[] = ['bearing yield', 'bearing ultimate', 'shear ultimate'];
-/** By what holds the closure. */
+/** Strengths required by each retention. */
 const ofCase = { joint: bolted, retainingRing: ['shear ultimate'], thread: ['shear ultimate'] } as const;
 const ofClosure = { joint: bolted, retainingRing: [], thread: ['yield', 'shear ultimate'] } as const;
 
@@ -23,8 +23,8 @@ const fieldOf: Readonly<Partial<Record<StrengthProperty, string>>> = {
 };
 
 /**
- * Strengths that a review asks of the materials of case and closures and that they lack. A prediction does without them, so
- * that they are no problem of the document as such.
+ * Lists strengths that a review requires and that the materials of case and closures lack. A prediction does not
+ * require them, so that they are not errors of the document.
  *
  * @example strengthProblems(demoMotor()).length // => 0
  */
@@ -71,7 +71,7 @@ function lacking(json: unknown, path: Path, wanted: readonly StrengthProperty[])
         {
           path: pathText([...path, ...(typeof rawAt(json, path) === 'object' ? [field] : [])]),
           code: 'no-allowable',
-          message: `${material.name} has no minimum for ${property}, by which it is judged; expected is ${inPart} of the basis A, B, S or a specified minimum, or another material`,
+          message: `${material.name} has no minimum value of ${property}, which the review requires. Add ${inPart} with basis A, B, S or specified minimum, or use another material.`,
           value: rawAt(json, path),
         },
       ];
@@ -79,7 +79,7 @@ function lacking(json: unknown, path: Path, wanted: readonly StrengthProperty[])
   });
 }
 
-/** A temperature for a material whose strength while hot is not known. */
+/** A temperature for a material without strength data at elevated temperature. */
 function heatProblems(json: unknown, path: Path, temperature: Path): DocumentProblem[] {
   const given = rawAt(json, temperature);
   const material = given === undefined ? undefined : materialAt(json, path);
@@ -89,7 +89,7 @@ function heatProblems(json: unknown, path: Path, temperature: Path): DocumentPro
         {
           path: pathText(temperature),
           code: 'missing-data',
-          message: `given, but the strength of ${material.name} while hot is not known; expected is a material with its curve, or strengths that hold while hot, and this field left out`,
+          message: `the strength of ${material.name} at elevated temperature is not known. Use a material with its temperature curve, or give strengths at temperature and omit this field.`,
           value: given,
         },
       ];

@@ -12,9 +12,9 @@ const datumOf = <const K extends NamedKind>(kind: K, meaning: string, example: s
         value: measure(kind, meaning, example),
         basis: choice(
           ['A', 'B', 'S', 'specified minimum', 'typical', 'computed'],
-          'what the value stands for in the stock',
+          'statistical basis of the value',
         ),
-        source: textField('the mill certificate, test or sheet it is from'),
+        source: textField('mill certificate, test or data sheet'),
       },
       meaning,
     ),
@@ -32,13 +32,13 @@ const bearing = (meaning: string) =>
     ),
   );
 
-/** A material of one's own; in the JSON Schema it stands once, under `$defs`. */
+/** A user-defined material; the JSON Schema contains it once, under `$defs`. */
 export const ownMaterial = /* @__PURE__ */ (() =>
   part(
     {
-      name: textField('the name of the material'),
-      form: textField('the product form and sizes that the values hold for'),
-      class: choice(['metal', 'brittle', 'elastomer', 'liner'], 'what the material is'),
+      name: textField('name of the material'),
+      form: textField('product form and size range of the values'),
+      class: choice(['metal', 'brittle', 'elastomer', 'liner'], 'class of the material'),
       yieldStrength: strength('tensile yield strength'),
       ultimateStrength: strength('tensile ultimate strength'),
       shearUltimate: strength('ultimate shear strength'),
@@ -50,18 +50,18 @@ export const ownMaterial = /* @__PURE__ */ (() =>
       density: datumOf('density', 'density', '2700 kg/m^3'),
       thermalExpansion: datumOf('thermal expansion', 'thermal expansion', '23e-6 1/K'),
     },
-    'a material of your own',
+    'user-defined material',
   ))();
 
 type OwnMaterial = z.output<typeof ownMaterial>;
 
-/** What the document names a material by: one that ships, or a record of one's own. */
+/** A material in the document: the name of a library material, or a user-defined record. */
 export type MaterialInput = MaterialName | z.input<typeof ownMaterial>;
 
 const ownShape =
-  'a material of your own is an object with name, form, class and its strengths, each with value, basis and source';
+  'must be an object with name, form, class and strengths, each with value, basis and source (user-defined material)';
 
-/** A material: the name of one that ships, or a record with sources. */
+/** A material: the name of a library material, or a record with sources. */
 export function materialField(meaning: string): z.ZodMiniType<Material, MaterialInput> {
   const schema = z.pipe(
     z.unknown(),
@@ -86,7 +86,7 @@ export function materialField(meaning: string): z.ZodMiniType<Material, Material
       if (typeof value !== 'string')
         return problem(
           value === undefined ? 'missing-field' : 'wrong-kind',
-          `${value === undefined ? 'missing' : `${String(value)} given`}; expected is ${meaning}: a name such as '6061-T6 drawn tube', or a material of your own`,
+          `${value === undefined ? `missing required field (${meaning}); give` : 'must be'} a material name such as '6061-T6 drawn tube' or a user-defined material object${value === undefined ? '' : ` (${meaning}), got ${String(value)}`}`,
         );
       try {
         return material(value);
@@ -99,7 +99,7 @@ export function materialField(meaning: string): z.ZodMiniType<Material, Material
       }
     }),
   );
-  // True: the names and records of the input type are what is read.
+  // Valid: the names and records of the input type are what is parsed.
   const typed = schema as z.ZodMiniType<Material, MaterialInput>;
   return explained(typed, {
     description: meaning,
@@ -113,7 +113,7 @@ interface GivenDatum<K extends NamedKind> {
   readonly source: string;
 }
 
-/** A datum at the end of its tolerance that leaves less: the lower for strengths and moduli, the upper for expansion. */
+/** A datum at its worst-case limit: the lower one for strengths and moduli, the upper one for expansion. */
 const asDatum = <const K extends NamedKind>(kind: K, { value, ...origin }: GivenDatum<K>) => {
   const end = kind === 'thermal expansion' ? 1 : -1;
   const { si, unit } = value.value;
@@ -138,7 +138,7 @@ function materialRecord(given: OwnMaterial): Material {
       bearingUltimate: pair(given.bearingUltimate),
       elasticModulus: stress(given.elasticModulus),
       poissonRatio: poissonRatio && {
-        value: poissonRatio.value.value.si + poissonRatio.value.plusMinus, // a plate bends the more
+        value: poissonRatio.value.value.si + poissonRatio.value.plusMinus, // a plate deflects more
         basis: poissonRatio.basis,
         source: poissonRatio.source,
         provenance: "user's own" as const,
@@ -151,8 +151,8 @@ function materialRecord(given: OwnMaterial): Material {
 
 type Known<T> = { readonly [K in keyof T]?: Exclude<T[K], undefined> };
 
-/** The fields that are known. */
+/** The fields that are given. */
 export function known<T extends Readonly<Record<string, unknown>>>(fields: T): Known<T> {
   const entries = Object.entries(fields).filter(([, value]) => value !== undefined);
-  return Object.fromEntries(entries) as Known<T>; // true: only undefined fields are left out
+  return Object.fromEntries(entries) as Known<T>; // valid: only undefined fields are omitted
 }

@@ -12,7 +12,7 @@ import { type SegmentPart, segmentSchema } from './segment-schema';
 
 type Path = readonly (string | number)[];
 
-/** What the floors below say of propellant and grain, and what contradicts itself. */
+/** Checks of propellant and grain by lower layers, and contradictions between fields. */
 export function meaningProblems(json: unknown): DocumentProblem[] {
   return [
     ...lawProblems(json),
@@ -42,14 +42,7 @@ function lawProblems(json: unknown): DocumentProblem[] {
   );
   const bands = rawAt(given, ['bands']) !== undefined;
   if (bands && power.length > 0)
-    return [
-      problem(
-        json,
-        [...law, power[0]],
-        'contradiction',
-        `given beside bands; one of both is expected: leave one out`,
-      ),
-    ];
+    return [problem(json, [...law, power[0]], 'contradiction', `mutually exclusive with bands; give one`)];
   if (bands) return [];
   return ['referenceRate', 'referencePressure', 'exponent']
     .filter((field) => !power.includes(field))
@@ -58,7 +51,7 @@ function lawProblems(json: unknown): DocumentProblem[] {
         json,
         [...law, field],
         'missing-field',
-        'missing; expected is a burn law of referenceRate, referencePressure and exponent, or of bands',
+        'missing required field: a burn law needs referenceRate, referencePressure and exponent, or bands',
       ),
     );
 }
@@ -74,7 +67,7 @@ function propellantProblems(json: unknown): DocumentProblem[] {
         json,
         ['propellant', gas.find((field) => !known.includes(field)) ?? gas[0]],
         'missing-field',
-        `missing; two of ${gas.join(', ')} are expected: the third follows from them`,
+        `missing required field: give two of ${gas.join(', ')}; the third is computed`,
       ),
     ];
   const read = propellantSchema().safeParse(raw);
@@ -107,7 +100,7 @@ function grainProblems(json: unknown): DocumentProblem[] {
   });
 }
 
-/** A segment without its flaws, which are judged one by one. */
+/** A segment without its flaws, which are checked one by one. */
 function readSegment(schema: z.ZodMiniType<SegmentPart>, segment: unknown): SegmentPart | undefined {
   if (typeof segment !== 'object' || segment === null) return undefined;
   const { flaws: _, ...rest }: { flaws?: unknown } = { ...segment };
@@ -118,7 +111,7 @@ function readSegment(schema: z.ZodMiniType<SegmentPart>, segment: unknown): Segm
 const flawProblems = (json: unknown, at: Path, segment: SegmentPart, flaw: FlawPart): DocumentProblem[] =>
   tried(json, at, () => withFlaws(grainOf(segment), flawOf(flaw)));
 
-/** What the floor below refuses, at the field that it names. */
+/** Errors of a lower layer, at the field that they name. */
 function tried(json: unknown, at: Path, make: () => unknown): DocumentProblem[] {
   try {
     make();
@@ -143,7 +136,7 @@ function temperatureProblems(json: unknown): DocumentProblem[] {
         json,
         ['temperatureRange', 'hottest'],
         'contradiction',
-        'lies below the coldest; exchange them',
+        'must be at least the coldest temperature. Exchange the two.',
       ),
     );
   else if (now !== undefined && ((coldest ?? now) > now || (hottest ?? now) < now))
@@ -152,7 +145,7 @@ function temperatureProblems(json: unknown): DocumentProblem[] {
         json,
         ['ambient', 'temperature'],
         'contradiction',
-        'lies outside the temperature range; a range that holds it is expected: widen temperatureRange',
+        'must be inside temperatureRange. Widen the range.',
       ),
     );
   return found;
@@ -162,7 +155,14 @@ function ignitionProblems(json: unknown): DocumentProblem[] {
   const given = (field: string): boolean => rawAt(json, ['ignition', field]) !== undefined;
   const lacking = (field: string, other: string): DocumentProblem[] =>
     given(other) && !given(field)
-      ? [problem(json, ['ignition', field], 'missing-field', `missing; expected with ${other}`)]
+      ? [
+          problem(
+            json,
+            ['ignition', field],
+            'missing-field',
+            `missing required field: required with ${other}`,
+          ),
+        ]
       : [];
   return [...lacking('igniterDuration', 'igniterMass'), ...lacking('igniterMass', 'igniterDuration')];
 }
@@ -176,7 +176,7 @@ function instrumentProblems(json: unknown): DocumentProblem[] {
             json,
             ['instruments', i, 'name'],
             'contradiction',
-            `'${name}' is the name of another; names of their own are expected`,
+            `must be unique; '${name}' is already used`,
           ),
         ]
       : [],

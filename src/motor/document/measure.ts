@@ -15,11 +15,11 @@ import { implausible } from './plausible';
 /** A value of the document with its tolerance. */
 export interface Measured<K extends NamedKind = NamedKind> {
   readonly value: Quantity<K>;
-  /** Half of the tolerance band [SI]; zero where none is given. */
+  /** Half of the tolerance range [SI]; zero where none is given. */
   readonly plusMinus: number;
 }
 
-/** The kind of a tolerance: that of a difference between two such values. */
+/** Kind of a tolerance: that of a difference between two such values. */
 type ToleranceKind<K extends NamedKind> = K extends 'temperature'
   ? 'temperature difference'
   : K extends 'gauge pressure' | 'absolute pressure'
@@ -27,26 +27,26 @@ type ToleranceKind<K extends NamedKind> = K extends 'temperature'
     : K;
 type Bare<K extends NamedKind> = QuantityInput<K> | (K extends 'dimensionless' ? number : never);
 
-/** What a value of the document is written as: a text with its unit, or that with a tolerance, absolute or in %. */
+/** A value in the document: a string with its unit, or an object with value and tolerance, absolute or in %. */
 export type MeasureInput<K extends NamedKind> =
   | Bare<K>
   | { readonly value: Bare<K>; readonly plusMinus: Bare<ToleranceKind<K>> | `${number} %` };
 
-/** What values are allowed, in SI. */
+/** Domain of a value, in SI. */
 export interface MeasureDomain {
   readonly above?: number;
   readonly below?: number;
   readonly min?: number;
   readonly max?: number;
-  /** How the domain reads, such as `more than 1`. */
+  /** Description of the domain, such as `more than 1`. */
   readonly words?: string;
-  /** A whole number, as a count is. */
+  /** True for an integer, such as a count. */
   readonly whole?: boolean;
 }
 
 type MeasureSchema<K extends NamedKind> = z.ZodMiniType<Measured<K>, MeasureInput<K>>;
 
-// Kinds whose values may be zero or negative unless the field says otherwise.
+// Kinds whose values may be zero or negative unless the field restricts them.
 const free: ReadonlySet<string> = /* @__PURE__ */ new Set([
   'gauge pressure',
   'pressure difference',
@@ -56,7 +56,7 @@ const free: ReadonlySet<string> = /* @__PURE__ */ new Set([
   'dimensionless',
 ]);
 
-/** A field that holds a quantity, with or without a tolerance. `example` is what the way out shows. */
+/** A field with a quantity, with or without a tolerance. `example` is shown in messages. */
 export function measure<const K extends NamedKind>(
   kind: K,
   meaning: string,
@@ -69,13 +69,13 @@ export function measure<const K extends NamedKind>(
     z.unknown(),
     z.transform((value, context): Measured<K> => {
       const problems: MeasureProblem[] = [];
-      const found = readMeasure(kind, value, domain, `${meaning}: ${example}`, problems);
+      const found = readMeasure(kind, value, domain, `${meaning}, for example ${example}`, problems);
       for (const { code, message, path, value: input } of problems)
         context.issues.push({ code: 'custom', message, input, path: [...path], params: { code } });
       return found ?? z.NEVER;
     }),
   );
-  // True: every text or object that the input type lists is read; the compiler's list is the narrower one.
+  // Valid: every string or object of the input type is parsed; the type of the compiler is narrower.
   const typed = read as z.ZodMiniType<Measured<K>, MeasureInput<K>>;
   return explained(typed, {
     description: `${meaning} [${kind}]`,
@@ -101,12 +101,12 @@ function readMeasure<K extends NamedKind>(
   const problem = (code: string, message: string, value: unknown, ...path: string[]): undefined => {
     problems.push({ code, message, path, value });
   };
-  if (given === undefined) return problem('missing-field', `missing; expected is the ${hint}`, given);
+  if (given === undefined) return problem('missing-field', `missing required field (${hint})`, given);
   const toleranced = isToleranced(given);
   if (typeof given === 'object' && !isQuantity(given) && !toleranced)
     return problem(
       'wrong-kind',
-      `${given === null ? 'null' : Array.isArray(given) ? 'a list' : 'an object without value and plusMinus'} given; expected is the ${hint}, or { "value": …, "plusMinus": … }`,
+      `must be a value with its unit or { "value": …, "plusMinus": … } (${hint}), got ${given === null ? 'null' : Array.isArray(given) ? 'a list' : 'an object without value and plusMinus'}`,
       given,
     );
   const [text, band] = toleranced ? [given.value, given.plusMinus] : [given, undefined];
@@ -114,19 +114,18 @@ function readMeasure<K extends NamedKind>(
   const value = tried(kind, text, hint, (code, message) => problem(code, message, text, ...valuePath));
   const other = toleranced ? Object.keys(given).filter((key) => key !== 'value' && key !== 'plusMinus') : [];
   for (const key of other)
-    problem('unknown-field', `no field of that name here; there are 'value' and 'plusMinus'`, undefined, key);
+    problem('unknown-field', `unknown field. Available: value, plusMinus.`, undefined, key);
   const plusMinus = toleranced
     ? readTolerance(kind, band, value, (code, message) => problem(code, message, band, 'plusMinus'))
     : 0;
   if (value === undefined) return undefined;
   const outside = outsideOf(domain, value.si) ?? whole(domain, value.si) ?? implausible(kind, value.si);
-  if (outside)
-    return problem('out-of-domain', `${shown(text)} given; ${outside} is expected`, text, ...valuePath);
+  if (outside) return problem('out-of-domain', `must be ${outside}, got ${shown(text)}`, text, ...valuePath);
   if (plusMinus === undefined) return undefined;
   if (outsideOf(domain, value.si - plusMinus) ?? outsideOf(domain, value.si + plusMinus))
     return problem(
       'out-of-domain',
-      `${shown(band)} given; that leads out of what is allowed (${domain.words ?? 'its domain'}): a smaller tolerance is expected`,
+      `must be smaller, got ${shown(band)}: the value with its tolerance must be ${domain.words ?? 'in its domain'}`,
       band,
       'plusMinus',
     );
@@ -146,16 +145,16 @@ function tried<K extends NamedKind>(
     return fromSiValue<K>(si, kind, isQuantity(text) ? unitFor(kind, text.unit) : unit);
   } catch (error) {
     if (!(error instanceof MeopError)) throw error;
-    // The units suggested for any value of the kind may be far from this one's.
+    // The example of the field is more helpful than the units of any value of the kind.
     if (error.code === 'bare-number')
-      return report(error.code, `${String(text)} has no unit; expected is the ${hint}`);
+      return report(error.code, `must have a unit, got ${String(text)} (${hint})`);
     const message = error.statement;
-    const hasWayOut = /must be|write|did you mean/i.test(message);
-    return report(error.code, hasWayOut ? message : `${message} Expected is the ${hint}`);
+    const hasFix = /must be|write|use|did you mean/i.test(message);
+    return report(error.code, hasFix ? message : `${message} It must be the ${hint}.`);
   }
 }
 
-const tolerance = "tolerance, half of the band: '0.05 mm' or '2 %'";
+const tolerance = "half of the tolerance range, for example '0.05 mm' or '2 %'";
 
 const toleranceKind = (kind: NamedKind): NamedKind =>
   kind === 'temperature'
@@ -170,22 +169,19 @@ function readTolerance(
   value: Quantity | undefined,
   report: Report,
 ): number | undefined {
-  // A share of the value, for kinds with a true zero; the per cent of a plain number would be ambiguous.
+  // A fraction of the value, for kinds with a true zero; per cent of a plain number would be ambiguous.
   if (typeof given === 'string' && /%\s*$/.test(given) && kind !== 'dimensionless') {
     if (kind === 'temperature' || kind === 'gauge pressure')
-      return report(
-        'wrong-kind',
-        `${shown(given)} given; a ${kind} has no true zero: give the tolerance in its unit`,
-      );
+      return report('wrong-kind', `must be given in a unit, got ${shown(given)}: a ${kind} has no true zero`);
     const share = tried('dimensionless', given, tolerance, report);
     if (share === undefined || value === undefined) return undefined;
     if (share.si >= 0 && share.si < 1) return Math.abs(share.si * value.si);
-    return report('out-of-domain', `${shown(given)} given; 0 % to below 100 % is expected`);
+    return report('out-of-domain', `must be 0 % to less than 100 %, got ${shown(given)}`);
   }
-  if (given === undefined) return report('missing-field', `missing; expected is the ${tolerance}`);
+  if (given === undefined) return report('missing-field', `missing required field (${tolerance})`);
   const half = tried(toleranceKind(kind), given, tolerance, report);
   if (half === undefined || half.si >= 0) return half?.si;
-  return report('out-of-domain', `${shown(given)} given; 0 or more is expected: it is half of the band`);
+  return report('out-of-domain', `must be 0 or more, got ${shown(given)}`);
 }
 
 function isToleranced(given: unknown): given is { readonly value: unknown; readonly plusMinus?: unknown } {
@@ -199,11 +195,11 @@ function outsideOf(domain: MeasureDomain, si: number): string | undefined {
     !(below !== undefined && !(si < below)) &&
     !(min !== undefined && !(si >= min)) &&
     !(max !== undefined && !(si <= max));
-  return inside ? undefined : (words ?? 'a value in its domain');
+  return inside ? undefined : (words ?? 'in its domain');
 }
 
 const whole = (domain: MeasureDomain, si: number): string | undefined =>
-  domain.whole && !Number.isInteger(si) ? 'a whole number' : undefined;
+  domain.whole && !Number.isInteger(si) ? 'an integer' : undefined;
 
 const shown = (value: unknown): string =>
   typeof value === 'string'
@@ -212,11 +208,14 @@ const shown = (value: unknown): string =>
       ? `'${value.toJSON()}'`
       : String(value);
 
-/** The JSON Schema of a kind of value, which stands once in the schema of the document. */
+/** The JSON Schema of a kind of value, which the schema of the document contains once. */
 export function measureJson(kind: NamedKind): Record<string, unknown> {
   const text = { type: 'string', pattern: '^\\s*[-+]?[0-9.]' };
   const bare = kind === 'dimensionless' ? [{ type: 'number' }, text] : [text];
-  const plusMinus = { description: 'half of the tolerance band, absolute or in % of the value', anyOf: bare };
+  const plusMinus = {
+    description: 'half of the tolerance range, absolute or in % of the value',
+    anyOf: bare,
+  };
   return {
     anyOf: [
       ...bare,
@@ -230,5 +229,5 @@ export function measureJson(kind: NamedKind): Record<string, unknown> {
   };
 }
 
-/** What the definition of a kind is called there. */
+/** Name of the definition of a kind. */
 export const measureName = (kind: NamedKind): string => kind.replaceAll(' ', '-');

@@ -1,9 +1,12 @@
 import { motorDocumentVersion } from './motor-schema';
 
-/** Brings a document of one version to the form of the next. */
+/** Converts a document of one version to the next. */
 export type Migration = (document: Readonly<Record<string, unknown>>) => Record<string, unknown>;
 
-/** Fields that version 2 renames, by the part that has them; `*` stands for every field of a part, or every item of a list. */
+/**
+ * Fields that version 2 renames, by the part that has them; `*` stands for every field of a part, or every item of
+ * a list.
+ */
 const renamedInVersion2: readonly (readonly [part: string, from: string, to: string])[] = [
   ['closures.*', 'held', 'edgeSupport'],
   ['closures.*.joint', 'misplacement', 'positionTolerance'],
@@ -28,8 +31,8 @@ const known: Readonly<Record<number, Migration>> = {
 };
 
 /**
- * A document in today's form. One that carries no version, an unknown one, or is no object at all comes back as it is,
- * for the schema to refuse.
+ * Converts a document to the current version. A document without a version, with an unknown one, or that is not an
+ * object is returned unchanged, and the schema rejects it.
  *
  * @example JSON.stringify(migrateMotorDocument({ version: 1, ignition: { closureBurstPressure: '1 MPag' } })) // => '{"version":2,"ignition":{"nozzleClosureBurstPressure":"1 MPag"}}'
  */

@@ -10,106 +10,106 @@ import { propellantSchema } from './propellant-schema';
 import { segmentSchema } from './segment-schema';
 import { instrumentSchema, standSchema } from './stand-schema';
 
-/** The version of the documents that this library writes; older ones are migrated when they are read. */
+/** The version of documents written by this library; older ones are migrated when read. */
 export const motorDocumentVersion = 2;
 
 const atLeastOne = { min: 1, words: '1 or more' };
-// Where people stand beside a motor (engineering practice, no published source): kPa for MPa or kelvin for degrees is a slip that would
-// lower the pressure found without a word.
-const outdoors = { min: 1e3, max: 2e5, words: '1 kPa to 200 kPa (is the unit right?)' };
-const weather = { min: 213.15, max: 373.15, words: '-60 degC to 100 degC (is the unit right?)' };
+// Ambient conditions for people (engineering practice, no published source): kPa for MPa or kelvin for degrees is an error that would
+// lower the computed pressure unnoticed.
+const outdoors = { min: 1e3, max: 2e5, words: '1 kPa to 200 kPa (check the unit)' };
+const weather = { min: 213.15, max: 373.15, words: '-60 degC to 100 degC (check the unit)' };
 const factor = (meaning: string, example: string) =>
   z.optional(measure('dimensionless', meaning, example, atLeastOne));
 
 const factorsSchema = () =>
   part(
     {
-      set: z.optional(choice(tuple(factorSetNames()), 'a published or customary set of factors')),
-      yieldFactor: factor('factor on MEOP up to which nothing may yield', '1.5'),
-      ultimateFactor: factor('factor on MEOP up to which nothing may break', '2'),
-      proofFactor: factor('proof pressure over MEOP', '1.5'),
-      source: z.optional(textField('who asks for these factors')),
+      set: z.optional(choice(tuple(factorSetNames()), 'named set of factors')),
+      yieldFactor: factor('factor on MEOP without yielding', '1.5'),
+      ultimateFactor: factor('factor on MEOP without failure', '2'),
+      proofFactor: factor('proof pressure/MEOP ratio', '1.5'),
+      source: z.optional(textField('source of the factors')),
     },
-    'the factors of safety: a set by name, one’s own, or a set of which some are replaced',
+    'factors of safety: a named set, user-defined factors, or a set with some factors replaced',
   );
 
 const limitsSchema = () =>
   part(
     {
       portToThroat: z.optional(
-        measure('dimensionless', 'least port area over throat area at ignition', '2', atLeastOne),
+        measure('dimensionless', 'minimum port/throat area ratio at ignition', '2', atLeastOne),
       ),
       massFlux: z.optional(
-        measure('mass flux', 'greatest mass flux at the aft end of the port', '2 lb/(in^2*s)'),
+        measure('mass flux', 'maximum mass flux at the aft end of the port', '2 lb/(in^2*s)'),
       ),
       headroom: z.optional(
-        measure('dimensionless', 'least range of a sensor over what it will see', '1.25', atLeastOne),
+        measure('dimensionless', 'minimum ratio of sensor range to expected maximum', '1.25', atLeastOne),
       ),
       samplesPerRise: z.optional(
-        measure('dimensionless', 'least number of samples in the rise at ignition', '10', atLeastOne),
+        measure('dimensionless', 'minimum number of samples in the rise at ignition', '10', atLeastOne),
       ),
     },
-    'the limits that the review judges by',
+    'limits of the review',
   );
 
 const meopSchema = () =>
   part(
     {
       basis: z.optional(
-        choice(['worst case', 'percentile', 'nominal'], 'which pressure is taken as the maximum expected'),
+        choice(['worst case', 'percentile', 'nominal'], 'basis of the maximum expected operating pressure'),
       ),
       percentile: z.optional(
-        measure('dimensionless', 'share of motors that stay below the percentile pressure', '0.9987', {
+        measure('dimensionless', 'fraction of samples below the percentile pressure', '0.9987', {
           above: 0.5,
           below: 1,
-          words: 'more than 0.5 and below 1',
+          words: 'more than 0.5 and less than 1',
         }),
       ),
-      samples: z.optional(positiveCount('the number of motors drawn', 100)),
-      seed: z.optional(positiveCount('the seed of the random numbers', 0)),
+      samples: z.optional(positiveCount('number of Monte Carlo samples', 100)),
+      seed: z.optional(positiveCount('seed of the random numbers', 0)),
       distribution: z.optional(
         choice(
           ['uniform', 'normal'],
-          'how values lie in their tolerances; normal takes plusMinus as two standard deviations',
+          'distribution of values in their tolerances; for normal, plusMinus is two standard deviations',
         ),
       ),
       allowance: z.optional(
         measure(
           'dimensionless',
-          'factor for what the model leaves out, such as an ignition peak',
+          'factor for effects outside the model, such as an ignition peak',
           '1.05',
           atLeastOne,
         ),
       ),
     },
-    'how the maximum expected operating pressure is found',
+    'settings for the maximum expected operating pressure',
   );
 
 /**
- * The schema of a motor document, a zod schema: `motorSchema.safeParse(json)` gives zod's own result. `parseMotor` also
- * checks how the parts go together, and explains each problem.
+ * The zod schema of a motor document: `motorSchema.safeParse(json)` gives the result of zod. `parseMotor` also
+ * checks relations between parts and explains each error.
  *
  * @example motorSchema.safeParse({}).success // => false
  */
 export const motorSchema = /* @__PURE__ */ (() =>
   part(
     {
-      $schema: z.optional(textField('where the JSON Schema of this document is')),
+      $schema: z.optional(textField('location of the JSON Schema of this document')),
       version: explained(
         z.literal(motorDocumentVersion, {
           error: ({ input }) =>
-            `${input === undefined ? 'missing' : `${JSON.stringify(input)} given`}; expected is the number ${motorDocumentVersion}, the version of the document's form`,
+            `${input === undefined ? 'missing required field' : 'must be'} ${motorDocumentVersion} (document version)${input === undefined ? '' : `, got ${JSON.stringify(input)}`}`,
         }),
-        { description: 'the version of the document’s form' },
+        { description: 'document version' },
       ),
-      name: textField('the name of the motor'),
-      notes: z.optional(listOf(textField('a remark'), 'remarks')),
+      name: textField('name of the motor'),
+      notes: z.optional(listOf(textField('remark'), 'remarks')),
       case: caseSchema(),
       liner: z.optional(linerSchema()),
       closures: z.optional(
         part(
           { head: z.optional(closureSchema('head')), aft: z.optional(closureSchema('aft')) },
-          'the closures: head and aft',
+          'closures: head and aft',
         ),
       ),
       nozzle: nozzleSchema(),
@@ -118,41 +118,36 @@ export const motorSchema = /* @__PURE__ */ (() =>
         {
           segments: listOf(segmentSchema(), 'segments, from the head end'),
           spacing: z.optional(
-            measure('length', 'gap between neighbouring segments', '1 mm', { min: 0, words: '0 or more' }),
+            measure('length', 'gap between adjacent segments', '1 mm', { min: 0, words: '0 or more' }),
           ),
           assumedFlaw: z.optional(
             part(
               {
-                segment: positiveCount('the number of the segment in the list, from 1'),
+                segment: positiveCount('number of the segment in the list, from 1'),
                 flaw: flawSchema(),
-                reason: z.optional(textField('why this flaw is assumed')),
+                reason: z.optional(textField('reason for assuming this flaw')),
               },
-              'the flaw that the worst case counts with though nobody has seen it',
+              'undetected flaw to include in the worst case',
             ),
           ),
         },
-        'the grain: segments',
+        'grain: segments',
       ),
       ignition: z.optional(ignitionSchema()),
       ambient: part(
         {
-          pressure: measure('absolute pressure', 'pressure around the motor', '1 atm', outdoors),
-          temperature: measure(
-            'temperature',
-            'temperature of grain and motor when it is fired',
-            '20 degC',
-            weather,
-          ),
+          pressure: measure('absolute pressure', 'ambient pressure', '1 atm', outdoors),
+          temperature: measure('temperature', 'temperature of grain and motor at firing', '20 degC', weather),
         },
-        'the surroundings: pressure and temperature',
+        'ambient pressure and temperature',
       ),
       temperatureRange: z.optional(
         part(
           {
-            coldest: measure('temperature', 'coldest grain that will be fired', '0 degC', weather),
-            hottest: measure('temperature', 'hottest grain that will be fired', '40 degC', weather),
+            coldest: measure('temperature', 'minimum grain temperature at firing', '0 degC', weather),
+            hottest: measure('temperature', 'maximum grain temperature at firing', '40 degC', weather),
           },
-          'the temperatures at which the motor may be fired',
+          'temperature range for firing',
         ),
       ),
       stand: z.optional(standSchema()),
@@ -161,13 +156,13 @@ export const motorSchema = /* @__PURE__ */ (() =>
       limits: z.optional(limitsSchema()),
       meop: z.optional(meopSchema()),
     },
-    'a motor document',
+    'motor document',
   ))();
 
-/** A motor document as it is written: the typed literal of a script, or what stands in a JSON file. */
+/** A motor document as written: the typed literal of a script, or the content of a JSON file. */
 export type MotorDocument = z.input<typeof motorSchema>;
 
-/** The parts of a motor document as read: quantities with their tolerances. */
+/** The parts of a motor document as parsed: quantities with tolerances. */
 export type MotorParts = z.output<typeof motorSchema>;
 
 function tuple<T extends string>(names: readonly T[]): readonly [T, ...T[]] {

@@ -5,7 +5,7 @@ import { measure } from './measure';
 
 const share = { above: 0, max: 1, words: 'more than 0, at most 1' };
 
-/** The nozzle and what its throat is made of. */
+/** The nozzle and the material of its throat. */
 export const nozzleSchema = () =>
   part(
     {
@@ -19,10 +19,10 @@ export const nozzleSchema = () =>
         }),
       ),
       efficiency: z.optional(
-        measure('dimensionless', 'efficiency of the nozzle, without divergence', '0.95', share),
+        measure('dimensionless', 'efficiency of the nozzle, excluding divergence', '0.95', share),
       ),
       throatErosion: z.optional(
-        measure('speed', 'recession of the throat radius while it burns', '0.02 mm/s', {
+        measure('speed', 'recession rate of the throat radius during burning', '0.02 mm/s', {
           min: 0,
           words: '0 or more',
         }),
@@ -30,38 +30,38 @@ export const nozzleSchema = () =>
       insert: z.optional(
         part(
           {
-            material: materialField('the material of the throat insert'),
+            material: materialField('material of the throat insert'),
             outsideDiameter: measure('length', 'outside diameter of the insert', '32 mm'),
             length: measure('length', 'length of the insert', '25 mm'),
             tensileStrength: z.optional(
               measure('stress', 'tensile strength of this block, from its certificate', '30 MPa'),
             ),
           },
-          'the throat insert',
+          'throat insert',
         ),
       ),
     },
-    'the nozzle',
+    'nozzle',
   );
 
-/** How the motor is lit, as far as the analysis needs it. */
+/** Ignition, as far as the analysis requires it. */
 export const ignitionSchema = () =>
   part(
     {
-      igniterMass: z.optional(measure('mass', 'mass of gas that the igniter gives off', '0.5 g')),
-      igniterDuration: z.optional(measure('time', 'for how long the igniter gives gas', '0.1 s')),
+      igniterMass: z.optional(measure('mass', 'mass of gas from the igniter', '0.5 g')),
+      igniterDuration: z.optional(measure('time', 'duration of igniter gas flow', '0.1 s')),
       initialPressure: z.optional(
-        measure('absolute pressure', 'pressure at which the analysis starts', '0.3 MPaa'),
+        measure('absolute pressure', 'initial pressure of the analysis', '0.3 MPaa'),
       ),
       flameSpreadTime: z.optional(
-        measure('time', 'time over which the surface comes alight', '0.05 s', { min: 0, words: '0 or more' }),
+        measure('time', 'time of flame spread over the surface', '0.05 s', { min: 0, words: '0 or more' }),
       ),
       nozzleClosureBurstPressure: z.optional(
-        measure('gauge pressure', 'pressure at which the cover of the nozzle opens', '1 MPag', {
+        measure('gauge pressure', 'burst pressure of the nozzle closure', '1 MPag', {
           above: 0,
           words: 'more than 0',
         }),
       ),
     },
-    'the ignition',
+    'ignition',
   );

@@ -8,24 +8,24 @@ import { rawAt } from './raw-value';
 
 const isMotor = Symbol.for('meop.motor');
 
-/** A motor as read from its document: every value a quantity with its tolerance. */
+/** A motor as parsed from its document: every value a quantity with its tolerance. */
 export interface Motor extends MotorParts {
   readonly [isMotor]: true;
-  /** The document in today's form, quantities as texts: `JSON.stringify(motor)` writes it. */
+  /** The document in its current version, quantities as strings: `JSON.stringify(motor)` writes it. */
   readonly document: MotorDocument;
   toJSON(): MotorDocument;
   toString(): string;
 }
 
-/** What the procedures take: a motor, or the document of one. */
+/** Input of the procedures: a motor, or its document. */
 export type MotorInput = Motor | MotorDocument;
 
 /**
- * Reads a motor document: JSON text, what `JSON.parse` gave, or a typed literal. Everything is checked at once: names and
- * units, how the parts go together, what the floors below refuse.
+ * Parses a motor document: JSON text, a value from `JSON.parse`, or a typed literal. All checks are reported at
+ * once: names and units, relations between parts, and the checks of lower layers.
  *
- * @throws MeopError `motor-document`, whose message lists every problem with its path and the way out and whose `value`
- * is the list
+ * @throws MeopError `motor-document`, whose message lists every error with its path and a fix and whose `value` is
+ * the list
  * @example parseMotor(demoMotor()).name // => 'Tern-54'
  */
 export function parseMotor(json: unknown): Motor {
@@ -35,7 +35,7 @@ export function parseMotor(json: unknown): Motor {
 }
 
 /**
- * Every problem of a motor document; none where it is sound. Never throws.
+ * Lists all errors of a motor document; empty for a valid one. Never throws.
  *
  * @example motorProblems({ version: 2, name: 'Tern-54' }).length // => 5
  */
@@ -44,7 +44,7 @@ export function motorProblems(json: unknown): readonly DocumentProblem[] {
 }
 
 /**
- * The motor itself, or the one that a document describes.
+ * Returns the given motor, or the one that a document describes.
  *
  * @throws MeopError `motor-document`
  * @example motorOf(demoMotor()).name // => 'Tern-54'
@@ -69,7 +69,7 @@ function readDocument(json: unknown): Read {
         {
           path: 'version',
           code: 'newer-document',
-          message: `${version} given; this library reads documents up to version ${motorDocumentVersion}: use a newer library`,
+          message: `must be at most ${motorDocumentVersion}, the latest version that this library reads, got ${version}. Use a newer library.`,
           value: version,
         },
       ],
@@ -81,13 +81,13 @@ function readDocument(json: unknown): Read {
     ...meaningProblems(document),
   ];
   const seen = new Set<string>();
-  // The schema's word on a field comes first; what a check says of the same field would only repeat it.
+  // An error of the schema takes precedence; a check of the same field would only repeat it.
   const problems = inOrder(found.filter(({ path }) => !seen.has(path) && seen.add(path)));
   if (!parsed.success || problems.length > 0) return { problems };
   return { motor: makeMotor(parsed.data, document), problems };
 }
 
-/** As the parts stand in a document, so that what is wrong with one part stands together. */
+/** // In the order of the parts of the document, so that errors of one part are listed together. */
 function inOrder(problems: readonly DocumentProblem[]): readonly DocumentProblem[] {
   const order = Object.keys(motorSchema.shape);
   const rank = ({ path }: DocumentProblem): number => order.indexOf(path.split(/[.[]/, 1)[0] ?? '');
@@ -95,7 +95,7 @@ function inOrder(problems: readonly DocumentProblem[]): readonly DocumentProblem
 }
 
 function makeMotor(parts: MotorParts, document: unknown): Motor {
-  // True: the schema has accepted it.
+  // Valid: accepted by the schema.
   const written = document as MotorDocument;
   const made: Motor = {
     ...parts,
@@ -122,7 +122,7 @@ function motorText({ name, case: tube, nozzle, propellant, grain }: MotorParts):
   ].join('\n');
 }
 
-/** What the engine says is wrong with a text, with the line: a position in a long document finds nobody. */
+/** Error of the JSON parser with line and column instead of the position. */
 function placed(says: string, text: string): string {
   const position = /at position (\d+)(?! \(line)/.exec(says);
   if (position === null) return says;
@@ -130,7 +130,10 @@ function placed(says: string, text: string): string {
   return `${says}: line ${before.length}, character ${(before.at(-1)?.length ?? 0) + 1}`;
 }
 
-/** The document as plain data: text is read as JSON, quantities become their texts, what is no JSON is refused. */
+/**
+ * The document as plain data: text is parsed as JSON, quantities become strings, and anything that is not JSON is
+ * rejected.
+ */
 function plainJson(json: unknown): { readonly value: unknown } | { readonly problem: DocumentProblem } {
   const refused = (code: string, message: string): { readonly problem: DocumentProblem } => ({
     problem: { path: '', code, message },
@@ -140,7 +143,7 @@ function plainJson(json: unknown): { readonly value: unknown } | { readonly prob
       return { value: JSON.parse(json) };
     } catch (error) {
       const why = error instanceof SyntaxError ? placed(error.message, json) : String(error);
-      return refused('no-json', `the text is no JSON (${why}); expected is a motor document: an object`);
+      return refused('no-json', `document must be valid JSON (${why})`);
     }
   }
   try {
@@ -148,11 +151,11 @@ function plainJson(json: unknown): { readonly value: unknown } | { readonly prob
       typeof value === 'number' && !Number.isFinite(value) ? String(value) : value,
     );
     return text === undefined
-      ? refused('no-json', `${String(json)} given; expected is a motor document: an object`)
+      ? refused('no-json', `document must be an object (motor document), got ${String(json)}`)
       : { value: JSON.parse(text) };
   } catch (error) {
     if (error instanceof MeopError || error instanceof TypeError)
-      return refused('no-json', `what is given cannot be written as JSON (${error.message})`);
+      return refused('no-json', `document must be convertible to JSON (${error.message})`);
     throw error;
   }
 }

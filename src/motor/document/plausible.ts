@@ -1,6 +1,6 @@
 import type { NamedKind } from '../../units';
 
-// Above these no small motor has anything: a slip of the unit or of the keyboard, not a design (engineering practice, no published source).
+// No small motor exceeds these values: a unit or typing error, not a design (engineering practice, no published source).
 const most: Partial<Readonly<Record<NamedKind, readonly [si: number, words: string]>>> = {
   length: [100, '100 m'],
   mass: [1e6, '1000 t'],
@@ -22,10 +22,10 @@ const most: Partial<Readonly<Record<NamedKind, readonly [si: number, words: stri
   dimensionless: [1e3, '1000'],
 };
 
-/** What is expected of a value that no small motor has; undefined where it can be. */
+/** Limit that a value of a small motor does not exceed; undefined where the value is plausible. */
 export function implausible(kind: NamedKind, si: number): string | undefined {
   const limit = most[kind];
   return limit === undefined || Math.abs(si) <= limit[0]
     ? undefined
-    : `at most ${limit[1]} for a small motor (is the unit right?)`;
+    : `at most ${limit[1]} for a small motor (check the unit)`;
 }

@@ -1,19 +1,19 @@
 import type * as z from 'zod/mini';
 import { MeopError } from '../../units';
 
-/** One thing that is wrong with a document. */
+/** An error of a document. */
 export interface DocumentProblem {
-  /** Where it is, such as `grain.segments[0].boreDiameter`; empty where it is the document as a whole. */
+  /** Path, such as `grain.segments[0].boreDiameter`; empty for the document as a whole. */
   readonly path: string;
-  /** As of a {@link MeopError}. */
+  /** Error code, as of a {@link MeopError}. */
   readonly code: string;
-  /** The value as given, what was expected, and the way out. */
+  /** Limit, value as given, and fix. */
   readonly message: string;
-  /** The value as given, where there is one. */
+  /** The value as given, if any. */
   readonly value?: unknown;
 }
 
-/** A path as it is written: `grain.segments[0].boreDiameter`. */
+/** A path as a string: `grain.segments[0].boreDiameter`. */
 export function pathText(path: readonly PropertyKey[]): string {
   return path.reduce<string>(
     (text, key) =>
@@ -29,14 +29,14 @@ const codes: Readonly<Record<string, string>> = {
   too_small: 'out-of-domain',
 };
 
-/** The code of one issue. */
+/** Error code of a zod issue. */
 export function codeOf(issue: z.core.$ZodIssue): string {
   const own: unknown = issue.code === 'custom' ? issue.params?.code : undefined;
   const missing = issue.message.startsWith('missing');
   return typeof own === 'string' ? own : missing ? 'missing-field' : (codes[issue.code] ?? 'wrong-kind');
 }
 
-/** The problems that zod found, each with its own path, an unknown field under its own name. */
+/** Errors found by zod, each with its path, an unknown field under its own name. */
 export function problemsOfIssues(issues: readonly z.core.$ZodIssue[]): DocumentProblem[] {
   return issues.flatMap((issue): DocumentProblem[] => {
     if (issue.code === 'unrecognized_keys') {
@@ -58,14 +58,14 @@ export function problemsOfIssues(issues: readonly z.core.$ZodIssue[]): DocumentP
   });
 }
 
-/** The error that carries every problem of a document: in its message a line each, in `value` the list. */
+/** The error with all errors of a document: one line each in its message, and the list in `value`. */
 export function documentError(problems: readonly DocumentProblem[], name: string): MeopError {
   const lines = problems.map(({ path, message }) => `  ${path === '' ? 'document' : path}: ${message}`);
-  const count = problems.length === 1 ? '1 problem' : `${problems.length} problems`;
+  const count = problems.length === 1 ? '1 error' : `${problems.length} errors`;
   return new MeopError(
     'motor-document',
     `${name}: ${count} in the motor document\n${lines.join('\n')}`,
     problems[0]?.path,
-    { value: problems, expected: 'a motor document without problems' },
+    { value: problems, expected: 'a motor document without errors' },
   );
 }

@@ -2,7 +2,7 @@ import { type Propellant, propellant, type SaintRobertInput } from '../../ballis
 import { MeopError } from '../../units';
 import type { MotorParts } from './motor-schema';
 
-/** The propellant of a document, as the floor below knows it. */
+/** The propellant of a document in the form of the ballistics module. */
 export function propellantOf(part: MotorParts['propellant']): Propellant {
   const { burnLaw, sources = {} } = part;
   return propellant({
@@ -51,7 +51,7 @@ function lawOf(burnLaw: MotorParts['propellant']['burnLaw']): SaintRobertInput {
     };
   throw new MeopError(
     'missing-field',
-    'propellant: burnLaw: referenceRate, referencePressure and exponent, or bands, are expected',
+    'propellant: burnLaw: missing required fields referenceRate, referencePressure and exponent, or bands',
     'burnLaw',
   );
 }

@@ -5,29 +5,29 @@ import { measure } from './measure';
 const stable = {
   above: -3,
   below: 1,
-  words: 'a number above -3 and below 1 (from 1 on no chamber pressure is stable)',
+  words: 'a number more than -3 and less than 1 (at 1 or more no chamber pressure is stable)',
 };
-// Wider than any solid propellant (engineering practice, no published source): a slip of the unit falls outside.
-const solid = { min: 500, max: 4000, words: '500 kg/m^3 to 4000 kg/m^3 (is the unit right?)' };
-const regression = { min: 1e-5, max: 0.5, words: '0.01 mm/s to 500 mm/s (is the unit right?)' };
-const flame = { min: 500, max: 5000, words: '500 K to 5000 K (is the unit right?)' };
-const products = { min: 5e-3, max: 0.2, words: '5 g/mol to 200 g/mol (is the unit right?)' };
-const velocity = { min: 200, max: 3000, words: '200 m/s to 3000 m/s (is the unit right?)' };
-const sensitivity = { min: -0.02, max: 0.02, words: '-0.02 to 0.02 per kelvin (is the unit right?)' };
+// Wider than any solid propellant (engineering practice, no published source); a unit error is outside.
+const solid = { min: 500, max: 4000, words: '500 kg/m^3 to 4000 kg/m^3 (check the unit)' };
+const regression = { min: 1e-5, max: 0.5, words: '0.01 mm/s to 500 mm/s (check the unit)' };
+const flame = { min: 500, max: 5000, words: '500 K to 5000 K (check the unit)' };
+const products = { min: 5e-3, max: 0.2, words: '5 g/mol to 200 g/mol (check the unit)' };
+const velocity = { min: 200, max: 3000, words: '200 m/s to 3000 m/s (check the unit)' };
+const sensitivity = { min: -0.02, max: 0.02, words: '-0.02 to 0.02 per kelvin (check the unit)' };
 const exponent = () => measure('dimensionless', 'pressure exponent n', '0.3', stable);
 
 const powerFields = () => ({
-  referenceRate: measure('speed', 'burning rate at the reference pressure', '8 mm/s', regression),
-  referencePressure: measure('absolute pressure', 'reference pressure of that rate', '4 MPaa'),
+  referenceRate: measure('speed', 'burn rate at the reference pressure', '8 mm/s', regression),
+  referencePressure: measure('absolute pressure', 'reference pressure of the rate', '4 MPaa'),
   exponent: exponent(),
 });
 
 const coefficient =
-  "no field of that name here; write what it says as a rate at a pressure: a in mm/s with p in MPa is referenceRate 'a mm/s' at referencePressure '1 MPaa', a in in/s with p in psi is referenceRate 'a in/s' at '1 psia'";
+  "unknown field. Give the coefficient as a rate at a pressure: a in mm/s with p in MPa is referenceRate 'a mm/s' at referencePressure '1 MPaa'; a in in/s with p in psi is referenceRate 'a in/s' at '1 psia'.";
 
 /**
- * A burn law in the document: one power law, or bands of them. A coefficient a with its units is entered as the rate at
- * a pressure, which is what it says.
+ * A burn law in the document: one power law, or several pressure bands. Enter a coefficient a with its units as
+ * the rate at a pressure.
  */
 const burnLawSchema = () =>
   part(
@@ -39,25 +39,21 @@ const burnLawSchema = () =>
         listOf(
           part(
             {
-              from: measure('absolute pressure', 'pressure from which the band holds', '0.1 MPaa'),
-              to: measure('absolute pressure', 'pressure up to which the band holds', '3 MPaa'),
+              from: measure('absolute pressure', 'lower limit of the band', '0.1 MPaa'),
+              to: measure('absolute pressure', 'upper limit of the band', '3 MPaa'),
               ...powerFields(),
             },
-            'a band of the burn law',
+            'band of the burn law',
           ),
-          'bands, each beginning where the one before ends',
+          'bands, each starting at the end of the previous one',
         ),
       ),
-      characterisedFrom: z.optional(
-        measure('absolute pressure', 'least pressure that was measured', '1 MPaa'),
-      ),
-      characterisedTo: z.optional(
-        measure('absolute pressure', 'greatest pressure that was measured', '7 MPaa'),
-      ),
+      characterisedFrom: z.optional(measure('absolute pressure', 'minimum measured pressure', '1 MPaa')),
+      characterisedTo: z.optional(measure('absolute pressure', 'maximum measured pressure', '7 MPaa')),
       temperatureSensitivity: z.optional(
         measure(
           'temperature sensitivity',
-          'relative change of rate by grain temperature',
+          'relative change of rate with grain temperature',
           '0.0015 1/K',
           sensitivity,
         ),
@@ -65,22 +61,22 @@ const burnLawSchema = () =>
       referenceTemperature: z.optional(
         measure('temperature', 'grain temperature of the measurements', '21 degC'),
       ),
-      source: textField('where the law is from'),
+      source: textField('source of the law'),
     },
-    'the burn law: referenceRate, referencePressure and exponent, or bands; of r = a·p^n, a in mm/s with p in MPa is the rate at 1 MPaa',
+    'burn law: referenceRate, referencePressure and exponent, or bands; for r = a·p^n, a in mm/s with p in MPa is the rate at 1 MPaa',
     {
       a: coefficient,
       coefficient,
-      n: "no field of that name here; did you mean 'exponent'?",
+      n: "unknown field; did you mean 'exponent'?",
     },
   );
 
-/** The propellant as analysis sees it. */
+/** The propellant in the form of the analysis. */
 export const propellantSchema = () =>
   part(
     {
-      name: textField('the name of the propellant'),
-      density: measure('density', 'density as cast: weigh a grain', '1780 kg/m^3', solid),
+      name: textField('name of the propellant'),
+      density: measure('density', 'density as cast; weigh a grain', '1780 kg/m^3', solid),
       idealDensity: z.optional(measure('density', 'density without voids', '1841 kg/m^3', solid)),
       burnLaw: burnLawSchema(),
       gamma: measure('dimensionless', 'ratio of specific heats', '1.14', {
@@ -97,26 +93,26 @@ export const propellantSchema = () =>
       ),
       characteristicVelocityEfficiency: measure(
         'dimensionless',
-        'delivered over ideal characteristic velocity',
+        'delivered/ideal characteristic velocity',
         '0.95',
         {
           above: 0,
           below: 1.1,
-          words: 'more than 0 and below 1.1',
+          words: 'more than 0 and less than 1.1',
         },
       ),
       condensedFraction: z.optional(
-        measure('dimensionless', 'mass fraction of products that are liquid or solid', '0.4', {
+        measure('dimensionless', 'mass fraction of liquid and solid products', '0.4', {
           min: 0,
           below: 1,
-          words: '0 to below 1',
+          words: '0 to less than 1',
         }),
       ),
       sources: z.optional(
-        explained(z.record(z.string(), textField('a source')), {
-          description: 'where values come from, by field',
+        explained(z.record(z.string(), textField('source')), {
+          description: 'sources of values, by field',
         }),
       ),
     },
-    'the propellant',
+    'propellant',
   );

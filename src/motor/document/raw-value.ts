@@ -1,6 +1,6 @@
 import { MeopError, type NamedKind, quantity } from '../../units';
 
-/** What stands at a path of a document that may be wrong anywhere; undefined where nothing does. */
+/** The value at a path of a document of any form; undefined where there is none. */
 export function rawAt(json: unknown, path: readonly (string | number)[]): unknown {
   return path.reduce<unknown>(
     (value, key) =>
@@ -17,7 +17,10 @@ export function rawList(json: unknown, path: readonly (string | number)[]): read
   return Array.isArray(value) ? value : [];
 }
 
-/** The value at a path in SI, without its tolerance; undefined where it cannot be read, which is reported elsewhere. */
+/**
+ * The value at a path in SI, without its tolerance; undefined where it cannot be read, which is reported
+ * separately.
+ */
 export function rawSi(
   json: unknown,
   path: readonly (string | number)[],

@@ -16,7 +16,7 @@ import type { Quantity } from '../../units';
 import type { Measured } from './measure';
 import type { SegmentPart } from './segment-schema';
 
-/** The sound grain of a segment, without its flaws. */
+/** The grain of a segment without its flaws. */
 export function grainOf(segment: SegmentPart): Grain {
   const outer = {
     outerDiameter: segment.outerDiameter.value,
@@ -87,5 +87,5 @@ function lengths<F extends Readonly<Record<string, Measured<'length'> | undefine
   const entries = Object.entries(fields).flatMap(([name, value]) =>
     value === undefined ? [] : [[name, value.value]],
   );
-  return Object.fromEntries(entries) as Given<F>; // true: the fields that are given, as quantities
+  return Object.fromEntries(entries) as Given<F>; // valid: the fields that are given, as quantities
 }

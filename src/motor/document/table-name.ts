@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import { MeopError } from '../../units';
 import { explained } from './fields';
 
-/** A text that names something in a table of the library: a thread, a bolt class, an O-ring. */
+/** A string that names an entry of a table of the library: a thread, a bolt class, an O-ring. */
 export function tableName(
   meaning: string,
   example: string,
@@ -17,9 +17,12 @@ export function tableName(
         return z.NEVER;
       };
       if (value === undefined)
-        return problem('missing-field', `missing; expected is ${meaning}: '${example}'`);
+        return problem('missing-field', `missing required field (${meaning}), for example '${example}'`);
       if (typeof value !== 'string')
-        return problem('wrong-kind', `${String(value)} given; expected is a text, ${meaning}: '${example}'`);
+        return problem(
+          'wrong-kind',
+          `must be a string such as '${example}' (${meaning}), got ${String(value)}`,
+        );
       try {
         find(value);
         return value;
@@ -29,7 +32,7 @@ export function tableName(
       }
     }),
   );
-  // True: the text is returned as it was given.
+  // Valid: the string is returned unchanged.
   const typed = schema as z.ZodMiniType<string, string>;
   return explained(typed, { description: meaning, type: 'string', examples });
 }

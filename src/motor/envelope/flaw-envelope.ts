@@ -13,29 +13,29 @@ import { settingsOf } from '../settings';
 import { atWorstCaseTolerances } from '../worst-case-tolerances';
 import { type FlawFamily, type FlawKind, type FlawSize, flawFamilies } from './flaw-family';
 
-/** The flaw of one kind at which a mode gives way. */
+/** The critical flaw of one kind for a failure mode. */
 export interface FlawLimit {
   readonly kind: FlawKind;
-  /** Burning area that the flaw adds; undefined where the greatest flaw that fits does not reach the mode. */
+  /** Burning area that the flaw adds; undefined where the largest possible flaw does not cause failure. */
   readonly addedArea: Quantity<'area'> | undefined;
-  /** The flaw in words, or that the mode survives the greatest. */
+  /** Description of the flaw, or statement that the largest flaw does not cause failure. */
   readonly message: string;
 }
 
-/** A mode with the flaws that it still survives. */
+/** A failure mode with its critical flaws. */
 export interface FlawEnvelopeRow extends FailureSequenceEntry {
   readonly limits: readonly FlawLimit[];
 }
 
-/** How large flaws may be before each mode gives way, without factors of safety. */
+/** Critical flaw sizes of each failure mode, without factors of safety. */
 export interface FlawEnvelope {
-  /** Of the motor. */
+  /** Name of the motor. */
   readonly name: string;
-  /** Peak pressure above ambient without any further flaw: that of the worst case, with the allowance. */
+  /** Worst-case peak gauge pressure without additional flaws, including the allowance. */
   readonly flawFreePeakPressure: Quantity<'gauge pressure'>;
-  /** The mode that gives way to the least flaw first. */
+  /** Failure modes, smallest critical flaw first. */
   readonly rows: readonly FlawEnvelopeRow[];
-  /** Pressure by flaw, for a plot: added area and peak pressure above ambient. */
+  /** Peak gauge pressure against added area by kind of flaw, for a plot. */
   readonly curves: readonly {
     readonly kind: FlawKind;
     readonly points: readonly {
@@ -49,12 +49,12 @@ export interface FlawEnvelope {
 }
 
 /**
- * The greatest crack, debond or void that each mode still survives: the flaw that lifts the peak pressure to where the
- * mode's allowable is used up, without factors. Everything else is at its worst: tolerances, temperature, sizes; the flaws of the
- * document are there, the assumed one is not. Peaks are equilibrium pressures scaled to the simulation of the sound
- * motor; between the flaws that were burned back, straight lines.
+ * Computes the critical flaw size of each failure mode: the crack, debond or void that raises peak pressure until
+ * the stress equals the allowable, without factors of safety. Tolerances, temperature and dimensions are
+ * worst-case. The flaws of the document are included; the assumed flaw is not. Peak pressures are equilibrium
+ * pressures scaled to the simulation of the flaw-free motor, with linear interpolation between the computed flaws.
  *
- * @throws MeopError `motor-document` for a document with problems, and what the floors below refuse
+ * @throws MeopError `motor-document` for a document with errors, and the errors of lower layers
  * @example flawEnvelope(demoMotor()).rows[0].limits.length // => 3
  */
 export function flawEnvelope(input: MotorInput): FlawEnvelope {
@@ -111,8 +111,8 @@ export function flawEnvelope(input: MotorInput): FlawEnvelope {
       })),
     })),
     cautions: [
-      'a crack may light late, burn at a higher pressure than the bore and drive itself open: these areas are upper bounds of what is survived',
-      'without factors of safety: at these flaws the part is at its limit',
+      'Cracks can ignite late, run at a higher pressure than the bore and propagate. The areas are upper bounds of the critical size.',
+      'No factors of safety are included: at these flaws the stress equals the allowable.',
       ...meop.cautions,
     ],
   };
@@ -125,7 +125,10 @@ function withoutAssumedFlaw(motor: Motor): Motor {
   return { ...motor, grain };
 }
 
-/** A greater flaw may burn out before the peak and lower it; who bounds flaws by size must allow for the smaller ones, too. */
+/**
+ * Running maximum of the peaks: a larger flaw can burn out before the peak and lower it, but a limit on size must
+ * also cover smaller flaws.
+ */
 function greatestSoFar(peaks: readonly number[]): readonly number[] {
   let most = Number.NEGATIVE_INFINITY;
   return peaks.map((peak) => {
@@ -134,7 +137,7 @@ function greatestSoFar(peaks: readonly number[]): readonly number[] {
   });
 }
 
-/** The greatest equilibrium pressure [Pa] with a flaw's area added. */
+/** Maximum equilibrium pressure [Pa] with the area of a flaw added. */
 function peakOf(corner: PeakState, frame: PeakFrame, kelvin: number, { added }: FlawSize): number {
   const area = corner.area.map((a, k) => a + added[k]);
   return Math.exp(lnPeakPressure({ ...corner, area }, frame, kelvin));
@@ -143,10 +146,18 @@ function peakOf(corner: PeakState, frame: PeakFrame, kelvin: number, { added }: 
 function limitOf(family: FlawFamily, peaks: readonly number[], limit: number, sound: number): FlawLimit {
   const { kind, sizes, describe } = family;
   if (sound >= limit)
-    return { kind, addedArea: fromSiValue(0, 'area', unitOf('cm^2')), message: 'gives way without any flaw' };
+    return {
+      kind,
+      addedArea: fromSiValue(0, 'area', unitOf('cm^2')),
+      message: 'fails without an additional flaw',
+    };
   const k = peaks.findIndex((peak) => peak >= limit);
   if (k < 0)
-    return { kind, addedArea: undefined, message: `survives the greatest: ${sizes[sizes.length - 1].words}` };
+    return {
+      kind,
+      addedArea: undefined,
+      message: `does not fail with the largest flaw: ${sizes[sizes.length - 1].words}`,
+    };
   const [from, low] = k === 0 ? [0, sound] : [sizes[k - 1].addedArea, peaks[k - 1]];
   const share = (limit - low) / (peaks[k] - low);
   const area = from + share * (sizes[k].addedArea - from);
@@ -165,10 +176,10 @@ function envelopeText({ flawFreePeakPressure, rows, cautions }: Omit<FlawEnvelop
     part,
     mode,
     at: failurePressure,
-    ...Object.fromEntries(limits.map(({ kind, addedArea }) => [kind, addedArea ?? 'survives all'])),
+    ...Object.fromEntries(limits.map(({ kind, addedArea }) => [kind, addedArea ?? 'does not fail'])),
   }));
   return [
-    `without a further flaw the worst case peaks at ${flawFreePeakPressure} above ambient; each mode gives way at an added burning area of`,
+    `Worst-case peak pressure without additional flaws: ${flawFreePeakPressure}. Added burning area at which each mode fails:`,
     table(lines),
     ...alike
       .slice(0, mostInWords)

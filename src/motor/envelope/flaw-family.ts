@@ -13,24 +13,24 @@ import type { Motor } from '../document';
 import { grainOf } from '../document/segment-grain';
 import { flawAccuracy } from '../motor-grain';
 
-/** The kinds of flaws that an envelope goes through. */
+/** Kinds of flaws in an envelope. */
 export type FlawKind = 'crack' | 'debond' | 'void';
 
-/** A flaw of some size: the areas by depth that it adds to the sound grain. */
+/** A flaw of given size, as the areas by depth that it adds to the flaw-free grain. */
 export interface FlawSize {
-  /** Most area that it adds at any depth [m²]. */
+  /** Maximum area added at any depth [m²]. */
   readonly addedArea: number;
-  /** What it is, in words. */
+  /** Description of the flaw. */
   readonly words: string;
   /** Area added at each depth of the frame [m²]. */
   readonly added: Float64Array;
 }
 
-/** Flaws of one kind from none to the greatest that fits, and how to say a size between them. */
+/** Flaws of one kind in increasing size, and the description of sizes between them. */
 export interface FlawFamily {
   readonly kind: FlawKind;
   readonly sizes: readonly FlawSize[];
-  /** A size by its added area [m²]. */
+  /** Description of a size by its added area [m²]. */
   readonly describe: (addedArea: number) => string;
 }
 
@@ -38,8 +38,8 @@ const mm = (si: number) => q(si * 1000, 'mm');
 const text = (si: number): string => `${Number((si * 1000).toPrecision(3))} mm`;
 
 /**
- * Cracks from bore to wall, debonds all around from the aft end, and voids in the middle of the web, in segments like the
- * first of the document, growing until they fill it and then its like.
+ * Cracks from bore to wall, circumferential debonds from the aft end, and voids at mid-web, in segments like the
+ * first of the document. Their size increases until they fill the segment, and then further equal segments.
  */
 export function flawFamilies(motor: Motor, depth: Float64Array): readonly FlawFamily[] {
   const [segment] = motor.grain.segments;
@@ -86,7 +86,7 @@ export function flawFamilies(motor: Motor, depth: Float64Array): readonly FlawFa
       kind: 'crack',
       sizes: [
         ...[0.25, 0.5, 1].map((share) =>
-          size(addedBy(radial(0, share)), `a crack ${text(share * length)} long`),
+          size(addedBy(radial(0, share)), `a crack of ${text(share * length)} length`),
         ),
         size(addedBy(radial(0, 1), radial(180, 1)), 'two cracks along a segment'),
         size(four, 'four cracks along a segment'),
@@ -96,18 +96,18 @@ export function flawFamilies(motor: Motor, depth: Float64Array): readonly FlawFa
         const total = area / (2 * web);
         return total <= length
           ? `a crack from bore to wall, ${text(total)} long`
-          : `cracks from bore to wall, ${text(total)} long together (${(total / length).toFixed(1)} segments)`;
+          : `cracks from bore to wall, ${text(total)} total length (${(total / length).toFixed(1)} segments)`;
       },
     },
     {
       kind: 'debond',
       sizes: [
-        ...[0.25, 0.5].map((share) => size(ring(share), `loose over ${text(share * length)}`)),
-        size(whole, 'a segment loose all over'),
-        ...more.map((n) => size(times(whole, n), `${n} segments loose all over`)),
+        ...[0.25, 0.5].map((share) => size(ring(share), `debonded over ${text(share * length)}`)),
+        size(whole, 'one segment fully debonded'),
+        ...more.map((n) => size(times(whole, n), `${n} segments fully debonded`)),
       ],
       describe: (area) =>
-        `loose from the wall all around over ${text(area / (2 * Math.PI * radius))} together`,
+        `debonded around the circumference over a total length of ${text(area / (2 * Math.PI * radius))}`,
     },
     {
       kind: 'void',

@@ -3,56 +3,59 @@ import { type Quantity, type Series, table } from '../../units';
 import type { FlawSet } from '../motor-grain';
 import type { PeakSensitivity } from './sensitivity';
 
-/** One motor that was simulated in full. */
+/** A case simulated in full. */
 export interface MeopCase {
-  /**
-   * Greatest pressure above ambient, at the head end: there the gas stands, and pushes aft what burns behind it. Where
-   * the port is wide it is that of `peakPressure`.
-   */
+  /** Peak gauge pressure at the head end, which is higher than `peakPressure` by the flow along a narrow port. */
   readonly pressure: Quantity<'gauge pressure'>;
-  /** Of the simulation: the pressure that drives the nozzle. */
+  /** Peak chamber pressure of the simulation, at the nozzle inlet. */
   readonly peakPressure: Quantity<'absolute pressure'>;
   readonly peakThrust: Quantity<'force'>;
   readonly grainTemperature: Quantity<'temperature'>;
   readonly flaws: FlawSet;
-  /** The values that are not nominal. */
+  /** Values that are not nominal. */
   readonly values: readonly { readonly input: string; readonly value: Quantity }[];
   readonly firing: SimulatedFiring;
 }
 
-/** Motors drawn at random within their tolerances and temperatures. */
+/** Monte Carlo over tolerances and temperatures. */
 export interface MeopScatter {
-  /** Share of motors that stay below `pressure`. */
+  /** Fraction of samples with a pressure below `pressure`. */
   readonly share: number;
-  /** The pressure of that share, above ambient. */
+  /** Percentile of the peak gauge pressure. */
   readonly pressure: Quantity<'gauge pressure'>;
-  /** Between these it lies with 95 % confidence, as far as the number of samples goes. */
+  /** 95 % confidence interval of the percentile from the finite number of samples; model error is not included. */
   readonly band: readonly [Quantity<'gauge pressure'>, Quantity<'gauge pressure'>];
   readonly mean: Quantity<'gauge pressure'>;
-  /** Standard deviation over mean of the absolute pressure. */
+  /** Coefficient of variation of the absolute pressure. */
   readonly relativeDeviation: number;
   readonly samples: number;
   readonly seed: number;
   readonly distribution: 'uniform' | 'normal';
-  /** Greatest pressure of every motor drawn, in the order of drawing. */
+  /** Peak pressure of every sample, in the order of sampling. */
   readonly peakPressure: Series<'absolute pressure'>;
   /** The motor at the percentile, simulated in full. */
   readonly checked: MeopCase;
-  /** What the full simulation of that motor has over its quick pressure, as a share. */
+  /** Relative difference between the full simulation of that motor and its approximate pressure. */
   readonly checkDifference: number;
 }
 
-/** The maximum expected operating pressure, how it was found, and what drives it. */
+/** The maximum expected operating pressure, its basis and its sensitivities. */
 export interface Meop {
-  /** The pressure to judge by, above ambient: that of `basis` times the allowance. */
+  /** Design gauge pressure: that of `basis` multiplied by the allowance. */
   readonly pressure: Quantity<'gauge pressure'>;
   readonly basis: 'worst case' | 'percentile' | 'nominal';
   readonly allowance: number;
-  /** The thrust to judge stand and restraint by: of the worst case, raised with its pressure by the allowance. */
+  /**
+   * Design thrust of stand and restraint: that of the worst case, raised in proportion to its pressure by the
+   * allowance.
+   */
   readonly thrust: Quantity<'force'>;
-  /** At nominal values and ambient temperature, with the flaws of the document. */
+  /** Nominal values at ambient temperature, with the flaws of the document. */
   readonly nominal: MeopCase;
-  /** Every toleranced value at its worse end, the grain at its worse temperature, with the assumed flaw where that raises the peak. */
+  /**
+   * Every toleranced value at its worst-case limit, the grain at its worst-case temperature, with the assumed flaw
+   * where it raises the peak.
+   */
   readonly worstCase: MeopCase;
   readonly percentile: MeopScatter;
   readonly sensitivity: readonly PeakSensitivity[];
@@ -61,7 +64,7 @@ export interface Meop {
   toString(): string;
 }
 
-/** The result as people read it. */
+/** The result as text. */
 export function meopText(found: Omit<Meop, 'toString'>): string {
   const { nominal, worstCase, percentile, sensitivity } = found;
   const percent = (value: number): string => `${value < 0 ? '−' : '+'}${Math.abs(value * 100).toFixed(2)} %`;
@@ -73,7 +76,7 @@ export function meopText(found: Omit<Meop, 'toString'>): string {
       grain: temperatureText(nominal),
     },
     {
-      case: `${Number((percentile.share * 100).toFixed(4))} % of ${percentile.samples} drawn`,
+      case: `${Number((percentile.share * 100).toFixed(4))}th percentile of ${percentile.samples} samples`,
       'above ambient': percentile.pressure,
       thrust: percentile.checked.peakThrust,
       grain: 'range',
@@ -93,10 +96,10 @@ export function meopText(found: Omit<Meop, 'toString'>): string {
     'of variance': `${(row.shareOfVariance * 100).toFixed(1)} %`,
   }));
   return [
-    `MEOP ${found.pressure} above ambient (${found.basis}${found.allowance === 1 ? '' : `, allowance ${found.allowance}`})`,
+    `MEOP ${found.pressure} (basis: ${found.basis}${found.allowance === 1 ? '' : `, allowance ${found.allowance}`})`,
     table(cases),
-    ...(drivers.length > 0 ? ['', 'what drives the peak pressure, each alone:', table(drivers)] : []),
-    ...found.assumptions.map((line) => `assumed: ${line}`),
+    ...(drivers.length > 0 ? ['', 'sensitivity of peak pressure, one input at a time:', table(drivers)] : []),
+    ...found.assumptions.map((line) => `assumption: ${line}`),
     ...found.cautions.map((line) => `caution: ${line}`),
   ].join('\n');
 }

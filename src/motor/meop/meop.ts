@@ -15,22 +15,24 @@ import { peakSensitivities } from './sensitivity';
 import { worstCorner } from './worst-corner';
 
 /**
- * The maximum expected operating pressure (MEOP): the peak at nominal values; at the worst case, every toleranced value at
- * its worse end, the grain at its worse temperature, with the assumed flaw; and a percentile of motors drawn within
- * tolerances and temperatures, that flaw in each. Nominal, worst case and the motor at the percentile are simulated in
- * full. The others are drawn on their greatest equilibrium pressure, scaled to the simulation.
+ * Computes the maximum expected operating pressure (MEOP): the peak at nominal values; the worst case, with every
+ * toleranced value at its worst-case limit, the grain at its worst-case temperature and the assumed flaw; and a
+ * percentile of a Monte Carlo over tolerances and temperatures, with the assumed flaw in each sample. Nominal,
+ * worst case and the motor at the percentile are simulated in full. For the other samples the maximum equilibrium
+ * pressure is scaled to the simulation.
  *
- * The definition is that of MIL-STD-1522A and AIAA S-080 (from memory): the highest pressure expected in service, scatter
- * and temperature included. An ignition peak beyond the simulation's is for `meop.allowance`.
+ * The definition is that of MIL-STD-1522A and AIAA S-080 (quoted from memory, not verified): the maximum pressure
+ * expected in service, including dispersion and temperature. Use `meop.allowance` for an ignition peak beyond that
+ * of the simulation.
  *
- * @throws MeopError `motor-document` for a document with problems, and all that `simulate` throws
+ * @throws MeopError `motor-document` for a document with errors, and the errors of `simulate`
  * @example meop(demoMotor()).basis // => 'worst case'
  */
 export function meop(input: MotorInput): Meop {
   return meopOf(motorOf(input), new Map());
 }
 
-/** {@link meop} with regressions shared; `flawsVary` where the caller adds flaws itself. */
+/** {@link meop} with a shared cache of regressions. */
 export function meopOf(motor: Motor, cache: RegressionCache, flawsVary = false): Meop {
   const { meop: options, meopAssumptions } = settingsOf(motor);
   const temperature = grainTemperatures(motor);
@@ -74,7 +76,7 @@ export function meopOf(motor: Motor, cache: RegressionCache, flawsVary = false):
         ...worstCase.firing.cautions,
         ...(response.inputs.length === 0
           ? [
-              'no value that bears on the pressure has a tolerance: the worst case is the nominal motor, and a real one scatters about that',
+              'No input of the pressure has a tolerance. The worst case equals the nominal motor, and the pressure of a real motor can exceed it.',
             ]
           : []),
         ...doubts(motor, percentile, worstCase, flawsVary),
@@ -88,7 +90,7 @@ export function meopOf(motor: Motor, cache: RegressionCache, flawsVary = false):
   };
 }
 
-/** Grain temperatures [K]: the range, at the ends of its tolerance; without one that of the surroundings. */
+/** Grain temperatures [K]: the range including its tolerance, or ambient temperature without one. */
 function grainTemperatures({ ambient, temperatureRange }: Motor) {
   const coldest = temperatureRange?.coldest ?? ambient.temperature;
   const hottest = temperatureRange?.hottest ?? ambient.temperature;
@@ -106,7 +108,10 @@ interface Worst {
   readonly cautions: readonly string[];
 }
 
-/** The worst case with the assumed flaw, or without it where that is worse: what a flaw burns early is gone later. */
+/**
+ * The worst case with the assumed flaw, or without it where that is more severe; propellant that burns early on a
+ * flaw is not available at the peak.
+ */
 function worstOf(
   motor: Motor,
   cache: RegressionCache,
@@ -131,16 +136,16 @@ function worstOf(
     : {
         ...known,
         cautions: [
-          'the assumed flaw lowers the peak, since what it burns early is gone later: the worst case is without it',
+          'The assumed flaw lowers the peak, because propellant burns early on it. The worst case is computed without the flaw.',
         ],
       };
 }
 
-/** The pressure at the head end [Pa], absolute. */
+/** Absolute pressure at the head end [Pa]. */
 const absoluteAtHead = ({ pressure }: MeopCase, motor: Motor): number =>
   pressure.si + motor.ambient.pressure.value.si;
 
-/** The thrust where the pressure above ambient is raised: in vacuum it would go with the absolute pressure. */
+/** The thrust for a scaled gauge pressure; in vacuum thrust is proportional to absolute pressure. */
 function raisedThrust(
   motor: Motor,
   { peakThrust, peakPressure }: MeopCase,
@@ -162,18 +167,20 @@ function doubts(
 ): readonly string[] {
   return [
     ...(motor.grain.assumedFlaw === undefined && !flawsVary
-      ? ['no flaw is assumed: a grain that cracks unseen goes above this pressure; see flawEnvelope']
+      ? ['No flaw is assumed. An undetected crack raises the pressure above this value; see flawEnvelope.']
       : []),
     ...(motor.temperatureRange === undefined
-      ? ['no temperature range is given: a hotter grain goes above this pressure']
+      ? ['No temperature range is specified. A hotter grain raises the pressure above this value.']
       : []),
     ...(Math.abs(percentile.checkDifference) > 0.02
       ? [
-          `the quick pressure of the motor at the percentile differs by ${(percentile.checkDifference * 100).toFixed(1)} % from its simulation: trust the worst case rather than the percentile`,
+          `The approximate pressure at the percentile differs by ${(percentile.checkDifference * 100).toFixed(1)} % from its simulation. Use the worst case instead of the percentile.`,
         ]
       : []),
     ...(worstCase.pressure.si < percentile.pressure.si
-      ? ['the worst case lies below the percentile: a peak in time, not a stack of tolerances, governs']
+      ? [
+          'The worst case is lower than the percentile: a transient peak governs, not the combination of tolerances.',
+        ]
       : []),
   ];
 }
@@ -181,15 +188,15 @@ function doubts(
 interface Wanted {
   readonly flaws: FlawSet;
   readonly cache: RegressionCache;
-  /** [K] */
+  /** Grain temperature [K]. */
   readonly temperature: number;
   readonly response?: PeakResponse;
   readonly shares?: Float64Array;
-  /** Whether what has no share is at its worse end, too. */
+  /** True where inputs without a share are also at their worst-case limit. */
   readonly atCorner?: boolean;
 }
 
-/** A motor simulated in full, with values at shares of their tolerances. */
+/** A motor simulated in full, with values at given fractions of their tolerances. */
 function simulated(
   motor: Motor,
   { flaws, cache, temperature, response, shares, atCorner }: Wanted,
@@ -231,7 +238,7 @@ function simulated(
   };
 }
 
-/** The greatest pressure at the head end [Pa]. */
+/** Maximum pressure at the head end [Pa]. */
 function headPeak({ pressure, portFlow, peakPressure }: SimulatedFiring): number {
   if (portFlow === undefined) return peakPressure.si;
   return pressure.si.reduce(
@@ -247,7 +254,7 @@ interface Scattered {
   readonly response: PeakResponse;
   readonly drawn: SampledMotors;
   readonly options: ReturnType<typeof settingsOf>['meop'];
-  /** Simulated pressure at the head end over quick pressure, of the nominal motor. */
+  /** Ratio of simulated to approximate pressure at the head end, for the nominal motor. */
   readonly scale: number;
 }
 

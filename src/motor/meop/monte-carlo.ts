@@ -1,24 +1,24 @@
 import { randomStream } from '../../numerics';
 import { lnPeakAt, type PeakResponse, workState } from './peak-response';
 
-/** How motors are drawn. */
+/** Options of the Monte Carlo. */
 export interface DrawOptions {
   readonly samples: number;
   readonly seed: number;
   readonly distribution: 'uniform' | 'normal';
-  /** Grain temperatures [K], drawn evenly between the two. */
+  /** Limits of grain temperature [K], sampled uniformly. */
   readonly temperatures: readonly [coldest: number, hottest: number];
 }
 
-/** Drawn motors: the share of each tolerance, the temperature, and ln of the peak pressure. */
+/** Monte Carlo samples: the fraction of each tolerance, the temperature, and ln of the peak pressure. */
 export interface SampledMotors {
-  /** Motor by motor: input i of motor k stands at `k * inputs + i`. */
+  /** Sample by sample: input i of sample k is at `k * inputs + i`. */
   readonly shares: Float64Array;
   readonly temperature: Float64Array;
   readonly lnPeak: Float64Array;
 }
 
-/** Draws motors and finds the peak pressure of each. The same seed gives the same motors. */
+/** Samples motors and computes the peak pressure of each. The same seed gives the same samples. */
 export function sampleMotors(response: PeakResponse, options: DrawOptions): SampledMotors {
   const { samples, distribution, temperatures } = options;
   const [coldest, hottest] = temperatures;
@@ -31,7 +31,7 @@ export function sampleMotors(response: PeakResponse, options: DrawOptions): Samp
   for (let k = 0; k < samples; k++) {
     const own = shares.subarray(k * width, (k + 1) * width);
     for (let i = 0; i < width; i++)
-      // A tolerance as two standard deviations, cut off at three: one part in 370 lies outside the drawing.
+      // A tolerance is two standard deviations, truncated at three; one sample in 370 would be outside.
       own[i] =
         distribution === 'uniform'
           ? 2 * stream.uniform() - 1
@@ -42,13 +42,13 @@ export function sampleMotors(response: PeakResponse, options: DrawOptions): Samp
   return { shares, temperature, lnPeak };
 }
 
-/** The place of the motor of a rank among all, least first. */
+/** Index of the sample of a given rank, lowest first. */
 export function indexAtPercentile(values: Float64Array, share: number): number {
   const order = Array.from(values, (_, k) => k).sort((a, b) => values[a] - values[b]);
   return order[Math.min(values.length - 1, Math.ceil(share * values.length) - 1)];
 }
 
-/** The values between which a percentile lies with 95 % confidence, by the ranks of a binomial count. */
+/** 95 % confidence interval of a percentile, from the ranks of a binomial distribution. */
 export function percentileBand(sorted: Float64Array, share: number): readonly [number, number] {
   const n = sorted.length;
   const spread = 1.96 * Math.sqrt(n * share * (1 - share));

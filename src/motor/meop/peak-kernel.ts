@@ -1,26 +1,26 @@
-// The greatest equilibrium pressure of a motor on plain SI numbers: what a Monte Carlo of ten thousand motors runs.
+// The maximum equilibrium pressure of a motor in plain SI numbers, evaluated for ten thousand Monte Carlo samples.
 import type { Propellant, Regression } from '../../ballistics';
 
-/** What the equilibrium pressure of a motor depends on. */
+/** Inputs of the equilibrium pressure of a motor. */
 export interface PeakState {
   lnDensity: number;
   lnCharacteristicVelocity: number;
   lnThroatArea: number;
   /** σ_p [1/K] */
   sensitivity: number;
-  /** Grain temperature for which the law holds [K]. */
+  /** Reference grain temperature of the law [K]. */
   referenceTemperature: number;
-  /** Of each band: ln a of r = a·pⁿ (m/s, Pa), then n. */
+  /** For each band: ln a of r = a·pⁿ (m/s, Pa), then n. */
   readonly law: Float64Array;
-  /** Burning area [m²] by share of the own burnout depth: a thicker web has its peak later, not cut off. */
+  /** Burning area [m²] by fraction of burnout depth, so that the peak of a thicker web is later, not truncated. */
   readonly area: Float64Array;
 }
 
-/** What stays the same for every drawn motor. */
+/** Values common to all samples. */
 export interface PeakFrame {
-  /** ln of the pressures where bands of the law meet. */
+  /** ln of the pressures at which bands of the law meet. */
   readonly lnBoundaries: Float64Array;
-  /** Shares of the burnout depth at which the areas stand. */
+  /** Fractions of the burnout depth at which the areas are given. */
   readonly share: Float64Array;
   /** The same depths of the nominal grain [m]. */
   readonly depth: Float64Array;
@@ -50,8 +50,8 @@ export function peakState(
 }
 
 /**
- * ln of the greatest equilibrium pressure [Pa] at a grain temperature [K]: that of the greatest burning area.
- * Source: steady mass balance ρ·r·A_b = p·A_t/c*, Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 11.
+ * ln of the maximum equilibrium pressure [Pa] at a grain temperature [K], at the maximum burning area. Source:
+ * steady mass balance ρ·r·A_b = p·A_t/c*, Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 11.
  */
 export function lnPeakPressure(state: PeakState, frame: PeakFrame, temperature: number): number {
   const { area, law } = state;
@@ -65,7 +65,7 @@ export function lnPeakPressure(state: PeakState, frame: PeakFrame, temperature: 
     state.sensitivity * (temperature - state.referenceTemperature);
   const { lnBoundaries } = frame;
   const last = lnBoundaries.length;
-  // The first balance from below: what a motor that is being lit comes to. A jump down holds the pressure at its place.
+  // The lowest equilibrium, which an igniting motor reaches first. A downward jump of the law keeps the pressure at the jump.
   for (let band = 0; band < last; band++) {
     const lnP = (lnFlow + law[2 * band]) / (1 - law[2 * band + 1]);
     if (lnP < lnBoundaries[band]) return Math.max(lnP, band === 0 ? lnP : lnBoundaries[band - 1]);
@@ -74,7 +74,7 @@ export function lnPeakPressure(state: PeakState, frame: PeakFrame, temperature: 
   return last === 0 ? lnP : Math.max(lnP, lnBoundaries[last - 1]);
 }
 
-/** What a state has over another. */
+/** Difference of two states. */
 export function stateDifference(state: PeakState, from: PeakState): PeakState {
   return {
     lnDensity: state.lnDensity - from.lnDensity,
@@ -98,7 +98,7 @@ export function copyState(from: PeakState, into: PeakState): void {
   into.area.set(from.area);
 }
 
-/** Adds a share of a difference. */
+/** Adds a fraction of a difference. */
 export function addDifference(
   into: PeakState,
   difference: PeakState,

@@ -14,16 +14,16 @@ import {
   stateDifference,
 } from './peak-kernel';
 
-/** A toleranced value on which the peak pressure depends, with what its ends do. */
+/** A toleranced input of the peak pressure, with the effect of its limits. */
 export interface PeakInput extends PlacedValue {
-  /** What the state gains at the upper and at the lower end of the tolerance. */
+  /** Change of state at the upper and at the lower limit of the tolerance. */
   readonly up: PeakState;
   readonly down: PeakState;
-  /** Whether the burning area depends on it. */
+  /** True where the burning area depends on the input. */
   readonly shapesGrain: boolean;
 }
 
-/** The peak pressure as a function of everything that has a tolerance. */
+/** The peak pressure as a function of all toleranced inputs. */
 export interface PeakResponse {
   readonly frame: PeakFrame;
   readonly base: PeakState;
@@ -34,9 +34,9 @@ export interface PeakResponse {
 const depthCount = 240;
 
 /**
- * How the state of a motor goes with each toleranced value. A value is moved to both ends of its tolerance, alone; between
- * them and the middle by straight lines, and several at once by their sum: what tolerances are small enough for. A
- * flaw's extra area is taken as that of the nominal grain.
+ * Computes the response of the motor state to each toleranced input. Each input is varied to both limits of its
+ * tolerance; between them and the nominal value the response is linear, and the responses of several inputs are
+ * added. This is valid for small tolerances. The additional area of a flaw is that of the nominal grain.
  */
 export function peakResponse(motor: Motor, flaws: FlawSet, cache: RegressionCache): PeakResponse {
   const grain = motorRegression(motor, flaws, cache);
@@ -71,14 +71,16 @@ export function peakResponse(motor: Motor, flaws: FlawSet, cache: RegressionCach
       return [{ ...input, up: moved(1), down: moved(-1), shapesGrain: part === 'grain' }];
     } catch (error) {
       if (!(error instanceof MeopError)) throw error;
-      cautions.push(`the tolerance of ${input.name} is left out of worst case and scatter: ${error.message}`);
+      cautions.push(
+        `The tolerance of ${input.name} is excluded from worst case and dispersion: ${error.message}`,
+      );
       return [];
     }
   });
   return { frame, base, inputs, cautions };
 }
 
-/** Toleranced values that bear on the pressure. */
+/** Toleranced inputs that affect the pressure. */
 function tolerancedInputs(motor: Motor, flaws: FlawSet): readonly PlacedValue[] {
   return placedValues(motor, ['propellant', 'nozzle', 'grain']).filter(
     ({ path, plusMinus }) =>
@@ -93,7 +95,7 @@ function tolerancedInputs(motor: Motor, flaws: FlawSet): readonly PlacedValue[] 
   );
 }
 
-/** A state to work in, of the size of the response's. */
+/** A working state of the size of the response. */
 export const workState = ({ base }: PeakResponse): PeakState => ({
   ...base,
   law: new Float64Array(base.law),
@@ -101,7 +103,7 @@ export const workState = ({ base }: PeakResponse): PeakState => ({
 });
 
 /**
- * ln of the peak pressure where each input lies at a share of its tolerance, −1 to 1, at a grain temperature [K].
+ * ln of the peak pressure with each input at a fraction of its tolerance, −1 to 1, at a grain temperature [K].
  * `work` is overwritten.
  */
 export function lnPeakAt(

@@ -2,22 +2,22 @@ import { variance } from '../../numerics';
 import type { SampledMotors } from './monte-carlo';
 import { lnPeakAt, type PeakResponse, workState } from './peak-response';
 
-/** What one input does to the peak pressure, alone. */
+/** Effect of one input on the peak pressure. */
 export interface PeakSensitivity {
-  /** Where it stands in the document, or `grain temperature`. */
+  /** Path in the document, or `grain temperature`. */
   readonly input: string;
-  /** Nominal value and tolerance, as text. */
+  /** Nominal value and tolerance, as a string. */
   readonly value: string;
-  /** Relative change of the peak pressure at the lower and at the upper end. */
+  /** Relative change of the peak pressure at the lower and at the upper limit. */
   readonly atLower: number;
   readonly atUpper: number;
   /** Relative change of pressure per relative change of the value; for the temperature per kelvin. */
   readonly slope: number;
-  /** Share of the variance of the drawn pressures, by the square of their correlation. */
+  /** Share of the variance of the sampled pressures, from the square of their correlation. */
   readonly shareOfVariance: number;
 }
 
-/** What drives the peak pressure, the strongest first. */
+/** Sensitivities of the peak pressure, largest first. */
 export function peakSensitivities(
   response: PeakResponse,
   drawn: SampledMotors,
@@ -62,7 +62,7 @@ const column = (rows: Float64Array, width: number, i: number): Float64Array =>
   Float64Array.from({ length: rows.length / width }, (_, k) => rows[k * width + i]);
 
 function toleranceText(si: number, value: { readonly si: number; toString(): string }): string {
-  // In the unit of the value: a tolerance is a length of it.
+  // In the unit of the value: its tolerance is a difference of the same kind.
   const [number, ...unit] = String(value).split(' ');
   const scale = Number(number) / value.si;
   return Number.isFinite(scale) && value.si !== 0

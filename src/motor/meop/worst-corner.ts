@@ -1,11 +1,11 @@
 import { lnPeakAt, type PeakResponse, workState } from './peak-response';
 
-/** The end of each tolerance that raises the pressure: −1, 1, or 0 where neither does. */
+/** The limit of each tolerance that raises the pressure: −1, 1, or 0 where neither does. */
 export function worstCorner(response: PeakResponse, temperature: number): Float64Array {
   const { inputs } = response;
   const work = workState(response);
   const shares = new Float64Array(inputs.length);
-  // One end at a time, until none raises the pressure further: which end of an exponent is worse depends on the others.
+  // One limit at a time, until none raises the pressure further: the worst-case limit of an exponent depends on the other inputs.
   for (let pass = 0, moved = true; moved && pass < 10; pass++) {
     moved = false;
     for (let i = 0; i < inputs.length; i++) {

@@ -4,6 +4,7 @@ import {
   percent,
   type ReportContent,
   type ReportSection,
+  type ReportVerdict,
   section,
   shown,
   shownLike,
@@ -18,7 +19,7 @@ import { mergedRows, modeOf } from './mode-rows';
 
 const mostUsed = 12;
 
-/** What a firing says of the model and of the hardware. */
+/** Sections that compare a firing with the model and evaluate the hardware. */
 export function comparisonSections(
   found: MotorComparison,
   beside: MeasuredContext = {},
@@ -33,21 +34,21 @@ export function comparisonSections(
 function modelSection({ figures, difference, patch, patchReasons, diagnosis, cautions }: MotorComparison) {
   return section({
     id: 'model',
-    title: 'What the firing says of the model',
+    title: 'Comparison with the model',
     lead:
       patchReasons.length === 0
         ? diagnosis.length > 0
           ? diagnosis
-          : ['The firing asks for no change of the document.']
-        : ['The firing asks for these changes of the document:', ...patchReasons, ...diagnosis],
+          : ['The firing requires no change to the document.']
+        : ['The firing implies these changes to the document:', ...patchReasons, ...diagnosis],
     tables: [
       {
-        name: 'Prediction and record',
+        name: 'Predicted and measured values',
         columns: [
           { name: 'figure' },
           { name: 'predicted', numeric: true },
-          { name: 'recorded', numeric: true },
-          { name: 'recorded over predicted', numeric: true },
+          { name: 'measured', numeric: true },
+          { name: 'measured/predicted', numeric: true },
         ],
         rows: figures.map((row) => [
           textCell(row.figure),
@@ -61,11 +62,11 @@ function modelSection({ figures, difference, patch, patchReasons, diagnosis, cau
         ]),
       },
       {
-        name: 'Single causes that could explain the difference, the best first',
+        name: 'Possible single causes of the difference, best first',
         columns: [
           { name: 'cause' },
           { name: 'factor', numeric: true },
-          { name: 'explains', numeric: true },
+          { name: 'fraction explained', numeric: true },
           { name: 'note' },
         ],
         rows: (difference?.explanations ?? []).map((one) => [
@@ -85,30 +86,30 @@ function modelSection({ figures, difference, patch, patchReasons, diagnosis, cau
 function hardwareSection({ peakPressureUpperBound, utilisations, reuse }: MotorComparison) {
   return section({
     id: 'hardware',
-    title: 'What the hardware saw',
+    title: 'Hardware after the firing',
     lead: [
       peakPressureUpperBound === undefined
-        ? 'What pressure the hardware saw is not known.'
-        : `The hardware saw up to ${peakPressureUpperBound}.`,
-      `${capital(reuse.summary)}.`,
+        ? 'The maximum pressure on the hardware is not known.'
+        : `Maximum pressure on the hardware: up to ${peakPressureUpperBound}.`,
+      reuse.summary,
     ],
     tables: [
       {
-        name: 'For and against using the hardware again: facts, no permission',
-        columns: [{ name: 'fact' }, { name: 'speaks' }],
+        name: 'Findings for and against reuse of the hardware; not an approval',
+        columns: [{ name: 'finding' }, { name: 'effect' }],
         rows: reuse.findings.map(({ finding, effect }) => [
           textCell(finding),
           { text: effect, ...(effect === 'neutral' ? {} : { verdict: effectVerdict[effect] }) },
         ]),
       },
       {
-        name: 'Strength used, the most first',
+        name: 'Strength utilisation, highest first',
         columns: [
           { name: 'part and mode' },
-          { name: 'used', numeric: true },
+          { name: 'utilisation', numeric: true },
           { name: 'applied', numeric: true },
           { name: 'allowable', numeric: true },
-          { name: 'margin with its factor', numeric: true },
+          { name: 'margin of safety', numeric: true },
         ],
         rows: mergedRows(
           utilisations.map((one) => ({
@@ -133,33 +134,37 @@ const effectVerdict: Readonly<Record<'favourable' | 'adverse', Verdict>> = {
   adverse: 'marginal',
 };
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+/** Fails where a margin of safety is negative at the pressure reached; other adverse findings need an inspection. */
+export function comparisonVerdict({ utilisations, reuse }: MotorComparison): ReportVerdict {
+  if (utilisations.some(({ marginOfSafety }) => marginOfSafety < 0)) return 'fails';
+  return reuse.findings.some(({ effect }) => effect === 'adverse') ? 'not fully evaluated' : 'satisfied';
+}
 
-/** What a report on a comparison says. */
+/** Content of the report on a comparison. */
 export function comparisonContent(found: MotorComparison): ReportContent {
   const { measured, predicted, reuse, peakPressureUpperBound, patchReasons, diagnosis, impliedArea } = found;
   const flaw = diagnosis.length > 0 ? impliedArea?.flaw : undefined;
   const asks =
     patchReasons.length > 0
-      ? `The firing asks for ${patchReasons.length === 1 ? 'one change' : `${patchReasons.length} changes`} of the model`
+      ? `The firing implies ${patchReasons.length === 1 ? 'one change' : `${patchReasons.length} changes`} to the model`
       : diagnosis.length === 0
-        ? 'The firing asks for no change of the model'
+        ? 'The firing requires no change to the model'
         : flaw === undefined
-          ? 'No constant of the model explains the firing'
-          : `The firing shows up to ${flaw.maxExcess} more burning area than the sound grain has, as a flaw does`;
-  const verdict = reuse.findings.some(({ effect }) => effect === 'adverse') ? 'marginal' : 'pass';
+          ? 'No single model constant explains the difference'
+          : `The firing implies up to ${flaw.maxExcess} more burning area than the flaw-free grain, consistent with a flaw`;
+  const isAdverse = reuse.findings.some(({ effect }) => effect === 'adverse');
   return {
     title: measured.record.title ?? predicted.title ?? 'Firing',
-    kind: 'recorded firing beside its prediction',
+    kind: 'comparison of a recorded firing with its prediction',
     headline: [
       { message: `${asks}.`, ...(diagnosis.length > 0 && { verdict: 'marginal' as const }) },
-      { message: `${capital(reuse.summary)}.`, verdict },
+      { message: reuse.summary, verdict: isAdverse ? 'marginal' : 'pass' },
     ],
-    verdict,
+    verdict: comparisonVerdict(found),
     keyFigures: [
       ...(peakPressureUpperBound === undefined
         ? []
-        : [['pressure the hardware saw', shown(peakPressureUpperBound)] as const]),
+        : [['maximum pressure on the hardware', shown(peakPressureUpperBound)] as const]),
       ...(measured.totalImpulse === undefined
         ? []
         : [['total impulse', shown(measured.totalImpulse.value)] as const]),

@@ -1,18 +1,25 @@
-// What a report says, before it is written in any format: each number becomes text here, once, so that all formats print
+// The content of a report, independent of its format. Each number is formatted here, once, so that all formats print
 // the same digits.
 import { formatNumber, type Quantity } from '../../units';
 import type { PlotSpec } from './plot-spec';
 
-/** How a value is judged; said in words too, never by colour alone. */
+/** Evaluation of a value. It is also printed in words, never shown by colour alone. */
 export type Verdict = 'pass' | 'marginal' | 'fail';
 
-/** A value as every format prints it. */
+/**
+ * Result of a report as a whole: `satisfied` where every margin is zero or greater and every check is satisfied,
+ * `fails` where one is not, `not fully evaluated` where a part could not be evaluated. It is not an approval to
+ * fire.
+ */
+export type ReportVerdict = 'satisfied' | 'fails' | 'not fully evaluated';
+
+/** A value as printed in every format. */
 export interface Shown {
   readonly text: string;
-  /** The value in full, in `unit` where it is a quantity. */
+  /** Value in full precision, in `unit` for a quantity. */
   readonly value?: number;
   readonly unit?: string;
-  /** Of the quantity: says whether a pressure is gauge or absolute. */
+  /** Kind of the quantity; distinguishes gauge from absolute pressure. */
   readonly kind?: string;
   readonly verdict?: Verdict;
 }
@@ -20,7 +27,7 @@ export interface Shown {
 /** A column of a table. */
 export interface Column {
   readonly name: string;
-  /** Numbers stand to the right. */
+  /** True for a column of numbers, which is aligned to the right. */
   readonly numeric?: boolean;
 }
 
@@ -29,11 +36,11 @@ export interface ReportTable {
   readonly name: string;
   readonly columns: readonly Column[];
   readonly rows: readonly (readonly Shown[])[];
-  /** Its cells are sentences: text prints a paragraph for each row. */
+  /** True where cells are sentences; the text format prints a paragraph for each row. */
   readonly prose?: boolean;
 }
 
-/** A plot at any width, with what someone who cannot see it is told. */
+/** A plot of any width, with a description for readers who cannot see it. */
 export interface ReportFigure {
   readonly id: string;
   readonly title: string;
@@ -41,33 +48,33 @@ export interface ReportFigure {
   readonly spec: (width: number) => PlotSpec;
 }
 
-/** One part of a report. */
+/** One section of a report. */
 export interface ReportSection {
   readonly id: string;
   readonly title: string;
-  /** What the part says, in sentences. */
+  /** Introduction, in full sentences. */
   readonly lead: readonly string[];
   readonly tables: readonly ReportTable[];
   readonly figures: readonly ReportFigure[];
-  /** What keeps it from being trusted as it stands. */
+  /** Conditions that limit the validity of the section. */
   readonly cautions: readonly string[];
-  /** Plain remarks: sources, definitions, history. */
+  /** Notes: sources, definitions, history. */
   readonly remarks: readonly string[];
 }
 
-/** A sentence of the headline, with how it judges. */
+/** A sentence of the headline with its evaluation. */
 export interface HeadLine {
   readonly message: string;
-  /** Where it judges something. */
+  /** Evaluation; absent for a neutral sentence. */
   readonly verdict?: Verdict;
 }
 
-/** A headline of one sentence. */
+/** Makes a headline of one sentence. */
 export const headlineOf = (message: string, verdict?: Verdict): readonly HeadLine[] => [
   { message, ...(verdict !== undefined && { verdict }) },
 ];
 
-/** The headline as one text. */
+/** Joins the headline to one string. */
 export const headlineText = ({ headline }: ReportContent): string =>
   headline.map(({ message }) => message).join(' ');
 
@@ -75,16 +82,16 @@ export const headlineText = ({ headline }: ReportContent): string =>
 export interface ReportContent {
   readonly title: string;
   readonly kind: string;
-  /** What someone in a hurry reads: the answer, then what a recorded firing adds to it. */
+  /** Summary: the main result, then the effect of a recorded firing. */
   readonly headline: readonly HeadLine[];
-  /** Where the report judges something; a prediction alone does not. */
-  readonly verdict?: Verdict;
-  /** The numbers that the job turns on. */
+  /** Absent where nothing is evaluated, as in a prediction. */
+  readonly verdict?: ReportVerdict;
+  /** Key results. */
   readonly keyFigures: readonly (readonly [name: string, shown: Shown])[];
   readonly sections: readonly ReportSection[];
 }
 
-/** A section, of what it has. */
+/** Makes a section from the given parts; returns nothing if all are empty. */
 export function section(
   given: Pick<ReportSection, 'id' | 'title'> & Partial<ReportSection>,
 ): readonly ReportSection[] {
@@ -95,10 +102,10 @@ export function section(
   return isEmpty ? [] : [{ ...made, tables: filled }];
 }
 
-/** Words. */
+/** A string as a cell. */
 export const textCell = (text: string): Shown => ({ text });
 
-/** A quantity to four figures, in the unit it carries. */
+/** A quantity with four significant figures, in its own unit. */
 export const shown = (quantity: Quantity, verdict?: Verdict): Shown => ({
   text: quantity.format(),
   value: quantity.in(quantity.unit),
@@ -107,40 +114,40 @@ export const shown = (quantity: Quantity, verdict?: Verdict): Shown => ({
   ...(verdict !== undefined && { verdict }),
 });
 
-/** A quantity in the unit of another, where that unit fits. */
+/** A quantity in the unit of another where both are of one kind. */
 export const shownLike = (quantity: Quantity, other: Quantity): Shown =>
   quantity.kind === other.kind ? shown(quantity.to(other.unit)) : shown(quantity);
 
-/** A plain number to so many figures. */
+/** A plain number with the given number of significant figures. */
 export const figure = (value: number, figures = 4): Shown => ({ text: formatNumber(value, figures), value });
 
-/** A number with its sign and two places, as margins are written. */
+/** A number with its sign and two decimals, as for a margin of safety. */
 export function signed(value: number, verdict?: Verdict): Shown {
   const rounded = Math.abs(value).toFixed(2);
-  const sign = value < 0 ? '−' : '+'; // −0.00 is kept: the mode does not hold, if barely
+  const sign = value < 0 ? '−' : '+'; // −0.00 is kept: a slightly negative margin fails
   return { text: `${sign}${rounded}`, value, ...(verdict !== undefined && { verdict }) };
 }
 
-/** A share as a signed change in per cent. */
+/** A fraction as a signed change in per cent. */
 export const change = (value: number): Shown => ({
   text: `${value < 0 ? '−' : '+'}${(100 * Math.abs(value)).toFixed(1)} %`,
   value,
 });
 
-/** A share in per cent. */
+/** A fraction in per cent. */
 export const percent = (value: number, places = 0): Shown => ({
   text: `${(100 * value).toFixed(places)} %`,
   value,
 });
 
-/** What is not known. */
+/** Cell of an unknown value. */
 export const unknown: Shown = { text: '–' };
 
-/** How a margin is judged: close is below a tenth. */
+/** Evaluation of a margin of safety; margins below 0.1 are marginal. */
 export const verdictOf = (margin: number): Verdict =>
   margin < 0 ? 'fail' : margin < 0.1 ? 'marginal' : 'pass';
 
-/** Facts as a table of two columns; those that are not known are left out. */
+/** A table of two columns; rows with an unknown value are omitted. */
 export function facts(
   name: string,
   rows: readonly (readonly [string, Shown | undefined])[],

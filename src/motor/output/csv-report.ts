@@ -1,8 +1,8 @@
 import type { ReportContent, Shown } from './content';
 
 /**
- * A report for a spreadsheet: one number a line, with the value in full beside the text that the other formats print.
- * Commas, quotes and line ends as in RFC 4180.
+ * Report for a spreadsheet: one number per line, in full precision and as printed in the other formats. Commas,
+ * quotes and line ends follow RFC 4180.
  */
 export function csvReport(content: ReportContent): string {
   const lines = [csvLine(['part', 'table', 'row', 'column', 'shown', 'value', 'unit', 'kind'])];
@@ -19,7 +19,7 @@ export function csvReport(content: ReportContent): string {
   return lines.join('');
 }
 
-// A cell that a spreadsheet would run as a formula is kept as text by a quote mark before it.
+// A leading quote mark keeps a spreadsheet from evaluating the cell as a formula.
 const csvCell = (text: string): string => {
   const safe = /^[=@\t\r]/.test(text) || /^[-+](?![\d.])/.test(text) ? `'${text}` : text;
   return /[",\r\n]/.test(safe) ? `"${safe.replace(/"/g, '""')}"` : safe;

@@ -9,19 +9,19 @@ import type { PlotSpec } from './plot-spec';
 import { type Reportable, report } from './report';
 import { textTable } from './text-report';
 
-/** Rows of a table, the names of their columns in each. */
+/** Rows of a table; each row repeats the column names. */
 export type DisplayRows = readonly Readonly<Record<string, Cell>>[];
 
-/** What a notebook shows: the first form that it can. */
+/** Output for a notebook, which shows the first format that it supports. */
 export interface Displayed {
-  /** By media type. */
+  /** Content by media type. */
   readonly bundle: Readonly<Record<string, unknown>>;
   toString(): string;
 }
 
 /**
- * What a notebook shows as text and HTML, and as a plot where it has one: a firing, a reduced firing, a review, a
- * regression, or the rows of a table. Make it the last expression of a cell.
+ * Formats a firing, a reduced firing, a review, a regression or the rows of a table for a notebook: as text and
+ * HTML, and as a plot where one is defined. Use it as the last expression of a cell.
  *
  * @example display([{ size: 'M6', pitch: '1 mm' }]).toString().split('\n').length // => 3
  */

@@ -7,20 +7,20 @@ declare class VegaView {
   finalize(): unknown;
 }
 
-/** The packages that draw: `{ vega: await import('vega'), vegaLite: await import('vega-lite') }`. */
+/** The plotting packages: `{ vega: await import('vega'), vegaLite: await import('vega-lite') }`. */
 export interface PlotEngine {
-  /** As much of it as drawing needs. */
+  /** The parts of the packages that are used. */
   readonly vega: { parse(spec: object): object; readonly View: typeof VegaView };
   readonly vegaLite: { compile(spec: object): { readonly spec: object } };
 }
 
 /**
- * Draws a plot as SVG text. It takes the packages `vega` and `vega-lite`, which are not installed with the library:
- * `npm install vega vega-lite`. Where the program is bundled or CommonJS they are handed in as `engine`; else they are found.
- * The colours are CSS variables with the printed colours behind them, so that a page may set its own, such as those of a
- * dark page.
+ * Draws a plot as SVG. Requires the packages `vega` and `vega-lite`, which are not installed with the library:
+ * `npm install vega vega-lite`. Pass them as `engine` in a bundled or CommonJS program; otherwise they are
+ * imported. Colours are CSS variables with the printed colours as fallback, so that a page can define its own, for
+ * example for a dark theme.
  *
- * @throws MeopError `no-plot-engine` where the packages are neither handed in nor found
+ * @throws MeopError `no-plot-engine` where the packages are neither passed nor found
  * @example typeof drawPlot // => 'function'
  */
 export async function drawPlot(spec: PlotSpec, engine?: PlotEngine): Promise<string> {
@@ -40,7 +40,7 @@ function installedEngine(): Promise<PlotEngine> {
   return loading;
 }
 
-// Not by a fixed name: a bundler would look for packages that a program which draws nothing need not have.
+// The name is computed: a bundler would otherwise require packages that a program without plots does not need.
 async function loadEngine(): Promise<PlotEngine> {
   const [first, second] = ['vega', 'vega-lite'];
   try {
@@ -53,12 +53,12 @@ async function loadEngine(): Promise<PlotEngine> {
     const why = error instanceof Error ? error.message.split('\n')[0] : String(error);
     throw new MeopError(
       'no-plot-engine',
-      `drawPlot: vega and vega-lite cannot be loaded (${why}): npm install vega vega-lite, or hand them in as the engine`,
+      `drawPlot: cannot load vega and vega-lite (${why}). Run npm install vega vega-lite, or pass them as the engine.`,
     );
   }
 }
 
-// Clip paths are numbered through the life of a program: from 1 in each drawing, the same plot gives the same text.
+// Clip paths are numbered over the life of a program. Numbered from 1 in each drawing, the same plot gives the same SVG.
 function ownNames(svg: string): string {
   const names = new Map<string, string>();
   return svg.replace(/\bclip\d+\b/g, (name) => {
@@ -68,11 +68,11 @@ function ownNames(svg: string): string {
   });
 }
 
-// Every mark has a role and no name: a reader would hear hundreds of them. Who shows the drawing names it as a whole.
+// Every mark has a role without a name, and a screen reader would announce hundreds of them. The caller names the drawing as a whole.
 const withoutRoles = (svg: string): string =>
   svg.replace(/ (?:role="graphics-[^"]*"|aria-roledescription="[^"]*"|aria-label="[^"]*")/g, '');
 
-/** Each colour as a variable that falls back on it. */
+/** Replaces each colour by a CSS variable with the colour as fallback. */
 function themed(svg: string): string {
   return Object.entries(plotColours).reduce(
     (text, [name, colour]) => text.replaceAll(`"${colour}"`, `"var(--plot-${name}, ${colour})"`),

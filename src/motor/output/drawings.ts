@@ -1,7 +1,7 @@
 import type { ReportContent } from './content';
 import { drawPlot, type PlotEngine } from './draw-plot';
 
-/** The plots of a report as SVG by their names, each for a wide and for a narrow page. */
+/** The plots of a report as SVG, by name, each in a wide and a narrow version. */
 export interface Drawings {
   readonly [id: string]: { readonly wide: string; readonly narrow: string };
 }

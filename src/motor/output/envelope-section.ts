@@ -7,7 +7,7 @@ import { plotFlawEnvelope } from './plot-flaw-envelope';
 const maxRows = 12;
 const mostInWords = 6;
 
-/** How large flaws may be before each mode gives way. */
+/** Section on the critical flaw size of each failure mode. */
 export function envelopeSection(envelope: FlawEnvelope): readonly ReportSection[] {
   const { rows, flawFreePeakPressure, cautions } = envelope;
   const limitRows = mergedRows(
@@ -16,7 +16,7 @@ export function envelopeSection(envelope: FlawEnvelope): readonly ReportSection[
       cells: [
         shown(row.failurePressure),
         ...row.limits.map(({ addedArea }) =>
-          addedArea === undefined ? textCell('survives all') : shown(addedArea),
+          addedArea === undefined ? textCell('does not fail') : shown(addedArea),
         ),
       ],
     })),
@@ -30,30 +30,30 @@ export function envelopeSection(envelope: FlawEnvelope): readonly ReportSection[
   const kinds = rows[0]?.limits.map(({ kind }) => kind) ?? [];
   return section({
     id: 'flaws',
-    title: 'Flaws that the motor survives',
+    title: 'Flaw tolerance',
     lead: [
-      `The flaw that lifts the peak from ${flawFreePeakPressure}, that of the worst case without it, to where each strength is used up. No factor of safety is left there.`,
+      `Flaw that raises the worst-case peak pressure from ${flawFreePeakPressure} (without the flaw) until the stress equals the allowable. No factor of safety is included.`,
     ],
     figures: [
       {
         id: 'flaws-plot',
-        title: 'Peak pressure by added burning area',
-        description: 'Peak pressure above ambient at the worst case over the burning area that a flaw adds.',
+        title: 'Peak pressure against added burning area',
+        description: 'Worst-case peak gauge pressure against the burning area added by a flaw.',
         spec: (width) => plotFlawEnvelope(envelope, { width }),
       },
     ],
     tables: [
       {
-        name: 'The least flaw at which each mode gives way, as added burning area',
+        name: 'Critical added burning area of each failure mode',
         columns: [
           { name: 'part and mode' },
-          { name: 'at pressure', numeric: true },
+          { name: 'failure pressure', numeric: true },
           ...kinds.map((kind) => ({ name: kind, numeric: true })),
         ],
         rows: limitRows.map(({ part, mode, cells }) => [textCell(`${part}: ${mode}`), ...cells]),
       },
       {
-        name: 'The first of those flaws in words',
+        name: 'Critical flaw sizes of the modes that fail first',
         prose: true,
         columns: [{ name: 'part and mode' }, ...kinds.map((name) => ({ name }))],
         rows: wordRows.map(({ part, mode, cells }) => [textCell(`${part}: ${mode}`), ...cells]),
@@ -63,20 +63,20 @@ export function envelopeSection(envelope: FlawEnvelope): readonly ReportSection[
   });
 }
 
-/** What a report on a flaw envelope says. */
+/** Content of the report on a flaw envelope. */
 export function envelopeContent(envelope: FlawEnvelope): ReportContent {
   const [first] = envelope.rows;
   return {
     title: envelope.name,
-    kind: 'flaws that a motor survives',
+    kind: 'flaw tolerance of a motor',
     headline:
       first === undefined
-        ? headlineOf('No mode could be judged.', 'fail')
+        ? headlineOf('No failure mode could be evaluated.', 'fail')
         : headlineOf(
-            `The first to give way is ${partName(first.part)}, ${first.mode}, at ${first.failurePressure}: ${first.limits.map(({ kind, message }) => `${kind}: ${message}`).join('; ')}.`,
+            `The first mode to fail is ${partName(first.part)}, ${first.mode}, at ${first.failurePressure}. Critical flaws: ${first.limits.map(({ kind, message }) => `${kind}: ${message}`).join('; ')}.`,
           ),
-    ...(first === undefined && { verdict: 'fail' as const }),
-    keyFigures: [['peak without the flaw', shown(envelope.flawFreePeakPressure)]],
+    ...(first === undefined && { verdict: 'not fully evaluated' as const }),
+    keyFigures: [['peak pressure without flaw', shown(envelope.flawFreePeakPressure)]],
     sections: envelopeSection(envelope),
   };
 }

@@ -4,7 +4,7 @@ import { simulatedSummary, summaryTable } from './firing-section';
 import { type MeasuredContext, measuredSection } from './measured-section';
 import { plotFiring } from './plot-firing';
 
-/** What a report on a firing says, predicted or measured. */
+/** Content of the report on a predicted or measured firing. */
 export function firingContent(firing: Firing): ReportContent {
   const summary = simulatedSummary(firing);
   return {
@@ -41,14 +41,14 @@ export function firingContent(firing: Firing): ReportContent {
           spec: (width) => plotFiring(firing, { width }),
         },
       ],
-      tables: [summaryTable('In numbers', summary)],
+      tables: [summaryTable('Results', summary)],
       cautions: summary.cautions,
       remarks: firing.history,
     }),
   };
 }
 
-/** What a report on a reduced firing says. */
+/** Content of the report on a reduced firing. */
 export function reducedContent(reduced: ReducedFiring, beside: MeasuredContext = {}): ReportContent {
   const { record, status, totalImpulse, peakPressure, motorClass } = reduced;
   return {
@@ -66,7 +66,7 @@ export function reducedContent(reduced: ReducedFiring, beside: MeasuredContext =
               .filter((part) => part !== undefined)
               .join(', ')}.`,
           ),
-    ...(status === 'no result' && { verdict: 'fail' as const }),
+    ...(status === 'no result' && { verdict: 'not fully evaluated' as const }),
     keyFigures: [
       ...(motorClass === undefined ? [] : [['class', textCell(motorClass.letter)] as const]),
       ...(totalImpulse === undefined ? [] : [['total impulse', shown(totalImpulse.value)] as const]),

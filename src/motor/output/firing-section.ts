@@ -4,35 +4,35 @@ import type { Review } from '../review/review-result';
 import { facts, figure, type ReportSection, type ReportTable, section, shown, textCell } from './content';
 import { plotFiring } from './plot-firing';
 
-/** The predicted firing. */
+/** Section on the predicted firing. */
 export function firingSection(review: Review, summary: FiringSummary): readonly ReportSection[] {
   const { prediction, meop, flow } = review;
   const cases = [prediction, ...(meop.worstCase.firing === prediction ? [] : [meop.worstCase.firing])];
   const titled = cases.map((firing, i) => ({ ...firing, title: i === 0 ? 'nominal' : 'worst case' }));
   return section({
     id: 'firing',
-    title: 'The predicted firing',
+    title: 'Predicted firing',
     figures: [
       {
         id: 'firing-plot',
         title: 'Predicted pressure and thrust',
         description:
-          'Chamber pressure and thrust over time at nominal values and at the worst case, with MEOP as a dotted line.',
+          'Chamber pressure and thrust against time, nominal and worst case. The dotted line is MEOP.',
         spec: (width) => plotFiring(titled, { width, levels: [{ label: 'MEOP', at: meop.pressure }] }),
       },
     ],
     tables: [
-      summaryTable('At nominal values', summary, [
+      summaryTable('Nominal values', summary, [
         ['propellant burned', shown(prediction.balance.burned)],
-        ['how it ends', textCell(prediction.end)],
+        ['end condition', textCell(prediction.end)],
       ]),
       {
-        name: 'Flow along the port',
+        name: 'Port flow',
         columns: [
           { name: 'check' },
           { name: 'value', numeric: true },
           { name: 'limit', numeric: true },
-          { name: 'says' },
+          { name: 'result' },
         ],
         rows: flow.map(({ check, value, limit, passes, message }) => [
           textCell(check),
@@ -49,7 +49,7 @@ export function firingSection(review: Review, summary: FiringSummary): readonly 
   });
 }
 
-/** A summary with the peak and impulse that a simulation knows closer than its samples tell. */
+/** Summary with the peak and the impulse of the simulation, which are more accurate than those of its samples. */
 export function simulatedSummary(firing: Firing, summary = summarize(firing)): FiringSummary {
   return isSimulated(firing)
     ? {
@@ -64,7 +64,7 @@ export function simulatedSummary(firing: Firing, summary = summarize(firing)): F
 const isSimulated = (firing: Firing): firing is SimulatedFiring =>
   'pressureIntegral' in firing && 'balance' in firing;
 
-/** The numbers of a firing. */
+/** Table of the results of a firing. */
 export function summaryTable(
   name: string,
   summary: FiringSummary,
@@ -94,4 +94,4 @@ export function summaryTable(
 }
 
 const plainName = (name: string): string =>
-  name === 'trace' ? 'times are taken on' : name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+  name === 'trace' ? 'timing channel' : name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);

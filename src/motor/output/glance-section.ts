@@ -1,11 +1,10 @@
 import type { PartId } from '../../structures';
-import { formatNumber } from '../../units';
 import type { MotorComparison } from '../compare/comparison';
 import type { Review } from '../review/review-result';
 import { allSeals } from '../review/seal-review';
 import { type ReportSection, type Shown, section, signed, textCell, type Verdict } from './content';
 
-/** What a recorded firing adds to the verdict on the motor. */
+/** Statement on the recorded firing for the headline of a review. */
 export function recordedLine(
   { meop }: Review,
   { peakPressureUpperBound, reuse, diagnosis, impliedArea }: MotorComparison,
@@ -14,31 +13,32 @@ export function recordedLine(
   const flaw = diagnosis.length > 0 ? impliedArea?.flaw : undefined;
   const seen =
     peakPressureUpperBound === undefined
-      ? 'What pressure its recorded firing reached is not known'
-      : `Its recorded firing reached up to ${peakPressureUpperBound}, ${formatNumber(peakPressureUpperBound.si / meop.pressure.si, 3)} times MEOP`;
-  const why = flaw === undefined ? '' : ', with more burning area than a sound grain has, as a flaw does';
-  return { message: `${seen}${why}: ${reuse.summary}.`, speaksAgainst: against };
+      ? 'The peak pressure of the recorded firing is not known'
+      : `The recorded firing reached up to ${peakPressureUpperBound} (${(peakPressureUpperBound.si / meop.pressure.si).toFixed(2)} × MEOP)`;
+  const why =
+    flaw === undefined ? '' : ', with more burning area than the flaw-free grain, consistent with a flaw';
+  return { message: `${seen}${why}. ${reuse.summary}`, speaksAgainst: against };
 }
 
-/** The verdict part by part, for whoever reads the first page only. */
+/** Summary of the evaluation, one row per part. */
 export function glanceSection(review: Review, comparison?: MotorComparison): readonly ReportSection[] {
   const { margins, sealsHold, flow, instruments, restraint, cautions, assumptions } = review;
   const seals = allSeals(review);
   const least = (parts: readonly PartId[]): Shown | undefined => {
-    const one = margins.find(({ part }) => parts.includes(part)); // the least comes first
+    const one = margins.find(({ part }) => parts.includes(part)); // sorted, lowest first
     return one && { ...signed(one.marginOfSafety), text: `${signed(one.marginOfSafety).text}: ${one.mode}` };
   };
   const row = (name: string, verdict: Verdict | undefined, message: Shown): readonly Shown[] => [
     textCell(name),
     verdict === undefined
-      ? { text: 'not judged', verdict: 'marginal' }
-      : { text: verdict === 'pass' ? 'holds' : 'does not hold', verdict },
+      ? { text: 'not evaluated', verdict: 'marginal' }
+      : { text: verdict === 'pass' ? 'pass' : 'fail', verdict },
     message,
   ];
   const byMargin = (name: string, parts: readonly PartId[]) => {
     const found = least(parts);
     const verdict = found === undefined ? undefined : (found.value ?? 0) < 0 ? 'fail' : 'pass';
-    return row(name, verdict, found ?? textCell('the document does not describe it'));
+    return row(name, verdict, found ?? textCell('not described in the document'));
   };
   const byChecks = (name: string, checks: readonly { readonly passes: boolean; readonly name: string }[]) => {
     const failed = checks.filter(({ passes }) => !passes).map((one) => one.name);
@@ -46,20 +46,20 @@ export function glanceSection(review: Review, comparison?: MotorComparison): rea
     return row(
       name,
       checks.length === 0 ? undefined : failed.length > 0 ? 'fail' : 'pass',
-      textCell(checks.length === 0 ? 'the document does not describe it' : message),
+      textCell(checks.length === 0 ? 'not described in the document' : message),
     );
   };
   const firing = comparison && recordedLine(review, comparison);
   return section({
     id: 'glance',
-    title: 'At a glance',
+    title: 'Summary',
     lead: [
-      `${cautions.length} cautions and ${assumptions.length} assumptions stand behind this: read them before relying on it.`,
+      `These results carry ${cautions.length} cautions and depend on ${assumptions.length} assumptions. Read both before using them.`,
     ],
     tables: [
       {
-        name: 'Part by part: the least margin, or what is outside its limits',
-        columns: [{ name: 'part' }, { name: 'verdict' }, { name: 'what decides' }],
+        name: 'Summary by part: minimum margin of safety, or checks not satisfied',
+        columns: [{ name: 'part' }, { name: 'result' }, { name: 'governing item' }],
         rows: [
           byMargin('case', ['case']),
           byMargin('head closure and joint', ['head-closure', 'head-joint']),
@@ -70,9 +70,9 @@ export function glanceSection(review: Review, comparison?: MotorComparison): rea
             seals.length === 0 ? undefined : sealsHold ? 'pass' : 'fail',
             textCell(
               seals.length === 0
-                ? 'the document does not describe them'
+                ? 'not described in the document'
                 : sealsHold
-                  ? `${seals.length} within limits over all tolerances`
+                  ? `${seals.length} within limits over the full tolerance range`
                   : seals
                       .filter(({ seal }) => !seal.passes)
                       .map(({ closure, place }) => `${closure} closure, seal ${place}`)
@@ -92,9 +92,9 @@ export function glanceSection(review: Review, comparison?: MotorComparison): rea
                 [
                   textCell('recorded firing'),
                   firing.speaksAgainst
-                    ? ({ text: 'speaks against', verdict: 'fail' } as const)
-                    : ({ text: 'nothing against', verdict: 'pass' } as const),
-                  textCell('see what the hardware saw'),
+                    ? ({ text: 'adverse findings', verdict: 'fail' } as const)
+                    : ({ text: 'no adverse findings', verdict: 'pass' } as const),
+                  textCell('see the section on the hardware after the firing'),
                 ],
               ]),
         ],

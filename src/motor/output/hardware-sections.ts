@@ -15,7 +15,7 @@ import {
 
 const judged = (passes: boolean): Verdict => (passes ? 'pass' : 'fail');
 
-/** The O-rings. */
+/** Section on the O-rings. */
 export function sealSection(review: Review): readonly ReportSection[] {
   const { seals, faceSeals, sealsHold } = review;
   const every = allSeals(review);
@@ -29,19 +29,19 @@ export function sealSection(review: Review): readonly ReportSection[] {
         ? []
         : [
             sealsHold
-              ? 'Every check of every seal holds over all tolerances.'
-              : 'Not every check of every seal holds over all tolerances.',
+              ? 'All seal checks are satisfied over the full tolerance range.'
+              : 'At least one seal check is not satisfied over the full tolerance range.',
           ],
     tables: [
       {
-        name: 'O-rings at MEOP, least to greatest over the tolerances',
+        name: 'O-rings at MEOP, minimum to maximum over the tolerances',
         columns: [
           { name: 'seal' },
           { name: 'squeeze under pressure', numeric: true },
           { name: 'stretch', numeric: true },
-          { name: 'fill', numeric: true },
-          { name: 'greatest gap', numeric: true },
-          { name: 'verdict' },
+          { name: 'gland fill', numeric: true },
+          { name: 'maximum diametral clearance', numeric: true },
+          { name: 'result' },
         ],
         rows: seals.map(({ closure, place, gland }) => [
           textCell(`${closure} closure, seal ${place}`),
@@ -49,26 +49,26 @@ export function sealSection(review: Review): readonly ReportSection[] {
           band(gland.stretch),
           band(gland.fill),
           shown(gland.clearanceUnderPressure.max.to('mm')),
-          { text: gland.passes ? 'holds' : failing(gland.checks), verdict: judged(gland.passes) },
+          { text: gland.passes ? 'pass' : failing(gland.checks), verdict: judged(gland.passes) },
         ]),
       },
       {
-        name: 'O-rings in a face at MEOP, least to greatest over the tolerances',
+        name: 'O-rings in face glands at MEOP, minimum to maximum over the tolerances',
         columns: [
           { name: 'seal' },
           { name: 'squeeze under pressure', numeric: true },
-          { name: 'interference with its seat', numeric: true },
-          { name: 'fill', numeric: true },
-          { name: 'pressure acts on', numeric: true },
-          { name: 'verdict' },
+          { name: 'interference with the seat', numeric: true },
+          { name: 'gland fill', numeric: true },
+          { name: 'effective seal diameter', numeric: true },
+          { name: 'result' },
         ],
         rows: faceSeals.map(({ closure, place, face }) => [
-          textCell(`${closure} closure, seal ${place}, in a face`),
+          textCell(`${closure} closure, seal ${place} (face)`),
           band(face.squeezeUnderPressure),
           band(face.seat),
           band(face.fill),
           shown(face.sealDiameter.to('mm')),
-          { text: face.passes ? 'holds' : failing(face.checks), verdict: judged(face.passes) },
+          { text: face.passes ? 'pass' : failing(face.checks), verdict: judged(face.passes) },
         ]),
       },
     ],
@@ -82,21 +82,21 @@ const failing = (checks: readonly { readonly passes: boolean; readonly check: st
     .map(({ check }) => check)
     .join(', ');
 
-/** Whether the sensors cover what they will see. */
+/** Section on the ranges of the instruments. */
 export function instrumentSection({ instruments }: Review): readonly ReportSection[] {
   return section({
     id: 'instruments',
     title: 'Instruments',
     tables: [
       {
-        name: 'Ranges against what is expected at the worst case',
+        name: 'Instrument range and expected maximum in the worst case',
         columns: [
           { name: 'instrument' },
           { name: 'range', numeric: true },
-          { name: 'expected', numeric: true },
-          { name: 'range over expected', numeric: true },
-          { name: 'samples in the rise', numeric: true },
-          { name: 'verdict' },
+          { name: 'expected maximum', numeric: true },
+          { name: 'range/expected maximum', numeric: true },
+          { name: 'samples in rise', numeric: true },
+          { name: 'result' },
         ],
         rows: instruments.map(({ name, measures, range, expected, headroom, rise, passes, checks }) => [
           textCell(`${name} (${measures})`),
@@ -104,7 +104,7 @@ export function instrumentSection({ instruments }: Review): readonly ReportSecti
           expected === undefined ? unknown : shown(expected),
           headroom === undefined ? unknown : figure(headroom, 3),
           rise === undefined ? unknown : figure(rise.samples, 3),
-          { text: passes ? 'holds' : failing(checks), verdict: judged(passes) },
+          { text: passes ? 'pass' : failing(checks), verdict: judged(passes) },
         ]),
       },
     ],
@@ -115,21 +115,21 @@ export function instrumentSection({ instruments }: Review): readonly ReportSecti
   });
 }
 
-/** What holds a motor that breaks free. */
+/** Section on the restraint of the motor. */
 export function standSection({ restraint }: Review): readonly ReportSection[] {
   if (restraint === undefined) return [];
   return section({
     id: 'restraint',
     title: 'Restraint',
-    lead: ['The load on the ropes if the motor breaks free at full thrust and takes up their slack.'],
+    lead: ['Rope load if the motor breaks loose at full thrust and takes up the slack.'],
     tables: [
       facts('Restraint', [
-        ['greatest load', shown(restraint.snatchLoad)],
-        ['load over thrust', figure(restraint.impactFactor, 3)],
-        ['speed when the slack is gone', restraint.takeUpSpeed && shown(restraint.takeUpSpeed)],
-        ['load of one rope', shown(restraint.ropeLoad)],
-        ['strength of a rope with its ends', shown(restraint.terminatedStrength)],
-        ['breaking force asked for', shown(restraint.requiredBreakingForce)],
+        ['snatch load', shown(restraint.snatchLoad)],
+        ['impact factor (load/thrust)', figure(restraint.impactFactor, 3)],
+        ['speed at the end of slack', restraint.takeUpSpeed && shown(restraint.takeUpSpeed)],
+        ['load per rope', shown(restraint.ropeLoad)],
+        ['strength of a rope with terminations', shown(restraint.terminatedStrength)],
+        ['required breaking force', shown(restraint.requiredBreakingForce)],
       ]),
     ],
   });

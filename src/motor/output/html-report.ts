@@ -12,12 +12,12 @@ import { cellText } from './text-report';
 import { usualCautions } from './usual-cautions';
 
 /**
- * A report as one page that needs nothing else: no script, no font, no picture from elsewhere. Plots are inside as SVG
- * where drawings are given.
+ * Report as one self-contained HTML page without scripts, fonts or external images. Drawings are inserted as SVG
+ * where given.
  */
 export function htmlReport(content: ReportContent, drawings: Drawings = {}): string {
   const { title, kind, headline, keyFigures, sections } = content;
-  const links = [...sections, { id: 'before-firing', title: 'Before anything is fired' }];
+  const links = [...sections, { id: 'before-firing', title: 'Safety' }];
   return `<!doctype html>
 <html lang="en">
 <head>
@@ -41,11 +41,11 @@ ${keyFigures.length === 0 ? '' : `<dl class="key">${keyFigures.map(([name, shown
 <main id="content" tabindex="-1">
 ${sections.map((part) => htmlSection(part, drawings)).join('\n')}
 <section class="before" id="before-firing" aria-labelledby="before-firing-title">
-<h2 id="before-firing-title">Before anything is fired</h2>
+<h2 id="before-firing-title">Safety</h2>
 ${list('', usualCautions)}
 </section>
 </main>
-<footer>Values are rounded for print; the JSON report holds them in full.</footer>
+<footer>Printed values are rounded; the JSON report contains full precision.</footer>
 </div>
 </body>
 </html>
@@ -56,10 +56,10 @@ function htmlSection(part: ReportSection, drawings: Drawings): string {
   const { id, title, lead, tables, figures, cautions, remarks } = part;
   const drawn = figures.map((figure) => htmlFigure(figure, drawings));
   const made = tables.map((table) => htmlTable(table));
-  // On paper a plot and the numbers that go with it stand side by side.
+  // In print a plot and its table are side by side.
   const beside = figures.length === 1 && drawn[0] !== '' && tables[0] !== undefined && isFacts(tables[0]);
   const matter = beside
-    ? [`<div class="beside">${drawn[0]}\n${made[0]}</div>`, ...made.slice(1)]
+    ? [`<div class="paired">${drawn[0]}\n${made[0]}</div>`, ...made.slice(1)]
     : [...drawn, ...made];
   return `<section id="${id}" aria-labelledby="${id}-title">
 <h2 id="${id}-title">${escaped(title)}</h2>
@@ -78,7 +78,7 @@ function htmlFigure({ id, title, description }: ReportFigure, drawings: Drawings
   return `<figure>${picture('wide')}${picture('narrow')}<figcaption>${escaped(description)}</figcaption></figure>`;
 }
 
-/** A table; where it has more than two columns, its rows become blocks on a narrow screen and keep their roles. */
+/** A table. On a narrow screen the rows of a table with more than two columns become blocks and keep their roles. */
 export function htmlTable({ name, columns, rows }: ReportTable): string {
   const numeric = (j: number): string => (columns[j].numeric ? ' class="n"' : '');
   const head = columns.map(
@@ -96,7 +96,7 @@ export function htmlTable({ name, columns, rows }: ReportTable): string {
 </table>`;
 }
 
-/** Names with a number each, which need no more than half of the page. */
+/** True for names with one number each, for which half of the page is sufficient. */
 const isFacts = ({ columns }: Pick<ReportTable, 'columns'>): boolean =>
   columns.length === 2 && columns[1].numeric === true;
 

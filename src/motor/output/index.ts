@@ -1,5 +1,6 @@
 /**
- * Reports, plots as Vega-Lite specifications, and what notebooks show. Imports the motor's results and the floors below.
+ * Reports, plots as Vega-Lite specifications, and output for notebooks. Imports the results of the motor module
+ * and lower layers.
  *
  * @example plotMargins([margin({ mode: 'burst', applied: q('7 MPa'), allowable: q('21 MPa'), factor: 2, source: 'a test' })]).layer.length // => 4
  * @module

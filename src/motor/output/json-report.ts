@@ -12,8 +12,8 @@ const cell = () =>
   });
 
 /**
- * What a report as JSON looks like, a zod schema: `reportSchema.safeParse(JSON.parse(text))`. Every value stands in full,
- * with its unit and kind where it is a quantity, beside the text that the other formats print.
+ * zod schema of a JSON report: `reportSchema.safeParse(JSON.parse(text))`. Every value is given in full precision,
+ * with unit and kind for a quantity, and as printed in the other formats.
  *
  * @example reportSchema.safeParse({}).success // => false
  */
@@ -23,7 +23,7 @@ export const reportSchema = /* @__PURE__ */ (() =>
     title: z.string(),
     kind: z.string(),
     headline: z.string(),
-    verdict: z.optional(z.enum(['pass', 'marginal', 'fail'])),
+    verdict: z.optional(z.enum(['satisfied', 'fails', 'not fully evaluated'])),
     summary: z.record(z.string(), cell()),
     sections: z.array(
       z.strictObject({
@@ -44,10 +44,10 @@ export const reportSchema = /* @__PURE__ */ (() =>
     beforeFiring: z.array(z.string()),
   }))();
 
-/** A report as JSON has it. */
+/** A report in JSON. */
 export type ReportJson = z.output<typeof reportSchema>;
 
-/** A report as plain data: values in full, each beside the text that the other formats print. */
+/** A report as plain data: values in full precision, each with the string that the other formats print. */
 export function reportJson(content: ReportContent): ReportJson {
   return {
     version: 2,

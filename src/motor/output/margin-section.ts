@@ -17,7 +17,7 @@ import { plotMargins } from './plot-margins';
 const mostDrawn = 12;
 const mostSteps = 10;
 
-/** Every failure mode with its margin at MEOP. */
+/** Section on the margin of safety of every failure mode at MEOP. */
 export function marginSection({ margins, meop }: Review): readonly ReportSection[] {
   if (margins.length === 0) return [];
   const rows = mergedRows(
@@ -39,20 +39,20 @@ export function marginSection({ margins, meop }: Review): readonly ReportSection
   }));
   return section({
     id: 'margins',
-    title: 'Margins',
+    title: 'Margins of safety',
     lead: [
-      `Each mode at MEOP, ${meop.pressure}, with the least favourable sizes that the tolerances allow. The margin is what is left after the factor; zero is exactly enough.`,
+      `Margins of safety at MEOP (${meop.pressure}) with worst-case dimensions. MS = allowable / (FS × applied) − 1; the requirement is MS ≥ 0.`,
     ],
     tables: [
       {
-        name: 'Margins of safety, the least first',
+        name: 'Margins of safety, lowest first',
         columns: [
           { name: 'part and mode' },
-          { name: 'margin', numeric: true },
+          { name: 'MS', numeric: true },
           { name: 'applied', numeric: true },
           { name: 'allowable', numeric: true },
-          { name: 'factor', numeric: true },
-          { name: 'reached at', numeric: true },
+          { name: 'FS', numeric: true },
+          { name: 'failure pressure', numeric: true },
         ],
         rows: rows.map(({ part, mode, cells }) => [textCell(`${part}: ${mode}`), ...cells]),
       },
@@ -61,14 +61,14 @@ export function marginSection({ margins, meop }: Review): readonly ReportSection
       {
         id: 'margins-plot',
         title: 'Margins of safety',
-        description: `The least margins, the least of all at the top; a bar to the left of zero does not hold.`,
+        description: `Lowest margins of safety, the minimum at the top. Bars to the left of zero are negative margins.`,
         spec: (width) => plotMargins(drawn, { width }),
       },
     ],
   });
 }
 
-/** The order in which things give way as pressure rises. */
+/** Section on the failure sequence with increasing pressure. */
 export function failureSection({
   failureOrder,
   joints,
@@ -92,8 +92,8 @@ export function failureSection({
       if (joint === undefined) return [];
       return linesOf(`${end}-joint`, [
         joint.bearingFirst
-          ? 'the holes stretch before anything lets go, as they should'
-          : 'something lets go before the holes stretch, which is not the preferred order',
+          ? 'bearing failure precedes bolt, thread, tear-out and net-section failure (preferred sequence)'
+          : 'a bolt, thread, tear-out or net-section failure precedes bearing (not the preferred sequence)',
       ]);
     }),
     ...Object.entries(cut).flatMap(([name, held]) =>
@@ -101,24 +101,24 @@ export function failureSection({
         const first = held[end] === undefined ? undefined : firstAt(end);
         return first === undefined
           ? []
-          : [{ end, about: `joint, ${name}`, text: `what comes first is ${first}` }];
+          : [{ end, about: `joint, ${name}`, text: `first failure mode is ${first}` }];
       }),
     ),
   ]);
-  const rest = steps.length > mostSteps ? ' The first of them; the others stand with the margins.' : '';
+  const rest = steps.length > mostSteps ? ' Lowest pressures only; see the margin table for all modes.' : '';
   return section({
     id: 'failure-order',
-    title: 'What gives way first',
+    title: 'Failure sequence',
     lead: [
-      `The pressure that uses up each strength, without any factor: how the motor fails if pressure goes on rising.${rest}`,
+      `Chamber pressure at which each applied load equals its allowable, without a factor of safety.${rest}`,
     ],
     tables: [
       {
-        name: 'As pressure rises',
+        name: 'Failure pressures, lowest first',
         columns: [
           { name: 'part and mode' },
-          { name: 'pressure above ambient', numeric: true },
-          { name: 'times MEOP', numeric: true },
+          { name: 'failure pressure', numeric: true },
+          { name: '× MEOP', numeric: true },
         ],
         rows: steps
           .slice(0, mostSteps)
@@ -129,7 +129,7 @@ export function failureSection({
   });
 }
 
-/** Where each mode's number comes from: what several modes share is written once, and numbered. */
+/** Section on the sources of each margin. Sources shared by several modes are listed once and numbered. */
 export function sourceSection({ margins }: Review): readonly ReportSection[] {
   const sources: string[] = [];
   const numbered = (source: string): number => {
@@ -147,7 +147,7 @@ export function sourceSection({ margins }: Review): readonly ReportSection[] {
   );
   return section({
     id: 'sources',
-    title: 'Where the margins come from',
+    title: 'Sources of the margins',
     tables: [
       {
         name: 'Formulas and sources',
@@ -156,7 +156,7 @@ export function sourceSection({ margins }: Review): readonly ReportSection[] {
         rows: rows.map(({ part, mode, cells }) => [textCell(`${part}: ${mode}`), ...cells]),
       },
       {
-        name: 'The sources by number',
+        name: 'List of sources',
         columns: [{ name: 'number' }, { name: 'source' }],
         rows: sources.map((source, i) => [textCell(String(i + 1)), textCell(source)]),
       },

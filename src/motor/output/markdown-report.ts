@@ -15,7 +15,7 @@ export function markdownReport(content: ReportContent): string {
       list(cautions.map((text) => `**Caution:** ${escaped(text)}`)),
       list(remarks.map(escaped)),
     ]),
-    '## Before anything is fired',
+    '## Safety',
     list(usualCautions.map(escaped)),
   ];
   return `${parts.filter((part) => part !== '').join('\n\n')}\n`;
@@ -32,7 +32,7 @@ function markdownTable({ columns, rows }: ReportTable): string {
   ].join('\n');
 }
 
-// What Markdown or the HTML within it would read as markup.
+// Characters that Markdown, or HTML within it, would interpret as markup.
 const escaped = (text: string): string =>
   text
     .replace(/[\\`*_[\]|#]/g, '\\$&')

@@ -15,7 +15,7 @@ import {
 import { plotFiring } from './plot-firing';
 import type { PlotLevel } from './plot-spec';
 
-/** What the recorded firing is laid beside. */
+/** Data shown together with a recorded firing. */
 export interface MeasuredContext {
   readonly prediction?: Firing;
   readonly levels?: readonly PlotLevel[];
@@ -27,7 +27,7 @@ interface Interval {
   readonly high: Quantity;
 }
 
-/** A reduced firing: what the motor did, as far as the record tells. */
+/** Section on a reduced firing. */
 export function measuredSection(
   reduced: ReducedFiring,
   beside: MeasuredContext = {},
@@ -35,23 +35,23 @@ export function measuredSection(
   const { record, recovery, cautions } = reduced;
   return section({
     id: 'recorded',
-    title: 'The recorded firing',
+    title: 'Recorded firing',
     lead: [
       reduced.status === 'no result'
-        ? 'No channel of the record is fit to give numbers.'
+        ? 'No channel of the record is valid.'
         : `${record.title ?? 'The firing'}: ${record.time.length} samples. ${recoveryText(recovery)}`.trim(),
     ],
     figures: reduced.status === 'no result' ? [] : [tracePlot(reduced, beside)],
     tables: [numbersTable(reduced)],
     cautions,
-    remarks: record.history.map((line) => `Done: ${line}`),
+    remarks: record.history.map((line) => `Processing: ${line}`),
   });
 }
 
 const recoveryText = (recovery: ReducedFiring['recovery']): string =>
   recovery === undefined
     ? ''
-    : `The ${recovery.channel} clipped; what it missed is recovered from the other channel, with its 95 % band.`;
+    : `The ${recovery.channel} channel saturated. The missing part is reconstructed from ${recovery.channel === 'pressure' ? 'thrust' : 'pressure'}, with a 95 % confidence interval.`;
 
 function tracePlot(reduced: ReducedFiring, { prediction, levels = [] }: MeasuredContext): ReportFigure {
   const described =
@@ -59,7 +59,7 @@ function tracePlot(reduced: ReducedFiring, { prediction, levels = [] }: Measured
   return {
     id: 'recorded-plot',
     title: described,
-    description: `${described} over time${prediction === undefined ? '' : ', each from its first 10 % point'}.${reduced.recovery === undefined ? '' : ' The shaded band holds what a clipped channel missed, with 95 % confidence.'}`,
+    description: `${described} against time${prediction === undefined ? '' : ', each from its first 10 % point'}.${reduced.recovery === undefined ? '' : ' The shaded area is the reconstructed part of the saturated channel, with its 95 % confidence interval.'}`,
     spec: (width) =>
       plotFiring(prediction === undefined ? reduced : [reduced, prediction], {
         width,
@@ -72,8 +72,8 @@ function tracePlot(reduced: ReducedFiring, { prediction, levels = [] }: Measured
 const columns: readonly Column[] = [
   { name: 'figure' },
   { name: 'value', numeric: true },
-  { name: 'at least', numeric: true },
-  { name: 'at most', numeric: true },
+  { name: 'lower limit', numeric: true },
+  { name: 'upper limit', numeric: true },
 ];
 
 function numbersTable(reduced: ReducedFiring): ReportTable {
@@ -85,7 +85,7 @@ function numbersTable(reduced: ReducedFiring): ReportTable {
   const number = (name: string, given: number | undefined) =>
     single(name, given === undefined ? undefined : figure(given));
   return {
-    name: 'What the motor did, with 95 % confidence where two limits are given',
+    name: 'Results, with 95 % confidence limits where given',
     columns,
     rows: [
       ...single('class', reduced.motorClass && textCell(reduced.motorClass.letter)),
@@ -101,7 +101,7 @@ function numbersTable(reduced: ReducedFiring): ReportTable {
       ...number('thrust coefficient', reduced.thrustCoefficient),
       ...number('combustion efficiency', reduced.combustionEfficiency),
       ...number('nozzle efficiency', reduced.nozzleEfficiency),
-      ...quantity('pressure that the hardware may have seen', reduced.peakPressureUpperBound),
+      ...quantity('upper limit of peak pressure, gauge', reduced.peakPressureUpperBound),
     ],
   };
 }

@@ -9,9 +9,9 @@ export interface ModeRow {
   readonly cells: readonly Shown[];
 }
 
-/** Part and mode of what has them. */
+/** Part and mode of a margin or a limit. */
 export const modeOf = ({ part, mode }: Pick<FailureMargin, 'part' | 'mode'>) => ({ part, mode });
 
-/** Rows with their parts named; those of head and aft that print the same as one row. */
+/** Rows with their parts named; rows of head and aft that print the same are merged. */
 export const mergedRows = <R extends ModeRow>(rows: readonly R[]): readonly Named<R>[] =>
   namedRows(rows, ({ mode, cells }) => [mode, ...cells.map(({ text }) => text)]);

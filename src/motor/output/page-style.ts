@@ -1,4 +1,4 @@
-/** The look of the page: paper and ink, a title block as on a drawing, rules instead of boxes. */
+/** Style of the page: paper and ink, a title block as on a drawing, rules instead of boxes. */
 export const pageStyle = `
 :root { color-scheme: light dark; --paper: #fbf9f5; --raised: #f3efe7; --ink: #26323d; --quiet: #5d6671; --line: #d9d3c7;
   --accent: #a84a26; --pass: #2f6244; --marginal: #8a5a00; --fail: #b3261e; --link: #0b6f7c; }
@@ -52,5 +52,5 @@ footer { margin-top: 1.5rem; color: var(--quiet); font-size: .8125rem; }
   @page { margin: 13mm 14mm; } :root { --paper: #fff; --raised: #fff; } html { font-size: 8.75pt; } body { font-size: 1rem; line-height: 1.4; } .sheet { max-width: none; padding: 0; } nav, .skip { display: none; }
   a { color: inherit; text-decoration: none; } section { margin-top: 1.4rem; } h1 { font-size: 20pt; }
   table { margin: .6rem 0; } th, td { padding-block: .16rem; } section > p { break-inside: avoid; } ul.cautions li { border-left-width: 2pt; padding: .1rem .6rem; margin: .2rem 0; font-size: .9rem; } #sources table { font-size: .8rem; } thead { display: table-header-group; } table:not(:has(tbody tr:nth-child(9))) { break-inside: avoid; } tr, li { break-inside: avoid; } h2, caption, section > p { break-after: avoid; } .before { break-inside: avoid; }
-  figure { max-width: 115mm; margin: .5rem 0; } .name { padding: .5rem .9rem .6rem; } .headline { max-width: none; margin-top: .3rem; } .key div { padding: .25rem .9rem .3rem; } .beside { display: grid; grid-template-columns: 100mm 1fr; column-gap: 7mm; align-items: start; break-inside: avoid; } header, .before { border-width: 1.2pt; }
+  figure { max-width: 115mm; margin: .5rem 0; } .name { padding: .5rem .9rem .6rem; } .headline { max-width: none; margin-top: .3rem; } .key div { padding: .25rem .9rem .3rem; } .paired { display: grid; grid-template-columns: 100mm 1fr; column-gap: 7mm; align-items: start; break-inside: avoid; } header, .before { border-width: 1.2pt; }
 }`;

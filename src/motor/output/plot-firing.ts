@@ -13,17 +13,17 @@ import {
 } from './plot-spec';
 import { thinTrace } from './thin-trace';
 
-/** How firings are drawn. */
+/** Options of a firing plot. */
 export interface PlotFiringOptions {
-  /** Of the drawing [px]. Default 640. */
+  /** Width of the drawing [px]. Default 640. */
   readonly width?: number;
-  /** Levels across the pressure plot; a gauge level is drawn at its absolute pressure. */
+  /** Horizontal lines in the pressure plot. A gauge level is drawn at its absolute pressure. */
   readonly levels?: readonly PlotLevel[];
-  /** Of the pressure axis. Default `'MPa'`. */
+  /** Unit of the pressure axis. Default `'MPa'`. */
   readonly pressureUnit?: 'MPa' | 'psi' | 'bar';
-  /** Of the thrust axis. Default `'N'`. */
+  /** Unit of the thrust axis. Default `'N'`. */
   readonly thrustUnit?: 'N' | 'lbf';
-  /** Where time is zero: as each record has it, or at the first 10 % point of each. Default `'own zero'`. */
+  /** Time zero: that of each record, or the first 10 % point of each. Default `'own zero'`. */
   readonly timeFrom?: 'own zero' | 'ten percent point';
 }
 
@@ -31,11 +31,12 @@ type Drawable = Firing | ReducedFiring;
 type Channel = 'pressure' | 'thrust';
 
 /**
- * Pressure (absolute) and thrust over time, as a Vega-Lite specification. Several firings, predicted or measured, share
- * the axes; where a reduced firing had a clipped channel, the 95 % band of what was recovered is drawn with it.
+ * Plots absolute pressure and thrust against time as a Vega-Lite specification. Several firings, predicted or
+ * measured, share the axes. For a reduced firing with a saturated channel, the 95 % confidence interval of the
+ * reconstructed part is drawn.
  *
- * @throws MeopError `nothing-to-plot` where there is neither pressure nor thrust; `missing-field` where a gauge level
- * meets firings that do not know their ambient pressure
+ * @throws MeopError `nothing-to-plot` where there is neither pressure nor thrust; `missing-field` where a gauge
+ * level is given and no firing has an ambient pressure
  * @example plotFiring(firing({ origin: 'measured', time: series([0, 1], 's'), thrust: series([0, 5], 'N') })).vconcat.length // => 1
  */
 export function plotFiring(
@@ -48,7 +49,7 @@ export function plotFiring(
   if (panels.length === 0)
     throw new MeopError(
       'nothing-to-plot',
-      'plotFiring: there is neither pressure nor thrust to plot; a firing with one of them is expected',
+      'plotFiring: the firing has neither pressure nor thrust. Pass a firing with at least one of them.',
       'firings',
     );
   return plotSpec({ vconcat: panels, spacing: 18 });
@@ -69,7 +70,7 @@ function traceOf(one: Drawable, name: string, timeFrom: NonNullable<PlotFiringOp
 
 function tenPercentPoint(record: Firing): number {
   const { thrust, pressure } = analysedRecord(record).traces;
-  if (thrust) return thrust.edges(0.1, 0).start;
+  if (thrust) return thrust.edges(0.1, 0).start; // without an ambient pressure: the lowest value
   return pressure?.edges(0.1, record.ambientPressure?.si ?? pressure.lowest()).start ?? 0;
 }
 
@@ -114,7 +115,7 @@ function ambientOf(traces: readonly Trace[]): number {
   if (known?.record.ambientPressure !== undefined) return known.record.ambientPressure.si;
   throw new MeopError(
     'missing-field',
-    'plotFiring: a gauge level needs the ambient pressure of a firing; give the level as an absolute pressure',
+    'plotFiring: a gauge level requires the ambient pressure of a firing. Give the level as an absolute pressure.',
     'levels',
   );
 }
@@ -150,7 +151,7 @@ function bandRows(
   }));
 }
 
-// Enough digits to draw: a plot is no place to read numbers from.
+// Enough digits to draw; a plot is not a source of numbers.
 const short = (value: number): number => Number(value.toPrecision(6));
 
 function panel(

@@ -2,17 +2,17 @@ import { MeopError } from '../../units';
 import type { FlawEnvelope } from '../envelope/flaw-envelope';
 import { type PlotSpec, plotColours, plotSpec, plotTitle, seriesColours, seriesDashes } from './plot-spec';
 
-/** How a flaw envelope is drawn. */
+/** Options of a flaw-envelope plot. */
 export interface PlotFlawEnvelopeOptions {
-  /** Of the drawing [px]. Default 640. */
+  /** Width of the drawing [px]. Default 640. */
   readonly width?: number;
 }
 
 /**
- * Peak pressure above ambient over the burning area that a flaw adds, by kind of flaw, with the pressure of the mode
- * that gives way first, as a Vega-Lite specification.
+ * Plots peak gauge pressure against the burning area that a flaw adds, by kind of flaw, with the pressure of the
+ * mode that fails first, as a Vega-Lite specification.
  *
- * @throws MeopError `nothing-to-plot` where no flaw was burned back
+ * @throws MeopError `nothing-to-plot` where the envelope has no flaws
  * @example plotFlawEnvelope(flawEnvelope(demoMotor())).layer.length // => 3
  */
 export function plotFlawEnvelope(
@@ -28,14 +28,11 @@ export function plotFlawEnvelope(
     })),
   );
   if (points.length === 0)
-    throw new MeopError(
-      'nothing-to-plot',
-      'plotFlawEnvelope: no flaw was burned back; there is nothing to plot',
-    );
+    throw new MeopError('nothing-to-plot', 'plotFlawEnvelope: the envelope has no flaws to plot');
   const kinds = curves.map(({ kind }) => kind);
   const first = rows.slice(0, 1).map(({ failurePressure }) => ({
     at: Number(failurePressure.in('MPa').toPrecision(6)),
-    label: 'the first strength used up',
+    label: 'lowest failure pressure',
   }));
   const level = { field: 'at', type: 'quantitative' };
   return plotSpec({

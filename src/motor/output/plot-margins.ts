@@ -3,20 +3,23 @@ import { MeopError } from '../../units';
 import { signed } from './content';
 import { type PlotSpec, plotColours, plotSpec, plotTitle } from './plot-spec';
 
-/** How margins are drawn. */
+/** Options of a margin plot. */
 export interface PlotMarginsOptions {
-  /** Of the drawing [px]. Default 640. */
+  /** Width of the drawing [px]. Default 640. */
   readonly width?: number;
-  /** Bars end here, so that ample margins do not flatten the scarce ones; their number stands beside. Default 2. */
+  /**
+   * Length at which bars end, so that large margins do not compress small ones; the number is printed at the bar.
+   * Default 2.
+   */
   readonly maxMargin?: number;
-  /** Modes drawn, the least margins first. Default 14. */
+  /** Maximum number of modes, lowest margins first. Default 14. */
   readonly maxRows?: number;
 }
 
 type WithMargin = Pick<Margin, 'mode' | 'marginOfSafety'> & { readonly part?: PartId };
 
 /**
- * Margins of safety as bars, the least first, as a Vega-Lite specification. Zero is exactly enough.
+ * Plots margins of safety as bars, lowest first, as a Vega-Lite specification.
  *
  * @throws MeopError `nothing-to-plot` where there are no margins
  * @example plotMargins([margin({ mode: 'burst', applied: q('7 MPa'), allowable: q('21 MPa'), factor: 2, source: 'a test' })]).layer.length // => 4
@@ -30,7 +33,7 @@ export function plotMargins(
   if (margins.length === 0)
     throw new MeopError(
       'nothing-to-plot',
-      'plotMargins: no margins given; at least one is expected',
+      'plotMargins: margins must contain at least one margin, got none',
       'margins',
     );
   const sorted = [...margins].sort((a, b) => a.marginOfSafety - b.marginOfSafety).slice(0, maxRows);
@@ -41,7 +44,7 @@ export function plotMargins(
     label: shortened(part === undefined ? mode : `${partName(part)}: ${mode}`, Math.floor(width / 6.9)),
     number: signed(marginOfSafety).text,
     numberAt: Math.max(0, Math.min(maxMargin, marginOfSafety)),
-    passes: marginOfSafety >= 0 ? 'holds' : 'does not hold',
+    passes: marginOfSafety >= 0 ? 'zero or greater' : 'negative',
   }));
   const least = Math.min(0, ...rows.map(({ drawn }) => drawn));
   const last = Math.max(0.2, ...rows.map(({ drawn }) => drawn));
@@ -49,11 +52,11 @@ export function plotMargins(
   return plotSpec({
     title: {
       ...plotTitle('margin of safety'),
-      subtitle: rows.length < margins.length ? `the ${rows.length} least of ${margins.length}` : '',
+      subtitle: rows.length < margins.length ? `lowest ${rows.length} of ${margins.length}` : '',
       subtitleColor: plotColours.quiet,
       subtitleFontSize: 13,
     },
-    // The size is set, not measured: without a canvas, letters are taken for wider than they are.
+    // The size is set, not measured: without a canvas, the width of letters is overestimated.
     autosize: { type: 'none' },
     padding: { left: 8, right: 56, top: 50, bottom: 34 },
     width: width - 64,
@@ -74,7 +77,10 @@ export function plotMargins(
           color: {
             field: 'passes',
             type: 'nominal',
-            scale: { domain: ['holds', 'does not hold'], range: [plotColours.second, plotColours.fail] },
+            scale: {
+              domain: ['zero or greater', 'negative'],
+              range: [plotColours.second, plotColours.fail],
+            },
             legend: null,
           },
         },

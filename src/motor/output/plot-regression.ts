@@ -11,19 +11,19 @@ import {
 } from './plot-spec';
 import { thinTrace } from './thin-trace';
 
-/** How regressions are drawn. */
+/** Options of a regression plot. */
 export interface PlotRegressionOptions {
-  /** Of the drawing [px]. Default 640. */
+  /** Width of the drawing [px]. Default 640. */
   readonly width?: number;
-  /** Of the depth axis. Default `'mm'`. */
+  /** Unit of the depth axis. Default `'mm'`. */
   readonly depthUnit?: 'mm' | 'in';
-  /** Of the area axis. Default `'cm^2'`. */
+  /** Unit of the area axis. Default `'cm^2'`. */
   readonly areaUnit?: 'cm^2' | 'in^2';
 }
 
 /**
- * Burning area over burned depth, as a Vega-Lite specification: of one regression, or of several by name, such as a sound
- * grain and a cracked one. The web is marked where it is not the last depth.
+ * Plots burning area against burned depth as a Vega-Lite specification: of one regression, or of several by name,
+ * such as a flaw-free grain and a cracked one. The web is marked where it is not the last depth.
  *
  * @throws MeopError `nothing-to-plot` where no regression is given
  * @example plotRegression(regress(tubularSegment({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '85 mm' }))).layer.length // => 1
@@ -36,7 +36,7 @@ export function plotRegression(
   const named = isRegression(regressions) ? { [regressions.grain]: regressions } : regressions;
   const names = Object.keys(named);
   if (names.length === 0)
-    throw new MeopError('nothing-to-plot', 'plotRegression: no regression given; at least one is expected');
+    throw new MeopError('nothing-to-plot', 'plotRegression: at least one regression is required, got none');
   const rows = names.flatMap((name) => {
     const { depth, burningArea } = named[name];
     const [d, a] = [depth.in(depthUnit), burningArea.in(areaUnit)];

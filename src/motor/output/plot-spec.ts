@@ -1,6 +1,6 @@
 import type { Quantity } from '../../units';
 
-/** Data that JSON can hold. */
+/** JSON data. */
 export type JsonValue =
   | string
   | number
@@ -9,13 +9,13 @@ export type JsonValue =
   | readonly JsonValue[]
   | { readonly [key: string]: JsonValue };
 
-/** A Vega-Lite specification: plain data that any Vega-Lite draws. A notebook draws it by itself. */
+/** A Vega-Lite specification: plain data that Vega-Lite renders. A notebook renders it automatically. */
 export interface PlotSpec {
   readonly $schema: string;
   readonly [key: string]: JsonValue;
 }
 
-/** Colours of the plots on white paper; a drawing in a page takes the page's own in their place. */
+/** Colours of the plots on white paper; a drawing in a page uses the colours of the page. */
 export const plotColours = {
   ink: '#26323d',
   quiet: '#5d6671',
@@ -27,7 +27,7 @@ export const plotColours = {
   pass: '#3f6b4f',
 } as const;
 
-/** Colours of series in the order in which they come. */
+/** Colours of the series, in order. */
 export const seriesColours: readonly string[] = [
   plotColours.first,
   plotColours.second,
@@ -35,7 +35,7 @@ export const seriesColours: readonly string[] = [
   plotColours.pass,
 ];
 
-/** Line patterns of series, so that they can be told apart without colour. */
+/** Line patterns of the series, to distinguish them without colour. */
 export const seriesDashes: readonly (readonly number[])[] = [
   [1, 0],
   [7, 4],
@@ -45,7 +45,7 @@ export const seriesDashes: readonly (readonly number[])[] = [
 
 const font = "'Source Sans 3', 'DejaVu Sans', system-ui, sans-serif";
 
-/** A specification with the look that all plots share. */
+/** A specification with the style of all plots. */
 export function plotSpec(body: { readonly [key: string]: JsonValue }): PlotSpec {
   const spec: PlotSpec = {
     $schema: 'https://vega.github.io/schema/vega-lite/v6.json',
@@ -54,7 +54,7 @@ export function plotSpec(body: { readonly [key: string]: JsonValue }): PlotSpec 
     ...body,
     config: {
       font,
-      numberFormat: '~r', // as the tables: no commas between thousands
+      numberFormat: '~r', // as in the tables: no commas between thousands
       view: { stroke: null },
       aria: false,
       axis: {
@@ -89,7 +89,7 @@ export function plotSpec(body: { readonly [key: string]: JsonValue }): PlotSpec 
   return displayable(spec);
 }
 
-/** The title over a plot: what its y axis shows. */
+/** Title above a plot: the quantity of its y axis. */
 export const plotTitle = (text: string): { readonly [key: string]: JsonValue } => ({
   text,
   anchor: 'start',
@@ -100,7 +100,7 @@ export const plotTitle = (text: string): { readonly [key: string]: JsonValue } =
   offset: 8,
 });
 
-// A notebook draws the specification; nobody else sees the method.
+// For notebooks, which render the specification; not part of the public interface.
 function displayable(spec: PlotSpec): PlotSpec {
   return Object.defineProperty(spec, Symbol.for('Jupyter.display'), {
     value: () => ({
@@ -112,7 +112,7 @@ function displayable(spec: PlotSpec): PlotSpec {
   });
 }
 
-/** A level drawn across a plot, such as MEOP or the range of a transducer. */
+/** A horizontal line in a plot, such as MEOP or the range of a transducer. */
 export interface PlotLevel {
   readonly label: string;
   readonly at: Quantity;

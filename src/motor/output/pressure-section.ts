@@ -13,7 +13,7 @@ import {
   textCell,
 } from './content';
 
-/** How MEOP was found and what drives it. */
+/** Section on MEOP, its basis and its sensitivities. */
 export function pressureSection({ meop }: Pick<Review, 'meop'>): readonly ReportSection[] {
   const { nominal, worstCase, percentile, sensitivity, basis, allowance } = meop;
   const row = (name: string, { pressure, peakThrust }: MeopCase, grain: Shown): readonly Shown[] => [
@@ -28,34 +28,34 @@ export function pressureSection({ meop }: Pick<Review, 'meop'>): readonly Report
     id: 'pressure',
     title: 'Maximum expected operating pressure',
     lead: [
-      `MEOP is ${meop.pressure}, by ${basis === 'percentile' ? 'the percentile of motors drawn' : `the ${basis === 'nominal' ? 'nominal values' : 'worst case'}`}${allowance === 1 ? '' : `, times an allowance of ${formatNumber(allowance)}`}.`,
+      `MEOP: ${meop.pressure} (basis: ${basis}${allowance === 1 ? '' : `, times an allowance of ${formatNumber(allowance)}`}).`,
       sensitivity.length === 0
-        ? 'No value that bears on it has a tolerance and no temperature range is given: every motor drawn is the nominal one.'
-        : `Of ${percentile.samples} motors drawn within their tolerances and temperatures (${percentile.distribution}, seed ${percentile.seed}), ${share} % stay below ${percentile.pressure}, give or take the number drawn: ${percentile.band[0]} to ${percentile.band[1]}.`,
+        ? 'No input of the pressure has a tolerance, and no temperature range is specified. All Monte Carlo samples equal the nominal motor.'
+        : `Monte Carlo, ${percentile.samples} samples (${percentile.distribution} distribution, seed ${percentile.seed}): ${share}th percentile ${percentile.pressure}, 95 % confidence interval ${percentile.band[0]} to ${percentile.band[1]}.`,
     ],
     tables: [
       {
-        name: 'Peak of the firing',
+        name: 'Peak pressure and thrust',
         columns: [
           { name: 'case' },
-          { name: 'pressure above ambient', numeric: true },
-          { name: 'thrust', numeric: true },
-          { name: 'grain', numeric: true },
+          { name: 'peak pressure', numeric: true },
+          { name: 'peak thrust', numeric: true },
+          { name: 'grain temperature', numeric: true },
         ],
         rows: [
           row('nominal values', nominal, temperature(nominal)),
-          row(`${share} % of motors drawn`, percentile.checked, textCell('its range')),
+          row(`${share}th percentile`, percentile.checked, textCell('full range')),
           row(`worst case, ${worstCase.flaws}`, worstCase, temperature(worstCase)),
         ],
       },
       {
-        name: 'What drives the peak pressure, each value alone',
+        name: 'Sensitivity of peak pressure, one input at a time',
         columns: [
-          { name: 'value' },
+          { name: 'input' },
           { name: 'nominal and tolerance', numeric: true },
-          { name: 'at the lower end', numeric: true },
-          { name: 'at the upper end', numeric: true },
-          { name: 'share of the scatter', numeric: true },
+          { name: 'change at lower limit', numeric: true },
+          { name: 'change at upper limit', numeric: true },
+          { name: 'share of variance', numeric: true },
         ],
         rows: sensitivity.map((one) => [
           textCell(one.input),
@@ -73,7 +73,7 @@ export function pressureSection({ meop }: Pick<Review, 'meop'>): readonly Report
   });
 }
 
-/** What a report on MEOP alone says. */
+/** Content of the report on MEOP. */
 export function pressureContent(meop: Meop): ReportContent {
   const { pressure, basis, nominal, worstCase, percentile, cautions, assumptions } = meop;
   const [strongest] = meop.sensitivity;
@@ -81,13 +81,13 @@ export function pressureContent(meop: Meop): ReportContent {
     title: nominal.firing.title ?? 'Motor',
     kind: 'maximum expected operating pressure',
     headline: headlineOf(
-      `MEOP is ${pressure}, by the ${basis}${strongest === undefined ? '' : `; ${strongest.input} drives the scatter most`}.`,
+      `MEOP: ${pressure} (basis: ${basis}).${strongest === undefined ? '' : ` Main contributor to its variance: ${strongest.input}.`}`,
     ),
     keyFigures: [
       ['MEOP', shown(pressure)],
       ['nominal peak', shown(nominal.pressure)],
       ['worst case', shown(worstCase.pressure)],
-      [`percentile of motors drawn`, shown(percentile.pressure)],
+      [`percentile`, shown(percentile.pressure)],
     ],
     sections: [
       ...pressureSection({ meop }),
@@ -95,7 +95,7 @@ export function pressureContent(meop: Meop): ReportContent {
         id: 'cautions',
         title: 'Cautions and assumptions',
         cautions,
-        remarks: assumptions.map((text) => `Assumed: ${text}`),
+        remarks: assumptions.map((text) => `Assumption: ${text}`),
       }),
     ],
   };

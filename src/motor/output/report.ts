@@ -19,33 +19,34 @@ import { pressureContent } from './pressure-section';
 import { reviewContent } from './review-content';
 import { textReport } from './text-report';
 
-/** The formats of a report. */
+/** Formats of a report. */
 export type ReportFormat = 'text' | 'markdown' | 'html' | 'csv' | 'json';
 
-/** What a report can be made of. */
+/** Subjects of a report. */
 export type Reportable = Review | Meop | MotorComparison | FlawEnvelope | ReducedFiring | Firing;
 
-/** What goes into a report beside its subject. */
+/** Additional content of a report. */
 export interface ReportInput {
-  /** A recorded firing of the motor, laid beside the prediction of a review. */
+  /** Recorded firing of the motor, compared with the prediction of a review. */
   readonly firing?: ReducedFiring;
-  /** What a recorded firing says of the model and of the hardware; holds the firing, too. */
+  /** Comparison of a recorded firing with the model, and its effect on the hardware; includes the firing. */
   readonly comparison?: MotorComparison;
-  /** The flaws that the motor survives. */
+  /** Critical flaw sizes of the motor. */
   readonly flaws?: FlawEnvelope;
 }
 
-/** How a report is written. */
+/** Options of a report. */
 export interface ReportOptions extends ReportInput {
   /** Default `'text'`. */
   readonly format?: ReportFormat;
-  /** The plots of an HTML page, drawn by {@link reportDrawings}; without them it has tables only. */
+  /** Plots of an HTML page, drawn by {@link reportDrawings}; without them the page contains tables only. */
   readonly drawings?: Drawings;
 }
 
 /**
- * A report on a review, a MEOP, a comparison, a flaw envelope, a reduced firing or a firing: text for a terminal, Markdown, one HTML page that needs nothing
- * else, CSV with one number a line, or JSON. All print the same digits. {@link reportPage} gives the page with its plots.
+ * Writes a report on a review, a MEOP, a comparison, a flaw envelope, a reduced firing or a firing: text for a
+ * terminal, Markdown, one self-contained HTML page, CSV with one number per line, or JSON. All formats print the
+ * same digits. {@link reportPage} includes the plots.
  *
  * @throws MeopError `unknown-name` for another format
  * @example report(firing({ origin: 'measured', time: series([0, 0.1, 1.9, 2.1], 's'), thrust: series([0, 500, 500, 0], 'N') }), { format: 'csv' }).slice(0, 14) // => 'part,table,row'
@@ -67,7 +68,7 @@ export function report(subject: Reportable, options: ReportOptions = {}): string
     default:
       throw new MeopError(
         'unknown-name',
-        `report: format: '${String(format)}' given; text, markdown, html, csv or json is expected`,
+        `report: format must be text, markdown, html, csv or json, got '${String(format)}'`,
         'format',
         { value: format },
       );
@@ -75,8 +76,8 @@ export function report(subject: Reportable, options: ReportOptions = {}): string
 }
 
 /**
- * The plots of a report as SVG, drawn with the packages `vega` and `vega-lite`; `engine` hands them in
- * where the program is bundled or CommonJS.
+ * Draws the plots of a report as SVG with the packages `vega` and `vega-lite`. Pass them as `engine` in a bundled
+ * or CommonJS program.
  *
  * @throws MeopError `no-plot-engine` where they are not installed
  * @example typeof reportDrawings // => 'function'
@@ -90,10 +91,11 @@ export function reportDrawings(
 }
 
 /**
- * A report as one HTML page with its plots inside, drawn with the packages `vega` and `vega-lite`; `engine` hands them in
- * where the program is bundled or CommonJS.
+ * Writes a report as one HTML page with plots, drawn with the packages `vega` and `vega-lite`. Pass them as
+ * `engine` in a bundled or CommonJS program.
  *
- * @throws MeopError `no-plot-engine` where they are not installed: `report(…, { format: 'html' })` gives the page without plots
+ * @throws MeopError `no-plot-engine` where they are not installed: `report(…, { format: 'html' })` gives the page
+ * without plots
  * @example typeof reportPage // => 'function'
  */
 export async function reportPage(

@@ -1,10 +1,11 @@
 import { partName } from '../../structures';
-import { formatNumber } from '../../units';
 import type { MotorComparison } from '../compare/comparison';
 import type { Review } from '../review/review-result';
+import { comparisonVerdict } from './comparison-section';
 import {
   type ReportContent,
   type ReportSection,
+  type ReportVerdict,
   shown,
   signed,
   textCell,
@@ -18,7 +19,7 @@ import { instrumentSection, sealSection, standSection } from './hardware-section
 import { failureSection, marginSection, sourceSection } from './margin-section';
 import { pressureSection } from './pressure-section';
 
-/** What a report on a review says. */
+/** Content of the report on a review. */
 export function reviewContent(
   review: Review,
   more: readonly ReportSection[] = [],
@@ -31,17 +32,22 @@ export function reviewContent(
     title: motor.name,
     kind: 'review of a static firing',
     headline: [
-      { message: headline(review), verdict: overall(review) },
+      { message: headline(review), verdict: headlineVerdict(review) },
       ...(recorded === undefined
         ? []
         : [{ message: recorded.message, verdict: recorded.speaksAgainst ? 'fail' : 'pass' } as const]),
     ],
-    verdict: recorded?.speaksAgainst && overall(review) === 'pass' ? 'marginal' : overall(review),
+    verdict: reviewVerdict(review, comparison),
     keyFigures: [
       ['MEOP', shown(meop.pressure)],
       ...(governing === undefined
         ? []
-        : [['least margin', signed(governing.marginOfSafety, verdictOf(governing.marginOfSafety))] as const]),
+        : [
+            [
+              'minimum margin of safety',
+              signed(governing.marginOfSafety, verdictOf(governing.marginOfSafety)),
+            ] as const,
+          ]),
       ['peak pressure, absolute', shown(prediction.peakPressure)],
       ...(summary.peakThrust === undefined ? [] : [['peak thrust', shown(summary.peakThrust)] as const]),
       ['total impulse', shown(prediction.totalImpulse)],
@@ -65,7 +71,7 @@ export function reviewContent(
   };
 }
 
-/** The numbers that a recorded firing adds. */
+/** Key results of a recorded firing. */
 function firedFigures(
   { meop }: Review,
   { peakPressureUpperBound, measured, reuse }: MotorComparison,
@@ -75,12 +81,12 @@ function firedFigures(
   return [
     ...(peakPressureUpperBound === undefined
       ? []
-      : [['reached when fired', shown(peakPressureUpperBound, over ? 'fail' : 'pass')] as const]),
+      : [['peak pressure when fired', shown(peakPressureUpperBound, over ? 'fail' : 'pass')] as const]),
     ...(measured.totalImpulse === undefined
       ? []
-      : [['impulse when fired', shown(measured.totalImpulse.value)] as const]),
+      : [['total impulse when fired', shown(measured.totalImpulse.value)] as const]),
     [
-      'facts against using it again',
+      'findings against reuse',
       { text: String(against), value: against, verdict: against > 0 ? 'fail' : 'pass' },
     ],
   ];
@@ -89,46 +95,56 @@ function firedFigures(
 function headline(review: Review): string {
   const { governing, failureOrder, meop } = review;
   if (governing === undefined)
-    return 'No failure mode could be judged: the document does not describe the hardware.';
+    return 'No failure mode could be evaluated: the document does not describe the hardware.';
   const { id, part, mode, marginOfSafety } = governing;
   const [first] = failureOrder;
-  const least = `the least margin is ${signed(marginOfSafety).text}: ${partName(part)}, ${mode}`;
   const isSame = first?.part === part && first.id === id;
-  const order =
-    first === undefined
-      ? ''
-      : `. As pressure rises, ${isSame ? 'the same mode comes first' : `${partName(first.part)}, ${first.mode}, comes first`}, at ${first.failurePressure} (${formatNumber(first.meopRatio, 3)} times MEOP)`;
-  const others = [
-    ...(review.sealsHold ? [] : ['a seal is outside its limits']),
-    ...(review.flow.every(({ passes }) => passes) ? [] : ['a limit of the port is passed']),
-    ...(review.instruments.every(({ passes }) => passes)
-      ? []
-      : ['an instrument does not cover what it will see']),
-  ];
-  const also = others.length === 0 ? '' : `. Besides, ${others.join(', and ')}`;
   const missing = missingClosures(review);
-  const unjudged =
-    missing.length === 0
-      ? ''
-      : `. Not judged, since the document does not describe it: ${missing.join(' and ')}, with joint and seals`;
-  const verdict = review.passes
-    ? `Every margin ${missing.length === 0 ? '' : 'that was judged '}holds at ${meop.pressure}`
-    : `Not every margin holds at ${meop.pressure}`;
-  return `${verdict}; ${least}${order}${unjudged}${also}.`;
+  return [
+    review.passes
+      ? `All ${missing.length === 0 ? '' : 'evaluated '}margins of safety are zero or greater at MEOP (${meop.pressure}).`
+      : `At least one margin of safety is negative at MEOP (${meop.pressure}).`,
+    `Minimum: ${signed(marginOfSafety).text}, ${partName(part)}, ${mode}.`,
+    ...(first === undefined
+      ? []
+      : [
+          `With increasing pressure ${isSame ? 'this mode also fails first' : `${partName(first.part)}, ${first.mode}, fails first`}, at ${first.failurePressure} (${first.meopRatio.toFixed(2)} × MEOP, no factor of safety).`,
+        ]),
+    ...(missing.length === 0
+      ? []
+      : [
+          `Not evaluated, because the document does not describe them: ${missing.join(' and ')}, with joint and seals.`,
+        ]),
+    ...(review.sealsHold ? [] : ['A seal check is not satisfied.']),
+    ...(review.flow.every(({ passes }) => passes) ? [] : ['A port flow limit is exceeded.']),
+    ...(review.instruments.every(({ passes }) => passes) ? [] : ['An instrument range is not sufficient.']),
+  ].join(' ');
 }
 
-/** Ends of the pressure vessel that nobody has described: what was judged is not the whole of it. */
+/** Ends of the pressure vessel that the document does not describe, and that are therefore not evaluated. */
 const missingClosures = ({ motor }: Review): readonly string[] =>
   (['head', 'aft'] as const)
     .filter((end) => motor.closures?.[end] === undefined)
-    .map((end) => `the ${end} closure`);
+    .map((end) => `${end} closure`);
 
-function overall(review: Review): Verdict {
-  const { governing, passes, sealsHold, flow, instruments } = review;
+const checksPass = ({ sealsHold, flow, instruments }: Review): boolean =>
+  sealsHold && [...flow, ...instruments].every(({ passes }) => passes);
+
+function headlineVerdict(review: Review): Verdict {
+  const { governing, passes } = review;
   if (!passes || governing === undefined) return 'fail';
-  const sound =
-    missingClosures(review).length === 0 && sealsHold && [...flow, ...instruments].every((one) => one.passes);
-  return sound ? verdictOf(governing.marginOfSafety) : 'marginal';
+  const isComplete = missingClosures(review).length === 0 && checksPass(review);
+  return isComplete ? verdictOf(governing.marginOfSafety) : 'marginal';
+}
+
+function reviewVerdict(review: Review, comparison: MotorComparison | undefined): ReportVerdict {
+  const fired = comparison && comparisonVerdict(comparison);
+  const { governing, passes } = review;
+  if (governing === undefined) return 'not fully evaluated';
+  if (!passes || !checksPass(review) || fired === 'fails') return 'fails';
+  return missingClosures(review).length > 0 || fired === 'not fully evaluated'
+    ? 'not fully evaluated'
+    : 'satisfied';
 }
 
 function assumptionSection({ assumptions, cautions }: Review): readonly ReportSection[] {
@@ -139,13 +155,11 @@ function assumptionSection({ assumptions, cautions }: Review): readonly ReportSe
         {
           id: 'cautions',
           title: 'Cautions and assumptions',
-          lead: [
-            'What this review rests on that could be wrong, and what was taken where the document does not say.',
-          ],
+          lead: ['Cautions that affect these results, and values assumed where the document specifies none.'],
           tables: [],
           figures: [],
           cautions,
-          remarks: assumptions.map((text) => `Assumed: ${text}`),
+          remarks: assumptions.map((text) => `Assumption: ${text}`),
         },
       ];
 }

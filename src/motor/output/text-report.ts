@@ -3,7 +3,7 @@ import { usualCautions } from './usual-cautions';
 
 const lineWidth = 100;
 
-/** A report for a terminal: plain text with aligned columns. */
+/** Report for a terminal: plain text with aligned columns. */
 export function textReport(content: ReportContent): string {
   const title = `${content.title}: ${content.kind}`;
   const lines = [
@@ -18,7 +18,7 @@ export function textReport(content: ReportContent): string {
     lines.push(...cautions.flatMap((text) => wrapped(`caution: ${text}`, '  ')));
     lines.push(...remarks.flatMap((text) => wrapped(text, '  ')));
   }
-  lines.push('', 'Before anything is fired', '────────────────────────');
+  lines.push('', 'Safety', '──────');
   lines.push(...usualCautions.flatMap((text) => wrapped(`• ${text}`, '  ')));
   return `${lines.join('\n')}\n`;
 }
@@ -28,7 +28,7 @@ function pairs(rows: ReportContent['keyFigures']): string[] {
   return rows.map(([name, { text }]) => `  ${padded(name, width)}  ${text}`);
 }
 
-/** A table of sentences: a paragraph for each row. */
+/** A table of sentences: one paragraph per row. */
 function proseTable({ columns, rows }: ReportTable): string[] {
   const [, ...others] = columns;
   return rows.flatMap(([first, ...rest]) =>
@@ -42,7 +42,7 @@ function proseTable({ columns, rows }: ReportTable): string[] {
 const longestFirst = 46;
 const shortestLast = 34;
 
-/** A table with aligned columns, as lines; long words in its first and last column are broken over several. */
+/** A table with aligned columns, as lines. Long text in the first and last column is wrapped. */
 export function textTable({ columns, rows }: ReportTable): string[] {
   const texts = rows.map((row) => columns.map((_, j) => cellText(row[j])));
   const widths = columns.map(({ name }, j) =>
@@ -68,11 +68,11 @@ export function textTable({ columns, rows }: ReportTable): string[] {
   return [...head, '╌'.repeat(Math.max(...[...head, ...body].map(widthOf))), ...body];
 }
 
-/** A cell as it is printed; what does not hold is marked in words, since text has no colour. */
+/** A cell as printed. A failed check is marked with a symbol, because text has no colour. */
 export const cellText = (cell: Shown | undefined): string =>
   cell === undefined ? '' : cell.verdict === 'fail' ? `${cell.text} ✗` : cell.text;
 
-// Characters as a terminal counts them: combining marks take no room.
+// Characters as counted by a terminal: combining marks have no width.
 const widthOf = (text: string): number => [...text.replace(/\p{M}/gu, '')].length;
 
 function padded(text: string, width: number, right = false): string {

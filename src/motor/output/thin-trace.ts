@@ -1,4 +1,7 @@
-/** Indices that draw a trace as it looks with far fewer points: the least and the greatest of each stretch, and the ends. */
+/**
+ * Indices of the points that represent a trace with far fewer samples: minimum and maximum of each interval, and
+ * the ends.
+ */
 export function thinTrace(values: Float64Array, most = 500): readonly number[] {
   const { length } = values;
   if (length <= most) return Array.from(values, (_, i) => i);

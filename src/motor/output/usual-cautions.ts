@@ -1,7 +1,7 @@
-/** What every report ends with. */
+/** Safety statement at the end of every report. */
 export const usualCautions: readonly string[] = [
-  'An analysis is no permission. It is as good as the values that went in, and it knows nothing of the part in your hand.',
-  'Test remotely and behind a barrier, with everyone at the distance that the safety code asks for; treat a motor that did not light as one that may.',
-  'Follow the law of the place and the codes of the national associations.',
-  'Have the hardware and this review looked at by someone licensed or certified before anything is fired.',
+  'This analysis is not an approval to fire. It is only as accurate as its inputs and does not replace inspection of the actual parts.',
+  'Test remotely and behind a barrier, with everyone at the distance required by the safety code. Treat a motor that has not ignited as one that still can.',
+  'Follow local law and the codes of the national associations.',
+  'Have the hardware and this review checked by a licensed or certified person before firing.',
 ];

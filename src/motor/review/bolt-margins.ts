@@ -11,8 +11,9 @@ import { pressureAreaDiameter, weakestCase } from './worst-sizes';
 type Bolted = ClosureAtMeop<Closure & { readonly joint: NonNullable<Closure['joint']> }>;
 
 /**
- * The joint, each mode at its least. Where bolts are out of place a stiff wall shares their load worse, so that a thick
- * wall may be worse than a thin one and a cold one worse than a hot one: all are tried.
+ * Evaluates the joint, each mode in its worst case. With misplaced holes a stiff wall shares the load less evenly,
+ * so that a thick wall can be worse than a thin one and a wall at room temperature worse than a hot one: all
+ * combinations are evaluated.
  */
 export function worstJoint(bolted: Bolted): JointReview {
   const { motor, closure, meop } = bolted;

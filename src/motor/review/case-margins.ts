@@ -4,7 +4,7 @@ import type { Motor } from '../document';
 import type { MotorSettings } from '../settings';
 import { weakestCase } from './worst-sizes';
 
-/** The plain tube at MEOP. */
+/** Evaluates the plain tube at MEOP. */
 export function worstShell(
   motor: Motor,
   meop: Quantity<'gauge pressure'>,

@@ -4,7 +4,7 @@ import type { Motor } from '../document';
 import type { MotorSettings } from '../settings';
 import type { Closure } from './closure-heat';
 
-/** A closure held in some way, and what it is to be judged at. */
+/** A closure with its retention, and the conditions of its evaluation. */
 export interface ClosureAtMeop<Held extends Closure> {
   readonly motor: Motor;
   readonly part: PartId;

@@ -1,9 +1,12 @@
 import type { Motor } from '../document';
 
-/** A closure as read. */
+/** A closure as parsed. */
 export type Closure = NonNullable<NonNullable<Motor['closures']>['head']>;
 
-/** How hot the closure is taken: as the case where the document does not say and its strength while hot is known. */
+/**
+ * Assumed closure temperature: that of the case where the document specifies none and the strength at temperature
+ * is known.
+ */
 export function closureHeat({ case: { wallTemperature } }: Motor, { material, temperature }: Closure) {
   if (temperature !== undefined) return temperature.value;
   return material.atTemperature === undefined ? undefined : wallTemperature?.value;

@@ -14,7 +14,7 @@ import { plateMargins } from './plate-margins';
 import { worstRing } from './ring-margins';
 import { worstThread } from './thread-margins';
 
-/** What holds a closure. */
+/** Retention of a closure. */
 export interface Retention {
   readonly joint?: JointReview;
   readonly retainingRing?: RetainingRingReview;
@@ -27,7 +27,7 @@ export interface RetentionReview extends Retention {
   readonly cautions: readonly PartLine[];
 }
 
-/** The plate of a closure and what holds it, at MEOP. */
+/** Evaluates the plate of a closure and its retention at MEOP. */
 export function closureMargins(
   motor: Motor,
   end: 'head' | 'aft',
@@ -38,7 +38,7 @@ export function closureMargins(
   const [atJoint, atClosure] = [`${end}-joint`, `${end}-closure`] as const;
   const { joint, retainingRing, thread } = closure;
   const held = { motor, part: atJoint, meop, settings };
-  // One of the three: a document with none, or with more, is refused.
+  // One of the three: a document with none, or with more, is rejected.
   const retention: Retention = {
     ...(joint && { joint: worstJoint({ ...held, closure: { ...closure, joint } }) }),
     ...(retainingRing && { retainingRing: worstRing({ ...held, closure: { ...closure, retainingRing } }) }),
@@ -67,7 +67,7 @@ export function closureMargins(
         ...plate.cautions,
         ...(isHeatUnknown
           ? [
-              `the strength of ${closure.material.name} while hot is not known: it is judged at room temperature`,
+              `The strength of ${closure.material.name} at elevated temperature is not known. It is evaluated at room temperature.`,
             ]
           : []),
       ]),

@@ -7,8 +7,8 @@ import { leastPort } from './least-port';
 import type { ReviewCheck } from './review-result';
 
 /**
- * What the flow through port and nozzle asks for, at the worst case: there the throat is at its least and the bore may be
- * at its widest, so ratio and flux are brought to the widest throat and the narrowest port.
+ * Checks the flow through port and nozzle in the worst case. The worst-case throat is at its minimum and the bore
+ * may be at its maximum, so ratio and flux are converted to the maximum throat and the minimum port.
  */
 export function flowChecks(
   motor: Motor,
@@ -20,7 +20,7 @@ export function flowChecks(
   const source = (own: boolean): string =>
     own ? 'the document' : 'engineering practice, no published source';
   if (portFlow === undefined) return [];
-  // At ignition, when the port is narrowest: the first sample at which gas flows through the throat.
+  // At ignition, when the port is smallest: the first sample with flow through the throat.
   const first = firing.massFlow.si.findIndex((flow) => flow > 0);
   const { value: throat, plusMinus } = motor.nozzle.throatDiameter;
   const fired = values.find(({ input }) => input === 'nozzle.throatDiameter')?.value ?? throat;
@@ -38,7 +38,7 @@ export function flowChecks(
       value: ratio,
       limit: limits.portToThroat,
       passes: ratio >= limits.portToThroat,
-      message: `${ratio.toPrecision(3)} at ignition, at least ${limits.portToThroat} wanted`,
+      message: `${ratio.toPrecision(3)} at ignition (required ≥ ${limits.portToThroat})`,
       source: source(motor.limits?.portToThroat !== undefined),
     },
     {
@@ -46,16 +46,16 @@ export function flowChecks(
       value: show(flux),
       limit: show(limits.massFlux),
       passes: flux <= limits.massFlux,
-      message: `${show(flux)} at most, up to ${show(limits.massFlux)} wanted: above it erosive burning is to be expected`,
+      message: `maximum ${show(flux)} (limit ${limits.massFlux}); above the limit, erosive burning is likely`,
       source: source(motor.limits?.massFlux !== undefined),
     },
     {
-      check: 'head-end pressure over chamber pressure',
+      check: 'head-end/chamber pressure ratio',
       value: head,
       limit: 1.05,
       passes: head <= 1.05,
-      message: `${head.toPrecision(4)} at most: what a gauge at the head end reads too much, up to 1.05 wanted`,
-      source: 'momentum balance of the port; 5 % is engineering practice, no published source',
+      message: `maximum ${head.toPrecision(4)} (limit 1.05); a head-end transducer reads high by this ratio`,
+      source: 'momentum balance of the port; 5 %: engineering practice, no published source',
     },
   ];
 }

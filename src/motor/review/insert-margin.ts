@@ -6,7 +6,10 @@ import type { Motor } from '../document';
 import { linesOf, type PartLine } from '../part-lines';
 import type { MotorSettings } from '../settings';
 
-/** The throat insert as a ring that nothing supports from outside: cautious, since a good housing does. */
+/**
+ * Evaluates the throat insert as a ring without external support, which is conservative for an insert in a
+ * housing.
+ */
 export function insertMargins(
   motor: Motor,
   meop: Quantity<'gauge pressure'>,
@@ -16,14 +19,14 @@ export function insertMargins(
   if (insert === undefined)
     return {
       margins: [],
-      cautions: [{ text: 'the document has no throat insert: its strength is not judged' }],
+      cautions: [{ text: 'Throat insert not specified; its strength is not evaluated.' }],
     };
   const strength = strengthOf(insert);
   if (strength === undefined)
     return {
       margins: [],
       cautions: linesOf('throat-insert', [
-        `${insert.material.name} has no tensile strength: give nozzle.insert.tensileStrength`,
+        `${insert.material.name} has no tensile strength. Specify nozzle.insert.tensileStrength.`,
       ]),
     };
   const insideRadius = throatDiameter.value.per(2);
@@ -50,7 +53,7 @@ export function insertMargins(
         }),
       ],
       cautions: linesOf('throat-insert', [
-        'stresses of uneven heating are not judged; graphite cracks by them more often than by pressure',
+        'Thermal stress is not evaluated. Graphite cracks from thermal stress more often than from pressure.',
       ]),
     };
   } catch (error) {
@@ -76,7 +79,9 @@ function strengthOf({
     typical && {
       value: typical.value,
       source: typical.source,
-      cautions: [`the strength of ${material.name} is the least of a supplier's typical range: no allowable`],
+      cautions: [
+        `The strength of ${material.name} is the minimum of a supplier's typical range and is not an allowable.`,
+      ],
     }
   );
 }

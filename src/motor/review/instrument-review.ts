@@ -7,7 +7,10 @@ import type { InstrumentReview, ReviewCheck } from './review-result';
 
 type Instrument = NonNullable<Motor['instruments']>[number];
 
-/** Every sensor of a motor at its worse ends against the worst case: whether it saturates, survives, and is fast enough. */
+/**
+ * Evaluates every instrument at its worst-case limits for the worst case: range, overload capacity, sampling and
+ * response time.
+ */
 export function instrumentReviews(
   motor: Motor,
   meop: Meop,
@@ -30,14 +33,14 @@ function instrumentReview(
   const headroom = expected && headroomOf(one, range, expected, motor);
   if (expected !== undefined && headroom !== undefined)
     checks.push({
-      check: 'head-room',
+      check: 'range',
       value: headroom,
       limit: wanted,
       passes: headroom >= wanted,
       message:
         headroom < 1
-          ? `SATURATES: ${expected} is expected and it reads to ${range}`
-          : `reads to ${range}, ${headroom.toFixed(2)} times the ${expected} that is expected; ${wanted} times wanted`,
+          ? `saturates: expected maximum ${expected}, range ${range}`
+          : `range ${range} is ${headroom.toFixed(2)} × the expected maximum of ${expected} (required ≥ ${wanted})`,
       source:
         motor.limits?.headroom === undefined ? 'engineering practice, no published source' : 'the document',
     });
@@ -53,7 +56,7 @@ function instrumentReview(
       value: expected,
       limit: survives.value,
       passes: survives.value.si >= expected.si,
-      message: `survives ${survives.value}, ${expected} expected`,
+      message: `${one.measures === 'pressure' ? 'proof pressure' : 'safe overload'} ${survives.value}; expected maximum ${expected}`,
       source: 'the document',
     });
   const rise = one.measures === 'temperature' ? undefined : riseOf(firing, one.measures);
@@ -61,11 +64,11 @@ function instrumentReview(
   if (rise !== undefined && samples !== undefined) {
     const time: Quantity = fromSiValue(rise, 'time', unitOf('ms'));
     checks.push({
-      check: 'samples in the rise',
+      check: 'samples in rise',
       value: samples,
       limit: limits.samplesPerRise,
       passes: samples >= limits.samplesPerRise,
-      message: `${samples.toFixed(1)} samples in the ${time} from 10 % to 90 %, ${limits.samplesPerRise} wanted`,
+      message: `${samples.toFixed(1)} samples in the ${time} rise from 10 % to 90 % (required ≥ ${limits.samplesPerRise})`,
       source:
         motor.limits?.samplesPerRise === undefined
           ? 'engineering practice, no published source'
@@ -87,37 +90,41 @@ function instrumentReview(
   };
 }
 
-/** Rise times add as their squares: a sensor a third as fast as the rise draws it out by 5 %. */
-const sensorSpeed = (own: Quantity<'time'>, rise: Quantity): ReviewCheck => ({
-  check: 'speed of the sensor',
-  value: own,
-  limit: fromSiValue(rise.si / 3, 'time', unitOf('ms')),
-  passes: own.si <= rise.si / 3,
-  message: `rises in ${own}; a third of the ${rise} of the motor wanted, which draws the rise out by 5 %`,
-  source: 'rise times of filters in series add as their squares (engineering practice, no published source)',
-});
+/** Rise times add as their squares: a sensor three times as fast as the signal lengthens its rise by 5 %. */
+function sensorSpeed(own: Quantity<'time'>, rise: Quantity): ReviewCheck {
+  const limit: Quantity = fromSiValue(rise.si / 3, 'time', unitOf('ms'));
+  return {
+    check: 'sensor rise time',
+    value: own,
+    limit,
+    passes: own.si <= limit.si,
+    message: `sensor rise time ${own}; limit ${limit} (one third of the ${rise} motor rise, which lengthens the measured rise by 5 %)`,
+    source:
+      'rise times of filters in series add as their squares (engineering practice, no published source)',
+  };
+}
 
 function expectedOf(one: Instrument, motor: Motor, meop: Meop): Quantity | undefined {
   if (one.measures === 'thrust') return meop.thrust;
   if (one.measures === 'temperature') return (one.expected ?? motor.case.wallTemperature)?.value;
-  // The worst case even where MEOP is less: what saturates is lost.
+  // The worst case even where MEOP is lower, because a saturated record is lost.
   const worst = meop.worstCase.pressure.si * meop.allowance;
   return fromSiValue(Math.max(meop.pressure.si, worst), 'gauge pressure', unitOf('MPa'));
 }
 
 function headroomOf(one: Instrument, range: Quantity, expected: Quantity, motor: Motor): number {
   if (one.measures !== 'temperature') return range.si / expected.si;
-  // A temperature has its zero where it starts.
+  // A temperature is measured from its initial value.
   const start = motor.ambient.temperature.value.si;
   return expected.si > start ? (range.si - start) / (expected.si - start) : Number.MAX_VALUE;
 }
 
-/** The time of the rise at ignition from 10 % to 90 % of the greatest value in the first tenth after it first reaches 90 %. */
+/** Rise time at ignition from 10 % to 90 % of the maximum within the first tenth of the burn. */
 function riseOf(firing: SimulatedFiring, channel: 'pressure' | 'thrust'): number | undefined {
   const { si } = firing[channel];
   const time = firing.time.si;
   const rest = si[0];
-  // The first shoulder: where the steep rise ends, before the slow change of a progressive grain.
+  // The first shoulder, where the steep rise ends, before the slow change of a progressive grain.
   const burnout = firing.burnoutTime?.si ?? time[time.length - 1];
   let top = rest;
   for (let k = 0; k < si.length && time[k] <= 0.1 * burnout; k++) top = Math.max(top, si[k]);
@@ -132,16 +139,17 @@ function riseOf(firing: SimulatedFiring, channel: 'pressure' | 'thrust'): number
 }
 
 function cautionsOf(one: Instrument, expected: Quantity | undefined): readonly string[] {
+  const bandwidth = one.riseTime && fromSiValue(0.35 / one.riseTime.value.si, 'frequency', unitOf('Hz'));
   const nyquist =
-    one.riseTime !== undefined && one.sampleRate.value.si < (5 * 0.35) / one.riseTime.value.si
+    bandwidth !== undefined && one.sampleRate.value.si < 5 * bandwidth.si
       ? [
-          `${one.name}: ${one.sampleRate.value} is below five times the bandwidth of the sensor (0.35 over its rise time): filter before the converter`,
+          `${one.name}: the ${one.sampleRate.value} sample rate is less than five times the sensor bandwidth of ${bandwidth} (0.35/rise time). Fit an anti-aliasing filter ahead of the ADC.`,
         ]
       : [];
   return [
     ...nyquist,
     ...(expected === undefined
-      ? [`${one.name}: what to expect there is not given: its range is not judged`]
+      ? [`${one.name}: expected maximum not specified; its range is not evaluated.`]
       : []),
   ];
 }

@@ -4,7 +4,7 @@ import { motorRegression } from '../motor-grain';
 import type { RegressionCache } from '../regression-cache';
 import { placedValues, withValues } from '../varied-motor';
 
-/** The least area of the port at its aft end before anything has burned, over the tolerances of the grain [m²]. */
+/** Minimum port area at the aft end before burning, over the tolerances of the grain [m²]. */
 export function leastPort(motor: Motor, cache: RegressionCache): number | undefined {
   const aftPort = (of: Motor): number | undefined =>
     motorRegression(of, 'none', cache)
@@ -20,7 +20,7 @@ export function leastPort(motor: Motor, cache: RegressionCache): number | undefi
         try {
           return (aftPort(withValues(motor, [{ path, si }])) ?? nominal) - nominal;
         } catch (error) {
-          if (error instanceof MeopError) return 0; // said by MEOP: this end makes no grain
+          if (error instanceof MeopError) return 0; // reported by MEOP: no grain exists at this limit
           throw error;
         }
       });

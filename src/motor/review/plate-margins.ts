@@ -7,14 +7,14 @@ import type { ClosureAtMeop } from './closure-at-meop';
 import { type Closure, closureHeat } from './closure-heat';
 import { pressureAreaDiameter } from './worst-sizes';
 
-/** The plate of a closure at MEOP. */
+/** Evaluates the plate of a closure at MEOP. */
 export function plateMargins({ motor, part, closure, meop, settings: { factors } }: ClosureAtMeop<Closure>): {
   readonly margins: readonly FailureMargin[];
   readonly cautions: readonly string[];
 } {
   const { material, edgeSupport, opening } = closure;
   if (material.poissonRatio === undefined)
-    return { margins: [], cautions: [`${material.name} has no poissonRatio: its plate is not judged`] };
+    return { margins: [], cautions: [`${material.name} has no poissonRatio. The plate is not evaluated.`] };
   const { stress, cautions } = plateStress(edgeSupport, {
     pressure: fromSiValue<'pressure difference'>(meop.si, 'pressure difference', unitOf(meop.unit)),
     radius: pressureAreaDiameter(motor, closure).per(2),
@@ -49,7 +49,9 @@ export function plateMargins({ motor, part, closure, meop, settings: { factors }
     margins,
     cautions: [
       ...cautions,
-      ...(margins.length === 0 ? [`${material.name} has no minimum strength: its plate is not judged`] : []),
+      ...(margins.length === 0
+        ? [`${material.name} has no minimum strength. The plate is not evaluated.`]
+        : []),
     ],
   };
 }

@@ -13,10 +13,10 @@ import { standMargins } from './stand-margins';
 type Path = readonly (string | number)[];
 
 /**
- * What keeps a sound document from being reviewed: strengths that its materials lack, sizes that the checks of a part
- * refuse at the worst end of their tolerances. A prediction does without them.
+ * Lists what prevents the review of a valid document: missing strengths of its materials, and dimensions that the
+ * checks of a part reject at a limit of their tolerances. A prediction does not need them.
  *
- * @throws MeopError `motor-document` for a document with problems of its own
+ * @throws MeopError `motor-document` for an invalid document
  * @example reviewProblems(demoMotor()).length // => 0
  */
 export function reviewProblems(input: MotorInput): readonly DocumentProblem[] {
@@ -27,7 +27,7 @@ export function reviewProblems(input: MotorInput): readonly DocumentProblem[] {
   const worst = atWorstCaseTolerances(motor);
   const settings = settingsOf(motor);
   const { closures } = worst;
-  // What is refused does not depend on how much is asked for: a thread that parts at some pressure is judged, not refused.
+  // Errors do not depend on the load: a thread that separates at some pressure is evaluated, not rejected.
   const pressure: Quantity<'gauge pressure'> = fromSiValue(1e6, 'gauge pressure', unitOf('MPa'));
   const thrust: Quantity<'force'> = fromSiValue(100, 'force', unitOf('N'));
   return [
@@ -55,14 +55,14 @@ export function reviewProblems(input: MotorInput): readonly DocumentProblem[] {
   ];
 }
 
-/** The motor with no other seal, so that what is refused is said of the right one. */
+/** The motor with one seal only, so that an error is attributed to it. */
 function withOneSeal(motor: Motor, end: 'head' | 'aft', i: number): Motor {
   const closure = motor.closures?.[end];
   const seals = closure?.seals.slice(i, i + 1) ?? [];
   return { ...motor, closures: closure && { [end]: { ...closure, seals } } };
 }
 
-/** What the checks of a part refuse, at the first of the places that has the field they name. */
+/** Errors of the checks of a part, at the first path that has the field they name. */
 function refused(json: unknown, places: readonly Path[], check: () => unknown): readonly DocumentProblem[] {
   try {
     check();

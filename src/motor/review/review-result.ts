@@ -13,80 +13,83 @@ import type { Quantity } from '../../units';
 import type { Motor } from '../document';
 import type { Meop } from '../meop/meop-result';
 
-/** One thing that was looked at beside the margins, and whether it holds. */
+/** A check without a margin of safety. */
 export interface ReviewCheck {
   readonly check: string;
   readonly passes: boolean;
   readonly value: Quantity | number;
   readonly limit: Quantity | number;
-  /** The numbers, in words. */
+  /** Result in words. */
   readonly message: string;
   readonly source: string;
 }
 
-/** A sensor against what it will see. */
+/** Evaluation of an instrument. */
 export interface InstrumentReview {
   readonly name: string;
   readonly measures: 'pressure' | 'thrust' | 'temperature';
   readonly range: Quantity;
-  /** At the worst case; undefined where the document does not say what to expect. */
+  /** Expected maximum in the worst case; undefined where the document does not specify it. */
   readonly expected: Quantity | undefined;
-  /** Range over expected. */
+  /** Ratio of range to expected maximum. */
   readonly headroom: number | undefined;
   readonly passes: boolean;
-  /** Time from 10 % to 90 % of the peak at ignition, and the samples in it. */
+  /** Rise time from 10 % to 90 % of the peak at ignition, and the number of samples in it. */
   readonly rise?: { readonly time: Quantity<'time'>; readonly samples: number };
   readonly checks: readonly ReviewCheck[];
   readonly cautions: readonly string[];
 }
 
-/** An O-ring of a closure in a face, judged at MEOP. */
+/** A face seal of a closure, evaluated at MEOP. */
 export interface FaceSealReview {
   readonly closure: 'head' | 'aft';
-  /** Among all seals of the closure, counted from the gas, from 1. */
+  /** Position among all seals of the closure, counted from the gas side, from 1. */
   readonly place: number;
   readonly face: FaceSeal;
 }
 
-/** An O-ring of a closure against the bore, judged at MEOP. */
+/** A radial seal of a closure, evaluated at MEOP. */
 export interface SealReview {
   readonly closure: 'head' | 'aft';
-  /** Counted from the gas, from 1. */
+  /** Position counted from the gas side, from 1. */
   readonly place: number;
   readonly gland: ORingGland;
 }
 
-/** A motor, judged. */
+/** The review of a motor. */
 export interface Review {
   readonly motor: Motor;
   readonly meop: Meop;
   /** The firing at nominal values. */
   readonly prediction: SimulatedFiring;
-  /** Every mode, the least margin first. */
+  /** All failure modes, lowest margin first. */
   readonly margins: readonly FailureMargin[];
-  /** The mode of least margin; undefined where nothing could be judged. */
+  /** The mode with the minimum margin; undefined where none could be evaluated. */
   readonly governing: FailureMargin | undefined;
-  /** Whether every margin is zero or more. */
+  /** True where every margin is zero or greater. */
   readonly passes: boolean;
-  /** What gives way first as pressure rises, without factors. */
+  /** The failure sequence with increasing pressure, without factors. */
   readonly failureOrder: readonly FailureSequenceEntry[];
-  /** Closures held by radial bolts. */
+  /** Closures retained by radial bolts. */
   readonly joints: Readonly<Partial<Record<'head' | 'aft', JointReview>>>;
-  /** Closures held by a retaining ring, each mode at the depth of the groove that leaves it less. */
+  /** Closures retained by a retaining ring, each mode at its worst-case groove depth. */
   readonly retainingRings: Readonly<Partial<Record<'head' | 'aft', RetainingRingReview>>>;
-  /** Closures that screw into the case, each mode with the closure hot or cold, whichever leaves it less. */
+  /**
+   * Closures with a thread, each mode with the closure at elevated or at room temperature, whichever gives the
+   * lower margin.
+   */
   readonly threads: Readonly<Partial<Record<'head' | 'aft', ThreadedClosureReview>>>;
-  /** Seals against the bore. */
+  /** Radial seals. */
   readonly seals: readonly SealReview[];
-  /** Seals in a face. */
+  /** Face seals. */
   readonly faceSeals: readonly FaceSealReview[];
-  /** Whether every check of every seal holds. */
+  /** True where all seal checks are satisfied. */
   readonly sealsHold: boolean;
-  /** Port-to-throat ratio, mass flux and what else the flow asks for. */
+  /** Checks of port-to-throat ratio, mass flux and head-end pressure. */
   readonly flow: readonly ReviewCheck[];
   readonly instruments: readonly InstrumentReview[];
   readonly restraint: RopeRestraint | undefined;
-  /** What was taken where the document does not say. */
+  /** Values assumed where the document specifies none. */
   readonly assumptions: readonly string[];
   readonly cautions: readonly string[];
   toString(): string;

@@ -4,21 +4,21 @@ import { namedRows } from '../part-rows';
 import type { Review } from './review-result';
 import { allSeals } from './seal-review';
 
-/** A review as people read it in a terminal. */
+/** The review as text. */
 export function reviewText(review: Omit<Review, 'toString'>): string {
   const { motor, meop, margins, governing, failureOrder, flow, instruments } = review;
   const sign = (value: number): string => `${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(2)}`;
-  const verdict = (passes: boolean): string => (passes ? 'holds' : 'FAILS');
+  const verdict = (passes: boolean): string => (passes ? 'pass' : 'FAIL');
   const rows = once(
     margins.map(({ part, mode, applied, allowable, factor, marginOfSafety: left, failurePressure: at }) => ({
       part,
-      cells: { mode, applied, allowable, factor, margin: sign(left), ...(at && { 'reached at': at }) },
+      cells: { mode, applied, allowable, factor, margin: sign(left), ...(at && { 'failure pressure': at }) },
     })),
   );
   const order = once(
     failureOrder.map(({ part, mode, failurePressure: at, meopRatio }) => ({
       part,
-      cells: { mode, at, 'times MEOP': meopRatio.toFixed(2) },
+      cells: { mode, at, '× MEOP': meopRatio.toFixed(2) },
     })),
   ).slice(0, 8);
   const checks = [
@@ -36,16 +36,16 @@ export function reviewText(review: Omit<Review, 'toString'>): string {
     ),
   ];
   return [
-    `${motor.name}: MEOP ${meop.pressure} above ambient; ${
+    `${motor.name}: MEOP ${meop.pressure}. ${
       governing === undefined
-        ? 'no mode could be judged'
-        : `${review.passes ? 'every margin holds' : 'NOT EVERY MARGIN HOLDS'}, governed by ${partName(governing.part)}, ${governing.mode} (${sign(governing.marginOfSafety)})`
-    }`,
+        ? 'No failure mode could be evaluated'
+        : `${review.passes ? 'All margins of safety are zero or greater' : 'At least one margin of safety is negative'}; minimum ${sign(governing.marginOfSafety)}, ${partName(governing.part)}, ${governing.mode}`
+    }.`,
     '',
     ...(rows.length > 0 ? [table(rows), ''] : []),
-    ...(order.length > 0 ? ['first to give way as pressure rises, without factors:', table(order), ''] : []),
+    ...(order.length > 0 ? ['failure sequence, without factors of safety:', table(order), ''] : []),
     ...(checks.length > 0 ? [table(checks), ''] : []),
-    ...review.assumptions.map((line) => `assumed: ${line}`),
+    ...review.assumptions.map((line) => `assumption: ${line}`),
     ...review.cautions.map((line) => `caution: ${line}`),
   ].join('\n');
 }

@@ -24,18 +24,18 @@ import { standMargins } from './stand-margins';
 type End = 'head' | 'aft';
 
 /**
- * Judges a motor at its MEOP: the margin of every mode with the least favourable sizes that the tolerances allow, sorted;
- * the order in which things give way; seals, port flow, instruments, stand and restraint. What the document leaves out is
- * said in `assumptions` and `cautions`. It is an analysis, never a permission.
+ * Reviews a motor at its MEOP: the margin of safety of every failure mode with worst-case dimensions, sorted; the
+ * failure sequence; seals, port flow, instruments, stand and restraint. Values that the document does not specify
+ * are reported in `assumptions` and `cautions`. The result is an analysis, not an approval to fire.
  *
- * @throws MeopError `motor-document` for a document with problems, those of {@link reviewProblems} included
+ * @throws MeopError `motor-document` for an invalid document, including the errors of {@link reviewProblems}
  * @example review(demoMotor()).passes // => true
  */
 export function review(input: MotorInput): Review {
   return reviewOf(motorOf(input), new Map());
 }
 
-/** {@link review} with regressions shared. */
+/** {@link review} with a shared cache of regressions. */
 export function reviewOf(motor: Motor, cache: RegressionCache): Review {
   needSound(motor);
   const settings = settingsOf(motor);
@@ -78,13 +78,16 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
   };
 }
 
-/** Refuses a motor that cannot be judged, with the list of what stands in the way. */
+/** Throws for a motor that cannot be reviewed, with the list of errors. */
 function needSound(motor: Motor): void {
   const problems = reviewProblems(motor);
   if (problems.length > 0) throw documentError(problems, 'review');
 }
 
-/** Every margin of case, closures, insert, stand and restraint of a motor, as it is given, at a pressure above ambient and a thrust. */
+/**
+ * All margins of case, closures, insert, stand and restraint of a motor with its given values, at a gauge pressure
+ * and a thrust.
+ */
 export function structureMargins(
   motor: Motor,
   pressure: Quantity<'gauge pressure'>,
@@ -115,9 +118,7 @@ export function structureMargins(
       ...linesOf('case', shell.cautions),
       ...ends.flatMap(
         ([end, one]) =>
-          one?.cautions ?? [
-            { text: `the document has no ${end} closure: its joint and seals are not judged` },
-          ],
+          one?.cautions ?? [{ text: `${end} closure not specified; joint and seals are not evaluated.` }],
       ),
       ...insert.cautions,
       ...stand.cautions,
@@ -146,13 +147,13 @@ function cautionsOf(
     ...(motor.case.wallTemperature === undefined
       ? [
           line(
-            'case.wallTemperature is not given: the case is judged at room temperature, which a firing exceeds',
+            'case.wallTemperature not specified; the case is evaluated at room temperature, which a firing exceeds.',
           ),
         ]
       : []),
     ...notEvaluated(motor).map(line),
     ...((motor.instruments ?? []).length === 0
-      ? [line('the document has no instruments: whether a channel saturates is not judged')]
+      ? [line('Instruments not specified; saturation of the channels is not evaluated.')]
       : []),
   ]);
 }

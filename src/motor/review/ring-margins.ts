@@ -9,7 +9,7 @@ import { pressureAreaDiameter, weakestCase } from './worst-sizes';
 
 type Ringed = ClosureAtMeop<Closure & { readonly retainingRing: NonNullable<Closure['retainingRing']> }>;
 
-/** A retaining ring and its groove, each mode at the depth of the groove that leaves it less. */
+/** Evaluates a retaining ring and its groove, each mode at its worst-case groove depth. */
 export function worstRing(ringed: Ringed): RetainingRingReview {
   const { motor, closure } = ringed;
   const { value, plusMinus } = closure.retainingRing.grooveDepth;
@@ -26,7 +26,9 @@ export function worstRing(ringed: Ringed): RetainingRingReview {
       ...new Set(variants.flatMap(({ cautions }) => cautions)),
       ...(motor.case.wallTemperature === undefined
         ? []
-        : ['the strength of the retaining ring is taken as given: its maker says how it falls when hot']),
+        : [
+            'The strength of the retaining ring is used as given. Ask the manufacturer for its value at elevated temperature.',
+          ]),
     ],
   });
 }

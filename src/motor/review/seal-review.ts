@@ -5,7 +5,10 @@ import { isFaceSeal } from '../document/seal-schema';
 import type { FaceSealReview, Review, SealReview } from './review-result';
 import { toleranced } from './worst-sizes';
 
-/** Every O-ring against the bore at MEOP, over its tolerances; the bore takes those of tube and wall. `worst` is the motor at its worse ends. */
+/**
+ * Evaluates every radial O-ring at MEOP over its tolerances; the bore has the tolerances of tube and wall. `worst`
+ * is the motor at its worst-case limits.
+ */
 export function sealReviews(
   motor: Motor,
   worst: Motor,
@@ -53,7 +56,7 @@ export function sealReviews(
   );
 }
 
-/** Every O-ring in a face at MEOP, over its tolerances. */
+/** Evaluates every face seal at MEOP over its tolerances. */
 export function faceSealReviews(
   motor: Motor,
   worst: Motor,
@@ -85,7 +88,7 @@ export function faceSealReviews(
   );
 }
 
-/** The seals of both kinds, those of a closure together, the one nearest the gas first. */
+/** The seals of both kinds, grouped by closure, starting at the gas side. */
 export function allSeals({ seals, faceSeals }: Pick<Review, 'seals' | 'faceSeals'>): readonly {
   readonly closure: 'head' | 'aft';
   readonly place: number;

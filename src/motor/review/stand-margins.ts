@@ -13,23 +13,23 @@ import { type Quantity, unitOf } from '../../units';
 import type { Motor } from '../document';
 import { linesOf, type PartLine } from '../part-lines';
 
-/** Stand and restraint under a thrust. */
+/** Evaluation of stand and restraint for a thrust. */
 export interface StandReview {
   readonly margins: readonly FailureMargin[];
   readonly restraint: RopeRestraint | undefined;
   readonly cautions: readonly PartLine[];
 }
 
-const columnFactor = 3; // engineering practice, no published source: slender members buckle below Euler's load where they are bent or pinned off centre
+const columnFactor = 3; // engineering practice, no published source: slender members that are bent or eccentrically pinned buckle below Euler's load
 
-/** The stand's members, anchors and restraint at the greatest thrust. */
+/** Evaluates the members, anchors and restraint of the stand at the maximum thrust. */
 export function standMargins(motor: Motor, thrust: Quantity<'force'>): StandReview {
   const { stand } = motor;
   if (stand === undefined)
     return {
       margins: [],
       restraint: undefined,
-      cautions: [{ text: 'the document has no stand: stand and restraint are not judged' }],
+      cautions: [{ text: 'Stand not specified; stand and restraint are not evaluated.' }],
     };
   const restraint = restraintOf(motor, thrust);
   const modes = [...memberModes(stand, thrust), ...tippingModes(stand, thrust)];
@@ -38,7 +38,7 @@ export function standMargins(motor: Motor, thrust: Quantity<'force'>): StandRevi
     restraint,
     cautions:
       restraint === undefined
-        ? [{ text: 'the document has no restraint: nothing holds a motor that breaks free' }]
+        ? [{ text: 'Restraint not specified; a motor that breaks loose is not restrained.' }]
         : linesOf('restraint', restraint.cautions),
   };
 }
@@ -63,7 +63,7 @@ function memberModes({ members }: Stand, thrust: Quantity<'force'>): readonly Fa
       factor: columnFactor,
       unit: unitOf(thrust.unit),
       sources: [`factor ${columnFactor}: engineering practice, no published source`],
-      cautions: ['the thrust is taken as steady: a start that knocks loads the stand by up to twice as much'],
+      cautions: ['Thrust is treated as a static load. Sudden application can double the load on the stand.'],
     },
   ];
 }

@@ -9,8 +9,9 @@ import { narrowestCase, pressureAreaDiameter, weakestCase } from './worst-sizes'
 type Threaded = ClosureAtMeop<Closure & { readonly thread: NonNullable<Closure['thread']> }>;
 
 /**
- * The thread of a closure. While the case is hot the closure may be as hot, and weaker, or still cold, so that the case opens
- * more against it: each mode is judged with the one that leaves less.
+ * Evaluates the thread of a closure. With a hot case the closure may be as hot, and weaker, or still at room
+ * temperature, so that the case expands more relative to it: each mode is evaluated with the case that gives the
+ * lower margin.
  */
 export function worstThread(threaded: Threaded): ThreadedClosureReview {
   const { motor, closure, meop, part, settings } = threaded;
@@ -41,19 +42,19 @@ export function worstThread(threaded: Threaded): ThreadedClosureReview {
     endForce: warm.endForce,
     growth: others.reduce((most, { growth }) => (growth.si > most.si ? growth : most), warm.growth),
     margins: leastFavourable(variants.map(({ margins }) => margins)),
-    // That the closure may be cold is tried; where its heat is not known, that is said of the closure.
+    // The closure at room temperature is evaluated; an unknown strength at temperature is reported for the closure.
     cautions: [
       ...warm.cautions,
       ...(isPartial
         ? [
-            'the bore of the case is wider than the minor diameter of a full thread: the threads are judged as low as it leaves them',
+            'The bore of the case exceeds the minor diameter of a full thread. The threads are evaluated with the remaining height.',
           ]
         : []),
     ],
   });
 }
 
-/** The thread as cut: where the bore is wider than the minor diameter may be, the case's thread is the lower for it. */
+/** The thread as machined: where the bore exceeds the maximum minor diameter, the thread of the case is shallower. */
 function threadAsCut({ motor, closure }: Threaded): {
   readonly thread: ThreadGeometry;
   readonly isPartial: boolean;

@@ -3,13 +3,13 @@ import type { Measured, Motor } from '../document';
 import { isFaceSeal } from '../document/seal-schema';
 import type { Closure } from './closure-heat';
 
-/** A length with its limits, as the seals want it. */
+/** A length with its limits, as required by the seal calculations. */
 export const toleranced = ({ value, plusMinus }: Measured<'length'>) => ({
   nominal: value,
   plusMinus: fromSiValue<'length'>(plusMinus, 'length', unitFor('length', value.unit)),
 });
 
-/** The case of a motor at its worse ends: the thinnest wall on the widest tube. */
+/** The case of a motor at its worst-case limits: minimum wall and maximum diameter. */
 export function weakestCase({ case: tube }: Motor): {
   readonly wall: Quantity<'length'>;
   readonly outsideDiameter: Quantity<'length'>;
@@ -30,8 +30,8 @@ export function weakestCase({ case: tube }: Motor): {
 }
 
 /**
- * The diameter on which the pressure pushes a closure out: the bore; with a thread all of it, since a leak past the seal
- * gets there; with a seal in a face all within its groove.
+ * Diameter of the pressure area of a closure: the bore; with a thread its full diameter, because a leak past the
+ * seal reaches it; with a face seal the outside diameter of its groove.
  */
 export function pressureAreaDiameter(motor: Motor, { thread, seals }: Closure): Quantity<'length'> {
   const { bore } = weakestCase(motor);
@@ -45,7 +45,10 @@ export function pressureAreaDiameter(motor: Motor, { thread, seals }: Closure): 
   return most === bore.si ? bore : fromSiValue<'length'>(most, 'length', unitOf('mm'));
 }
 
-/** The narrowest tube, of a motor at its worse ends: what is cut to a diameter of its own, as a thread is, leaves least of it. */
+/**
+ * The minimum tube of a motor at its worst-case limits, which leaves the minimum wall under a feature machined to
+ * a fixed diameter, such as a thread.
+ */
 export function narrowestCase({ case: { outsideDiameter } }: Motor): Quantity<'length'> {
   const { value, plusMinus } = outsideDiameter;
   return fromSiValue<'length'>(value.si - 2 * plusMinus, 'length', unitFor('length', value.unit));
