@@ -56,7 +56,7 @@ const motor = {
   }),
   chamber: { innerDiameter: '50 mm', length: '270 mm', burstPressure: '14 MPa' },
   nozzle: { throatDiameter: '11.5 mm', expansionRatio: 6, efficiency: 0.92 },
-  ignition: { igniterMass: '0.6 g', duration: '25 ms', flameSpreadTime: '60 ms' },
+  ignition: { igniterMass: '0.6 g', igniterDuration: '25 ms', flameSpreadTime: '60 ms' },
   ambient: '101325 Pa',
 } as const;
 

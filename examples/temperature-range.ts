@@ -35,7 +35,7 @@ const motor = {
   grain: tubularSegment({ outerDiameter: '50 mm', boreDiameter: '18 mm', length: '80 mm' }),
   chamber: { innerDiameter: '50 mm', length: '100 mm' },
   nozzle: { throatDiameter: '6.6 mm', expansionRatio: 6, efficiency: 0.92 },
-  ignition: { igniterMass: '0.2 g', duration: '25 ms', flameSpreadTime: '50 ms' },
+  ignition: { igniterMass: '0.2 g', igniterDuration: '25 ms', flameSpreadTime: '50 ms' },
   ambient: '101325 Pa',
 } as const;
 

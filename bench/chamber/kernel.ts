@@ -9,6 +9,7 @@ import {
   tubularSegment,
 } from '../../src/ballistics';
 import { readMotor } from '../../src/ballistics/read-motor';
+import { simulateInputs } from '../../src/ballistics/simulate-inputs';
 import {
   outcomeColumns,
   rowsOf,
@@ -19,7 +20,8 @@ import { chamberWorkspace } from '../../src/ballistics/simulation/chamber-worksp
 import type { MotorModel } from '../../src/ballistics/simulation/motor-model';
 import { runChamber } from '../../src/ballistics/simulation/run-chamber';
 import { emptyResult } from '../../src/ballistics/simulation/run-result';
-import { variationTable } from '../../src/ballistics/variations';
+import { variations, variationTable } from '../../src/ballistics/variations';
+import { readInputs } from '../../src/units';
 
 /** The segment motor of the reference cases; `segments` of them in a row with the throat to match. */
 export function motor(segments: number, tolerance: number): SimulateInput {
@@ -49,6 +51,10 @@ const scatter = (count: number) => ({
   standardDeviations: { burnRate: 0.02, density: 0.01, throatDiameter: 0.003, characteristicVelocity: 0.01 },
 });
 
+const at = { procedure: 'bench', path: '' };
+const modelOf = (input: SimulateInput): MotorModel =>
+  readMotor(readInputs(simulateInputs, input, at), at).model;
+
 /** Processor time, so that other programs on the machine count less. */
 function nanosecondsSince(start: NodeJS.CpuUsage): number {
   const { user, system } = process.cpuUsage(start);
@@ -57,7 +63,7 @@ function nanosecondsSince(start: NodeJS.CpuUsage): number {
 
 /** Nanoseconds of one run, best of `repeats`, and what the error is measured on. */
 export function single(tolerance: number, repeats: number) {
-  const { model } = readMotor(motor(1, tolerance));
+  const model = modelOf(motor(1, tolerance));
   const workspace = chamberWorkspace();
   const result = emptyResult();
   let best = Number.POSITIVE_INFINITY;
@@ -77,8 +83,12 @@ export function single(tolerance: number, repeats: number) {
 /** Models, rows and their file for the C program. */
 export function prepareRows(count: number, tolerance: number, file: string) {
   const input = motor(4, tolerance);
-  const { model } = readMotor(input);
-  const rows = rowsOf(variationTable(scatter(count), input.propellant, 294.15, 1), 0, count);
+  const model = modelOf(input);
+  const rows = rowsOf(
+    variationTable(variations.read(scatter(count), at), input.propellant, 294.15, 1),
+    0,
+    count,
+  );
   writeFileSync(file, inputOfC(model, rows));
   return { models: [model], rows };
 }

@@ -50,14 +50,8 @@ export { type ImpliedThroat, impliedThroat } from './reduction/implied-throat';
 export type { TraceInput } from './reduction/rates-along-burn';
 export { type BurnRate, burnRate } from './saint-robert';
 export { type MassBalance, type SimulatedFiring, simulate } from './simulate';
-export type {
-  Ignition,
-  SimulatedChamber,
-  SimulatedNozzle,
-  SimulateInput,
-  ThroatErosion,
-} from './simulate-input';
+export type { SimulateInput } from './simulate-inputs';
 export { type Batch, type SimulateManyOptions, simulateMany } from './simulate-many';
 export type { RunEnd } from './simulation/motor-model';
-export { type SimulationPool, type SimulationPoolOptions, simulationPool } from './thread-pool';
+export { type SimulationPool, simulationPool } from './thread-pool';
 export type { Scatter, Variation } from './variations';

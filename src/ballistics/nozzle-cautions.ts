@@ -10,7 +10,7 @@ const separates = 0.4;
 export function nozzleCautions(m: MotorModel, result: RunResult): readonly string[] {
   const nozzle = idealNozzle(m.gamma, Math.max(1, m.exitArea / (Math.PI * m.throatRadius ** 2)));
   const chokes = m.ambientPressure / nozzle.criticalPressureRatio;
-  const most = result.greatestBurnPressure;
+  const most = result.maxBurnPressure;
   if (most === 0) return [];
   const mpa = (pressure: number): string => `${(pressure / 1e6).toPrecision(3)} MPa`;
   if (most < chokes)

@@ -10,12 +10,18 @@ import {
 /** A regression of one grain or of a column. */
 export type Burned = Regression | ColumnRegression;
 
-/** Something that happens at a burned depth, on which a run lands. */
+/** An event at a burned depth, which is an end of a step of the simulation. */
 export interface Landing {
   readonly name: string;
   /** [m] */
   readonly depth: number;
 }
+
+/** Whether a value is a grain, a column of grains or a regression of either. */
+export const isBurnable = (value: unknown): value is Grain | GrainColumn | Burned =>
+  typeof value === 'object' &&
+  value !== null &&
+  ['shape', 'segments', 'burningArea'].some((part) => part in value);
 
 /** The regression of what a simulation was given. */
 export function burnedGrain(grain: Grain | GrainColumn | Burned): Burned {
@@ -25,7 +31,7 @@ export function burnedGrain(grain: Grain | GrainColumn | Burned): Burned {
 
 const isColumn = (grain: Grain | GrainColumn): grain is GrainColumn => 'segments' in grain;
 
-/** Depths at which something happens that the regression knows of, burnout of the whole apart. */
+/** Events of a regression by depth, except burnout of the whole. */
 export function landingsOf(regression: Burned): readonly Landing[] {
   const whole = regression.burnout.si;
   const inside = (depth: number): boolean => depth > 0 && depth < whole * (1 - 1e-6);
@@ -36,9 +42,9 @@ export function landingsOf(regression: Burned): readonly Landing[] {
     ...(segments.length > 1 ? [{ name: `segment ${i + 1} is burned out`, depth: burnout.si }] : []),
     ...flawLighting.map(({ label, depth }) => ({ name: `front reaches ${label}${of(i)}`, depth: depth.si })),
   ]);
-  // A flaw's front may reach the wall at any time: only sound grains have a web in the trade's sense.
-  const sound = segments.every(({ flawLighting }) => flawLighting.length === 0);
+  // The front of a flaw may reach the wall at any time: only a flaw-free grain has a web.
+  const flawFree = segments.every(({ flawLighting }) => flawLighting.length === 0);
   const web = Math.max(...segments.map((segment) => Math.min(segment.web.si, segment.burnout.si)));
-  const all = sound ? [...found, { name: 'web burnout', depth: web }] : found;
+  const all = flawFree ? [...found, { name: 'web burnout', depth: web }] : found;
   return all.filter(({ depth }) => inside(depth));
 }

@@ -1,9 +1,19 @@
-import { fromSiArray, MeopError, readInput, type Series } from '../units';
-import { type FieldsOf, requireFields } from '../units/known-fields';
+import {
+  type Arguments,
+  callback,
+  fromSiArray,
+  inputs,
+  instance,
+  list,
+  MeopError,
+  optional,
+  procedure,
+  type Series,
+} from '../units';
 import { batchCautions } from './batch-cautions';
 import { sensitivityUnknown } from './rate-by-law';
 import { readMotor } from './read-motor';
-import type { SimulateInput } from './simulate-input';
+import { burnable, simulateInputs } from './simulate-inputs';
 import {
   type Outcomes,
   outcomeColumns,
@@ -13,24 +23,10 @@ import {
   variationColumns,
 } from './simulation/batch-kernel';
 import type { MotorModel, RunEnd } from './simulation/motor-model';
-import { type SimulationPool, simulationPool } from './thread-pool';
-import { type Scatter, type Variation, variationTable, variesTemperature } from './variations';
+import { isPool, type SimulationPool, simulationPool } from './thread-pool';
+import { variations, variationTable, variesTemperature } from './variations';
 
-/** What {@link simulateMany} needs to know. */
-export interface SimulateManyOptions {
-  readonly motor: SimulateInput;
-  /** A list of motors, or random ones. */
-  readonly variations: readonly Variation[] | Scatter;
-  /** Further grains (with flaws, say), which variations number from 1. */
-  readonly grains?: readonly SimulateInput['grain'][];
-  /** Threads to run on. Default: some of its own for a batch of 500 and more, else none. */
-  readonly pool?: SimulationPool;
-  readonly signal?: AbortSignal;
-  /** Told how far the work is, from 0 to 1. */
-  readonly onProgress?: (fraction: number) => void;
-}
-
-/** The outcome of a batch, one place for each motor in the order of the variations. */
+/** The results of a batch, one for each motor in the order of the variations. */
 export interface Batch {
   readonly count: number;
   readonly peakPressure: Series<'absolute pressure'>;
@@ -38,81 +34,105 @@ export interface Batch {
   readonly peakThrust: Series<'force'>;
   readonly totalImpulse: Series<'impulse'>;
   readonly pressureIntegral: Series<'pressure integral'>;
-  /** To burnout; to the end of the run where propellant was left (`ends` says where). */
+  /** Time to burnout; where propellant is left, to the end of the run (see `ends`). */
   readonly burnTime: Series<'time'>;
   readonly endTime: Series<'time'>;
   readonly ends: readonly RunEnd[];
   /** Factors of each motor, by field. */
   readonly factors: Readonly<Record<string, Float64Array>>;
-  /** Threads that ran it; 0 for a plain loop. */
+  /** Number of threads used; 0 for a loop. */
   readonly threads: number;
-  /** How many motors did not burn out, how many left the range of the burn law, and temperatures that change nothing. */
+  /** Motors that did not burn out, pressures outside the range of the burn law, and temperatures without effect. */
   readonly cautions: readonly string[];
 }
 
-const fields: FieldsOf<SimulateManyOptions> = {
-  motor: 'required',
-  variations: 'required',
-  grains: 'optional',
-  pool: 'optional',
-  signal: 'optional',
-  onProgress: 'optional',
-};
 const rowsPerTask = 100;
 const worthThreads = 500;
 const grainColumn = variationColumns.indexOf('grain');
 const volumeColumn = variationColumns.indexOf('chamberVolume');
 
+const isSignal = (value: unknown): value is AbortSignal =>
+  typeof value === 'object' && value !== null && 'throwIfAborted' in value && 'aborted' in value;
+
+const batchInputs = {
+  motor: inputs(simulateInputs, { meaning: 'motor, as for simulate' }),
+  variations,
+  grains: optional(
+    list('further grains, such as grains with flaws, which variations number from 1', burnable, { min: 0 }),
+    [],
+  ),
+  pool: optional(
+    instance(
+      'threads; if omitted, a batch of 500 or more has its own and a smaller one runs in a loop',
+      'a pool made by simulationPool',
+      isPool,
+    ),
+  ),
+  signal: optional(instance('signal that aborts the batch', 'an AbortSignal', isSignal)),
+  onProgress: optional(
+    callback<(fraction: number) => void>('function called with the progress, from 0 to 1'),
+  ),
+};
+
+/** What {@link simulateMany} takes. */
+export type SimulateManyOptions = Arguments<typeof batchInputs>;
+
 /**
- * Simulates many variations of a motor: tolerances, temperatures, flaws. On worker threads in Node, in a plain loop
- * elsewhere; the results are the same to the last bit, whatever the threads and their order. A motor that runs away or
- * bursts does not stop the others: `ends` says how each one ended.
+ * Simulates many variations of a motor: tolerances, temperatures, flaws. It uses worker threads in Node.js and a loop
+ * elsewhere; the results are identical for any number of threads and any order. A motor whose pressure diverges or that
+ * bursts does not stop the others: `ends` states how each one ended.
  *
- * @throws MeopError `out-of-domain`, `missing-field`, `unknown-field`; `out-of-range` where the burn law is told to refuse a pressure that a
- * motor reaches; and all that {@link simulate} throws for the motor itself; the reason of `signal`
+ * @throws MeopError what {@link simulate} throws for the motor, and `out-of-range` where the burn law does not allow a pressure
+ * that a motor reaches; the reason of `signal`
  * @example typeof simulateMany // => 'function'
  */
-export async function simulateMany(options: SimulateManyOptions): Promise<Batch> {
-  requireFields('simulateMany', options, fields);
-  const { motor, variations, grains = [], signal, onProgress } = options;
-  signal?.throwIfAborted();
-  const own = readMotor(motor);
-  const models = [own.model, ...grains.map((grain) => readMotor({ ...motor, grain }).model)];
-  const factors = variationTable(variations, motor.propellant, ownTemperature(motor), models.length);
-  checkVolumes(models, factors);
-  const work: Work = {
-    models,
-    factors,
-    count: factors[0].length,
-    outcomes: emptyOutcomes(factors[0].length),
-    signal,
-    onProgress,
-  };
-  const pool = options.pool ?? (work.count >= worthThreads ? await simulationPool() : undefined);
-  try {
-    if (pool !== undefined && pool.threads > 0) await onThreads(pool, work);
-    else await inLoop(work);
-    return {
-      ...batchOf(work, pool?.threads ?? 0),
-      cautions: [
-        ...batchCautions(motor.propellant.law, work.outcomes),
-        ...(motor.propellant.law.temperatureSensitivity === undefined &&
-        (motor.grainTemperature !== undefined || variesTemperature(variations))
-          ? [sensitivityUnknown]
-          : []),
-      ],
+export const simulateMany = /* @__PURE__ */ procedure({
+  name: 'simulateMany',
+  title: 'Simulation of many variations of a motor',
+  source: 'the method of simulate, for each motor',
+  inputs: batchInputs,
+  gives: 'a promise of the results of all motors, in the order of the variations',
+  example:
+    "simulateMany({ motor: { propellant: publishedPropellant('potassium nitrate/sucrose'), grain: tubularSegment({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '85 mm' }), nozzle: { throatDiameter: '8 mm', expansionRatio: 5 }, chamber: { innerDiameter: '50 mm', length: '110 mm' }, ambient: '1 atm' }, variations: { count: 100, seed: 1, standardDeviations: { burnRate: 0.03 } } })",
+  asynchronous: true,
+  run: async ({ motor, variations: given, grains, pool: own, signal, onProgress }): Promise<Batch> => {
+    signal?.throwIfAborted();
+    const at = { procedure: 'simulateMany', path: 'motor' };
+    const { propellant, grainTemperature } = motor;
+    const models = [motor, ...grains.map((grain) => ({ ...motor, grain }))].map(
+      (one) => readMotor(one, at).model,
+    );
+    const ownTemperature = (grainTemperature ?? propellant.law.referenceTemperature).si;
+    const factors = variationTable(given, propellant, ownTemperature, models.length);
+    checkVolumes(models, factors);
+    const work: Work = {
+      models,
+      factors,
+      count: factors[0].length,
+      outcomes: emptyOutcomes(factors[0].length),
+      signal,
+      onProgress,
     };
-  } finally {
-    if (options.pool === undefined) await pool?.close();
-  }
-}
+    const pool = own ?? (work.count >= worthThreads ? await simulationPool() : undefined);
+    try {
+      if (pool !== undefined && pool.threads > 0) await onThreads(pool, work);
+      else await inLoop(work);
+      const isUnknown = propellant.law.temperatureSensitivity === undefined;
+      const varies = grainTemperature !== undefined || variesTemperature(given);
+      return {
+        ...batchOf(work, pool?.threads ?? 0),
+        cautions: [
+          ...batchCautions(propellant.law, work.outcomes),
+          ...(isUnknown && varies ? [sensitivityUnknown] : []),
+        ],
+      };
+    } finally {
+      if (own === undefined) await pool?.close();
+    }
+  },
+});
 
-const ownTemperature = ({ grainTemperature, propellant }: SimulateInput): number =>
-  grainTemperature === undefined
-    ? propellant.law.referenceTemperature.si
-    : readInput('temperature', 'grainTemperature', grainTemperature, 'simulateMany').si;
-
-// Factors and outcomes are held by columns, as they are handed out; rows exist only while a task is under way.
+// Factors and outcomes are stored by columns, as they are returned; rows exist only during a task.
 interface Work {
   readonly models: readonly MotorModel[];
   readonly factors: readonly Float64Array[];
@@ -126,7 +146,7 @@ async function onThreads(pool: SimulationPool, work: Work): Promise<void> {
   const { models, factors, count, outcomes, signal, onProgress } = work;
   let next = 0;
   let done = 0;
-  // Each lane takes the next task when its last is done, so that no thread waits and few rows are in memory twice.
+  // Each lane starts the next task when its previous one is complete, so that no thread waits and few rows are in memory twice.
   const lane = async (): Promise<void> => {
     try {
       while (next < count) {
@@ -139,7 +159,7 @@ async function onThreads(pool: SimulationPool, work: Work): Promise<void> {
         onProgress?.(done / count);
       }
     } finally {
-      // One lane that fails is the end of the batch: the others take no further task.
+      // If one lane fails, the batch ends: the others start no further task.
       next = count;
     }
   };
@@ -153,7 +173,7 @@ async function inLoop({ models, factors, count, outcomes, signal, onProgress }: 
     const to = Math.min(count, from + rowsPerTask);
     store(outcomes, runRows(models, rowsOf(factors, from, to)), from);
     onProgress?.(to / count);
-    // Lets timers, pictures and the abort of the caller have their turn.
+    // Lets timers, drawing and an abort by the caller run.
     await new Promise((resolve) => setTimeout(resolve));
   }
 }
@@ -167,8 +187,8 @@ const emptyOutcomes = (count: number): Outcomes => ({
   burnTime: new Float64Array(count),
   endTime: new Float64Array(count),
   end: new Float64Array(count),
-  leastBurnPressure: new Float64Array(count),
-  greatestPressure: new Float64Array(count),
+  minBurnPressure: new Float64Array(count),
+  maxPressure: new Float64Array(count),
 });
 
 /** Puts rows of results into their columns. */
@@ -186,11 +206,13 @@ function checkVolumes(models: readonly MotorModel[], factors: readonly Float64Ar
   volumes.forEach((factor, i) => {
     const { chamberVolume, table } = models[grains[i]];
     if (chamberVolume * factor > table.volume[0]) return;
-    throw new MeopError(
-      'out-of-domain',
-      `simulateMany: variations[${i}].chamberVolume: the chamber would hold no more than the propellant; the free volume must be above zero`,
-      `variations[${i}].chamberVolume`,
-    );
+    throw new MeopError({
+      code: 'out-of-domain',
+      procedure: 'simulateMany',
+      path: `variations.${i}.chamberVolume`,
+      given: factor,
+      expected: `above ${(table.volume[0] / chamberVolume).toPrecision(6)}, where the propellant fills the chamber`,
+    });
   });
 }
 

@@ -3,9 +3,9 @@
  *
  * @module
  */
+import { hostModule } from './host-module';
 import { runRows } from './simulation/batch-kernel';
 import type { MotorModel } from './simulation/motor-model';
-import { hostModule } from './thread-pool';
 
 /** The thread's end of the channel to its maker. */
 interface Port {
@@ -14,7 +14,7 @@ interface Port {
 }
 /** What {@link simulationPool} sends. */
 interface Request {
-  /** Left out where they are those of the request before. */
+  /** Omitted where they are those of the previous request. */
   readonly models?: readonly MotorModel[];
   readonly rows: Float64Array;
 }

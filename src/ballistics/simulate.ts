@@ -1,30 +1,30 @@
 import { type Firing, type FiringEvent, firing } from '../firing';
-import { fromSiArray, fromSiValue, MeopError, type Quantity, type Series, unitOf } from '../units';
+import { fromSiArray, fromSiValue, MeopError, procedure, type Quantity, type Series, unitOf } from '../units';
 import { barelyStable, effectiveBands } from './effective-bands';
 import { nozzleCautions } from './nozzle-cautions';
 import { type PortFlow, portDiagnosis } from './port-diagnosis';
-import { rangeCautions, sensitivityUnknown } from './rate-by-law';
-import { type ReadMotor, readMotor } from './read-motor';
-import type { SimulateInput } from './simulate-input';
+import { outsideRemedy, rangeCautions, rangeText, sensitivityUnknown } from './rate-by-law';
+import { type GivenMotor, type ReadMotor, readMotor } from './read-motor';
+import { simulateInputs } from './simulate-inputs';
 import { chamberWorkspace } from './simulation/chamber-workspace';
 import type { MotorModel, RunEnd } from './simulation/motor-model';
 import { runChamber } from './simulation/run-chamber';
 import { emptyResult, type RunResult } from './simulation/run-result';
 import { type RunSamples, sampleRecorder } from './simulation/sample-recorder';
 
-/** Where the mass went. */
+/** Mass balance of a simulation. */
 export interface MassBalance {
   /** Propellant burned. */
   readonly burned: Quantity<'mass'>;
   readonly igniterGas: Quantity<'mass'>;
   readonly throughNozzle: Quantity<'mass'>;
-  /** Gas in the chamber at the end less gas at the start. */
+  /** Gas in the chamber at the end minus gas at the start. */
   readonly storedGas: Quantity<'mass'>;
-  /** Mass not accounted for, over mass burned. */
+  /** Mass not accounted for/mass burned. */
   readonly relativeError: number;
 }
 
-/** A predicted firing with everything the simulation knows beyond the record. */
+/** A predicted firing, with results of the simulation in addition to the record. */
 export interface SimulatedFiring extends Firing {
   readonly origin: 'predicted';
   readonly pressure: Series<'absolute pressure'>;
@@ -41,7 +41,7 @@ export interface SimulatedFiring extends Firing {
   readonly timeOfPeakPressure: Quantity<'time'>;
   readonly totalImpulse: Quantity<'impulse'>;
   readonly pressureIntegral: Quantity<'pressure integral'>;
-  /** Time at which the last propellant burned; `undefined` where some is left. */
+  /** Time at which the last propellant burned; `undefined` where propellant is left. */
   readonly burnoutTime: Quantity<'time'> | undefined;
   /** Flow along the port; `undefined` for a grain without one. */
   readonly portFlow: PortFlow | undefined;
@@ -53,33 +53,45 @@ export interface SimulatedFiring extends Firing {
 const samplesPerStep = 8;
 
 /**
- * Predicts a firing: chamber pressure, thrust and everything else over time, from ignition to the last of the tail-off.
+ * Predicts a firing: chamber pressure, thrust and all other traces from ignition to the end of the tail-off.
  *
- * The chamber has one pressure and one gas temperature; gas fills the volume that the burned propellant leaves; the
- * nozzle may start and end unchoked; the throat may erode. Times at which the burning area jumps, the closure opens or
- * the propellant is gone are found exactly. The same input gives the same bits.
+ * The chamber has one pressure and one gas temperature; gas fills the volume of the burned propellant; the
+ * nozzle may be unchoked at the start and at the end; the throat may erode. Times at which the burning area jumps, the closure
+ * opens or the propellant is consumed are computed exactly. The same input gives the same bits.
  *
- * A motor that runs away, bursts, never opens its closure or does not burn out in time gives a firing that ends there,
- * with a caution that says when and why.
+ * Where the pressure diverges, the chamber bursts, the closure never opens or the motor does not burn out in time, the
+ * firing ends there, with a caution that states time and reason.
  *
- * Source: mass balance of the chamber, Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 11-12.
- *
- * @throws MeopError `missing-field`, `out-of-domain`, `no-propellant`, `no-ignition`, `no-port`, `not-converged`;
- * `out-of-range` where the burn law is told to refuse pressures it was not characterised for
+ * @throws MeopError `no-propellant`, `no-ignition`, `no-port`, `not-converged`;
+ * `out-of-range` where the burn law does not allow pressures outside its characterisation
  * @example simulate({ propellant: publishedPropellant('potassium nitrate/sucrose'), grain: tubularSegment({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '85 mm' }), nozzle: { throatDiameter: '8 mm', expansionRatio: 5 }, chamber: { innerDiameter: '50 mm', length: '110 mm' }, ambient: '1 atm' }).end // => 'burned out'
  */
-export function simulate(input: SimulateInput): SimulatedFiring {
-  const motor = readMotor(input);
+export const simulate = /* @__PURE__ */ procedure({
+  name: 'simulate',
+  title: 'Simulation of a firing',
+  source:
+    'mass balance of the chamber, Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 11-12',
+  inputs: simulateInputs,
+  gives: 'the predicted firing: pressure, thrust and all other traces, with the mass balance',
+  example:
+    "simulate({ propellant: publishedPropellant('potassium nitrate/sucrose'), grain: tubularSegment({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '85 mm' }), nozzle: { throatDiameter: '8 mm', expansionRatio: 5 }, chamber: { innerDiameter: '50 mm', length: '110 mm' }, ambient: '1 atm' })",
+  run: simulatedFiring,
+});
+
+function simulatedFiring(input: GivenMotor): SimulatedFiring {
+  const motor = readMotor(input, { procedure: 'simulate', path: '' });
   const { model, regression } = motor;
   const result = emptyResult();
   const recorder = sampleRecorder(samplesPerStep);
   runChamber(model, chamberWorkspace(), result, recorder);
   if (result.end === 'not converged')
-    throw new MeopError(
-      'not-converged',
-      `simulate: no step is small enough for the tolerance ${model.tolerance} at ${result.endTime.toPrecision(6)} s (pressure ${(result.endPressure / 1e6).toPrecision(4)} MPa): loosen the tolerance, or look for a value that is far off`,
-      'tolerance',
-    );
+    throw new MeopError({
+      code: 'not-converged',
+      procedure: 'simulate',
+      path: 'tolerance',
+      problem: `no step satisfies the tolerance ${model.tolerance} at ${result.endTime.toPrecision(6)} s (pressure ${(result.endPressure / 1e6).toPrecision(4)} MPa)`,
+      remedy: 'Increase the tolerance, or check the inputs for an implausible value',
+    });
   checkRange(input, result);
   const samples = recorder.samples();
   const portFlow = portDiagnosis(model, regression.portArea, regression.si.depth, samples);
@@ -93,10 +105,10 @@ export function simulate(input: SimulateInput): SimulatedFiring {
       : []),
     ...rangeCautions(
       input.propellant.law,
-      result.leastBurnPressure,
-      Math.max(result.greatestBurnPressure, result.peakPressure),
+      result.minBurnPressure,
+      Math.max(result.maxBurnPressure, result.peakPressure),
     ),
-    ...barelyStable(greatestExponent(input, result)),
+    ...barelyStable(maxExponent(input, result)),
     ...(portFlow?.cautions ?? []),
   ];
   const record = firing({
@@ -149,24 +161,25 @@ const quantity = <
   unit: string,
 ): Quantity<K> => fromSiValue<K>(si, kind, unitOf(unit));
 
-/** Greatest exponent of the bands that the burn went through. */
-function greatestExponent({ propellant: { law } }: SimulateInput, result: RunResult): number {
-  const { leastBurnPressure: least, greatestBurnPressure: greatest } = result;
-  const used = effectiveBands(law).filter((band) => band.from <= greatest && band.to >= least);
+/** Maximum exponent of the bands within the pressure range of the burn. */
+function maxExponent({ propellant: { law } }: GivenMotor, result: RunResult): number {
+  const { minBurnPressure: min, maxBurnPressure: max } = result;
+  const used = effectiveBands(law).filter((band) => band.from <= max && band.to >= min);
   return Math.max(0, ...used.map(({ exponent }) => exponent));
 }
 
-function checkRange({ propellant: { law } }: SimulateInput, result: RunResult): void {
+function checkRange({ propellant: { law } }: GivenMotor, result: RunResult): void {
   const { from, to } = law.characterised;
   if (law.outside !== 'error') return;
-  const most = Math.max(result.greatestBurnPressure, result.peakPressure);
-  if (result.leastBurnPressure >= from && most <= to) return;
-  throw new MeopError(
-    'out-of-range',
-    `simulate: the pressure runs from ${result.leastBurnPressure / 1e6} to ${most / 1e6} MPa; the burn law was characterised from ${from / 1e6} to ${to / 1e6} MPa and is told to refuse others`,
-    'propellant',
-    { value: most, expected: `${from} to ${to} Pa` },
-  );
+  const max = Math.max(result.maxBurnPressure, result.peakPressure);
+  if (result.minBurnPressure >= from && max <= to) return;
+  throw new MeopError({
+    code: 'out-of-range',
+    procedure: 'simulate',
+    path: 'propellant',
+    problem: `the pressure varies from ${result.minBurnPressure / 1e6} to ${max / 1e6} MPa and leaves the characterised range of the burn law, ${rangeText(law)}`,
+    remedy: outsideRemedy,
+  });
 }
 
 function balanceOf(m: MotorModel, result: RunResult, samples: RunSamples): MassBalance {

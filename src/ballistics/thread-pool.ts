@@ -1,8 +1,6 @@
-// Worker threads where the host has them. Nothing is imported: the host is asked for its own module at run time, so
-// the same file is fit for browsers.
-import { MeopError } from '../units';
-import { type FieldsOf, requireFields } from '../units/known-fields';
-import { refusal } from '../units/refusal';
+// Worker threads where the host has them.
+import { MeopError, optional, procedure, ratio } from '../units';
+import { hostModule } from './host-module';
 import type { MotorModel } from './simulation/motor-model';
 
 /** A thread as its host gives it. */
@@ -15,24 +13,21 @@ interface Thread {
 }
 type ThreadMaker = new (url: URL, options: { readonly name: string }) => Thread;
 
-/** Threads that run batches; made once, used by any number of {@link simulateMany}, then closed. */
+/** Threads that run batches: started once, used by any number of {@link simulateMany}, then closed. */
 export interface SimulationPool {
-  /** Threads at work; 0 where the host has none, and batches then run in a plain loop. */
+  /** Number of threads; 0 where the host has none, and batches run in a loop. */
   readonly threads: number;
-  /** Ends the threads. Batches under way fail. */
+  /** Ends the threads. Running batches fail. */
   close(): Promise<void>;
   /** For {@link simulateMany}: runs rows of variations on the next free thread. */
   run(models: readonly MotorModel[], rows: Float64Array): Promise<Float64Array>;
 }
 
-/** What {@link simulationPool} needs to know. */
-export interface SimulationPoolOptions {
-  /** Default: as many as the host has processors. 0: none, batches run in a plain loop. */
-  readonly threads?: number;
-}
+const maxThreads = 256;
 
-const fields: FieldsOf<SimulationPoolOptions> = { threads: 'optional' };
-const mostThreads = 256;
+/** Whether a value is a pool made by {@link simulationPool}. */
+export const isPool = (value: unknown): value is SimulationPool =>
+  typeof value === 'object' && value !== null && 'threads' in value && 'run' in value && 'close' in value;
 
 interface Job {
   readonly message: { readonly models: readonly MotorModel[]; readonly rows: Float64Array };
@@ -41,18 +36,32 @@ interface Job {
 }
 
 /**
- * Starts threads for {@link simulateMany}: as many as asked for, or as the host has processors. An idle pool does not
- * keep the program alive. Where there are no threads (browsers, Node before 20.16, a bundle without the worker's
- * file) the pool has none and batches run in a plain loop, with the same results.
+ * Starts threads for {@link simulateMany}. An idle pool does not
+ * keep the program alive. Where threads are not available (browsers, Node.js before 20.16, a bundle without the file of the
+ * worker) the pool is empty and batches run in a loop, with the same results.
  *
- * @throws MeopError `out-of-domain`, `unknown-field`
  * @example typeof simulationPool // => 'function'
  */
-export async function simulationPool(options: SimulationPoolOptions = {}): Promise<SimulationPool> {
-  requireFields('simulationPool', options, fields);
-  const { threads = processors() } = options;
-  if (!Number.isInteger(threads) || threads < 0 || threads > mostThreads)
-    throw refusal('simulationPool', 'threads', threads, `a whole number from 0 to ${mostThreads}`);
+export const simulationPool = /* @__PURE__ */ procedure({
+  name: 'simulationPool',
+  title: 'Threads for simulations',
+  source: 'engineering practice, no published source',
+  inputs: {
+    threads: optional(
+      ratio('N', 'number of threads; if omitted, that of the processors; 0: batches run in a loop', {
+        min: 0,
+        max: maxThreads,
+        whole: true,
+      }),
+    ),
+  },
+  gives: 'a promise of the pool',
+  example: { threads: 2 },
+  asynchronous: true,
+  run: ({ threads = processors() }): Promise<SimulationPool> => startPool(threads),
+});
+
+async function startPool(threads: number): Promise<SimulationPool> {
   const Maker = threadMaker();
   const url = Maker === undefined || threads === 0 ? undefined : await workerUrl(Maker);
   if (Maker === undefined || url === undefined) return noThreads;
@@ -96,7 +105,10 @@ export async function simulationPool(options: SimulationPoolOptions = {}): Promi
     });
     thread.on('error', (error) => lost(thread, error));
     thread.on('exit', () =>
-      lost(thread, new MeopError('thread-ended', 'simulationPool: a thread has ended')),
+      lost(
+        thread,
+        new MeopError({ code: 'thread-ended', procedure: 'simulationPool', problem: 'a thread has ended' }),
+      ),
     );
     thread.unref();
   }
@@ -128,17 +140,12 @@ const noThreads: SimulationPool = {
 };
 
 const poolClosed = (): MeopError =>
-  new MeopError('pool-closed', 'simulationPool: the pool is closed or has no threads; start another one');
-
-interface Host {
-  readonly process?: { readonly getBuiltinModule?: (name: string) => unknown };
-}
-
-/** A module of the host itself; `undefined` where there is no such host. */
-export function hostModule(name: string): unknown {
-  const host: Host = globalThis;
-  return host.process?.getBuiltinModule?.(name);
-}
+  new MeopError({
+    code: 'pool-closed',
+    procedure: 'simulationPool',
+    problem: 'the pool is closed or has no threads',
+    remedy: 'Start a new one',
+  });
 
 function threadMaker(): ThreadMaker | undefined {
   const module = hostModule('node:worker_threads');
@@ -176,7 +183,7 @@ function ownAddress(): string | undefined {
   return typeof module.pathToFileURL === 'function' ? String(module.pathToFileURL(__filename)) : undefined;
 }
 
-/** Whether a worker can be started from a file: it says so in its first message. */
+/** Whether a worker can be started from a file, which it confirms by its first message. */
 function starts(Maker: ThreadMaker, url: URL): Promise<boolean> {
   return new Promise((resolve) => {
     const thread = new Maker(url, { name: 'simulation trial' });

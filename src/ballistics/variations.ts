@@ -1,154 +1,183 @@
 import { randomStream } from '../numerics';
-import { MeopError, type QuantityInput, readInput } from '../units';
-import { type FieldsOf, requireFields } from '../units/known-fields';
-import { refusal } from '../units/refusal';
+import {
+  type Argument,
+  count,
+  either,
+  inputs,
+  list,
+  MeopError,
+  optional,
+  ratio,
+  type Values,
+} from '../units';
 import { temperatureFactorSi } from './burn-law';
+import { grainTemperature } from './motor-inputs';
 import type { Propellant } from './propellant';
 import { variationColumns } from './simulation/batch-kernel';
 
-/** One motor of a batch: factors on the motor simulated; what is left out does not change. */
-export interface Variation {
-  readonly burnRate?: number;
-  readonly density?: number;
-  /** Carried into the gas temperature, as a real loss would be. */
-  readonly characteristicVelocity?: number;
-  readonly throatDiameter?: number;
-  /** On the thrust alone. */
-  readonly thrust?: number;
-  readonly chamberVolume?: number;
-  /** Grain temperature of this motor. */
-  readonly grainTemperature?: QuantityInput<'temperature'>;
-  /** Number of the grain among those given; 0 is the motor's own. */
-  readonly grain?: number;
-}
-
-/** Random motors: normal scatter around the motor simulated, cut off at three standard deviations. */
-export interface Scatter {
-  /** Motors to draw. */
-  readonly count: number;
-  /** Whole number; the same seed gives the same motors whatever the number of threads. */
-  readonly seed: number;
-  /** Relative standard deviation by field. */
-  readonly standardDeviations: Partial<
-    Record<Exclude<keyof Variation, 'grainTemperature' | 'grain'>, number>
-  >;
-  /** Grain temperatures, drawn evenly between two. */
-  readonly grainTemperature?: readonly [QuantityInput<'temperature'>, QuantityInput<'temperature'>];
-}
-
-const context = 'simulateMany';
-const factors = [
+/** What varies, by field, as a factor on the simulated motor. */
+const meanings = {
+  burnRate: 'burning rate',
+  density: 'propellant density',
+  characteristicVelocity: 'characteristic velocity, with the gas temperature in proportion to its square',
+  throatDiameter: 'throat diameter',
+  thrust: 'thrust alone',
+  chamberVolume: 'volume of the empty chamber',
+};
+type Varied = keyof typeof meanings;
+const factorFields = [
   'burnRate',
   'density',
   'characteristicVelocity',
   'throatDiameter',
   'thrust',
   'chamberVolume',
-] as const;
+] as const satisfies readonly Varied[];
 
-/** Factors of every motor, a column for each of `variationColumns`. The motor's own grain temperature is already in its law. */
+const factor = (field: Varied) =>
+  optional(ratio('f', `factor on the ${meanings[field]}`, { above: 0, example: 1.02 }), 1);
+const deviation = (field: Varied) =>
+  optional(ratio('s', `relative standard deviation of the ${meanings[field]}`, { min: 0, below: 0.33 }), 0);
+
+/** One motor of a batch. */
+const variation = inputs(
+  {
+    burnRate: factor('burnRate'),
+    density: factor('density'),
+    characteristicVelocity: factor('characteristicVelocity'),
+    throatDiameter: factor('throatDiameter'),
+    thrust: factor('thrust'),
+    chamberVolume: factor('chamberVolume'),
+    grainTemperature: optional(grainTemperature),
+    grain: optional(
+      ratio('i', 'number of the grain; 0 is the grain of the motor, others are those of grains', {
+        min: 0,
+        whole: true,
+      }),
+      0,
+    ),
+  },
+  { meaning: 'one motor of the batch: factors on the simulated motor' },
+);
+
+/** Random motors: normal dispersion about the simulated motor, truncated at three standard deviations. */
+const scatter = inputs(
+  {
+    count: count('N', 'number of random motors'),
+    seed: ratio(
+      'seed',
+      'seed of the random numbers; the same seed gives the same motors on any number of threads',
+      {
+        min: 0,
+        whole: true,
+      },
+    ),
+    standardDeviations: inputs(
+      {
+        burnRate: deviation('burnRate'),
+        density: deviation('density'),
+        characteristicVelocity: deviation('characteristicVelocity'),
+        throatDiameter: deviation('throatDiameter'),
+        thrust: deviation('thrust'),
+        chamberVolume: deviation('chamberVolume'),
+      },
+      { meaning: 'relative standard deviations' },
+    ),
+    grainTemperature: optional(
+      list('limits between which grain temperatures are distributed evenly', grainTemperature, {
+        min: 2,
+        max: 2,
+      }),
+    ),
+  },
+  { meaning: 'random motors' },
+);
+
+/** One motor of a batch: factors on the simulated motor; omitted factors are 1. */
+export type Variation = Argument<typeof variation>;
+
+/** Random motors: normal dispersion about the simulated motor, truncated at three standard deviations. */
+export type Scatter = Argument<typeof scatter>;
+
+/** The motors of a batch. */
+export const variations = either('motors of the batch: a list of variations, or random ones', [
+  scatter,
+  list('variations', variation, { min: 0 }),
+]);
+
+type Given = ReturnType<typeof variations.read>;
+type OneMotor = Pick<Values<typeof variation.fields>, (typeof factorFields)[number]> & {
+  /** Grain temperature [K]; `undefined`: that of the motor. */
+  readonly temperature: number | undefined;
+  readonly grain: number;
+};
+
+/** Factors of every motor, a column for each of `variationColumns`. The motor's grain temperature is already in its law. */
 export function variationTable(
-  variations: readonly Variation[] | Scatter,
-  propellant: Propellant,
+  given: Given,
+  { law }: Propellant,
   ownTemperature: number,
   grains: number,
 ): readonly Float64Array[] {
-  const { law } = propellant;
   const ownFactor = temperatureFactorSi(law, ownTemperature);
-  if (typeof variations !== 'object' || variations === null)
-    throw refusal(
-      context,
-      'variations',
-      variations,
-      'a list of variations, or { count, seed, standardDeviations }',
-    );
-  if (!isList(variations)) requireFields(`${context}: variations`, variations, scatterFields);
-  const count = isList(variations) ? variations.length : wholeNumber('count', variations.count, 1);
-  // Drawn one by one: a list of a hundred thousand would be most of the memory of the batch.
-  const at = isList(variations) ? (i: number): Variation => variations[i] : draws(variations);
-  const table = variationColumns.map(() => new Float64Array(count));
+  const motors = isList(given) ? given.length : given.count;
+  // Random motors are made one by one: a list of a hundred thousand would be most of the memory of the batch.
+  const at = isList(given) ? (i: number): OneMotor => listed(given[i]) : draws(given);
+  const table = variationColumns.map(() => new Float64Array(motors));
   const [burnRate] = table;
-  for (let i = 0; i < count; i++) {
-    const variation = at(i);
-    if (typeof variation !== 'object' || variation === null)
-      throw refusal(context, `variations[${i}]`, variation, 'an object of factors');
-    for (const name of Object.keys(variation))
-      if (!variationFields.includes(name)) throw unknown(`variations[${i}].${name}`, variationFields);
-    factors.forEach((name, j) => {
-      const value = variation[name] ?? 1;
-      if (!(value > 0) || !Number.isFinite(value))
-        throw refusal(context, `variations[${i}].${name}`, value, 'a factor above zero');
-      table[j][i] = value;
+  for (let i = 0; i < motors; i++) {
+    const one = at(i);
+    factorFields.forEach((name, j) => {
+      table[j][i] = one[name];
     });
-    if (variation.grainTemperature !== undefined) {
-      const { si } = readInput(
-        'temperature',
-        `variations[${i}].grainTemperature`,
-        variation.grainTemperature,
-        context,
-      );
-      burnRate[i] *= temperatureFactorSi(law, si) / ownFactor;
-    }
-    const grain = variation.grain ?? 0;
-    if (!Number.isInteger(grain) || grain < 0 || grain >= grains)
-      throw refusal(context, `variations[${i}].grain`, grain, `a whole number from 0 to ${grains - 1}`);
-    table[factors.length][i] = grain;
+    if (one.temperature !== undefined) burnRate[i] *= temperatureFactorSi(law, one.temperature) / ownFactor;
+    if (one.grain >= grains)
+      throw new MeopError({
+        code: 'out-of-domain',
+        procedure: 'simulateMany',
+        path: `variations.${i}.grain`,
+        given: one.grain,
+        expected: `a whole number from 0 to ${grains - 1}`,
+      });
+    table[factorFields.length][i] = one.grain;
   }
   return table;
 }
 
-/** Whether any motor has a grain temperature of its own. */
-export const variesTemperature = (given: readonly Variation[] | Scatter): boolean =>
+const listed = (one: Values<typeof variation.fields>): OneMotor => ({
+  ...one,
+  temperature: one.grainTemperature?.si,
+});
+
+/** Whether any motor has another grain temperature. */
+export const variesTemperature = (given: Given): boolean =>
   isList(given)
-    ? given.some(({ grainTemperature }) => grainTemperature !== undefined)
+    ? given.some((one) => one.grainTemperature !== undefined)
     : given.grainTemperature !== undefined;
 
-const isList = (given: readonly Variation[] | Scatter): given is readonly Variation[] => Array.isArray(given);
-
-const scatterFields: FieldsOf<Scatter> = {
-  count: 'required',
-  seed: 'required',
-  standardDeviations: 'required',
-  grainTemperature: 'optional',
-};
-const variationFields: readonly string[] = [...factors, 'grainTemperature', 'grain'];
-
-function wholeNumber(field: string, value: number, least: number): number {
-  if (Number.isInteger(value) && value >= least) return value;
-  throw refusal(context, field, value, `a whole number of at least ${least}`);
-}
+const isList = (given: Given): given is Extract<Given, readonly unknown[]> => Array.isArray(given);
 
 /** Gives the random motor of a number. */
-function draws({ seed, standardDeviations, grainTemperature }: Scatter): (i: number) => Variation {
-  wholeNumber('seed', seed, 0);
-  for (const name of Object.keys(standardDeviations))
-    if (!factors.some((factor) => factor === name)) throw unknown(`standardDeviations.${name}`, factors);
-  const spreads = factors.map((name) => {
-    const value = standardDeviations[name] ?? 0;
-    if (!(value >= 0 && value < 0.33))
-      throw refusal(context, `standardDeviations.${name}`, value, 'at least 0 and below 0.33');
-    return [name, value] as const;
-  });
-  const range = grainTemperature?.map(
-    (value) => readInput('temperature', 'grainTemperature', value, context).si,
-  );
+function draws({
+  seed,
+  standardDeviations,
+  grainTemperature: range,
+}: Values<typeof scatter.fields>): (i: number) => OneMotor {
   const stream = randomStream(seed);
   return (i) => {
-    // Each motor has a stream of its own, so that it stays the same when others are added.
+    // Each motor has its own stream, so that it stays the same when others are added.
     const own = stream.split(i);
-    const variation = Object.fromEntries(
-      spreads.map(([name, deviation]) => [name, 1 + deviation * Math.max(-3, Math.min(3, own.normal()))]),
-    );
-    if (range === undefined) return variation;
-    const kelvin = range[0] + own.uniform() * (range[1] - range[0]);
-    return { ...variation, grainTemperature: `${kelvin} K` as const };
+    const drawn = (field: Varied): number =>
+      1 + standardDeviations[field] * Math.max(-3, Math.min(3, own.normal()));
+    return {
+      burnRate: drawn('burnRate'),
+      density: drawn('density'),
+      characteristicVelocity: drawn('characteristicVelocity'),
+      throatDiameter: drawn('throatDiameter'),
+      thrust: drawn('thrust'),
+      chamberVolume: drawn('chamberVolume'),
+      temperature: range && range[0].si + own.uniform() * (range[1].si - range[0].si),
+      grain: 0,
+    };
   };
 }
-
-const unknown = (field: string, known: readonly string[]): MeopError =>
-  new MeopError(
-    'unknown-field',
-    `${context}: there is no field '${field}'; ${known.join(', ')} are the fields`,
-    field,
-    { expected: known.join(', ') },
-  );

@@ -40,7 +40,7 @@ export function simulationInput(
       ignition: {
         ...(ignition.initialPressure && { initialPressure: ignition.initialPressure.value }),
         ...(ignition.igniterMass && { igniterMass: ignition.igniterMass.value }),
-        ...(ignition.igniterDuration && { duration: ignition.igniterDuration.value }),
+        ...(ignition.igniterDuration && { igniterDuration: ignition.igniterDuration.value }),
         ...(ignition.flameSpreadTime && { flameSpreadTime: ignition.flameSpreadTime.value }),
         ...(ignition.nozzleClosureBurstPressure && {
           nozzleClosureBurstPressure: ignition.nozzleClosureBurstPressure.value,

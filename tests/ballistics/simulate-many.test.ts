@@ -115,7 +115,7 @@ describe('many firings in a plain loop', () => {
       /^1 of 3 motors ended by 'pressure limit'[\s\S]*2 of 3 motors reach/,
     );
     await expect(simulateMany({ motor: limited('error'), variations })).rejects.toThrow(
-      expect.objectContaining({ code: 'out-of-range', path: 'variations[1]' }),
+      expect.objectContaining({ code: 'out-of-range', path: 'variations.1' }),
     );
     expect((await simulateMany({ motor, variations: [{}] })).cautions).toEqual([]);
   });
@@ -144,7 +144,7 @@ describe('many firings in a plain loop', () => {
     // Without its deviations every motor of the batch would be the same one.
     const spelt = { count: 2, seed: 1, standardDeviations: {}, standardDeviation: { burnRate: 0.03 } };
     await expect(simulateMany({ motor, variations: spelt })).rejects.toThrow(
-      expect.objectContaining({ code: 'unknown-field', path: 'standardDeviation' }),
+      expect.objectContaining({ code: 'unknown-field', path: 'variations.standardDeviation' }),
     );
     const option: object = { onprogress: () => {} };
     await expect(simulateMany({ motor, variations: [{}], ...option })).rejects.toThrow(
@@ -154,7 +154,7 @@ describe('many firings in a plain loop', () => {
 
   it.each(['[{}, null]', '[{}, "burnRate"]'])('refuses %s for a list of variations', async (list) => {
     await expect(simulateMany({ motor, variations: JSON.parse(list) })).rejects.toThrow(
-      expect.objectContaining({ path: 'variations[1]' }),
+      expect.objectContaining({ path: 'variations.1' }),
     );
   });
 
@@ -262,9 +262,14 @@ describe('many firings on threads', () => {
     expect(stdout.trim()).toBe('1');
   });
 
-  it.each([-1, 1.5, Number.NaN, Number.POSITIVE_INFINITY])('refuses %s threads', async (threads) => {
+  it.each([
+    [-1, 'out-of-domain'],
+    [1.5, 'out-of-domain'],
+    [Number.NaN, 'not-finite'],
+    [Number.POSITIVE_INFINITY, 'not-finite'],
+  ])('refuses %s threads', async (threads, code) => {
     await expect(simulationPool({ threads })).rejects.toThrow(
-      expect.objectContaining({ code: 'out-of-domain', path: 'threads' }),
+      expect.objectContaining({ code, path: 'threads' }),
     );
   });
 

@@ -54,7 +54,7 @@ describe('starts and ends at their limits', () => {
     const record = simulate({
       ...base,
       ambient: '0 Pa',
-      ignition: { igniterMass: '1 g', duration: '10 ms' },
+      ignition: { igniterMass: '1 g', igniterDuration: '10 ms' },
     });
     expect(record.end).toBe('burned out');
     expect(Math.abs(record.balance.relativeError)).toBeLessThan(1e-6);
@@ -89,10 +89,10 @@ describe('names and values that there are not', () => {
     ['unknown-field', { nozzle: { throatDiameter: '7 mm', expansionRatio: 5, effciency: 0.5 } }],
     ['unknown-field', { chamber: { ...caseOf5, burst: '5 MPa' } }],
     ['unknown-field', { ignition: { gasMass: '1 g' } }],
-    ['out-of-domain', { nozzle: { throatDiameter: '7 mm', expansionRatio: 5, separation: 'somewhere' } }],
-    ['out-of-domain', { grain: {} }],
-    ['out-of-domain', { propellant: {} }],
-    ['out-of-domain', { erosiveBurning: { law: 'other' } }],
+    ['unknown-name', { nozzle: { throatDiameter: '7 mm', expansionRatio: 5, separation: 'somewhere' } }],
+    ['wrong-kind', { grain: {} }],
+    ['wrong-kind', { propellant: {} }],
+    ['unknown-name', { erosiveBurning: { law: 'other' } }],
   ])('%s: %o', (code, change) => {
     // As plain JavaScript would: the compiler refuses these.
     expect(() => Reflect.apply(simulate, undefined, [{ ...base, ...change }])).toThrow(
@@ -233,7 +233,7 @@ describe('any motor', () => {
           ambient: q(v.ambient, 'Pa').as('absolute pressure'),
           ignition: {
             ...(v.start !== undefined && { initialPressure: q(v.start, 'Pa').as('absolute pressure') }),
-            ...(v.igniter !== undefined && { igniterMass: q(v.igniter, 'g'), duration: '20 ms' }),
+            ...(v.igniter !== undefined && { igniterMass: q(v.igniter, 'g'), igniterDuration: '20 ms' }),
             ...(v.flameSpreadTime !== undefined && { flameSpreadTime: q(v.flameSpreadTime, 'ms') }),
             ...(v.nozzleClosureBurstPressure !== undefined && {
               nozzleClosureBurstPressure: q(v.nozzleClosureBurstPressure, 'MPa').as('gauge pressure'),

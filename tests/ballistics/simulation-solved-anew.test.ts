@@ -50,7 +50,7 @@ const motors: readonly (readonly [string, SimulateInput, Solved])[] = [
       },
       ignition: {
         igniterMass: '1.5 g',
-        duration: '20 ms',
+        igniterDuration: '20 ms',
         flameSpreadTime: '50 ms',
         nozzleClosureBurstPressure: '0.8 MPa',
       },

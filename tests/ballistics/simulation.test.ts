@@ -227,7 +227,7 @@ describe('ignition', () => {
   it('an igniter pulse adds its gas to the balance and raises pressure before the surface is alight', () => {
     const record = simulate({
       ...base,
-      ignition: { igniterMass: '2 g', duration: '20 ms', flameSpreadTime: '80 ms' },
+      ignition: { igniterMass: '2 g', igniterDuration: '20 ms', flameSpreadTime: '80 ms' },
     });
     expect(record.balance.igniterGas.in('g')).toBeCloseTo(2, 9);
     expect(Math.abs(record.balance.relativeError)).toBeLessThan(1e-6);

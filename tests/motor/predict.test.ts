@@ -42,7 +42,7 @@ describe('predict', () => {
       chamber: { innerDiameter: '48.6 mm', length: '322 mm' },
       ambient: '101.3 kPa',
       grainTemperature: '20 degC',
-      ignition: { igniterMass: '0.6 g', duration: '0.08 s', flameSpreadTime: '0.03 s' },
+      ignition: { igniterMass: '0.6 g', igniterDuration: '0.08 s', flameSpreadTime: '0.03 s' },
     });
     const predicted = predict(document);
     expect(predicted.peakPressure.si / byHand.peakPressure.si).toBeCloseTo(1, 8);

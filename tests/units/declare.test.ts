@@ -194,6 +194,15 @@ describe('declared inputs', () => {
       'wrong-kind: f: x must be a text that is not empty, got 7.',
     );
   });
+  it('where no sort reads a value, the error deepest inside it is reported', () => {
+    const both = either('a list of lengths or an object', [
+      list('lengths', length('x', 'length')),
+      inputs({ size: length('x', 'length') }, { meaning: 'an object' }),
+    ]);
+    const at = { procedure: 'f', path: 'x' };
+    expect(messageOf(() => both.read(['1 mm', '0 mm'], at))).toContain('x.1 must be above 0 mm');
+    expect(messageOf(() => both.read({ size: '0 mm' }, at))).toContain('x.size must be above 0 mm');
+  });
   it('a trace is a series of its kind, long enough', () => {
     const times = trace('time', 'times', { min: 2 });
     const at = { procedure: 'f', path: 'time' };

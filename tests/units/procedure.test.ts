@@ -56,6 +56,20 @@ describe('a procedure', () => {
     // @ts-expect-error the radius is missing
     expect(() => reviewTube({ pressure: '10 MPa' })).toThrow('missing required field radius');
   });
+  it('gives a promise that rejects with the errors of its inputs, where it is asynchronous', async () => {
+    const later = procedure({
+      name: 'later',
+      title: 'A length, later',
+      source: 'made for this test',
+      inputs: { size: length('x', 'a length') },
+      gives: 'a promise of the length',
+      example: { size: '1 mm' },
+      asynchronous: true,
+      run: ({ size }) => Promise.resolve(size.si),
+    });
+    expect(await later({ size: '2 mm' })).toBe(0.002);
+    await expect(later({ size: '0 mm' })).rejects.toThrow('size must be above 0 mm');
+  });
   it('holds its values against each other', () =>
     expect(() => reviewTube({ pressure: '1 MPa', radius: '1 mm', wall: '1/16 in' })).toThrow(
       'reviewTube: wall must be less than the radius, got 0.0625 in.',

@@ -26,8 +26,8 @@ export const outcomeColumns = [
   'burnTime',
   'endTime',
   'end',
-  'leastBurnPressure',
-  'greatestPressure',
+  'minBurnPressure',
+  'maxPressure',
 ] as const;
 
 /** The results of a batch, column by column. */
@@ -92,8 +92,8 @@ export function runRows(models: readonly MotorModel[], rows: Float64Array): Floa
     out[at + 5] = Number.isNaN(result.burnoutTime) ? result.endTime : result.burnoutTime;
     out[at + 6] = result.endTime;
     out[at + 7] = runEnds.indexOf(result.end);
-    out[at + 8] = result.leastBurnPressure;
-    out[at + 9] = Math.max(result.greatestBurnPressure, result.peakPressure);
+    out[at + 8] = result.minBurnPressure;
+    out[at + 9] = Math.max(result.maxBurnPressure, result.peakPressure);
   }
   return out;
 }

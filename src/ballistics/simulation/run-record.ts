@@ -56,8 +56,8 @@ export function addStep(
   const nextThrust = thrustAt(m, w, next[0], next[2]);
   if (nextThrust > result.peakThrust) result.peakThrust = nextThrust;
   if (w.burning && next[1] > 0.05 * m.table.burnout && y < 0.95 * m.table.burnout) {
-    if (next[0] < result.leastBurnPressure) result.leastBurnPressure = next[0];
-    if (next[0] > result.greatestBurnPressure) result.greatestBurnPressure = next[0];
+    if (next[0] < result.minBurnPressure) result.minBurnPressure = next[0];
+    if (next[0] > result.maxBurnPressure) result.maxBurnPressure = next[0];
   }
   notePeak(m, w, result);
   if (recorder === undefined) return;

@@ -23,8 +23,8 @@ export interface RunResult {
   /** ∫ṁ dt through the nozzle [kg] */
   massThroughNozzle: number;
   /** Least and greatest pressure between 5 % and 95 % of the burnout depth [Pa]. */
-  leastBurnPressure: number;
-  greatestBurnPressure: number;
+  minBurnPressure: number;
+  maxBurnPressure: number;
   /** Steps accepted and rejected, and evaluations of the slopes. */
   steps: number;
   rejected: number;
@@ -48,8 +48,8 @@ export function emptyResult(): RunResult {
     totalImpulse: 0,
     pressureIntegral: 0,
     massThroughNozzle: 0,
-    leastBurnPressure: Number.POSITIVE_INFINITY,
-    greatestBurnPressure: 0,
+    minBurnPressure: Number.POSITIVE_INFINITY,
+    maxBurnPressure: 0,
     steps: 0,
     rejected: 0,
     evaluations: 0,
@@ -72,8 +72,8 @@ export function clearResult(result: RunResult): void {
   result.totalImpulse = 0;
   result.pressureIntegral = 0;
   result.massThroughNozzle = 0;
-  result.leastBurnPressure = Number.POSITIVE_INFINITY;
-  result.greatestBurnPressure = 0;
+  result.minBurnPressure = Number.POSITIVE_INFINITY;
+  result.maxBurnPressure = 0;
   result.steps = 0;
   result.rejected = 0;
   result.evaluations = 0;

@@ -25,6 +25,8 @@ interface Declared<I extends Inputs, S> {
   readonly checks?: readonly Check<Values<I>>[];
   /** The calculation on plain SI numbers, where other tools want it; checks nothing. */
   readonly si?: S;
+  /** Whether it gives a promise, which then rejects with every error, those of the inputs included. */
+  readonly asynchronous?: boolean;
 }
 
 /** A calculation of any shape: an iteration, several results, a whole review. */
@@ -98,7 +100,9 @@ export function procedure(declaration: AnyDeclaration): unknown {
     const of = subject.read(first, { procedure: name, path: subjectPath(subject) });
     return [of, checked(readInputs(inputs, options, top), checks, top)];
   };
-  const evaluate = (...given: readonly unknown[]): unknown => declaration.run(...read(given));
+  const call = (given: readonly unknown[]): unknown => declaration.run(...read(given));
+  const evaluate = (...given: readonly unknown[]): unknown =>
+    declaration.asynchronous ? new Promise((resolve) => resolve(call(given))) : call(given);
   const explain = (...given: readonly unknown[]): Working => {
     const values = read(given);
     const result = declaration.run(...values);

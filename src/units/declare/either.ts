@@ -3,8 +3,8 @@ import type { Argument, Input, InputFacts } from './input';
 import { inputOf } from './plain-inputs';
 
 /**
- * Declares an input that takes values of several sorts: the first declaration that reads the value counts. Where none
- * does, the error is that of the last.
+ * Declares an input that takes values of several sorts: the first declaration that reads the value applies. Where none
+ * does, the error is that of the sort that found it deepest inside the value, or of the last.
  */
 export function either<const T extends readonly Input[]>(
   meaning: string,
@@ -17,15 +17,17 @@ export function either<const T extends readonly Input[]>(
     meaning,
     takes: () => sorts.map((sort) => sort.takes()).join('; or '),
     read: (value, at) => {
-      let last: unknown;
+      let last: MeopError | undefined;
       for (const sort of sorts)
         try {
           return sort.read(value, at) as ReturnType<T[number]['read']>; // true: one of the sorts has read it
         } catch (error) {
           if (!(error instanceof MeopError)) throw error;
-          last = error;
+          if (last === undefined || depth(error) >= depth(last)) last = error;
         }
       throw last;
     },
   });
 }
+
+const depth = ({ path = '' }: MeopError): number => path.split('.').length;

@@ -1,0 +1,80 @@
+import {
+  type Arguments,
+  absolutePressure,
+  choice,
+  instance,
+  length,
+  optional,
+  ratio,
+  speed,
+  time,
+  variants,
+  words,
+} from '../units';
+import { ambientPressure, chamber, grainTemperature, ignition, nozzle } from './motor-inputs';
+import { propellantValue } from './propellant';
+import { isBurnable } from './read-grain';
+
+const flux = optional(
+  choice(
+    'mass flux that acts on the whole surface: the mean over the port (half of that at its aft end), or that of the aft end',
+    ['mean', 'aft'],
+  ),
+  'mean',
+);
+
+/** Constants of the Lenoir-Robillard law. */
+export const lenoirRobillardInputs = {
+  coefficient: ratio('α', 'coefficient of the law in SI, m^2.8·kg^−0.8·s^−0.2', { min: 0, example: 1.7e-5 }),
+  // From memory: fits many propellants.
+  decay: optional(ratio('β', 'decay constant of the law', { above: 0 }), 53),
+  length: length('L', 'distance from the head end, or hydraulic diameter in later use', { example: '0.3 m' }),
+};
+
+/** Constants of the threshold law. */
+export const thresholdInputs = {
+  threshold: speed('u_th', 'gas velocity at which augmentation begins', { above: 0, example: '200 m/s' }),
+  gain: ratio('k', 'augmentation at twice the threshold, less one', { min: 0, example: 0.2 }),
+};
+
+/** Erosive burning of a simulated motor. */
+export const erosiveBurning = variants('law', 'law of erosive burning', {
+  'lenoir-robillard': { ...lenoirRobillardInputs, flux },
+  'threshold-velocity': { ...thresholdInputs, flux },
+});
+
+/** A grain, a column of grains or a regression of either. */
+export const burnable = instance(
+  'grain or column of grains, regressed at standard accuracy, or its regression',
+  'a grain, a column of grains or a regression',
+  isBurnable,
+);
+
+/** What {@link simulate} takes. */
+export const simulateInputs = {
+  propellant: propellantValue,
+  grain: burnable,
+  nozzle,
+  chamber,
+  ambient: ambientPressure,
+  ignition: optional(ignition),
+  grainTemperature: optional(grainTemperature),
+  erosiveBurning: optional(erosiveBurning),
+  stopPressure: optional(
+    absolutePressure(
+      'p_s',
+      'pressure at which the simulation ends, propellant left or not; if omitted, 0.2 % above ambient and at least 1 kPa, after burnout',
+    ),
+  ),
+  timeLimit: optional(
+    time(
+      't_max',
+      'time at which the simulation ends in any case; three times the burn at ambient pressure if omitted',
+    ),
+  ),
+  tolerance: optional(ratio('ε', 'relative error allowed in each step', { min: 1e-12, max: 1e-3 }), 1e-6),
+  title: optional(words('title of the firing')),
+};
+
+/** The argument of {@link simulate}. */
+export type SimulateInput = Arguments<typeof simulateInputs>;
