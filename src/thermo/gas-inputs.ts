@@ -54,7 +54,7 @@ export const stagnation = {
 export const molarMassOfGas = /* @__PURE__ */ molarMass('M', 'molar mass', { example: '28.014 g/mol' });
 
 /** Name of a part of a mixture, for the reader. */
-export const partName = /* @__PURE__ */ optional(words('name, for the reader'));
+export const partName = /* @__PURE__ */ optional(/* @__PURE__ */ words('name, for the reader'));
 
 /** Amount of one part of a mixture. */
 export const parts = /* @__PURE__ */ ratio('n', 'parts by mole or by mass, in any scale', {
