@@ -50,16 +50,21 @@ export class MeopError extends Error {
   /** The same error as the calculation reports it that was called: under its name, below the path of its field. */
   within(procedure: string, path?: string): MeopError {
     const places = [path, this.path].filter((place) => place !== undefined && place !== '');
-    return new MeopError({ ...this.#facts, procedure, path: places.join('.') || undefined });
+    return remade(this.#facts, procedure, places.join('.'));
   }
   /** The same error at another place, whatever its own path. */
   at(procedure: string, path: string): MeopError {
-    return new MeopError({ ...this.#facts, procedure, path: path || undefined });
+    return remade(this.#facts, procedure, path);
   }
+  static override readonly name: string = 'MeopError'; // whatever a bundler calls the class
   static override [Symbol.hasInstance](value: unknown): boolean {
     return typeof value === 'object' && value !== null && mark in value;
   }
 }
+
+// Outside the class, which a bundler would rename if it spoke of itself.
+const remade = (facts: ErrorFacts, procedure: string, path: string): MeopError =>
+  new MeopError({ ...facts, procedure, path: path || undefined });
 
 /** What errors carried beside their message before they were data. */
 interface LegacyDetails {

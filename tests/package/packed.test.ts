@@ -1,4 +1,4 @@
-import { readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { build } from 'esbuild';
@@ -47,6 +47,47 @@ describe('the packed library, installed in an empty folder', () => {
       console.log(q('1000 psi').times(other.q('2 in^2')).in('lbf'));`;
     writeFileSync(join(packed.folder, 'both.mjs'), program);
     expect(run('node', ['both.mjs'], packed.folder).trim()).toBe('2000');
+  });
+
+  test('errors of the CommonJS copy are errors of the ES module, under the name of the class', () => {
+    const program = `import { createRequire } from 'node:module';
+      import { inspect } from 'node:util';
+      import { MeopError, q } from 'meop/units';
+      const other = createRequire(import.meta.url)('meop/units');
+      const thrownBy = (make) => { try { make('1 furlong'); } catch (error) { return error; } };
+      const errors = [thrownBy(q), thrownBy(other.q)];
+      console.log(JSON.stringify([
+        errors.map((error) => error instanceof MeopError && error instanceof other.MeopError),
+        new TypeError('x') instanceof MeopError,
+        [MeopError, other.MeopError].map((one) => inspect(one)),
+        errors.map(({ name, code, given }) => [name, code, given]),
+      ]));`;
+    writeFileSync(join(packed.folder, 'errors.mjs'), program);
+    const facts = ['MeopError', 'unknown-unit', '1 furlong'];
+    expect(JSON.parse(run('node', ['errors.mjs'], packed.folder))).toEqual([
+      [true, true],
+      false,
+      ['[class MeopError extends Error]', '[class MeopError extends Error]'],
+      [facts, facts],
+    ]);
+  });
+
+  test('the type declarations show the card of every calculation', () => {
+    const folder = join(packed.folder, 'node_modules/meop/dist');
+    const text = readdirSync(folder, { recursive: true, encoding: 'utf8' })
+      .filter((name) => name.endsWith('.d.ts'))
+      .map((name) => readFileSync(join(folder, name), 'utf8'))
+      .join('\n');
+    const declared = [
+      ...text.matchAll(/^(?:export )?declare const (\w+): (?:Formula|Procedure|SubjectProcedure)</gm),
+    ];
+    expect(declared.length).toBeGreaterThan(190);
+    const shown = new Set(
+      [...text.matchAll(/ \* Source: .*\n(?: \*.*\n)* \*\/\n(?:export )?declare const (\w+):/g)].map(
+        ([, name]) => name,
+      ),
+    );
+    expect(declared.map(([, name]) => name).filter((name) => !shown.has(name))).toEqual([]);
   });
 
   test.each([
