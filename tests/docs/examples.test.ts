@@ -1,6 +1,7 @@
 import { existsSync, readdirSync } from 'node:fs';
 import vm from 'node:vm';
 import { describe, expect, test } from 'vitest';
+import { calculations } from '../../src/units';
 import { publicSymbols } from './public-symbols';
 
 const modules = readdirSync('src').filter((name) => name !== 'bin' && existsSync(`src/${name}/index.ts`));
@@ -30,10 +31,14 @@ function agrees(actual: unknown, expected: unknown, printed: string): boolean {
 
 const run = (code: string): unknown => vm.runInNewContext(`(${code.replace(/;\s*$/, '')})`, { ...scope });
 
+// A calculation says what it is in its declaration, which also has a typical call.
+const isCalculation = (name: string): boolean =>
+  typeof scope[name] === 'function' && 'gives' in scope[name] && 'exampleCall' in scope[name];
+
 describe('documentation', () => {
   test('every public symbol says what it is', () => {
     const silent = symbols
-      .filter(({ comment }) => comment.trim().length < 10)
+      .filter(({ name, comment }) => comment.trim().length < 10 && !isCalculation(name))
       .map(({ module, name }) => `${module}: ${name}`);
     expect(silent).toEqual([]);
   });
@@ -41,9 +46,18 @@ describe('documentation', () => {
   test('every public function that is no declaration helper has an example', () => {
     const values = symbols.filter(({ name }) => typeof scope[name] === 'function');
     const helpers = /^src\/units/; // the givens of formula declarations are one pattern, shown at `formula`
-    const without = values.filter(({ examples, module }) => examples.length === 0 && !helpers.test(module));
+    const without = values.filter(
+      ({ name, examples, module }) => examples.length === 0 && !helpers.test(module) && !isCalculation(name),
+    );
     expect(without.map(({ module, name }) => `${module}: ${name}`)).toEqual([]);
   });
+
+  test.each(calculations().map(({ id, exampleCall }) => ({ id, exampleCall })))(
+    '$id: $exampleCall',
+    async ({ exampleCall }) => {
+      expect(await run(exampleCall)).toBeDefined();
+    },
+  );
 
   const examples = symbols.flatMap(({ name, examples }) =>
     [...new Set(examples)].map((code) => ({ name, code })),

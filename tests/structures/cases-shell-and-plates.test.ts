@@ -1,4 +1,4 @@
-import { describe, expect } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import {
   barlowBurst,
   clampedPlate,
@@ -11,6 +11,7 @@ import {
   lameHoopStress,
   lameLongitudinalStress,
   lameRadialStress,
+  longitudinalStrain,
   longitudinalStress,
   margin,
   marginOfSafety,
@@ -30,6 +31,18 @@ import { q, quantity } from '../../src/units';
 import { caseTest, inch, psi } from './case-check';
 
 describe('thin wall', () => {
+  test("longitudinal strain by generalised Hooke's law, ε = (σ_l − ν·σ_h)/E, from the published stresses of the second case below", () => {
+    // 12000 psi and 6000 psi: thin-longitudinal-half-hoop; E and ν are round numbers of aluminium.
+    const elastic = { elasticModulus: '10e6 psi', poissonRatio: 0.33 } as const;
+    const strain = longitudinalStrain({
+      pressure: '1000 psi',
+      radius: '1.5 in',
+      wall: '0.125 in',
+      ...elastic,
+    });
+    expect(strain).toBeCloseTo((6000 - 0.33 * 12000) / 10e6, 15);
+  });
+
   caseTest('thin-booster-hoop', (_, of) => {
     const sigma = hoopStress.si({ pressure: of('pressure'), radius: of('meanRadius'), wall: of('wall') });
     return { hoopStress_MPa: sigma / 1e6, yieldFactorOfSafety: of('yield') / sigma };

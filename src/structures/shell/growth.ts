@@ -5,10 +5,10 @@ import {
   pressureDifference,
   type Quantity,
   type QuantityInput,
-  ratio,
   stress,
 } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
+import { elasticModulus, poissonRatio } from './elastic-inputs';
 import { type CylinderEnds, thickWallStress } from './thick-wall';
 
 /**
@@ -23,8 +23,8 @@ export const radialDisplacement = /* @__PURE__ */ formula({
   source: "Hooke's law in a cylinder, as in Roark's Formulas for Stress and Strain, thick-walled cylinders",
   inputs: {
     radius: length('r', 'radius at which the growth is wanted'),
-    elasticModulus: stress('E', 'elastic modulus', { above: 0 }),
-    poissonRatio: ratio('ν', "Poisson's ratio", { min: 0, max: 0.5 }),
+    elasticModulus,
+    poissonRatio,
     hoop: stress('σ_h', 'hoop stress'),
     radial: stress('σ_r', 'radial stress'),
     longitudinal: stress('σ_l', 'longitudinal stress'),
@@ -56,8 +56,8 @@ export const thinRadialGrowth = /* @__PURE__ */ formula({
     pressure: gaugePressure('p', 'internal pressure above ambient'),
     radius: length('r', 'mean radius of the wall'),
     wall: length('t', 'wall thickness'),
-    elasticModulus: stress('E', 'elastic modulus', { above: 0 }),
-    poissonRatio: ratio('ν', "Poisson's ratio", { min: 0, max: 0.5 }),
+    elasticModulus,
+    poissonRatio,
   },
   output: length('u', 'growth of the radius', {}),
   example: { pressure: '7 MPa', radius: '40 mm', wall: '3 mm', elasticModulus: '70 GPa', poissonRatio: 0.33 },
@@ -81,7 +81,7 @@ export const thinRadialGrowthOpen = /* @__PURE__ */ formula({
     pressure: gaugePressure('p', 'internal pressure above ambient'),
     radius: length('r', 'mean radius of the wall'),
     wall: length('t', 'wall thickness'),
-    elasticModulus: stress('E', 'elastic modulus', { above: 0 }),
+    elasticModulus,
   },
   output: length('u', 'growth of the radius', {}),
   example: { pressure: '7 MPa', radius: '40 mm', wall: '3 mm', elasticModulus: '70 GPa' },
@@ -111,8 +111,8 @@ export const axialGrowth = /* @__PURE__ */ formula({
     insideRadius: length('r_i', 'inside radius'),
     outsideRadius: length('r_o', 'outside radius'),
     length: length('L', 'length of the cylinder'),
-    elasticModulus: stress('E', 'elastic modulus', { above: 0 }),
-    poissonRatio: ratio('ν', "Poisson's ratio", { min: 0, max: 0.5 }),
+    elasticModulus,
+    poissonRatio,
   },
   output: length('ΔL', 'growth of the length', {}),
   example: {

@@ -11,6 +11,7 @@ export * from './burst-pressure';
 export * from './edge-zone';
 export * from './growth';
 export * from './lame';
+export * from './longitudinal-strain';
 export * from './out-of-round';
 export * from './review-shell';
 export * from './thermal-growth';

@@ -1,4 +1,5 @@
-import { formula, gaugePressure, length, ratio, stress } from '../../units';
+import { formula, gaugePressure, length, stress } from '../../units';
+import { elasticModulus, poissonRatio } from './elastic-inputs';
 
 /**
  * Bending stress of a tube that is not round, under pressure inside, which rounds it out. Add it to the hoop stress.
@@ -16,8 +17,8 @@ export const outOfRoundStress = /* @__PURE__ */ formula({
     meanRadius: length('r', 'mean radius of the wall'),
     wall: length('t', 'wall thickness'),
     ovality: length('δ', 'greatest less least diameter', { min: 0 }),
-    elasticModulus: stress('E', 'elastic modulus', { above: 0 }),
-    poissonRatio: ratio('ν', "Poisson's ratio", { min: 0, max: 0.5 }),
+    elasticModulus,
+    poissonRatio,
   },
   output: stress('σ_b', 'bending stress in the wall, tension on one face'),
   example: {

@@ -1,4 +1,5 @@
-import { formula, length, ratio, stress, temperatureDifference, thermalExpansion } from '../../units';
+import { formula, length, stress, temperatureDifference, thermalExpansion } from '../../units';
+import { elasticModulus, poissonRatio } from './elastic-inputs';
 
 /**
  * Growth of a diameter, or of any length, with temperature; in a hot tube it can exceed the growth under pressure.
@@ -35,10 +36,10 @@ export const thermalWallStress = /* @__PURE__ */ formula({
   source:
     "Roark's Formulas for Stress and Strain, chapter on temperature stresses: plate with a linear gradient held from bending (from memory)",
   inputs: {
-    elasticModulus: stress('E', 'elastic modulus', { above: 0 }),
+    elasticModulus,
     expansion: thermalExpansion('α', 'coefficient of linear expansion'),
     rise: temperatureDifference('ΔT', 'difference of temperature between the two faces'),
-    poissonRatio: ratio('ν', "Poisson's ratio", { min: 0, max: 0.5 }),
+    poissonRatio,
   },
   output: stress('σ', 'stress at the faces: compression at the hot one'),
   example: { elasticModulus: '70 GPa', expansion: '23.6e-6 1/K', rise: '50 delta_K', poissonRatio: 0.33 },

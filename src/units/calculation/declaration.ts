@@ -25,8 +25,8 @@ export interface FormulaDeclaration<I extends Parameters, K extends NamedKind> {
   readonly source: string;
   readonly inputs: I;
   readonly output: Parameter<K>;
-  /** A typical call: shown on the card, and the point around which every formula is tested. */
-  readonly example: Arguments<I>;
+  /** A typical call: shown on the card, and the point around which every formula is tested. From the examples of the inputs where it is left out. */
+  readonly example?: Arguments<I>;
   /** Each returns true where the formula may be trusted, else the caution to attach to the result. */
   readonly valid?: readonly ((values: SiValues<I>) => true | string)[];
   /** Each returns true where the formula exists at all, else what is wrong with these values together. */

@@ -1,4 +1,5 @@
 import { inDomain } from '../declare/domain';
+import { exampleOf } from '../declare/example';
 import type { Arguments } from '../declare/input';
 import { type Parameters, type Result, resultOf } from '../declare/parameter';
 import { shownValue } from '../error-message';
@@ -23,6 +24,7 @@ export type SolveArguments<I extends Parameters, K extends NamedKind, F extends 
 
 /** A closed-form equation: call it with quantities, or use `.si` on plain SI numbers. */
 export interface Formula<I extends Parameters, K extends NamedKind> extends FormulaMetadata {
+  readonly inputs: I;
   /** The result with its unit; its `cautions` say where the equation left its validity. */
   (values: Arguments<I>): Result<K>;
   /** The call itself, under a name. */
@@ -48,7 +50,8 @@ export interface Formula<I extends Parameters, K extends NamedKind> extends Form
 export function formula<const I extends Parameters, const K extends NamedKind>(
   declaration: FormulaDeclaration<I, K>,
 ): Formula<I, K> {
-  const { name, title, equation, source, inputs, output, example, si } = declaration;
+  const { name, title, equation, source, inputs, output, si } = declaration;
+  const example: object = declaration.example ?? exampleOf(inputs) ?? {};
   const { valid = [], requires = [], solve } = declaration;
   const read = argumentReader(name, inputs);
 
@@ -120,7 +123,7 @@ export function formula<const I extends Parameters, const K extends NamedKind>(
     return resultOf<I[F]['kind']>(target.kind, solved, given.shown);
   };
 
-  const facts: FormulaMetadata = {
+  const facts: FormulaMetadata & { readonly inputs: I } = {
     id: name,
     title,
     equation,

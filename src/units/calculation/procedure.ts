@@ -53,7 +53,8 @@ type Options<I extends Inputs> =
     : readonly [values: Arguments<I>];
 
 /** What a procedure has beside its call. */
-interface ProcedureBody<G extends readonly unknown[], R, S> extends CalculationMetadata {
+interface ProcedureBody<G extends readonly unknown[], I extends Inputs, R, S> extends CalculationMetadata {
+  readonly inputs: I;
   /** The call itself, under a name. */
   evaluate(...given: G): R;
   /** The calculation written out: what was given, the steps where they are formulas, the result. */
@@ -63,13 +64,13 @@ interface ProcedureBody<G extends readonly unknown[], R, S> extends CalculationM
 }
 
 /** A calculation of one options object. */
-export interface Procedure<I extends Inputs, R, S = undefined> extends ProcedureBody<Options<I>, R, S> {
+export interface Procedure<I extends Inputs, R, S = undefined> extends ProcedureBody<Options<I>, I, R, S> {
   (...given: Options<I>): R;
 }
 
 /** A calculation of one subject, with options. */
 export interface SubjectProcedure<T extends Input, I extends Inputs, R, S = undefined>
-  extends ProcedureBody<readonly [subject: Argument<T>, ...Options<I>], R, S> {
+  extends ProcedureBody<readonly [subject: Argument<T>, ...Options<I>], I, R, S> {
   (subject: Argument<T>, ...given: Options<I>): R;
 }
 

@@ -1,5 +1,6 @@
 import type { ErrorFacts } from '../error-message';
 import { MeopError } from '../errors';
+import { exampleOf } from './example';
 import type { Absent, Arguments, Input, Inputs, Need, Values } from './input';
 import { type Place, pathTo } from './place';
 import { readInputs } from './read-inputs';
@@ -73,13 +74,4 @@ export function checked<V>(values: V, checks: readonly Check<V>[], at: Place): V
     });
   }
   return values;
-}
-
-/** A typical argument, from the examples of the fields; `undefined` where a required field has none. */
-function exampleOf<I extends Inputs>(fields: I): Arguments<I> | undefined {
-  const entries = Object.entries(fields);
-  if (entries.some(([, { need, example }]) => need === 'required' && example === undefined)) return undefined;
-  const given = entries.filter(([, { need }]) => need === 'required');
-  const example: unknown = Object.fromEntries(given.map(([field, input]) => [field, input.example]));
-  return example as Arguments<I>; // true: every required field has its own example
 }
