@@ -8,11 +8,11 @@ import type { Quantity } from '../../units';
 import type { Motor } from '../document';
 import { linesOf, type PartLine } from '../part-lines';
 import type { MotorSettings } from '../settings';
-import { worstJoint } from './bolt-margins';
 import { type Closure, closureHeat } from './closure-heat';
 import { plateMargins } from './plate-margins';
-import { worstRing } from './ring-margins';
-import { worstThread } from './thread-margins';
+import { worstJoint } from './worst-joint';
+import { worstRing } from './worst-ring';
+import { worstThread } from './worst-thread';
 
 /** Retention of a closure. */
 export interface Retention {

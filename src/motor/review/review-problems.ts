@@ -4,11 +4,11 @@ import { pathText } from '../document/problems';
 import { rawAt } from '../document/raw-value';
 import { settingsOf } from '../settings';
 import { atWorstCaseTolerances } from '../worst-case-tolerances';
-import { worstShell } from './case-margins';
 import { closureMargins } from './closure-margins';
-import { insertMargins } from './insert-margin';
+import { insertMargins } from './insert-margins';
 import { faceSealReviews, sealReviews } from './seal-review';
 import { standMargins } from './stand-margins';
+import { worstShell } from './worst-shell';
 
 type Path = readonly (string | number)[];
 

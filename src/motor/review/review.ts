@@ -10,16 +10,16 @@ import { linesOf, type PartLine, written } from '../part-lines';
 import type { RegressionCache } from '../regression-cache';
 import { type MotorSettings, settingsOf } from '../settings';
 import { atWorstCaseTolerances, unusedTolerances } from '../worst-case-tolerances';
-import { worstShell } from './case-margins';
 import { closureMargins, type Retention } from './closure-margins';
 import { flowChecks } from './flow-checks';
-import { insertMargins } from './insert-margin';
+import { insertMargins } from './insert-margins';
 import { instrumentReviews } from './instrument-review';
 import { reviewProblems } from './review-problems';
 import type { Review } from './review-result';
 import { reviewText } from './review-text';
 import { allSeals, faceSealReviews, sealReviews } from './seal-review';
 import { standMargins } from './stand-margins';
+import { worstShell } from './worst-shell';
 
 type End = 'head' | 'aft';
 
