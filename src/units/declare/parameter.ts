@@ -57,10 +57,12 @@ export const any: Domain = {};
 /** Makes the declaring function of a kind. */
 export const parameterOf =
   <const K extends NamedKind>(kind: K, usual: Domain): ParameterOf<K> =>
-  (symbol, meaning, facts = {}) => {
-    const { example, synonyms = [], worse, ...domain } = facts;
+  (symbol, meaning, facts) => {
+    const { example, synonyms = [], worse, ...domain } = facts ?? {};
+    // Bounds replace the usual domain; `{}` allows any finite value.
+    const isUsual = Object.keys(domain).length === 0 && Object.keys(facts ?? usual).length > 0;
     // True: W is undefined exactly where no worse end is given.
-    return parameter(kind, symbol, meaning, Object.keys(domain).length > 0 ? domain : usual, {
+    return parameter(kind, symbol, meaning, isUsual ? usual : domain, {
       example,
       synonyms,
       worse: worse as NonNullable<typeof worse>,
