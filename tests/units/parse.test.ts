@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { MeopError, q, quantity, unitOf } from '../../src/units';
+import { q, quantity, unitOf } from '../../src/units';
+import { errorOf } from '../error-code';
 
 // What people write and what it means; the sizes of the units themselves are checked in conversions.test.ts.
 
@@ -90,13 +91,11 @@ describe('accepted', () => {
 
 /** Code and message of the refusal of a text. */
 function refusal(read: () => unknown): string {
-  try {
-    return `accepted as ${String(read())}`;
-  } catch (error) {
-    return error instanceof MeopError
-      ? `${error.code}: ${error.message}`
-      : `not a MeopError: ${String(error)}`;
-  }
+  let value: unknown;
+  const error = errorOf(() => {
+    value = read();
+  });
+  return error ? `${error.code}: ${error.message}` : `accepted as ${String(value)}`;
 }
 const refused = (...texts: string[]): string =>
   texts.map((text) => `${JSON.stringify(text)} ${refusal(() => q(text))}`).join('\n');
