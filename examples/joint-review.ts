@@ -15,7 +15,7 @@ const parts = {
   caseTemperature: '100 degC',
   closureTemperature: '100 degC',
   sealToHoles: '0.6 in',
-  factors: designFactors('ground test'),
+  factors: designFactors({ set: 'ground test' }),
 } as const;
 
 const review = reviewJoint({

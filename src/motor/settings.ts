@@ -1,4 +1,4 @@
-import { type DesignFactors, designFactors, factorSet } from '../structures';
+import { type DesignFactors, designFactors } from '../structures';
 import type { Motor } from './document';
 
 /**
@@ -49,17 +49,14 @@ export function settingsOf(motor: Motor): MotorSettings {
   const complete = factors?.yieldFactor && factors.ultimateFactor && factors.proofFactor;
   if (factors?.set === undefined && !complete)
     assumptions.push(`factors.set not specified; assumed 'ground test' (${practice}).`);
-  const own = {
-    ...factorSet(factors?.set ?? 'ground test'),
-    ...(complete &&
-      factors?.set === undefined && { source: "user's own", provenance: "user's own" as const }),
-    ...(factors?.yieldFactor && { yieldFactor: factors.yieldFactor.value.si }),
-    ...(factors?.ultimateFactor && { ultimateFactor: factors.ultimateFactor.value.si }),
-    ...(factors?.proofFactor && { proofFactor: factors.proofFactor.value.si }),
-    ...(factors?.source !== undefined && { source: factors.source }),
-  };
   return {
-    factors: designFactors(own),
+    factors: designFactors({
+      set: factors?.set,
+      yieldFactor: factors?.yieldFactor?.value.si,
+      ultimateFactor: factors?.ultimateFactor?.value.si,
+      proofFactor: factors?.proofFactor?.value.si,
+      source: factors?.source,
+    }),
     limits: {
       portToThroat: taken(limits?.portToThroat?.value.si, 2, 'limits.portToThroat', practice),
       massFlux: taken(limits?.massFlux?.value.si, 1400, 'limits.massFlux', `kg/(m²·s); ${practice}`),

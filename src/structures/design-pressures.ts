@@ -1,115 +1,113 @@
-import { fromSiValue, type Quantity, type QuantityInput } from '../units';
-import { type FieldsOf, requireFields } from '../units/known-fields';
-import { readPositive } from '../units/refusal';
-import type { DesignFactors } from './factor-sets';
+import {
+  fromSiValue,
+  gaugePressure,
+  list,
+  optional,
+  procedure,
+  type Quantity,
+  unitFor,
+  words,
+} from '../units';
+import { completed, reviewFactors } from './factors-of-safety';
 import { type Margin, margin } from './margin';
+import { meop } from './operating-pressure';
 
-/** The pressures that a case is designed to. */
+/** The pressures that a case is designed for. */
 export interface DesignPressures {
   readonly meop: Quantity<'gauge pressure'>;
   readonly proof: Quantity<'gauge pressure'>;
-  /** No yield up to here. */
+  /** Pressure up to which the case does not yield. */
   readonly yield: Quantity<'gauge pressure'>;
-  /** No burst up to here. */
+  /** Pressure up to which the case does not burst. */
   readonly burst: Quantity<'gauge pressure'>;
 }
 
-const designPressuresFields: FieldsOf<Parameters<typeof designPressures>[0]> = {
-  meop: 'required',
-  factors: 'required',
-};
+const pressure = (symbol: string, meaning: string, example: `${number} MPa`) =>
+  gaugePressure(symbol, meaning, { above: 0, example });
 
 /**
- * Proof, yield and burst pressures from the maximum expected operating pressure (MEOP): the highest pressure the case can
- * see in service, hot grain, scatter and ignition peak included, not the nominal peak.
+ * Proof, yield and burst pressures from the maximum expected operating pressure (MEOP).
  *
- * @throws MeopError `out-of-domain`
- * @example designPressures({ meop: '700 psi', factors: designFactors('ground test') }).burst.in('psi') // => 1400
+ * @example designPressures({ meop: '700 psi', factors: { set: 'ground test' } }).burst.in('psi') // => 1400
  */
-export function designPressures(options: {
-  readonly meop: QuantityInput<'gauge pressure'>;
-  readonly factors: Pick<DesignFactors, 'yieldFactor' | 'ultimateFactor' | 'proofFactor'>;
-}): DesignPressures {
-  requireFields('designPressures', options, designPressuresFields);
-  const { meop, factors } = options;
-  const { si, unit } = positive('designPressures', 'meop', meop);
-  const times = (factor: number): Quantity<'gauge pressure'> =>
-    fromSiValue(si * factor, 'gauge pressure', unit);
-  return {
-    meop: times(1),
-    proof: times(factors.proofFactor),
-    yield: times(factors.yieldFactor),
-    burst: times(factors.ultimateFactor),
-  };
-}
-
-const proofCheckFields: FieldsOf<Parameters<typeof proofCheck>[0]> = {
-  proofPressure: 'required',
-  yieldPressure: 'required',
-  cautions: 'optional',
-};
+export const designPressures = /* @__PURE__ */ procedure({
+  name: 'designPressures',
+  title: 'Proof, yield and burst pressures of a case',
+  source: 'Definition of the factors of safety',
+  inputs: {
+    meop,
+    factors: reviewFactors,
+  },
+  gives: 'the pressures that the case is designed for',
+  example: { meop: '700 psi', factors: { set: 'ground test' } },
+  run: ({ meop: { si, unit }, factors: given }): DesignPressures => {
+    const factors = completed(given ?? {});
+    const times = (factor: number): Quantity<'gauge pressure'> =>
+      fromSiValue(si * factor, 'gauge pressure', unitFor('gauge pressure', unit));
+    return {
+      meop: times(1),
+      proof: times(factors.proofFactor),
+      yield: times(factors.yieldFactor),
+      burst: times(factors.ultimateFactor),
+    };
+  },
+});
 
 /**
- * Whether the case stays elastic at its proof test: the margin of the yield pressure over the proof pressure, factor 1.
+ * Margin of safety of the yield pressure at the proof test, with a factor of 1: the case must remain elastic.
  *
- * @throws MeopError `out-of-domain`
  * @example proofCheck({ proofPressure: '1500 psi', yieldPressure: '2250 psi' }).marginOfSafety // => 0.5
  */
-export function proofCheck(options: {
-  readonly proofPressure: QuantityInput<'gauge pressure'>;
-  /** Of the cold case, as tested. */
-  readonly yieldPressure: QuantityInput<'gauge pressure'>;
-  readonly cautions?: readonly string[];
-}): Margin {
-  requireFields('proofCheck', options, proofCheckFields);
-  const { proofPressure, yieldPressure, cautions = [] } = options;
-  const proof = positive('proofCheck', 'proofPressure', proofPressure);
-  const limit = positive('proofCheck', 'yieldPressure', yieldPressure);
-  return margin({
-    mode: 'yield at the proof test',
-    applied: fromSiValue(proof.si, 'gauge pressure', proof.unit),
-    allowable: fromSiValue(limit.si, 'gauge pressure', limit.unit),
-    factor: 1,
-    source: 'A proof test must leave no permanent set (common practice in every pressure-vessel standard)',
-    cautions,
-  });
-}
-
-const enginePartPressuresFields: FieldsOf<Parameters<typeof enginePartPressures>[0]> = {
-  normal: 'required',
-  maximum: 'required',
-  possible: 'required',
-};
+export const proofCheck = /* @__PURE__ */ procedure({
+  name: 'proofCheck',
+  title: 'Margin against yield at the proof test',
+  source: 'A proof test must leave no permanent set (engineering practice of every pressure-vessel standard)',
+  inputs: {
+    proofPressure: pressure('p_p', 'proof pressure', '7.5 MPa'),
+    yieldPressure: pressure('p_y', 'yield pressure of the case at the temperature of the test', '9 MPa'),
+    cautions: optional(list('cautions of the yield pressure', words('caution'), { min: 0 }), []),
+  },
+  gives: 'the margin of safety',
+  example: { proofPressure: '1500 psi', yieldPressure: '2250 psi' },
+  run: ({ proofPressure, yieldPressure, cautions }): Margin =>
+    margin({
+      mode: 'yield at the proof test',
+      applied: proofPressure,
+      allowable: yieldPressure,
+      factor: 1,
+      source: proofCheck.source,
+      cautions,
+    }),
+});
 
 /**
- * Pressures that a static pressure part of an aircraft engine must hold: a rule with several cases, of which the greatest
- * counts. Not a motor-case rule.
- *
- * Source: 14 CFR 33.64.
+ * Pressures that a static pressure part of an aircraft engine must withstand: the maximum of several cases. Not a rule for
+ * motor cases.
  *
  * @example enginePartPressures({ normal: '2.0 MPa', maximum: '2.6 MPa', possible: '3.2 MPa' }).burst.in('MPa') // => 3.9
  */
-export function enginePartPressures(options: {
-  /** Normal working pressure. */
-  readonly normal: QuantityInput<'gauge pressure'>;
-  /** Maximum working pressure. */
-  readonly maximum: QuantityInput<'gauge pressure'>;
-  /** Maximum possible pressure. */
-  readonly possible: QuantityInput<'gauge pressure'>;
-}): Pick<DesignPressures, 'yield' | 'burst'> {
-  requireFields('enginePartPressures', options, enginePartPressuresFields);
-  const { normal, maximum, possible } = options;
-  const { si: usual, unit } = positive('enginePartPressures', 'normal', normal);
-  const working = positive('enginePartPressures', 'maximum', maximum).si;
-  const worst = positive('enginePartPressures', 'possible', possible).si;
-  const above = 35e3; // 5 psi in the rule
-  const show = (...pressures: readonly number[]): Quantity<'gauge pressure'> =>
-    fromSiValue(Math.max(...pressures), 'gauge pressure', unit);
-  return {
-    yield: show(1.1 * working, 1.33 * usual, usual + above),
-    burst: show(1.15 * worst, 1.5 * working, worst + above),
-  };
-}
-
-const positive = (context: string, field: string, value: QuantityInput<'gauge pressure'>) =>
-  readPositive('gauge pressure', field, value, context);
+export const enginePartPressures = /* @__PURE__ */ procedure({
+  name: 'enginePartPressures',
+  title: 'Yield and burst pressures of a static pressure part of an aircraft engine',
+  source: '14 CFR 33.64',
+  inputs: {
+    normal: pressure('p_n', 'normal working pressure', '2 MPa'),
+    maximum: pressure('p_max', 'maximum working pressure', '2.6 MPa'),
+    possible: pressure('p_pos', 'maximum possible pressure', '3.2 MPa'),
+  },
+  gives: 'the pressures that the part must withstand',
+  example: { normal: '2.0 MPa', maximum: '2.6 MPa', possible: '3.2 MPa' },
+  run: ({
+    normal: { si: usual, unit },
+    maximum: { si: working },
+    possible: { si: worst },
+  }): Pick<DesignPressures, 'yield' | 'burst'> => {
+    const above = 35e3; // 5 psi in the rule
+    const show = (...pressures: readonly number[]): Quantity<'gauge pressure'> =>
+      fromSiValue(Math.max(...pressures), 'gauge pressure', unitFor('gauge pressure', unit));
+    return {
+      yield: show(1.1 * working, 1.33 * usual, usual + above),
+      burst: show(1.15 * worst, 1.5 * working, worst + above),
+    };
+  },
+});

@@ -1,28 +1,18 @@
-import { MeopError, unknownName } from '../units';
-import { refusal } from '../units/refusal';
+import { unknownName } from '../units';
 import type { Provenance } from './materials';
 
-/** Factors on the maximum expected operating pressure (MEOP), with who asks for them. */
+/** Factors on the maximum expected operating pressure (MEOP), with their source. */
 export interface FactorSet {
   readonly name: string;
   /** No yield up to this times MEOP; absent where the source has none. */
   readonly yieldFactor?: number;
   /** No burst up to this times MEOP; absent where the source has none. */
   readonly ultimateFactor?: number;
-  /** Pressure of the proof test over MEOP; absent where the source has none. */
+  /** Proof pressure/MEOP; absent where the source has none. */
   readonly proofFactor?: number;
   readonly source: string;
   readonly provenance: Provenance;
   readonly note?: string;
-}
-
-/** Factors of which none is missing. */
-export interface DesignFactors {
-  readonly yieldFactor: number;
-  readonly ultimateFactor: number;
-  readonly proofFactor: number;
-  readonly source: string;
-  readonly cautions: readonly string[];
 }
 
 const flight =
@@ -40,7 +30,7 @@ const sets = {
     yieldFactor: 1.5,
     ultimateFactor: 1.5,
     proofFactor: 1.5,
-    source: 'amateur ground testing of metal cases, the least in use',
+    source: 'amateur ground testing of metal cases, the minimum in use',
     provenance: 'engineering practice, no published source',
     note: 'proof by water at 1.5 MEOP without yield',
   },
@@ -50,7 +40,7 @@ const sets = {
     proofFactor: 1.2,
     source: 'NASA SP-8025, Solid Rocket Motor Metal Cases',
     provenance: 'from memory',
-    note: `upper end of a remembered range; the document was not read; ${flight}`,
+    note: `upper end of a range quoted from memory; the document was not read; ${flight}`,
   },
   'NASA SP-8025, lower': {
     yieldFactor: 1.1,
@@ -58,7 +48,7 @@ const sets = {
     proofFactor: 1.05,
     source: 'NASA SP-8025, Solid Rocket Motor Metal Cases',
     provenance: 'from memory',
-    note: `lower end of a remembered range; the document was not read; ${flight}`,
+    note: `lower end of a range quoted from memory; the document was not read; ${flight}`,
   },
   'NASA-STD-5001 metallic': {
     yieldFactor: 1.25,
@@ -123,7 +113,7 @@ export type FactorSetName = keyof typeof sets;
 
 /**
  * A set of factors of safety by name, with its source. The default of every review is `'ground test'`: 1.5 on yield,
- * 2 on burst, which leaves room for untested material and an MEOP that is a guess.
+ * 2 on burst, which allows for untested material and an estimated MEOP.
  *
  * @throws MeopError `unknown-name`
  * @example factorSet('ground test').ultimateFactor // => 2
@@ -137,7 +127,7 @@ export function factorSet(name: FactorSetName | (string & Readonly<Record<never,
 }
 
 /**
- * The names that {@link factorSet} knows.
+ * The names of the sets of factors of safety.
  *
  * @example factorSetNames()[0] // => 'ground test'
  */
@@ -146,41 +136,3 @@ export function factorSetNames(): readonly FactorSetName[] {
 }
 
 const isFactorSetName = (name: string): name is FactorSetName => Object.hasOwn(sets, name);
-
-/**
- * Complete factors from a set's name, a set, or one's own numbers.
- *
- * @throws MeopError `missing-field` where the set lacks one, `out-of-domain` where one is below 1
- * @example designFactors({ ...factorSet('solid motor 1961, manned'), ultimateFactor: 1.5, proofFactor: 1.25 }).yieldFactor // => 1.25
- */
-export function designFactors(
-  given: FactorSetName | (Partial<FactorSet> & { readonly source?: string }) = 'ground test',
-): DesignFactors {
-  const set: Partial<FactorSet> = typeof given === 'string' ? factorSet(given) : given;
-  const needed = (field: 'yieldFactor' | 'ultimateFactor' | 'proofFactor'): number => {
-    const value = set[field];
-    if (value === undefined)
-      throw new MeopError(
-        'missing-field',
-        `designFactors: ${field}: the set '${set.name ?? 'given'}' has none; add one: { ...factorSet(name), ${field}: 1.5 }`,
-        field,
-        { expected: 'a number of 1 or more' },
-      );
-    if (!(value >= 1 && Number.isFinite(value)))
-      throw refusal('designFactors', field, value, 'a factor of safety of 1 or more');
-    return value;
-  };
-  const doubt =
-    set.provenance === undefined || set.provenance === 'published'
-      ? []
-      : [
-          `factors of safety: ${set.provenance} (${set.source ?? ''}${set.note === undefined ? '' : `; ${set.note}`})`,
-        ];
-  return {
-    yieldFactor: needed('yieldFactor'),
-    ultimateFactor: needed('ultimateFactor'),
-    proofFactor: needed('proofFactor'),
-    source: set.source ?? "user's own",
-    cautions: doubt,
-  };
-}

@@ -8,7 +8,14 @@ export * from './closure-force';
 export * from './closures';
 export * from './design-pressures';
 export * from './factor-sets';
-export { factorSets, factorsOfSafety } from './factors-of-safety';
+export {
+  type DesignFactors,
+  designFactors,
+  factorSets,
+  factorsOfSafety,
+  type ReviewFactors,
+  reviewFactors,
+} from './factors-of-safety';
 export * from './failure-mode';
 export * from './fasteners';
 export * from './holes';

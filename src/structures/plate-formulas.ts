@@ -1,10 +1,7 @@
-import { formula, length, pressureDifference, ratio, stress } from '../units';
+import { formula, length, stress } from '../units';
+import { plateInputs } from './plate-inputs';
 
-const pressure = pressureDifference('q', 'pressure difference across the plate');
-const radius = length('a', 'radius at which the plate is held');
-const thickness = length('t', 'thickness');
-const poissonRatio = ratio('ν', "Poisson's ratio", { min: 0, max: 0.5 });
-const elasticModulus = stress('E', 'elastic modulus', { above: 0 });
+const { pressure, radius, thickness, poissonRatio, elasticModulus } = plateInputs;
 const example = { pressure: '1000 psi', radius: '1.5 in', thickness: '0.375 in' } as const;
 const source = (which: string): string =>
   `Roark's Formulas for Stress and Strain, circular plates of constant thickness, uniform load, ${which}`;
@@ -16,11 +13,11 @@ interface Plate {
 }
 const thin = ({ radius: a, thickness: t }: Plate): true | string =>
   a / t >= 4 ||
-  'the plate is thick (a/t < 4): thin-plate deflection is too low, by 28 % (clamped) or 7 % (supported) at a/t = 4';
+  'The plate is thick (a/t < 4). The thin-plate deflection is too low, by 28 % (clamped) or 7 % (supported) at a/t = 4.';
 const load = ({ pressure: q, radius: a, thickness: t }: Plate): number => q * (a / t) ** 2;
 
 /**
- * Radial bending stress at the clamped edge of a circular plate, where it is greatest.
+ * Radial bending stress at the clamped edge of a circular plate, where it is maximum.
  *
  * @example clampedEdgeStress({ pressure: '1000 psi', radius: '1.5 in', thickness: '0.375 in' }).in('psi') // => 12000
  */

@@ -1,16 +1,12 @@
-import { formula, length, pressureDifference, ratio, stress } from '../units';
+import { formula, stress } from '../units';
+import { plateInputs } from './plate-inputs';
 
 // A central hole that is plugged: the fitting carries its share of the pressure into the rim of the hole as shear, but no
 // bending. Superposing on the solid plate the moment that frees the rim gives these closed forms; with b → 0 they give twice
 // the centre stress, the factor of a small hole in equal biaxial bending. A boss or the fitting itself makes it less.
 
-const inputs = {
-  pressure: pressureDifference('q', 'pressure difference across the plate'),
-  radius: length('a', 'radius at which the plate is held'),
-  thickness: length('t', 'thickness'),
-  holeRadius: length('b', 'radius of the central hole'),
-  poissonRatio: ratio('ν', "Poisson's ratio", { min: 0, max: 0.5 }),
-};
+const { pressure, radius, thickness, holeRadius, poissonRatio } = plateInputs;
+const inputs = { pressure, radius, thickness, holeRadius, poissonRatio };
 const example = {
   pressure: '1000 psi',
   radius: '1.5 in',

@@ -1,5 +1,13 @@
-import { fromSiValue, type Quantity, type QuantityInput, table, unitFor } from '../units';
-import { type FieldsOf, requireFields } from '../units/known-fields';
+import {
+  type Arguments,
+  fromSiValue,
+  optional,
+  printable,
+  procedure,
+  type Quantity,
+  table,
+  unitFor,
+} from '../units';
 import {
   clampedCentreStress,
   clampedDeflection,
@@ -8,97 +16,95 @@ import {
   supportedDeflection,
 } from './plate-formulas';
 import { clampedHoleEdgeStress, clampedHoleStress, supportedHoleStress } from './plate-hole-formulas';
-
-/** A flat circular closure under pressure. */
-export interface PlateInput {
-  readonly pressure: QuantityInput<'pressure difference'>;
-  /** Where the plate is held: the bolt circle, the step or the seal, whichever is outermost. */
-  readonly radius: QuantityInput<'length'>;
-  readonly thickness: QuantityInput<'length'>;
-  readonly poissonRatio: number;
-  /** Needed for the deflection, which is left out without it. */
-  readonly elasticModulus?: QuantityInput<'stress'>;
-  /** A plugged central hole, such as a tapped port: its major radius. */
-  readonly holeRadius?: QuantityInput<'length'>;
-}
+import { plateInputs } from './plate-inputs';
 
 /** Stresses and deflection of a flat circular closure. */
 export interface PlateStress {
-  /** The greatest of all. */
+  /** The maximum stress. */
   readonly maxStress: Quantity<'stress'>;
-  /** Where it is: `edge`, `centre` or `hole`. */
+  /** Position of the maximum stress. */
   readonly at: 'edge' | 'centre' | 'hole';
   /** Radial bending at the edge; zero where simply supported. */
   readonly edge: Quantity<'stress'>;
   /** Bending at the centre of the solid plate. */
   readonly centre: Quantity<'stress'>;
-  /** Hoop bending at the rim of the hole, an upper bound: neither a boss nor the fitting is counted. */
+  /** Hoop bending at the rim of the hole, an upper bound: boss and fitting are neglected. */
   readonly hole?: Quantity<'stress'>;
-  /** Of the solid plate, at the centre. */
+  /** Deflection of the solid plate at the centre. */
   readonly deflection?: Quantity<'length'>;
   readonly cautions: readonly string[];
   toString(): string;
 }
 
-const clampedPlateFields: FieldsOf<PlateInput> = {
-  pressure: 'required',
-  radius: 'required',
-  thickness: 'required',
-  poissonRatio: 'required',
-  elasticModulus: 'optional',
-  holeRadius: 'optional',
+const inputs = {
+  ...plateInputs,
+  elasticModulus: optional(plateInputs.elasticModulus),
+  holeRadius: optional(plateInputs.holeRadius),
 };
+/** A flat circular closure under pressure. */
+export type PlateInput = Arguments<typeof inputs>;
+
+const example = {
+  pressure: '1000 psi',
+  radius: '1.5 in',
+  thickness: '0.375 in',
+  poissonRatio: 0.33,
+} as const;
+const gives = 'the stresses at edge, centre and hole, and the deflection';
 
 /**
- * A flat circular closure whose edge can neither move nor tilt. A closure held by radial bolts lies between this and
- * {@link simplySupportedPlate}: take the supported stress unless the edge is shown to be fixed.
+ * A flat circular closure whose edge can neither move nor tilt. A closure retained by radial bolts lies between this and
+ * {@link simplySupportedPlate}: use the supported stress unless the edge is shown to be fixed.
  *
- * @throws MeopError as the formulas it is made of
  * @example clampedPlate({ pressure: '1000 psi', radius: '1.5 in', thickness: '0.375 in', poissonRatio: 0.33 }).edge.in('psi') // => 12000
  */
-export function clampedPlate(input: PlateInput): PlateStress {
-  requireFields('clampedPlate', input, clampedPlateFields);
-  const { pressure, radius, thickness, poissonRatio, elasticModulus, holeRadius } = input;
-  const plate = { pressure, radius, thickness };
-  const solid = clampedEdgeStress(plate);
-  const holed = holeRadius === undefined ? undefined : { ...plate, poissonRatio, holeRadius };
-  return assembled({
-    edge: holed ? clampedHoleEdgeStress(holed) : solid,
-    centre: clampedCentreStress({ ...plate, poissonRatio }),
-    hole: holed && clampedHoleStress(holed),
-    deflection: elasticModulus && clampedDeflection({ ...plate, poissonRatio, elasticModulus }),
-    cautions: ['a clamped edge is rare: a closure that can tilt at its bolts carries up to 67 % more stress'],
-  });
-}
-
-const simplySupportedPlateFields: FieldsOf<PlateInput> = {
-  pressure: 'required',
-  radius: 'required',
-  thickness: 'required',
-  poissonRatio: 'required',
-  elasticModulus: 'optional',
-  holeRadius: 'optional',
-};
+export const clampedPlate = /* @__PURE__ */ procedure({
+  name: 'clampedPlate',
+  title: 'Flat circular plate with a clamped edge under uniform pressure',
+  source: clampedEdgeStress.source,
+  inputs,
+  gives,
+  example,
+  run: ({ pressure, radius, thickness, poissonRatio, elasticModulus, holeRadius }): PlateStress => {
+    const plate = { pressure, radius, thickness };
+    const solid = clampedEdgeStress(plate);
+    const holed = holeRadius === undefined ? undefined : { ...plate, poissonRatio, holeRadius };
+    return assembled({
+      edge: holed ? clampedHoleEdgeStress(holed) : solid,
+      centre: clampedCentreStress({ ...plate, poissonRatio }),
+      hole: holed && clampedHoleStress(holed),
+      deflection: elasticModulus && clampedDeflection({ ...plate, poissonRatio, elasticModulus }),
+      cautions: [
+        'A fully clamped edge is rare. A closure that can tilt at its bolts carries up to 67 % more stress.',
+      ],
+    });
+  },
+});
 
 /**
- * A flat circular closure whose edge can tilt: the default for a closure, since bolts and a seal do not hold an edge flat.
+ * A flat circular closure whose edge can tilt: the default for a closure, since bolts and a seal do not keep an edge flat.
  *
- * @throws MeopError as the formulas it is made of
  * @example simplySupportedPlate({ pressure: '1000 psi', radius: '1.5 in', thickness: '0.375 in', poissonRatio: 0.33 }).maxStress.in('psi') // => 19980
  */
-export function simplySupportedPlate(input: PlateInput): PlateStress {
-  requireFields('simplySupportedPlate', input, simplySupportedPlateFields);
-  const { pressure, radius, thickness, poissonRatio, elasticModulus, holeRadius } = input;
-  const plate = { pressure, radius, thickness, poissonRatio };
-  const centre = supportedCentreStress(plate);
-  return assembled({
-    edge: fromSiValue(0, 'stress', unitFor('stress', centre.unit)),
-    centre,
-    hole: holeRadius === undefined ? undefined : supportedHoleStress({ ...plate, holeRadius }),
-    deflection: elasticModulus && supportedDeflection({ ...plate, elasticModulus }),
-    cautions: [],
-  });
-}
+export const simplySupportedPlate = /* @__PURE__ */ procedure({
+  name: 'simplySupportedPlate',
+  title: 'Flat circular plate with a simply supported edge under uniform pressure',
+  source: supportedCentreStress.source,
+  inputs,
+  gives,
+  example,
+  run: ({ pressure, radius, thickness, poissonRatio, elasticModulus, holeRadius }): PlateStress => {
+    const plate = { pressure, radius, thickness, poissonRatio };
+    const centre = supportedCentreStress(plate);
+    return assembled({
+      edge: fromSiValue(0, 'stress', unitFor('stress', centre.unit)),
+      centre,
+      hole: holeRadius === undefined ? undefined : supportedHoleStress({ ...plate, holeRadius }),
+      deflection: elasticModulus && supportedDeflection({ ...plate, elasticModulus }),
+      cautions: [],
+    });
+  },
+});
 
 /** The plate's parts before they are put together. */
 interface Parts {
@@ -110,7 +116,7 @@ interface Parts {
 }
 
 function assembled({ edge, centre, hole, deflection, cautions }: Parts): PlateStress {
-  // A hole replaces the centre: the solid value is kept to be compared with.
+  // A hole replaces the centre; the solid value is kept for comparison.
   const places = [
     { at: 'edge' as const, stress: edge },
     ...(hole === undefined
@@ -127,7 +133,7 @@ function assembled({ edge, centre, hole, deflection, cautions }: Parts): PlateSt
     ...(deflection !== undefined && { deflection }),
     cautions: [...cautions, ...(deflection?.cautions ?? [])],
   };
-  const text = (): string =>
+  return printable(result, () =>
     [
       table(
         [
@@ -138,6 +144,6 @@ function assembled({ edge, centre, hole, deflection, cautions }: Parts): PlateSt
         ].map(({ place, value }) => ({ place, value: value.toString() })),
       ),
       ...result.cautions.map((caution) => `caution: ${caution}`),
-    ].join('\n');
-  return { ...result, toString: text, ...{ [Symbol.for('nodejs.util.inspect.custom')]: text } };
+    ].join('\n'),
+  );
 }

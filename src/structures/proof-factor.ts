@@ -1,8 +1,8 @@
 import { formula, gaugePressure, ratio } from '../units';
 
 /**
- * Proof factor that goes with a burst factor, where each vessel is proof-tested: halfway between 1 and the burst factor; from a
- * burst factor of 2 on it stays 1.5.
+ * Proof factor for a burst factor, where each vessel is proof-tested: halfway between 1 and the burst factor; 1.5 from a
+ * burst factor of 2.
  *
  * @example proofFactor({ burstFactor: 1.5 }) // => 1.25
  */
@@ -12,9 +12,9 @@ export const proofFactor = /* @__PURE__ */ formula({
   equation: 'PF = min(1.5, (1 + BF) / 2)',
   source: 'MIL-STD-1522A and AIAA S-080, approach A (from memory)',
   inputs: {
-    burstFactor: ratio('BF', 'burst pressure over the maximum expected operating pressure', { min: 1 }),
+    burstFactor: ratio('BF', 'burst pressure/maximum expected operating pressure', { min: 1 }),
   },
-  output: ratio('PF', 'proof pressure over the maximum expected operating pressure'),
+  output: ratio('PF', 'proof pressure/maximum expected operating pressure'),
   example: { burstFactor: 1.5 },
   si: ({ burstFactor }) => Math.min(1.5, (1 + burstFactor) / 2),
 });

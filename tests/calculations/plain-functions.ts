@@ -8,6 +8,10 @@ export const plainFunctions: Readonly<Record<string, string>> = {
   boltClassNames: tableLookUp,
   factorSetNames: tableLookUp,
   factorSet: tableLookUp,
+  modeName: tableLookUp,
+  partName: tableLookUp,
+  graphiteRanges: tableLookUp,
+  datum: 'makes a value with its origin, as q makes a quantity',
   material: tableLookUp,
   boltClass: tableLookUp,
   oRing: tableLookUp,
@@ -23,7 +27,7 @@ export const plainFunctions: Readonly<Record<string, string>> = {
 /** Functions that have not been made calculations yet, by module: this list only shrinks. */
 export const notYet: Readonly<Record<string, string>> = {
   structures:
-    'allowable boltRetention burstPressure clampedPlate customORing datum datumCaution designFactors designJoint designPressures enginePartPressures extrusionGapLimit faceSeal governing graphiteRanges jointStressesSi lowCycleLife margin marginTable materialOf oRingGland oRingsForGroove proofCheck radialGrowth reviewJoint reviewRetainingRing reviewShell reviewThreadedClosure ropeClips ropeRestraint sealPair checkSealOverHoles simplySupportedPlate standardGroove strengthRetention terminationEfficiency thickWallStress thickWallStressSi wireRope withEstimatedStrengths yieldPressuresAtTemperature',
+    'burstPressure customORing designJoint extrusionGapLimit faceSeal governing jointStressesSi margin marginTable oRingGland oRingsForGroove radialGrowth reviewJoint reviewRetainingRing reviewShell reviewThreadedClosure ropeClips ropeRestraint sealPair checkSealOverHoles standardGroove terminationEfficiency thickWallStress thickWallStressSi wireRope yieldPressuresAtTemperature',
   nozzle:
     'exitConditions frictionThrustLoss idealNozzle insertFit insertSolid nozzleContour nozzleEfficiency nozzleFlowSi nozzleRegime optimumExpansionAtAltitude optimumExpansionOverTrace separationMachSi separationPressure sizeNozzle throatHistory throatLawSi throatRecessionRateSi thrustCoefficientPartsSi thrustCoefficientSi twoPhaseLagBounds vacuumThrustCoefficientAt',
   firing:

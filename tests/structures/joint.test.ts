@@ -438,7 +438,7 @@ describe('what a careless sketch would pass', () => {
     [
       'a grade whose standard starts above the size',
       { thread: '#8-32', boltClass: 'grade 8' },
-      'SAE J429 states',
+      'SAE J429 covers',
     ],
   ])('%s: cautioned', (_, change, text) => {
     expect(said(change)).toContain(text);

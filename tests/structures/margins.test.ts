@@ -108,14 +108,13 @@ describe('factors', () => {
         set.provenance,
       );
     }
-    expect(designFactors('NASA SP-8025, upper').cautions.join()).toContain('from memory');
+    expect(designFactors({ set: 'NASA SP-8025, upper' }).cautions.join()).toContain('from memory');
     expect(designFactors().ultimateFactor).toBe(2); // amateur ground testing: engineering practice, no published source
   });
   test('a set that lacks a factor is refused, never completed in silence', () => {
-    expect(codeOf(() => designFactors('solid motor 1961, manned'))).toBe('missing-field');
+    expect(codeOf(() => designFactors({ set: 'solid motor 1961, manned' }))).toBe('missing-field');
     expect(
-      designFactors({ ...factorSet('solid motor 1961, manned'), ultimateFactor: 1.5, proofFactor: 1.2 })
-        .yieldFactor,
+      designFactors({ set: 'solid motor 1961, manned', ultimateFactor: 1.5, proofFactor: 1.2 }).yieldFactor,
     ).toBe(1.25);
     expect(codeOf(() => designFactors({ yieldFactor: 0.9, ultimateFactor: 2, proofFactor: 1.5 }))).toBe(
       'out-of-domain',
@@ -155,7 +154,7 @@ describe('low-cycle life', () => {
   test('is labelled an estimate and tells to inspect', () => {
     const life = cycles(100);
     expect(life.label).toBe('first-order estimate');
-    expect(life.cautions.join()).toContain('inspect');
+    expect(life.cautions.join()).toContain('Inspect');
   });
   test('falls with stress and with the concentration; planned firings are no more than a twentieth', () => {
     fc.assert(

@@ -120,7 +120,7 @@ describe('allowables', () => {
       edgeRatio: 1.6,
     });
     expect(value.in('ksi')).toBeCloseTo(160, 9); // 200 ksi × 0.8
-    expect(cautions.join()).toContain('common practice');
+    expect(cautions.join()).toContain('engineering practice');
   });
   test('typical is never a default, and says what it is where asked for', () => {
     expect(codeOf(() => allowable({ material: '6063-T6 extrusion', property: 'shear ultimate' }))).toBe(
@@ -177,7 +177,7 @@ describe('allowables', () => {
     expect(of('bearing ultimate')).toBeCloseTo(82, 9);
     expect(of('bearing yield')).toBeCloseTo(56, 9);
     const yielding = allowable({ material: '6061-T6', property: 'yield' });
-    expect(yielding.cautions.join()).toMatch(/product form of 6061-T6 is not named/);
+    expect(yielding.cautions.join()).toMatch(/product form of 6061-T6 is not specified/);
     expect(yielding.source).toContain('3.6.2.0(g)');
     expect(allowable({ material: '6061-T6', property: 'bearing yield', edgeRatio: 2 }).source).toContain(
       '3.6.2.0(c1)',
@@ -266,7 +266,7 @@ describe('strengths that a certificate leaves out', () => {
       property: 'bearing yield',
       edgeRatio: 2,
     });
-    expect(cautions.join()).toContain('common practice');
+    expect(cautions.join()).toContain('engineering practice');
     expect(withEstimatedStrengths('6061-T6 bar')).toEqual(material('6061-T6 bar'));
     expect(codeOf(() => withEstimatedStrengths('FKM'))).toBe('out-of-domain');
     expect(codeOf(() => withEstimatedStrengths('6061-T6 welded'))).toBe('no-allowable');
@@ -362,8 +362,8 @@ describe('curves of one exposure', () => {
   const fraction = (exposure: '0.5 h' | '100 h') =>
     strengthRetention({ material: '4130 normalised', property: 'yield', temperature: '400 degC', exposure });
   test('say so where the part is hot for longer', () => {
-    expect(fraction('100 h').cautions.join()).toContain('longer heating leaves less');
-    expect(fraction('0.5 h').cautions.join()).not.toContain('longer heating');
+    expect(fraction('100 h').cautions.join()).toContain('Longer heating reduces');
+    expect(fraction('0.5 h').cautions.join()).not.toContain('Longer heating');
     // A curve for 10 000 h, or one without a time, serves any exposure.
     for (const name of ['6063-T6 extrusion', '304 annealed'] as const)
       expect(
@@ -373,7 +373,7 @@ describe('curves of one exposure', () => {
           temperature: '150 degC',
           exposure: '9 h',
         }).cautions.join(),
-      ).not.toContain('longer heating');
+      ).not.toContain('Longer heating');
   });
   test('100 K is asked about: 100 °C is likelier meant', () => {
     const cold = strengthRetention({ material: '4130 normalised', property: 'yield', temperature: '100 K' });

@@ -1,3 +1,5 @@
+import { unknownName } from '../../units';
+
 // What each end of the motor has is named with it, so that head and aft can be written as one.
 const parts = {
   case: { end: undefined, name: 'case' },
@@ -25,6 +27,8 @@ export const partAt = (part: PartId): { readonly end: 'head' | 'aft' | undefined
  * @example partName('head-joint') // => 'head joint'
  */
 export function partName(part: PartId): string {
+  if (!Object.hasOwn(parts, part))
+    throw unknownName(part, Object.keys(parts), 'part', { procedure: 'partName', path: '' });
   const { end, name } = parts[part];
   return end === undefined ? name : `${end} ${name}`;
 }

@@ -1,11 +1,14 @@
 import {
   fromSiValue,
+  length,
   MeopError,
+  optional,
   type Quantity,
   type QuantityInput,
   quantity,
-  readInput,
+  readInputs,
   unitFor,
+  unknownName,
 } from '../../units';
 import type { StressDatum } from '../materials/datum';
 import { column, origin } from '../materials/shelf-entry';
@@ -16,9 +19,9 @@ export interface BoltClass {
   readonly name: BoltClassName;
   /** The standard that defines the class. */
   readonly standard: string;
-  /** The diameters these values hold for. */
+  /** The diameters for which these values are valid. */
   readonly sizes: string;
-  /** The stress a sample carries without permanent set; ISO 3506 gives none. */
+  /** Stress without permanent set; ISO 3506 states none. */
   readonly proofStress?: StressDatum;
   readonly yieldStrength: StressDatum;
   readonly ultimateStrength: StressDatum;
@@ -27,48 +30,49 @@ export interface BoltClass {
   /** Ultimate shear where the plain shank lies in the shear plane. */
   readonly shearUltimateShank: StressDatum;
   readonly notes: readonly string[];
-  /** What a strength of this class at this diameter rests on. */
+  /** Cautions for the strengths of this class at this diameter. */
   readonly cautions: readonly string[];
 }
 
+const sizeInputs = {
+  diameter: optional(length('d', 'nominal diameter of the bolt', { above: Number.NEGATIVE_INFINITY })),
+};
+
 /**
  * A bolt class by name: `'8.8'`, `'A2-70'`, `'grade 5'`, `'A574'`. Where the class is stronger in some sizes, give the
- * diameter; without it the least of the sizes up to 3/4 in is taken.
+ * diameter; without it the minimum of the sizes up to 3/4 in is used.
  *
  * @throws MeopError `unknown-name`; `out-of-domain` for a diameter that is not above zero or beyond the class
  * @example boltClass('12.9').ultimateStrength.value.in('MPa') // => 1220
  */
 export function boltClass(
   name: BoltClassName | (string & Record<never, never>),
-  { diameter }: { readonly diameter?: QuantityInput<'length'> } = {},
+  options: { readonly diameter?: QuantityInput<'length'> } = {},
 ): BoltClass {
-  // However it is written: 'Grade 8', 'class 8.8', 'a4-80'.
-  const asked = String(name)
+  const { diameter } = readInputs(sizeInputs, options, { procedure: 'boltClass', path: '' });
+  // In any spelling: 'Grade 8', 'class 8.8', 'a4-80'.
+  const wanted = String(name)
     .trim()
     .toLowerCase()
     .replace(/^(?:sae|class|astm)\s+/, '');
-  const rows = boltRows.filter((row) => row.name.toLowerCase() === asked);
-  const size = diameter === undefined ? undefined : readInput('length', 'diameter', diameter, 'boltClass').si;
+  const rows = boltRows.filter((row) => row.name.toLowerCase() === wanted);
+  const size = diameter?.si;
   if (rows.length === 0)
-    throw new MeopError(
-      'unknown-name',
-      `boltClass: no bolt class '${name}'; known are ${boltClassNames().join(', ')}`,
-      'name',
-      { value: name, expected: 'the name of a bolt class' },
-    );
+    throw unknownName(name, boltClassNames(), 'bolt class', { procedure: 'boltClass', path: '' });
   const fits = rows.filter(({ maxDiameter, minDiameter = 0 }) =>
-    // Without a size those of radial bolts: what only thicker ones have is asked for with a diameter.
+    // Without a size those of radial bolts; the values of thicker bolts require a diameter.
     size === undefined ? minDiameter < usual : size > minDiameter && size <= maxDiameter,
   );
-  // The rows of one class differ in every value in the same sense, so the least proof or yield is the least row.
+  // The rows of one class differ in every value in the same sense, so the minimum proof or yield is the minimum row.
   const [row] = fits.sort((a, b) => a.ultimate - b.ultimate);
   if (row === undefined)
-    throw new MeopError(
-      'out-of-domain',
-      `boltClass: diameter: ${diameter} given; class ${name} is known for ${rows.map(({ sizes }) => sizes).join(' and ')}`,
-      'diameter',
-      { value: diameter, expected: rows.map(({ sizes }) => sizes).join(' and ') },
-    );
+    throw new MeopError({
+      code: 'out-of-domain',
+      procedure: 'boltClass',
+      path: 'diameter',
+      given: diameter,
+      expected: `a diameter of class ${name}: ${rows.map(({ sizes }) => sizes).join(' and ')}`,
+    });
   const table = column(row.unit, origin('specified minimum', row.source));
   const [yieldValue, yieldNote] = row.yieldStrength;
   return {
@@ -87,7 +91,7 @@ export function boltClass(
     cautions:
       size !== undefined && size < (row.leastDiameter ?? 0) * (1 - 1e-9)
         ? [
-            `${row.standard} states ${row.name} for ${row.sizes}: a smaller bolt of that name is its maker's word`,
+            `${row.standard} covers ${row.name} for ${row.sizes}. The strength of a smaller bolt marked ${row.name} is stated only by its manufacturer.`,
           ]
         : [],
   };
@@ -96,7 +100,7 @@ export function boltClass(
 const usual = 0.01905; // m, 3/4 in
 
 /**
- * The names that {@link boltClass} knows.
+ * The names of the bolt classes.
  *
  * @example boltClassNames().includes('A4-80') // => true
  */

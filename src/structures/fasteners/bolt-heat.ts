@@ -1,12 +1,11 @@
 import { linearInterpolant } from '../../numerics';
-import { MeopError, type QuantityInput, readInput } from '../../units';
-import { type FieldsOf, requireFields } from '../../units/known-fields';
-import { boltClass } from './bolt-class';
+import { MeopError, named, procedure, temperature } from '../../units';
+import { boltClasses } from './bolt-class-table';
 import type { BoltClassName } from './bolt-table';
 
-/** The part of its strength that a bolt keeps while hot. */
+/** The strength of a bolt at temperature, as a fraction of that at room temperature. */
 export interface BoltRetention {
-  /** 0 to 1; strength gained by cold is not credited. */
+  /** 0 to 1; strength gained at low temperature is neglected. */
   readonly fraction: number;
   readonly source: string;
   readonly cautions: readonly string[];
@@ -54,39 +53,39 @@ function curveOf(name: BoltClassName): readonly [curve: HotYield, source: string
 const roomTop = 310.93; // K: to 100 °F handbooks call it room temperature
 const zero = 273.15;
 
-const boltRetentionFields: FieldsOf<Parameters<typeof boltRetention>[0]> = {
-  boltClass: 'required',
-  temperature: 'required',
-};
-
 /**
- * The fraction of its room-temperature strength that a bolt keeps while hot. The yield strength is what the standards
- * give; the ultimate and shear strengths, which fall less, are taken to fall alike. Below 38 °C it is 1.
+ * The fraction of its room-temperature strength that a bolt retains at temperature. The standards state the yield strength; the
+ * ultimate and shear strengths, which decrease less, are assumed to decrease equally. Below 38 °C it is 1.
  *
- * Source: ISO 898-1:1999 annex A and ISO 3506-1, from memory.
- *
- * @throws MeopError `out-of-domain` above the end of the standard's table, `unknown-name` as {@link boltClass}
+ * @throws MeopError `out-of-domain` above the end of the standard's table
  * @example boltRetention({ boltClass: '8.8', temperature: '300 degC' }).fraction // => 0.75
  */
-export function boltRetention(options: {
-  readonly boltClass: BoltClassName | (string & Record<never, never>);
-  readonly temperature: QuantityInput<'temperature'>;
-}): BoltRetention {
-  requireFields('boltRetention', options, boltRetentionFields);
-  const { boltClass: name, temperature } = options;
-  const bolt = boltClass(name);
-  const { si } = readInput('temperature', 'temperature', temperature, 'boltRetention');
+export const boltRetention = /* @__PURE__ */ procedure({
+  name: 'boltRetention',
+  title: 'Strength of a bolt retained at temperature',
+  source: 'ISO 898-1:1999 annex A and ISO 3506-1 (from memory)',
+  inputs: {
+    boltClass: named('strength class of the bolt', boltClasses, { example: '8.8' }),
+    temperature: temperature('T', 'temperature of the bolt', { example: '300 degC' }),
+  },
+  gives: 'the fraction of the room-temperature strength',
+  example: { boltClass: '8.8', temperature: '300 degC' },
+  run: ({ boltClass, temperature: { si } }) => retentionOf(boltClass, si),
+});
+
+function retentionOf(name: BoltClassName, si: number): BoltRetention {
   if (si <= roomTop) return { fraction: 1, source: 'room temperature', cautions: [] };
-  const [curve, source] = curveOf(bolt.name);
+  const [curve, source] = curveOf(name);
   const celsius = si - zero;
   const top = curve[curve.length - 1][0];
   if (celsius > top)
-    throw new MeopError(
-      'out-of-domain',
-      `boltRetention: temperature: ${celsius.toFixed(1)} °C given; the strength of class ${bolt.name} is known to ${top} °C: nothing is allowed above it`,
-      'temperature',
-      { value: temperature, expected: `at most ${top} °C` },
-    );
+    throw new MeopError({
+      code: 'out-of-domain',
+      procedure: 'boltRetention',
+      path: 'temperature',
+      given: `${celsius.toFixed(1)} °C`,
+      expected: `at most ${top} °C, to which the strength of class ${name} is known: no strength is allowed above it`,
+    });
   return {
     fraction: linearInterpolant(
       curve.map(([t]) => t),
@@ -94,9 +93,9 @@ export function boltRetention(options: {
     ).at(celsius),
     source: `${source} (from memory)`,
     cautions: [
-      `strength of class ${bolt.name} while hot is from memory and was not checked against the document (${source})`,
+      `The strength of class ${name} at temperature is quoted from memory, not verified against the document (${source}).`,
       ...(celsius > 150
-        ? ['the bolts are hotter than the 150 °C to which ISO 898-1 states the use of its classes']
+        ? ['The bolts exceed 150 °C, the maximum service temperature that ISO 898-1 states for its classes.']
         : []),
     ],
   };

@@ -1,12 +1,7 @@
 import { MeopError, type QuantityInput } from '../../units';
 import { type BoltClass, boltClass, boltRetention } from '../fasteners';
-import {
-  allowable,
-  datumCaution,
-  type Material,
-  type StrengthProperty,
-  type StressDatum,
-} from '../materials';
+import { allowable, type Material, type StrengthProperty, type StressDatum } from '../materials';
+import { datumCaution } from '../materials/datum';
 
 /** One strength in SI, with what it rests on. */
 export interface Strength {

@@ -1,78 +1,93 @@
-import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, unitFor } from '../../units';
-import { type FieldsOf, requireFields } from '../../units/known-fields';
-import { refusal } from '../../units/refusal';
+import {
+  choice,
+  fromSiValue,
+  MeopError,
+  named,
+  optional,
+  procedure,
+  type Quantity,
+  ratio,
+  unitFor,
+  type Values,
+} from '../../units';
 import { datumCaution, type StressDatum } from './datum';
-import { type MaterialName, materialOf } from './library';
 import type { BearingData, Material } from './material';
-import { strengthRetention } from './retention';
+import { materials } from './material-table';
+import { exposure, partTemperature } from './part-temperature';
+import { retentionOf } from './retention';
 import { isBearing, isEstimated, strengthLimits } from './strength-limits';
 
-/** A strength that may be asked for. */
-export type StrengthProperty =
-  | 'yield'
-  | 'ultimate'
-  | 'shear yield'
-  | 'shear ultimate'
-  | 'bearing yield'
-  | 'bearing ultimate'
-  | 'compressive yield';
+const property = choice('strength property', [
+  'yield',
+  'ultimate',
+  'shear yield',
+  'shear ultimate',
+  'bearing yield',
+  'bearing ultimate',
+  'compressive yield',
+]);
 
-/** What allowable is asked for. */
-export interface AllowableInput {
-  readonly material: Material | MaterialName;
-  readonly property: StrengthProperty;
-  /** Of the metal; room temperature where left out. */
-  readonly temperature?: QuantityInput<'temperature'> | undefined;
-  /** Time at that temperature; half an hour where left out. */
-  readonly exposure?: QuantityInput<'time'> | undefined;
-  /** Edge distance over hole diameter; needed for bearing. */
-  readonly edgeRatio?: number | undefined;
-  /** The lesser of along and across the grain where left out. */
-  readonly direction?: 'least' | 'longitudinal' | 'transverse';
-  /** `'typical'` estimates what will happen and is no allowable. Default `'minimum'`. */
-  readonly basis?: 'minimum' | 'typical';
-}
+/** A strength property. */
+export type StrengthProperty = (typeof property.options)[number];
 
-/** A strength to design on, with what it rests on. */
+const inputs = {
+  material: named('material of the part', materials, { example: '6061-T6 drawn tube' }),
+  property,
+  temperature: partTemperature,
+  exposure,
+  edgeRatio: optional(
+    ratio('e/D', 'edge distance/hole diameter; required for bearing', { above: 0, example: 2 }),
+  ),
+  direction: optional(
+    choice("grain direction; 'least' is the weaker of both", ['least', 'longitudinal', 'transverse']),
+    'least',
+  ),
+  basis: optional(
+    choice("statistical basis; 'typical' is an estimate and not an allowable", ['minimum', 'typical']),
+    'minimum',
+  ),
+};
+type Given = Values<typeof inputs>;
+
+/** A design allowable with its origin. */
 export interface Allowable extends StressDatum {
   readonly property: StrengthProperty;
-  /** Fraction of the room-temperature strength that it contains. */
+  /** Fraction of the room-temperature strength included in the value. */
   readonly retention: number;
   readonly temperature?: Quantity<'temperature'>;
   readonly cautions: readonly string[];
 }
 
-const allowableFields: FieldsOf<AllowableInput> = {
-  material: 'required',
-  property: 'required',
-  temperature: 'optional',
-  exposure: 'optional',
-  edgeRatio: 'optional',
-  direction: 'optional',
-  basis: 'optional',
-};
-
 /**
- * The strength to design on: the minimum of a standard or the A or S basis, the lesser of the grain directions, at a
- * temperature. Shear and bearing are taken to fall with temperature as the tensile strengths do; shear yield is yield/√3.
+ * The minimum of a standard or the A or S basis. Shear and bearing are assumed to decrease with temperature as the tensile
+ * strengths do; shear yield is yield/√3.
  *
- * @throws MeopError `no-allowable` where the material has no minimum value, `missing-field` where bearing has no edge
- * ratio, and all that {@link strengthRetention} throws
+ * @throws MeopError `no-allowable` where the material has no minimum value, `missing-field` where bearing has no edge ratio
  * @example allowable({ material: '6061-T6 extruded tube', property: 'yield' }).value.in('ksi') // => 33
  */
-export function allowable(input: AllowableInput): Allowable {
-  requireFields('allowable', input, allowableFields);
-  const { property, temperature, exposure, edgeRatio } = input;
-  const record = materialOf(input.material);
+export const allowable = /* @__PURE__ */ procedure({
+  name: 'allowable',
+  title: 'Design allowable of a material at a temperature',
+  source: 'the values of the material, each with its source; edge distance as in MIL-HDBK-5, section 1.4.7',
+  inputs,
+  gives: 'the strength with its basis and source',
+  example: { material: '6061-T6 extruded tube', property: 'yield' },
+  run: (values) => allowableOf(values),
+});
+
+/** The same from values that are read. */
+export function allowableOf(input: Given): Allowable {
+  const { material: record, property, temperature, exposure, edgeRatio } = input;
   const cold = atRoom(record, input);
   const hot =
     temperature === undefined
       ? { fraction: 1, source: '', cautions: [] }
-      : strengthRetention({
+      : retentionOf({
           material: record,
           property: strengthLimits[property],
           temperature,
-          ...(exposure !== undefined && { exposure }),
+          exposure,
+          state: 'hot',
         });
   const credit = edgeRatio !== undefined && isBearing(property) ? edgeCaution(edgeRatio) : [];
   const own = datumCaution(`${property} of ${record.name}`, cold);
@@ -88,17 +103,12 @@ export function allowable(input: AllowableInput): Allowable {
     cautions: [...(record.cautions ?? []), ...(own === undefined ? [] : [own]), ...hot.cautions, ...credit],
   };
   if (note !== undefined) found.note = note;
-  if (temperature !== undefined) found.temperature = temperatureOf(temperature);
+  if (temperature !== undefined) found.temperature = temperature;
   return found;
 }
 
-function temperatureOf(given: QuantityInput<'temperature'>): Quantity<'temperature'> {
-  const { si, unit } = readInput('temperature', 'temperature', given, 'allowable');
-  return fromSiValue(si, 'temperature', unit);
-}
-
-function atRoom(record: Material, input: AllowableInput): StressDatum {
-  const { property, edgeRatio, direction = 'least', basis = 'minimum' } = input;
+function atRoom(record: Material, input: Given): StressDatum {
+  const { property, edgeRatio, direction, basis } = input;
   const from = basis === 'typical' ? record.typical : record;
   const across = basis === 'typical' ? undefined : record.transverse;
   switch (property) {
@@ -118,8 +128,6 @@ function atRoom(record: Material, input: AllowableInput): StressDatum {
       return bearingAt(record, input, from?.bearingYield, edgeRatio);
     case 'bearing ultimate':
       return bearingAt(record, input, from?.bearingUltimate, edgeRatio);
-    default: // plain JavaScript may ask for anything
-      return needed(record, input, undefined);
   }
 }
 
@@ -144,24 +152,22 @@ function vonMisesShear(tension: StressDatum): StressDatum {
   };
 }
 
-// Handbooks give e/D 1.5 and 2.0: linear between, no more above, no credit below 1.5 (MIL-HDBK-5, section 1.4.7). Where
-// only 2.0 is given, in proportion to e/D, which lies below every alloy here that has both columns.
+// Handbooks state e/D 1.5 and 2.0: linear between, constant above, no credit below 1.5 (MIL-HDBK-5, section 1.4.7). Where
+// only 2.0 is stated, proportional to e/D, which is below every alloy here that has both columns.
 function bearingAt(
   record: Material,
-  input: AllowableInput,
+  input: Given,
   data: BearingData | undefined,
   ratio: number | undefined,
 ): StressDatum {
   const high = needed(record, input, data?.at2_0);
   if (ratio === undefined)
-    throw new MeopError(
-      'missing-field',
-      `allowable: edgeRatio is needed for ${input.property}: the edge distance over the hole diameter`,
-      'edgeRatio',
-      { expected: 'a number above zero' },
-    );
-  if (!(ratio > 0 && Number.isFinite(ratio)))
-    throw refusal('allowable', 'edgeRatio', ratio, 'a number above zero');
+    throw new MeopError({
+      code: 'missing-field',
+      procedure: 'allowable',
+      path: 'edgeRatio',
+      expected: `edge distance/hole diameter, for ${input.property}`,
+    });
   const top = high.value.si;
   const low = data?.at1_5?.value.si ?? 0.75 * top;
   const si = ratio < 1.5 ? 0 : ratio >= 2 ? top : low + (ratio - 1.5) * 2 * (top - low);
@@ -171,25 +177,27 @@ function bearingAt(
     value: fromSiValue(si, 'stress', unitFor('stress', high.value.unit)),
     ...(guessed && {
       provenance: 'engineering practice, no published source',
-      note: 'only e/D = 2.0 is published; taken in proportion to e/D',
+      note: 'only e/D = 2.0 is published; assumed proportional to e/D',
     }),
   };
 }
 
 const edgeCaution = (ratio: number): readonly string[] =>
   ratio < 1.5
-    ? [`edge distance is ${ratio} diameters: below 1.5 handbooks give no bearing strength at all`]
+    ? [`The edge distance is ${ratio} diameters. Handbooks state no bearing strength below 1.5 diameters.`]
     : [];
 
-function needed(record: Material, input: AllowableInput, datum: StressDatum | undefined): StressDatum {
+function needed(record: Material, input: Given, datum: StressDatum | undefined): StressDatum {
   if (datum !== undefined) return datum;
-  const { property, basis = 'minimum' } = input;
-  throw new MeopError(
-    'no-allowable',
-    basis === 'typical'
-      ? `allowable: ${record.name} has no typical ${property}; add it to the material`
-      : `allowable: ${record.name} has no minimum for ${property}; give a Material with one${isEstimated(property) ? ', or withEstimatedStrengths(material), which puts it in from the tensile strength' : ''}; basis: 'typical' is an estimate only`,
-    'property',
-    { value: property, expected: `a material with a ${basis} ${property}` },
-  );
+  const { property, basis } = input;
+  const estimate = isEstimated(property) ? ', or use withEstimatedStrengths(material)' : '';
+  throw new MeopError({
+    code: 'no-allowable',
+    procedure: 'allowable',
+    path: 'property',
+    given: property,
+    problem: `${record.name} has no ${basis} value for '${property}'`,
+    expected: `a material with a ${basis} ${property}`,
+    remedy: `Pass a Material object that has one${basis === 'minimum' ? estimate : ''}`,
+  });
 }

@@ -1,8 +1,8 @@
-import { fromSiValue, MeopError, unitFor } from '../../units';
+import { fromSiValue, MeopError, named, procedure, unitFor } from '../../units';
 import { allowable } from './allowable';
 import type { StressDatum } from './datum';
-import { type MaterialName, materialOf } from './library';
 import type { Material } from './material';
+import { materials } from './material-table';
 import { printedMaterial } from './material-text';
 
 // No metal of the handbook tables here has less, over its tensile strength of the same kind and the same table.
@@ -13,21 +13,34 @@ const least = {
 } as const;
 
 /**
- * A metal whose certificate has only yield and ultimate strength, with the shear and bearing strengths that it lacks put in:
- * tensile strength times the least ratio of any metal here, each with a caution. What it has stays as it is.
+ * Tensile strength times the minimum ratio of any metal of the library, each value with a caution. Values that the material
+ * has remain unchanged.
  *
- * @throws MeopError `out-of-domain` for what is no metal, `no-allowable` where it has no minimum tensile strength
+ * @throws MeopError `out-of-domain` for a material other than a metal, `no-allowable` where it has no minimum tensile strength
  * @example withEstimatedStrengths('6063-T6').shearUltimate?.value.in('ksi').toFixed(1) // => '14.7'
  */
-export function withEstimatedStrengths(given: Material | MaterialName): Material {
-  const material = materialOf(given);
+export const withEstimatedStrengths = /* @__PURE__ */ procedure({
+  name: 'withEstimatedStrengths',
+  title: 'Shear and bearing strengths estimated from the tensile strengths of a metal',
+  source:
+    'minimum ratios of the metals of MIL-HDBK-5J in this library (engineering practice, no published source)',
+  subject: named('metal whose certificate has only yield and ultimate strength', materials),
+  inputs: {},
+  gives: 'the material with its missing shear and bearing strengths',
+  example: "withEstimatedStrengths('6063-T6')",
+  run: (material): Material => estimated(material),
+});
+
+function estimated(material: Material): Material {
   if (material.class !== 'metal')
-    throw new MeopError(
-      'out-of-domain',
-      `withEstimatedStrengths: ${material.name} is of class ${String(material.class)}: the ratios are those of ductile metals`,
-      'class',
-      { value: material.class, expected: 'metal' },
-    );
+    throw new MeopError({
+      code: 'out-of-domain',
+      procedure: 'withEstimatedStrengths',
+      path: 'class',
+      given: material.class,
+      expected: "'metal'",
+      remedy: 'The ratios are those of ductile metals',
+    });
   const tensile = {
     ultimate: allowable({ material, property: 'ultimate' }),
     yield: allowable({ material, property: 'yield' }),
@@ -38,7 +51,7 @@ export function withEstimatedStrengths(given: Material | MaterialName): Material
       value: fromSiValue(ratio * value.si, 'stress', unitFor('stress', value.unit)),
       basis: 'computed',
       provenance: 'engineering practice, no published source',
-      source: `${ratio} × the ${of} strength (${source}): the least ratio of the metals in MIL-HDBK-5J that ship here`,
+      source: `${ratio} × the ${of} strength (${source}): the minimum ratio of the metals of MIL-HDBK-5J in this library`,
     };
   };
   const bearing = (of: 'ultimate' | 'yield', ratios: { readonly at1_5: number; readonly at2_0: number }) => ({

@@ -4,20 +4,19 @@
  * @example allowable({ material: '6061-T6 drawn tube', property: 'yield' }).value.in('ksi') // => 35
  * @module
  */
-export * from './allowable';
+export { type Allowable, allowable, type StrengthProperty } from './allowable';
 export {
   type Basis,
   type Datum,
   datum,
-  datumCaution,
   type Origin,
   type Provenance,
   type StressDatum,
 } from './datum';
 export { withEstimatedStrengths } from './estimated-strengths';
 export { type GraphiteRanges, graphiteRanges } from './graphite';
-export { type MaterialName, material, materialNames, materialOf } from './library';
+export { type MaterialName, material, materialNames } from './library';
 export type * from './material';
 export { materials } from './material-table';
 export { exposure, partTemperature } from './part-temperature';
-export * from './retention';
+export { type StrengthRetention, strengthRetention } from './retention';

@@ -24,9 +24,9 @@ import {
 } from './steel';
 
 const unnamed = (alloy: string, forms: string): string =>
-  `the product form of ${alloy} is not named: its strengths are the least of ${forms}`;
+  `The product form of ${alloy} is not specified; assumed the minimum strengths of ${forms}.`;
 
-/** 6061-T6 as anything but thick extrusions, which are weaker and must be asked for. */
+/** 6061-T6 in any form except thick extrusions, which are weaker and have a name of their own. */
 const any6061 = (): Material =>
   leastOfForms(
     '6061-T6',
@@ -34,7 +34,7 @@ const any6061 = (): Material =>
     [drawnTube6061(), extruded6061(), bar6061(), plate6061()],
     unnamed(
       '6061-T6',
-      'drawn tube, extrusion to 1 in, bar, sheet and plate; extruded bar over 1 in and welds are weaker still',
+      'drawn tube, extrusion to 1 in, bar, sheet and plate; extruded bar over 1 in and welds are weaker',
     ),
   );
 
@@ -91,13 +91,13 @@ const shelf = {
   'paper tube': paperTube,
 } as const satisfies Readonly<Record<string, () => Material>>;
 
-/** The names of the materials that ship. */
+/** The names of the materials of the library. */
 export type MaterialName = keyof typeof shelf;
 
 /**
- * A material by name, with the source and basis of every value. The product form is part of the name, since 6061-T6 is
- * sold to different minimums as drawn tube, extrusion and bar; the alloy alone has the least of its forms, with a caution.
- * 4130 has no such name: its heat treatment decides.
+ * A material by name, with the source and basis of every value. The product form is part of the name, since the standards
+ * state different minimums for 6061-T6 as drawn tube, extrusion and bar; the alloy alone has the minimum of its forms, with a
+ * caution. 4130 has no such name, since its strength depends on the heat treatment.
  *
  * @throws MeopError `unknown-name` naming the nearest
  * @example material('6061-T6').ultimateStrength?.value.in('ksi') // => 38
@@ -105,28 +105,28 @@ export type MaterialName = keyof typeof shelf;
  */
 export function material(name: MaterialName | (string & Record<never, never>)): Material {
   if (isMaterialName(name)) return printedMaterial(shelf[name]());
-  // Of any case and spelling; whatever plain JavaScript gives is named in the error.
+  // In any case and spelling.
   const plain = (text: string): string =>
     text
       .trim()
       .toLowerCase()
       .replace(/normalized/g, 'normalised');
-  const asked = plain(String(name));
-  const same = materialNames().find((known) => plain(known) === asked);
+  const wanted = plain(String(name));
+  const same = materialNames().find((known) => plain(known) === wanted);
   if (same !== undefined) return printedMaterial(shelf[same]());
-  const start = asked.split(/[\s-]/)[0];
+  const start = wanted.split(/[\s-]/)[0];
   const near = materialNames().filter((known) => known.toLowerCase().startsWith(start));
-  const offered = (near.length > 0 ? near : materialNames()).map((known) => `'${known}'`).join(', ');
-  throw new MeopError(
-    'unknown-name',
-    `material: no material '${name}'; ${near.length > 0 ? 'of that alloy there are' : 'known are'} ${offered}; a material of your own is a record of type Material`,
-    'name',
-    { value: name, expected: offered },
-  );
+  throw new MeopError({
+    code: 'unknown-name',
+    procedure: 'material',
+    given: name,
+    note: 'material',
+    expected: (near.length > 0 ? near : materialNames()).map((known) => `'${known}'`).join(', '),
+  });
 }
 
 /**
- * The names that {@link material} knows.
+ * The names of the materials of the library.
  *
  * @example materialNames().includes('FKM') // => true
  */
@@ -134,15 +134,9 @@ export function materialNames(): readonly MaterialName[] {
   return Object.keys(shelf).filter(isMaterialName);
 }
 
-/**
- * The record itself, or the one of that name.
- *
- * @throws MeopError as {@link material}
- * @example materialOf('FKM').class // => 'elastomer'
- */
-export function materialOf(given: Material | MaterialName): Material {
-  return typeof given === 'string' ? material(given) : given;
-}
+/** The record itself, or the one of that name. */
+export const materialOf = (given: Material | MaterialName): Material =>
+  typeof given === 'string' ? material(given) : given;
 
 function isMaterialName(name: string): name is MaterialName {
   return Object.hasOwn(shelf, name);

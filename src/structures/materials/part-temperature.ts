@@ -11,5 +11,9 @@ export const partTemperature = /* @__PURE__ */ optional(
 
 /** How long a part is at that temperature. */
 export const exposure = /* @__PURE__ */ optional(
-  time('t', 'time at that temperature; half an hour where omitted', { min: 0, example: '0.5 h' }),
+  time('t', 'time at that temperature; half an hour is the shortest in handbooks', {
+    min: 0,
+    example: '0.5 h',
+  }),
+  1800,
 );

@@ -1,27 +1,13 @@
 import { linearInterpolant } from '../../numerics';
-import { MeopError, type QuantityInput, readInput } from '../../units';
-import { type FieldsOf, requireFields } from '../../units/known-fields';
-import { readNotNegative } from '../../units/refusal';
+import { choice, MeopError, named, optional, procedure, temperature, type Values } from '../../units';
 import { datumCaution } from './datum';
-import type { MaterialName } from './library';
-import { materialOf } from './library';
-import type { Material, Retention, RetentionCurve } from './material';
+import type { Retention, RetentionCurve } from './material';
+import { materials } from './material-table';
+import { exposure } from './part-temperature';
 
-/** What is asked of a material that is or was hot. */
-export interface RetentionInput {
-  readonly material: Material | MaterialName;
-  readonly property: 'ultimate' | 'yield';
-  /** Of the metal, not of the gas. */
-  readonly temperature: QuantityInput<'temperature'>;
-  /** Time at that temperature; half an hour, the shortest that handbooks give, where left out. */
-  readonly exposure?: QuantityInput<'time'>;
-  /** Strength while hot, or back at room temperature. Default `'hot'`. */
-  readonly state?: 'hot' | 'after exposure';
-}
-
-/** The part of the room-temperature strength that is left. */
+/** Strength at or after a temperature, as a fraction of the room-temperature strength. */
 export interface StrengthRetention {
-  /** 0 to 1; strength gained by cold is not credited. */
+  /** 0 to 1; strength gained at low temperature is neglected. */
   readonly fraction: number;
   readonly source: string;
   readonly cautions: readonly string[];
@@ -32,26 +18,43 @@ const roomTop = 310.93;
 /** −50 °C, below which the standards of bolts and seals end. */
 const coldest = 223.15;
 
-const strengthRetentionFields: FieldsOf<RetentionInput> = {
-  material: 'required',
-  property: 'required',
-  temperature: 'required',
-  exposure: 'optional',
-  state: 'optional',
+const name = 'strengthRetention';
+
+const inputs = {
+  material: named('material of the part', materials, { example: '6061-T6 drawn tube' }),
+  property: choice('strength property', ['yield', 'ultimate']),
+  temperature: temperature('T', 'temperature of the metal, not of the gas', { example: '200 degC' }),
+  exposure,
+  state: optional(
+    choice('strength at temperature, or at room temperature afterwards', ['hot', 'after exposure']),
+    'hot',
+  ),
 };
 
 /**
- * The fraction of the room-temperature strength that is left at, or after, a temperature. Below 38 °C it is 1.
+ * The fraction of the room-temperature strength that remains at, or after, a temperature. Below 38 °C it is 1.
  *
- * @throws MeopError `missing-data` where the material has no curve, `out-of-domain` beyond the curve's temperatures
+ * @throws MeopError `missing-data` where the material has no curve, `out-of-domain` beyond the temperatures of the curve
  * @example strengthRetention({ material: '6061-T6 drawn tube', property: 'yield', temperature: '200 degC' }).fraction // => 0.693
  */
-export function strengthRetention(options: RetentionInput): StrengthRetention {
-  requireFields('strengthRetention', options, strengthRetentionFields);
-  const { material, property, temperature, exposure = '0.5 h', state = 'hot' } = options;
-  const record = materialOf(material);
-  const t = readInput('temperature', 'temperature', temperature, 'strengthRetention').si;
-  const time = readNotNegative('time', 'exposure', exposure, 'strengthRetention').si;
+export const strengthRetention = /* @__PURE__ */ procedure({
+  name,
+  title: 'Strength retained at or after a temperature',
+  source: 'the retention curves of the material, each with its source',
+  inputs,
+  gives: 'the fraction of the room-temperature strength',
+  example: { material: '6061-T6 drawn tube', property: 'yield', temperature: '200 degC' },
+  run: (values) => retentionOf(values),
+});
+
+/** The same from values that are read. */
+export function retentionOf({
+  material: record,
+  property,
+  temperature: { si: t },
+  exposure: { si: time },
+  state,
+}: Values<typeof inputs>): StrengthRetention {
   if (t <= roomTop)
     return {
       fraction: 1,
@@ -59,7 +62,7 @@ export function strengthRetention(options: RetentionInput): StrengthRetention {
       cautions:
         t < coldest
           ? [
-              `${record.name} at ${(t - 273.15).toFixed(0)} °C: cold as that is rarely meant, and steels and seals turn brittle; was °C meant?`,
+              `${record.name} at ${(t - 273.15).toFixed(0)} °C: steels and seals become brittle at so low a temperature. Check the unit of the temperature.`,
             ]
           : [],
     };
@@ -71,7 +74,7 @@ export function strengthRetention(options: RetentionInput): StrengthRetention {
       ? undefined
       : datumCaution(`strength of ${record.name} ${state}`, { ...origin, basis: 'computed' });
   const [only, second] = data[property];
-  // A lone curve without a time (0) holds for any; one for a short time says nothing of a longer one.
+  // A single curve without a time (0) is valid for any; one for a short time is not valid for a longer one.
   const longer = second === undefined && only !== undefined && only.exposure > 0 && time > only.exposure;
   return {
     fraction: fractionAt(record.name, data, property, t, time),
@@ -80,7 +83,7 @@ export function strengthRetention(options: RetentionInput): StrengthRetention {
       ...(caution === undefined ? [] : [caution]),
       ...(longer
         ? [
-            `strength of ${record.name} ${state} is known for ${only.exposure / 3600} h at temperature: longer heating leaves less`,
+            `The strength of ${record.name} ${state} is known for ${only.exposure / 3600} h at temperature. Longer heating reduces it further.`,
           ]
         : []),
     ],
@@ -88,17 +91,17 @@ export function strengthRetention(options: RetentionInput): StrengthRetention {
 }
 
 function fractionAt(
-  name: string,
+  of: string,
   data: Retention,
   property: 'ultimate' | 'yield',
   temperature: number,
   time: number,
 ): number {
   const curves = data[property];
-  // Read from small figures, curves of neighbouring exposures cross by a per cent: longer heating never counts as better.
+  // Read from small figures, curves of neighbouring exposures cross by a per cent: longer heating is never credited.
   let previous: { readonly exposure: number; readonly fraction: number } | undefined;
   for (const curve of curves) {
-    const read = onCurve(name, curve, temperature);
+    const read = onCurve(of, curve, temperature);
     const fraction = Math.min(read, previous?.fraction ?? 1);
     if (time <= curve.exposure || curves.length === 1) {
       if (previous === undefined) return fraction;
@@ -108,23 +111,25 @@ function fractionAt(
     previous = { exposure: curve.exposure, fraction };
   }
   const longest = (curves.at(-1)?.exposure ?? 0) / 3600;
-  throw new MeopError(
-    'out-of-domain',
-    `strengthRetention: exposure: ${time / 3600} h given; the curves of ${name} end at ${longest} h`,
-    'exposure',
-    { value: time, expected: `at most ${longest} h` },
-  );
+  throw new MeopError({
+    code: 'out-of-domain',
+    procedure: name,
+    path: 'exposure',
+    given: `${time / 3600} h`,
+    expected: `at most ${longest} h, the longest exposure in the curves of ${of}`,
+  });
 }
 
-function onCurve(name: string, { points }: RetentionCurve, temperature: number): number {
+function onCurve(of: string, { points }: RetentionCurve, temperature: number): number {
   const top = points[points.length - 1][0];
   if (temperature > top)
-    throw new MeopError(
-      'out-of-domain',
-      `strengthRetention: temperature: ${(temperature - 273.15).toFixed(1)} °C given; the curve of ${name} ends at ${(top - 273.15).toFixed(0)} °C: nothing is allowed above it`,
-      'temperature',
-      { value: temperature, expected: `at most ${top} K` },
-    );
+    throw new MeopError({
+      code: 'out-of-domain',
+      procedure: name,
+      path: 'temperature',
+      given: `${(temperature - 273.15).toFixed(1)} °C`,
+      expected: `at most ${(top - 273.15).toFixed(0)} °C, the end of the curve of ${of}: no strength is allowed above it`,
+    });
   const line = linearInterpolant(
     points.map(([t]) => t),
     points.map(([, fraction]) => fraction),
@@ -132,12 +137,15 @@ function onCurve(name: string, { points }: RetentionCurve, temperature: number):
   return temperature <= points[0][0] ? points[0][1] : line.at(temperature);
 }
 
-function noCurve(name: string, state: string): MeopError {
+function noCurve(of: string, state: string): MeopError {
   const field = state === 'hot' ? 'atTemperature' : 'afterExposure';
-  return new MeopError(
-    'missing-data',
-    `strengthRetention: ${name} has no strength curve ${state}; give a Material with '${field}'`,
-    field,
-    { value: name, expected: `a material with '${field}'` },
-  );
+  return new MeopError({
+    code: 'missing-data',
+    procedure: name,
+    path: 'material',
+    given: of,
+    problem: `${of} has no strength curve ${state}`,
+    expected: `a material with '${field}'`,
+    remedy: `Pass a Material object with '${field}'`,
+  });
 }

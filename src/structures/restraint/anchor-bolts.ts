@@ -4,7 +4,7 @@ import { type Step, step } from '../failure-mode/calculation';
 import type { FailureMode } from '../failure-mode/failure-mode';
 import type { FailureModeId } from '../failure-mode/mode-name';
 import { boltClass } from '../fasteners';
-import { datumCaution } from '../materials';
+import { datumCaution } from '../materials/datum';
 import { threadGeometry } from '../threads';
 import {
   anchorResultant,

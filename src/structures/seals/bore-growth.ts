@@ -1,6 +1,7 @@
 import { MeopError, type QuantityInput, readInput } from '../../units';
 import { readPositive } from '../../units/refusal';
-import { datumCaution, type Material, type MaterialName } from '../materials';
+import type { Material, MaterialName } from '../materials';
+import { datumCaution } from '../materials/datum';
 import { materialOf } from '../materials/library';
 import { radialDisplacement } from '../shell/growth';
 import { thickWallStressSi } from '../shell/thick-wall';

@@ -1,5 +1,6 @@
 import { type QuantityInput, readInput } from '../../units';
-import { datumCaution, type Material, type MaterialName } from '../materials';
+import type { Material, MaterialName } from '../materials';
+import { datumCaution } from '../materials/datum';
 import { materialOf } from '../materials/library';
 import type { SealCheck } from './gland-limits';
 

@@ -1,7 +1,7 @@
 import { type QuantityInput, readInput, unitFor } from '../../units';
 import { type FieldsOf, requireFields } from '../../units/known-fields';
 import { readPositive } from '../../units/refusal';
-import { designFactors, type FactorSet, type FactorSetName } from '../factor-sets';
+import { completed, type ReviewFactors, reviewFactors } from '../factors-of-safety';
 import type { FailureMargin } from '../failure-mode';
 import { failureMargin } from '../failure-mode/failure-margin';
 import { governing, marginTable } from '../margin';
@@ -26,7 +26,7 @@ export interface ShellInput {
   /** Time at that temperature; half an hour where left out. */
   readonly exposure?: QuantityInput<'time'>;
   /** Default `'ground test'`. */
-  readonly factors?: FactorSetName | Partial<FactorSet>;
+  readonly factors?: ReviewFactors;
   /** Greatest less least diameter, where the tube was measured. */
   readonly ovality?: QuantityInput<'length'>;
   /** The strain-hardening exponent, for one more burst method. */
@@ -67,7 +67,9 @@ export function reviewShell(input: ShellInput): ShellReview {
   requireFields(name, input, reviewShellFields);
   const { insideRadius, outsideRadius, meop, temperature, exposure, ovality } = input;
   const material = materialOf(input.material);
-  const factors = designFactors(input.factors);
+  const factors = completed(
+    reviewFactors.read(input.factors ?? {}, { procedure: name, path: 'factors' }) ?? {},
+  );
   const bore = thickWallStress({ pressure: meop, insideRadius, outsideRadius });
   const strength = (property: 'yield' | 'ultimate'): Allowable =>
     allowable({ material, property, temperature, exposure });
