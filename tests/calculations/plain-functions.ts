@@ -27,7 +27,7 @@ export const plainFunctions: Readonly<Record<string, string>> = {
 /** Functions that have not been made calculations yet, by module: this list only shrinks. */
 export const notYet: Readonly<Record<string, string>> = {
   structures:
-    'burstPressure customORing designJoint extrusionGapLimit faceSeal governing jointStressesSi margin marginTable oRingGland oRingsForGroove radialGrowth reviewJoint reviewRetainingRing reviewShell reviewThreadedClosure ropeClips ropeRestraint sealPair checkSealOverHoles standardGroove terminationEfficiency thickWallStress thickWallStressSi wireRope yieldPressuresAtTemperature',
+    'burstPressure designJoint governing jointStressesSi margin marginTable radialGrowth reviewJoint reviewRetainingRing reviewShell reviewThreadedClosure ropeClips ropeRestraint terminationEfficiency thickWallStress thickWallStressSi wireRope yieldPressuresAtTemperature',
   nozzle:
     'exitConditions frictionThrustLoss idealNozzle insertFit insertSolid nozzleContour nozzleEfficiency nozzleFlowSi nozzleRegime optimumExpansionAtAltitude optimumExpansionOverTrace separationMachSi separationPressure sizeNozzle throatHistory throatLawSi throatRecessionRateSi thrustCoefficientPartsSi thrustCoefficientSi twoPhaseLagBounds vacuumThrustCoefficientAt',
   firing:

@@ -197,7 +197,7 @@ describe('a seal in a face', () => {
   test('that fails is told everywhere', () => {
     const shallow = at(withChange('closures.aft.seals.0.grooveDepth', '1.1 mm'));
     expect(shallow.sealsHold).toBe(false);
-    expect(shallow.cautions.join('\n')).toContain('aft seal 1: squeeze, greatest');
+    expect(shallow.cautions.join('\n')).toContain('aft seal 1: squeeze, maximum');
     const page = report(shallow);
     expect(page).toContain('A seal check is not satisfied.');
     expect(page).toContain('aft closure, seal 1');

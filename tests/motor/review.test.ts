@@ -53,7 +53,7 @@ describe('review', () => {
       outsideRadius: '27.01 mm',
       meop: sound.meop.pressure,
       temperature: '90 degC',
-      factors: 'ground test',
+      factors: { set: 'ground test' },
     });
     const same = shell.margins.find(({ mode }) => mode === margin?.mode);
     expect(margin?.marginOfSafety).toBeCloseTo(same?.marginOfSafety ?? Number.NaN, 12);

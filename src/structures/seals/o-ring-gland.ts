@@ -1,133 +1,155 @@
-import { fromSiValue, type Quantity, type QuantityInput, table, unitOf } from '../../units';
-import { type FieldsOf, requireFields } from '../../units/known-fields';
-import { readPositive, refusal } from '../../units/refusal';
-import type { Material, MaterialName } from '../materials';
+import {
+  type Arguments,
+  fromSiValue,
+  length,
+  MeopError,
+  named,
+  optional,
+  printable,
+  procedure,
+  type Quantity,
+  table,
+  temperatureDifference,
+  unitOf,
+  type Values,
+} from '../../units';
+import { materials } from '../materials/material-table';
+import { tube } from '../shell/tube';
 import { boreGrowth } from './bore-growth';
 import { compressionBand, type GlandSizes, glandBands } from './gland-band';
 import { rubberModulus } from './gland-formulas';
 import { glandChecks, type SealCheck } from './gland-limits';
-import { type ORing, oRing } from './o-ring';
+import type { ORing } from './o-ring';
+import { boreGland, sealConditions } from './seal-groups';
 import { sealRubber } from './seal-rubber';
-import { around, type Band, readBand, showBand, type TolerancedLength } from './tolerance';
+import { around, type Band, showBand, toleranced } from './tolerance';
+
+const { grooveDiameter, grooveWidth, closureDiameter } = boreGland.fields;
+
+/** The inputs of a radial seal over its tolerances. */
+export const glandInputs = {
+  ...boreGland.fields,
+  bore: toleranced(length('D_b', 'bore of the case at the seal', { example: '2.5 in' })),
+  grooveDiameter: toleranced(grooveDiameter),
+  grooveWidth: toleranced(grooveWidth),
+  closureDiameter: toleranced(closureDiameter),
+  ...sealConditions,
+  caseWall: optional(tube.fields.wall),
+  caseMaterial: optional(named('material of the case, for the growth of the bore', materials)),
+  caseTemperatureRise: optional(
+    temperatureDifference('ΔT', 'temperature of the case above that of the closure, which opens the gap', {
+      example: '80 delta_K',
+    }),
+  ),
+};
 
 /** A static radial O-ring in a groove of the closure, sealing in the bore of the case. */
-export interface ORingGlandInput {
-  /** A dash number, or a ring of other sizes. */
-  readonly ring: string | ORing;
-  /** Bore of the case where the seal runs. */
-  readonly bore: TolerancedLength;
-  /** Bottom of the groove. */
-  readonly grooveDiameter: TolerancedLength;
-  readonly grooveWidth: TolerancedLength;
-  /** Land of the closure beside the groove. */
-  readonly closureDiameter: TolerancedLength;
-  /** Across the seal, at its greatest; without it nothing grows and no gap is judged. */
-  readonly pressure?: QuantityInput<'gauge pressure'>;
-  /** What the bore grows by: wall and material of the case, or the growth in diameter itself. */
-  readonly caseWall?: QuantityInput<'length'>;
-  readonly caseMaterial?: Material | MaterialName;
-  /** Case hotter than the closure, which opens the gap further; none where left out. */
-  readonly caseTemperatureRise?: QuantityInput<'temperature difference'>;
-  /** Shore A, 70 to 90; 70 where left out. */
-  readonly hardness?: number;
-  /** FKM where left out. */
-  readonly compound?: Material | MaterialName;
-  readonly coldest?: QuantityInput<'temperature'>;
-  readonly hottest?: QuantityInput<'temperature'>;
-  /** 0, 1 or 2, of this thickness each; none where left out. */
-  readonly backupRings?: number;
-  readonly backupThickness?: QuantityInput<'length'>;
-}
+export type ORingGlandInput = Arguments<typeof glandInputs>;
 
-/** What a gland does to its ring, over all tolerances. */
+/** An O-ring in its gland, over all tolerances. */
 export interface ORingGland {
   readonly ring: ORing;
   readonly bore: Band<Quantity<'length'>>;
   readonly grooveDiameter: Band<Quantity<'length'>>;
   readonly stretch: Band<number>;
-  /** In the groove, thinned by the stretch at constant volume. */
+  /** Cross section in the groove, reduced by the stretch at constant volume. */
   readonly crossSection: Band<Quantity<'length'>>;
   readonly glandDepth: Band<Quantity<'length'>>;
-  /** As assembled. */
+  /** Squeeze as assembled. */
   readonly squeeze: Band<number>;
-  /** Under pressure, with the bore grown. */
+  /** Squeeze under pressure, with the bore grown. */
   readonly squeezeUnderPressure: Band<number>;
-  /** Least, under pressure, of a ring thinned as measured ones are, where the closure lies against the other side of the bore. */
+  /** Minimum squeeze under pressure where the closure is against the opposite side of the bore; the cross section is that of measured rings. */
   readonly squeezeOffCentre: number;
   readonly fill: Band<number>;
-  /** Diametral, as assembled. */
+  /** Diametral clearance as assembled. */
   readonly clearance: Band<Quantity<'length'>>;
-  /** Diametral, with the bore grown: the gap that the ring must bridge. */
+  /** Diametral clearance with the bore grown: the gap that the ring must bridge. */
   readonly clearanceUnderPressure: Band<Quantity<'length'>>;
   readonly boreGrowth: Quantity<'length'>;
-  /** The most that the ring may bridge; undefined where no pressure is given or backup rings close the gap. */
+  /** Maximum clearance that the ring bridges; `undefined` without a pressure or with backup rings. */
   readonly clearanceLimit: Quantity<'length'> | undefined;
-  /** To squeeze the whole ring: an estimate. */
+  /** Estimated force that squeezes the whole ring. */
   readonly compressionForce: Band<Quantity<'force'>>;
   readonly checks: readonly SealCheck[];
-  /** Whether every check holds. */
+  /** Whether all checks are satisfied. */
   readonly passes: boolean;
   readonly cautions: readonly string[];
   toString(): string;
 }
 
-const name = 'oRingGland';
-const fields: FieldsOf<ORingGlandInput> = {
-  ring: 'required',
-  bore: 'required',
-  grooveDiameter: 'required',
-  grooveWidth: 'required',
-  closureDiameter: 'required',
-  pressure: 'optional',
-  caseWall: 'optional',
-  caseMaterial: 'optional',
-  caseTemperatureRise: 'optional',
-  hardness: 'optional',
-  compound: 'optional',
-  coldest: 'optional',
-  hottest: 'optional',
-  backupRings: 'optional',
-  backupThickness: 'optional',
-};
-
 /**
- * Squeeze, stretch, fill, gap and force of a static radial O-ring, least, nominal and greatest over all tolerances,
- * with the bore as it grows under pressure and heat.
+ * Squeeze, stretch, fill, gap and force of a static radial O-ring: minimum, nominal and maximum over all tolerances,
+ * with the growth of the bore under pressure and heat.
  *
- * @throws MeopError `out-of-domain` where the parts do not go together, `missing-field`, `unknown-name`, `unknown-field`
  * @example oRingGland({ ring: '228', bore: '2.5 in', grooveDiameter: '2.278 in', grooveWidth: '0.19 in', closureDiameter: '2.496 in' }).fill.nominal // => 0.7056223872
  */
-export function oRingGland(input: ORingGlandInput): ORingGland {
-  requireFields(name, input, fields);
-  const ring = typeof input.ring === 'object' ? input.ring : oRing(input.ring);
-  const bore = readBand('bore', input.bore, name);
-  const rings = input.backupRings ?? 0;
-  if (!(rings === 0 || rings === 1 || rings === 2)) throw refusal(name, 'backupRings', rings, '0, 1 or 2');
-  const backup = rings === 0 ? 0 : rings * length('backupThickness', input.backupThickness);
-  const groove = readBand('grooveWidth', input.grooveWidth, name);
+export const oRingGland = /* @__PURE__ */ procedure({
+  name: 'oRingGland',
+  title: 'Radial O-ring seal over its tolerances',
+  source: 'Geometry; the limits of each check with its source',
+  inputs: glandInputs,
+  gives: 'squeeze, stretch, fill, clearances and force, and whether each check is satisfied',
+  example: {
+    ring: '228',
+    bore: '2.5 in',
+    grooveDiameter: '2.278 in',
+    grooveWidth: '0.19 in',
+    closureDiameter: '2.496 in',
+  },
+  run: (input): ORingGland => glandOf(input),
+});
+
+const refused = (path: string, given: unknown, expected: string): MeopError =>
+  new MeopError({ code: 'out-of-domain', procedure: 'oRingGland', path, given, expected });
+
+function backupLength({ backupRings: rings = 0, backupThickness }: Values<typeof glandInputs>): number {
+  if (rings === 0) return 0;
+  if (backupThickness !== undefined) return rings * backupThickness.si;
+  throw new MeopError({
+    code: 'missing-field',
+    procedure: 'oRingGland',
+    path: 'backupThickness',
+    expected: boreGland.fields.backupThickness.meaning,
+  });
+}
+
+const mm = (si: number): string => `${Number((si * 1000).toPrecision(5))} mm`;
+
+/** The same from values that are read. */
+export function glandOf(input: Values<typeof glandInputs>): ORingGland {
+  const { ring, bore, grooveWidth: groove, hardness, pressure, backupRings: rings = 0 } = input;
+  const backup = backupLength(input);
   if (backup >= groove.min)
-    throw refusal(
-      name,
+    throw refused(
       'backupThickness',
       input.backupThickness,
-      'a thickness that leaves room for the O-ring',
+      `less than ${mm(groove.min / rings)} for ${rings} rings in this groove`,
     );
   const sizes: GlandSizes = {
     insideDiameter: around(ring.insideDiameter.si, ring.insideDiameterTolerance.si),
     crossSection: around(ring.crossSection.si, ring.crossSectionTolerance.si),
     bore,
-    grooveDiameter: readBand('grooveDiameter', input.grooveDiameter, name),
+    grooveDiameter: input.grooveDiameter,
     grooveWidth: { min: groove.min - backup, nominal: groove.nominal - backup, max: groove.max - backup },
-    closureDiameter: readBand('closureDiameter', input.closureDiameter, name),
+    closureDiameter: input.closureDiameter,
     growth: 0,
   };
   if (sizes.closureDiameter.nominal >= bore.nominal)
-    throw refusal(name, 'closureDiameter', input.closureDiameter, 'less than the bore');
+    throw refused(
+      'closureDiameter',
+      mm(sizes.closureDiameter.nominal),
+      `less than the bore (${mm(bore.nominal)})`,
+    );
   if (sizes.grooveDiameter.nominal >= sizes.closureDiameter.nominal)
-    throw refusal(name, 'grooveDiameter', input.grooveDiameter, 'less than the closure diameter');
+    throw refused(
+      'grooveDiameter',
+      mm(sizes.grooveDiameter.nominal),
+      `less than the closure diameter (${mm(sizes.closureDiameter.nominal)})`,
+    );
 
-  const { hardness, pressure, thermal, limit } = sealRubber(name, input);
-  const growth = boreGrowth({ ...input, pressure: pressure?.si, bore: bore.nominal });
+  const { thermal, limit } = sealRubber(input);
+  const growth = boreGrowth({ ...input, pressure, bore: bore.nominal });
   const cold = glandBands(sizes);
   const pressed = glandBands({ ...sizes, growth: growth.si });
   const modulus = rubberModulus.si({ hardness: Math.min(hardness, 80) }); // the relation ends at 80
@@ -145,7 +167,7 @@ export function oRingGland(input: ORingGlandInput): ORingGland {
     ...ring.cautions,
     ...growth.cautions,
     ...(limit && rings === 0 ? limit.cautions : []),
-    ...(rings > 0 ? ['the gap is closed by the backup ring: check its own limits with its maker'] : []),
+    ...(rings > 0 ? ['The backup ring closes the gap. Check its limits with its manufacturer.'] : []),
     ...thermal.cautions,
     ...checks.filter(({ passes }) => !passes).map(({ check, message }) => `${check}: ${message}`),
   ];
@@ -173,8 +195,7 @@ export function oRingGland(input: ORingGlandInput): ORingGland {
     passes: checks.every(({ passes }) => passes),
     cautions,
   };
-  const text = (): string => glandText(gland);
-  return { ...gland, toString: text, ...{ [Symbol.for('nodejs.util.inspect.custom')]: text } };
+  return printable(gland, () => glandText(gland));
 }
 
 function glandText(gland: Omit<ORingGland, 'toString'>): string {
@@ -194,16 +215,13 @@ function glandText(gland: Omit<ORingGland, 'toString'>): string {
     { what: 'compression force (estimate)', ...gland.compressionForce },
   ];
   const checks = gland.checks.map(
-    ({ check, passes, message }) => `${passes ? 'holds' : 'FAILS'}  ${check}: ${message}`,
+    ({ check, passes, message }) => `${passes ? 'satisfied' : 'FAILS'}  ${check}: ${message}`,
   );
   return [
-    `${gland.ring.size}: ${gland.passes ? 'every check holds' : 'not every check holds'}`,
+    `${gland.ring.size}: ${gland.passes ? 'all checks satisfied' : 'not all checks satisfied'}`,
     table(rows),
     '',
     ...checks,
     ...gland.cautions.map((caution) => `caution: ${caution}`),
   ].join('\n');
 }
-
-const length = (field: string, value: QuantityInput<'length'> | undefined): number =>
-  readPositive('length', field, value, name).si;

@@ -1,11 +1,9 @@
-import { fromSiValue, MeopError, type Quantity, type QuantityInput, q, readInput } from '../../units';
-import { type FieldsOf, requireFields } from '../../units/known-fields';
-import { readNotNegative, readPositive, refusal } from '../../units/refusal';
+import { length, list, MeopError, optional, procedure, type Quantity, q, ratio, words } from '../../units';
 import { disagreements, type SizeRun, sizeRuns } from './o-ring-table';
 
-/** An O-ring with its tolerances, free of any groove. */
+/** An O-ring with its tolerances, in the free state. */
 export interface ORing {
-  /** `AS568-228`, or what its maker calls it. */
+  /** `AS568-228`, or the designation of its manufacturer. */
   readonly size: string;
   readonly insideDiameter: Quantity<'length'>;
   /** Plus or minus, on the inside diameter. */
@@ -23,7 +21,7 @@ const source =
 /**
  * A standard O-ring by its dash number: `'228'`, `'-228'`, `'AS568-228'`, `'012'`.
  *
- * @throws MeopError `unknown-name` for a number the standard does not have
+ * @throws MeopError `unknown-name`
  * @example oRing('-228').insideDiameter.in('in') // => 2.234
  */
 export function oRing(size: string): ORing {
@@ -46,84 +44,88 @@ export function oRing(size: string): ORing {
   };
 }
 
-/** An O-ring that is in no table, for {@link customORing}. */
-export interface CustomORing {
-  readonly insideDiameter: QuantityInput<'length'>;
-  readonly insideDiameterTolerance: QuantityInput<'length'>;
-  readonly crossSection: QuantityInput<'length'>;
-  readonly crossSectionTolerance: QuantityInput<'length'>;
-  readonly size?: string;
-  readonly source?: string;
-}
+const size = {
+  insideDiameter: length('D_i', 'inside diameter of the free ring', { example: '60 mm' }),
+  crossSection: length('d', 'cross section of the free ring', { example: '3 mm' }),
+};
+const tolerance = (symbol: string, of: string, example: `${number} mm`) =>
+  length(symbol, `tolerance of the ${of}, plus or minus`, { min: 0, example });
 
 /**
- * An O-ring of other sizes, such as metric ones, with the tolerances of its maker.
+ * An O-ring of other sizes, such as metric ones, with the tolerances of its manufacturer.
  *
- * @throws MeopError `out-of-domain`
  * @example customORing({ insideDiameter: '60 mm', insideDiameterTolerance: '0.5 mm', crossSection: '3 mm', crossSectionTolerance: '0.1 mm' }).size // => '60 x 3 mm'
  */
-export function customORing(ring: CustomORing): ORing {
-  const length = (field: keyof CustomORing, read: typeof readPositive): Quantity<'length'> => {
-    const { si, unit } = read('length', field, ring[field], 'customORing');
-    return fromSiValue(si, 'length', unit);
-  };
-  const insideDiameter = length('insideDiameter', readPositive);
-  const crossSection = length('crossSection', readPositive);
-  const mm = (value: Quantity<'length'>): number => Number(value.in('mm').toFixed(3));
-  return {
-    size: ring.size ?? `${mm(insideDiameter)} x ${mm(crossSection)} mm`,
-    insideDiameter,
-    insideDiameterTolerance: length('insideDiameterTolerance', readNotNegative),
-    crossSection,
-    crossSectionTolerance: length('crossSectionTolerance', readNotNegative),
-    source: ring.source ?? "user's own",
-    cautions: [],
-  };
-}
-
-/** Which O-rings would suit a groove. */
-export interface ORingSearch {
-  /** Of the bottom of the groove that the ring is stretched over. */
-  readonly grooveDiameter: QuantityInput<'length'>;
-  /** Nominal, such as 0.139 in; every section where left out. */
-  readonly crossSection?: QuantityInput<'length'>;
-  /** Least and greatest stretch at the nominal size; 1 % to 5 % where left out. */
-  readonly stretch?: readonly [least: number, greatest: number];
-}
-
-const oRingsForGrooveFields: FieldsOf<ORingSearch> = {
-  grooveDiameter: 'required',
-  crossSection: 'optional',
-  stretch: 'optional',
-};
+export const customORing = /* @__PURE__ */ procedure({
+  name: 'customORing',
+  title: 'An O-ring of a size that is not in AS568',
+  source: 'the data of its manufacturer',
+  inputs: {
+    insideDiameter: size.insideDiameter,
+    insideDiameterTolerance: tolerance('δ_i', 'inside diameter', '0.5 mm'),
+    crossSection: size.crossSection,
+    crossSectionTolerance: tolerance('δ', 'cross section', '0.1 mm'),
+    size: optional(words('designation of the ring', { example: '60 x 3 mm' })),
+    source: optional(
+      words('source of the sizes', { example: 'data sheet of the manufacturer' }),
+      "user's own",
+    ),
+  },
+  gives: 'the O-ring, to be passed as a ring',
+  example: {
+    insideDiameter: '60 mm',
+    insideDiameterTolerance: '0.5 mm',
+    crossSection: '3 mm',
+    crossSectionTolerance: '0.1 mm',
+  },
+  run: ({ size: name, ...ring }): ORing => {
+    const mm = (value: Quantity<'length'>): number => Number(value.in('mm').toFixed(3));
+    return {
+      size: name ?? `${mm(ring.insideDiameter)} x ${mm(ring.crossSection)} mm`,
+      ...ring,
+      cautions: [],
+    };
+  },
+});
 
 /**
- * The standard O-rings that stretch by so much over a groove, least stretched first. The 1 % to 5 % are the usual range
- * of seal makers' handbooks.
+ * The standard O-rings for a groove in order of increasing stretch. The stretch of 1 % to 5 % is the usual range of the handbooks
+ * of seal manufacturers.
  *
- * @throws MeopError `out-of-domain`
  * @example oRingsForGroove({ grooveDiameter: '2.278 in', crossSection: '0.139 in' }).map((ring) => ring.size).join() // => 'AS568-228'
  */
-export function oRingsForGroove(options: ORingSearch): readonly ORing[] {
-  requireFields('oRingsForGroove', options, oRingsForGrooveFields);
-  const { grooveDiameter, crossSection, stretch = [0.01, 0.05] } = options;
-  const groove = readPositive('length', 'grooveDiameter', grooveDiameter, 'oRingsForGroove').si;
-  const section =
-    crossSection === undefined
-      ? undefined
-      : readInput('length', 'crossSection', crossSection, 'oRingsForGroove').si;
-  const [least, greatest] = stretch;
-  if (!(least <= greatest)) throw refusal('oRingsForGroove', 'stretch', stretch, 'a range that rises');
-  const found: [stretch: number, dash: number][] = [];
-  for (const run of sizeRuns) {
-    if (section !== undefined && Math.abs(section - mils(run.crossSection)) > mils(run.tolerance)) continue;
-    sizesOf(run).forEach(([insideDiameter], i) => {
-      const stretched = groove / mils(insideDiameter) - 1;
-      if (stretched >= least && stretched <= greatest) found.push([stretched, run.from + i]);
-    });
-  }
-  return found.sort(([a], [b]) => a - b).map(([, dash]) => oRing(String(dash)));
-}
+export const oRingsForGroove = /* @__PURE__ */ procedure({
+  name: 'oRingsForGroove',
+  title: 'Standard O-rings for a groove',
+  source,
+  inputs: {
+    grooveDiameter: length('D', 'diameter of the bottom of the groove', { example: '2.278 in' }),
+    crossSection: optional({ ...size.crossSection, meaning: 'nominal cross section; any where omitted' }),
+    stretch: optional(
+      list('minimum and maximum stretch at the nominal size', ratio('S', 'stretch'), { min: 2, max: 2 }),
+      [0.01, 0.05],
+    ),
+  },
+  gives: 'the O-rings in order of increasing stretch',
+  example: { grooveDiameter: '2.278 in', crossSection: '0.139 in' },
+  checks: [
+    ({ stretch: [min, max] }) =>
+      min <= max
+        ? undefined
+        : { path: 'stretch', given: [min, max], expected: 'a minimum and a maximum in this order' },
+  ],
+  run: ({ grooveDiameter: { si: groove }, crossSection, stretch: [min, max] }): readonly ORing[] => {
+    const found: [stretch: number, dash: number][] = [];
+    for (const run of sizeRuns) {
+      if (crossSection && Math.abs(crossSection.si - mils(run.crossSection)) > mils(run.tolerance)) continue;
+      sizesOf(run).forEach(([insideDiameter], i) => {
+        const stretched = groove / mils(insideDiameter) - 1;
+        if (stretched >= min && stretched <= max) found.push([stretched, run.from + i]);
+      });
+    }
+    return found.sort(([a], [b]) => a - b).map(([, dash]) => oRing(String(dash)));
+  },
+});
 
 const mils = (value: number): number => value * 25.4e-6;
 
@@ -159,11 +161,12 @@ function unknownSize(size: unknown, dash: number): MeopError {
   const nearest = sizeRuns
     .flatMap((run) => [run.from, run.from + sizesOf(run).length - 1])
     .sort((a, b) => Math.abs(a - dash) - Math.abs(b - dash))[0];
-  const hint = Number.isInteger(dash) ? ` (nearest -${String(nearest).padStart(3, '0')})` : '';
-  return new MeopError(
-    'unknown-name',
-    `oRing: size: '${String(size)}' is no AS568 size${hint}; known are -${known.join(', -')}`,
-    'size',
-    { value: size, expected: 'an AS568 dash number' },
-  );
+  return new MeopError({
+    code: 'unknown-name',
+    procedure: 'oRing',
+    given: size,
+    note: 'AS568 size',
+    expected: `-${known.join(', -')}`,
+    remedy: Number.isInteger(dash) ? `did you mean '${String(nearest).padStart(3, '0')}'?` : undefined,
+  });
 }

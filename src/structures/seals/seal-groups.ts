@@ -1,12 +1,10 @@
-import { count, inputs, length, named, optional, ratio } from '../../units';
+import { count, gaugePressure, inputs, length, named, optional, ratio, temperature } from '../../units';
 import { materials } from '../materials/material-table';
 import { oRings } from './o-ring-sizes';
 
 const rubber = {
   ring: named('size of the O-ring, by its AS568 dash number', oRings, { example: '029' }),
-  hardness: optional(
-    ratio('H', 'hardness, Shore A; 70 where omitted', { min: 70, max: 90, example: 70, worse: 'low' }),
-  ),
+  hardness: optional(ratio('H', 'hardness, Shore A', { min: 70, max: 90, example: 70, worse: 'low' }), 70),
   compound: optional(named('rubber of the O-ring; FKM where omitted', materials, { example: 'FKM' })),
 };
 
@@ -63,3 +61,15 @@ export const faceGland = /* @__PURE__ */ inputs(
   },
   { meaning: 'O-ring in a groove of a flat face, which another face closes' },
 );
+
+/** The pressure and the temperatures at which a seal works. */
+export const sealConditions = {
+  pressure: optional(
+    gaugePressure('p', 'maximum pressure across the seal; without it the extrusion gap is not evaluated', {
+      min: 0,
+      example: '5 MPa',
+    }),
+  ),
+  coldest: optional(temperature('T_min', 'minimum temperature of the seal', { example: '-10 degC' })),
+  hottest: optional(temperature('T_max', 'maximum temperature of the seal', { example: '80 degC' })),
+};

@@ -1,49 +1,44 @@
-import { type QuantityInput, readInput } from '../../units';
-import type { Material, MaterialName } from '../materials';
+import type { Quantity } from '../../units';
+import { type Material, material } from '../materials';
 import { datumCaution } from '../materials/datum';
-import { materialOf } from '../materials/library';
 import type { SealCheck } from './gland-limits';
 
-/** What a seal is made of and how cold and hot it gets. */
+/** The rubber of a seal and its temperatures. */
 export interface Temperatures {
-  readonly compound?: Material | MaterialName;
-  readonly coldest?: QuantityInput<'temperature'>;
-  readonly hottest?: QuantityInput<'temperature'>;
+  /** FKM where it is undefined. */
+  readonly compound: Material | undefined;
+  readonly coldest: Quantity<'temperature'> | undefined;
+  readonly hottest: Quantity<'temperature'> | undefined;
 }
 
-/** Whether a seal bears its temperatures. */
+/** The check of a seal against its temperatures. */
 export interface SealTemperatures {
   readonly compound: Material;
   readonly checks: readonly SealCheck[];
-  /** Growth in volume from 20 °C to the hottest, as a fraction. */
+  /** Growth in volume from 20 °C to the maximum temperature, as a fraction. */
   readonly swell: number;
   readonly cautions: readonly string[];
 }
 
 const room = 293.15;
 
-/** Whether the compound serves at the temperatures, and how much it swells. */
-export function sealTemperatures(
-  procedure: string,
-  { compound = 'FKM', coldest, hottest }: Temperatures,
-): SealTemperatures {
-  const record = materialOf(compound);
+/** Checks the service temperatures of the compound, and computes its thermal growth. */
+export function sealTemperatures({ compound, coldest, hottest }: Temperatures): SealTemperatures {
+  const record = compound ?? material('FKM');
   const limits = record.serviceTemperature;
   const checks: SealCheck[] = [];
   const cautions: string[] = [];
   const celsius = (kelvin: number): string => `${(kelvin - 273.15).toFixed(0)} °C`;
-  const read = (field: string, value: QuantityInput<'temperature'>): number =>
-    readInput('temperature', field, value, procedure).si;
   const add = (check: string, at: number, limit: 'min' | 'max'): void => {
     if (limits === undefined) {
-      cautions.push(`${record.name} has no service temperatures: ${check} is not judged`);
+      cautions.push(`${record.name} has no service temperatures: the ${check} temperature is not evaluated.`);
       return;
     }
     const { value, ...origin } = limits[limit];
     checks.push({
       check,
       passes: limit === 'min' ? at >= value.si : at <= value.si,
-      message: `${celsius(at)}, ${record.name} serves ${limit === 'min' ? 'from' : 'to'} ${celsius(value.si)}`,
+      message: `${celsius(at)}, ${limit === 'min' ? 'minimum' : 'maximum'} service temperature of ${record.name} ${celsius(value.si)}`,
       source: origin.source,
     });
     const note = datumCaution(`the ${limit === 'min' ? 'lowest' : 'highest'} temperature of ${record.name}`, {
@@ -52,10 +47,10 @@ export function sealTemperatures(
     });
     if (note !== undefined) cautions.push(note);
   };
-  if (coldest !== undefined) add('coldest', read('coldest', coldest), 'min');
+  if (coldest !== undefined) add('coldest', coldest.si, 'min');
   let swell = 0;
   if (hottest !== undefined) {
-    const at = read('hottest', hottest);
+    const at = hottest.si;
     add('hottest', at, 'max');
     if (record.thermalExpansion) swell = Math.max(0, 3 * record.thermalExpansion.value.si * (at - room));
   }

@@ -1,5 +1,14 @@
-import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, unitOf } from '../../units';
-import { type FieldsOf, requireFields } from '../../units/known-fields';
+import {
+  choice,
+  fromSiValue,
+  length,
+  MeopError,
+  optional,
+  procedure,
+  type Quantity,
+  unitFor,
+  unitOf,
+} from '../../units';
 
 /** One row of a published table of static grooves, in inches and per cent. */
 interface GrooveRow {
@@ -37,10 +46,10 @@ const tables = {
   Record<string, { readonly source: string; readonly rows: readonly GrooveRow[] }>
 >;
 
-/** Whether the groove is round a closure, against a bore, or in a flat face. */
+/** Position of the groove: around a closure, against a bore, or in a flat face. */
 export type GroovePlace = keyof typeof tables;
 
-/** The published row nearest to a section (SI) and its source; undefined where none is near. */
+/** The published row for a section (SI) and its source; `undefined` where there is none. */
 export function grooveRow(
   section: number,
   place: GroovePlace,
@@ -56,63 +65,62 @@ export interface LengthRange {
   readonly max: Quantity<'length'>;
 }
 
-/** A groove as seal makers publish it. */
+/** A groove as published by seal manufacturers. */
 export interface StandardGroove {
-  /** Radial: with half of the diametral clearance. Face: what is cut. */
+  /** Radial: with half of the diametral clearance. Face: depth of cut. */
   readonly depth: LengthRange;
   /** Without backup rings. */
   readonly width: LengthRange;
-  /** Narrower, for gas and vacuum, where it is published; it leaves no room for a ring that grows hot. */
+  /** Narrower width for gas and vacuum, where published; it has no space for thermal growth. */
   readonly gasWidth?: LengthRange;
   /** Over the tolerances of ring and depth, as fractions. */
   readonly squeeze: { readonly min: number; readonly max: number };
   readonly source: string;
 }
 
-const name = 'standardGroove';
-const fields: FieldsOf<Parameters<typeof standardGroove>[0]> = {
-  crossSection: 'required',
-  place: 'optional',
-};
-
 /**
- * The published static groove for a cross section of AS568: where to start; judge what is machined with {@link oRingGland} or
- * {@link faceSeal}.
+ * The published static groove for a cross section of AS568, as a starting point; evaluate the machined groove with
+ * {@link oRingGland} or {@link faceSeal}.
  *
- * @throws MeopError `unknown-name` for a cross section or place that is in no table
+ * @throws MeopError `unknown-name` for a cross section that is not in the table
  * @example standardGroove({ crossSection: '0.139 in' }).depth.min.in('in') // => 0.11
  */
-export function standardGroove(options: {
-  readonly crossSection: QuantityInput<'length'>;
-  /** Against a bore (radial) where left out. */
-  readonly place?: GroovePlace;
-}): StandardGroove {
-  requireFields(name, options, fields);
-  const { crossSection, place = 'radial' } = options;
-  const { si, unit } = readInput('length', 'crossSection', crossSection, name);
-  const unknown = (field: string, value: unknown, known: string): MeopError =>
-    new MeopError('unknown-name', `${name}: ${field}: no '${String(value)}'; known are ${known}`, field, {
-      value,
-      expected: known,
-    });
-  if (!Object.hasOwn(tables, place)) throw unknown('place', place, Object.keys(tables).join(', '));
-  const row = grooveRow(si, place);
-  if (row === undefined)
-    throw unknown(
-      'crossSection',
-      crossSection,
-      tables[place].rows.map(({ section }) => `${section} in`).join(', '),
-    );
-  const range = ([min, max]: readonly [number, number]): LengthRange => {
-    const show = (inches: number): Quantity<'length'> =>
-      fromSiValue(inches * 0.0254, 'length', unit.us ? unitOf('in') : unitOf('mm'));
-    return { min: show(min), max: show(max) };
-  };
-  return {
-    depth: range(row.depth),
-    width: range(row.width),
-    ...(row.gasWidth && { gasWidth: range(row.gasWidth) }),
-    squeeze: { min: row.squeeze[0] / 100, max: row.squeeze[1] / 100 },
-    source: row.source,
-  };
-}
+export const standardGroove = /* @__PURE__ */ procedure({
+  name: 'standardGroove',
+  title: 'Published static groove for an O-ring',
+  source: `${tables.radial.source}; ${tables.face.source}`,
+  inputs: {
+    crossSection: length('d', 'cross section of the O-ring', { example: '0.139 in' }),
+    place: optional(
+      choice('groove around a closure (radial) or in a flat face', ['radial', 'face']),
+      'radial',
+    ),
+  },
+  gives: 'depth, width and squeeze of the groove',
+  example: { crossSection: '0.139 in' },
+  run: ({ crossSection, place }): StandardGroove => {
+    const row = grooveRow(crossSection.si, place);
+    if (row === undefined)
+      throw new MeopError({
+        code: 'unknown-name',
+        procedure: 'standardGroove',
+        path: 'crossSection',
+        given: String(crossSection),
+        note: 'cross section',
+        expected: tables[place].rows.map(({ section }) => `${section} in`).join(', '),
+      });
+    const { us } = unitFor('length', crossSection.unit);
+    const range = ([min, max]: readonly [number, number]): LengthRange => {
+      const show = (inches: number): Quantity<'length'> =>
+        fromSiValue(inches * 0.0254, 'length', unitOf(us ? 'in' : 'mm'));
+      return { min: show(min), max: show(max) };
+    };
+    return {
+      depth: range(row.depth),
+      width: range(row.width),
+      ...(row.gasWidth && { gasWidth: range(row.gasWidth) }),
+      squeeze: { min: row.squeeze[0] / 100, max: row.squeeze[1] / 100 },
+      source: row.source,
+    };
+  },
+});

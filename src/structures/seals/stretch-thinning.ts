@@ -1,11 +1,11 @@
 import { formula, ratio } from '../../units';
 
 const source = (range: string): string =>
-  `empirical fit of the Parker O-Ring Handbook and AS4716 for a stretch of ${range}, there in per cent (from memory)`;
+  `empirical fit of the Parker O-Ring Handbook and AS4716 for a stretch of ${range}, stated in per cent (from memory)`;
 const output = ratio('Y', 'loss of cross section, as a fraction of it');
 
 /**
- * How much of its cross section an O-ring loses when it is stretched by up to 3 %, as measured: more than by constant volume
+ * Measured loss of cross section of an O-ring stretched by up to 3 %: more than by constant volume
  * alone ({@link stretchedCrossSection}), since the section also flattens on its groove.
  *
  * @example stretchThinning({ stretch: 0.02 }) // => 0.01735
@@ -18,12 +18,14 @@ export const stretchThinning = /* @__PURE__ */ formula({
   inputs: { stretch: ratio('S', 'stretch of the inside diameter', { min: 0 }) },
   output,
   example: { stretch: 0.02 },
-  valid: [({ stretch }) => stretch <= 0.03 || 'the fit ends at a stretch of 3 %: use largeStretchThinning'],
+  valid: [
+    ({ stretch }) => stretch <= 0.03 || 'The fit is valid to a stretch of 3 %. Use largeStretchThinning.',
+  ],
   si: ({ stretch: s }) => -0.00005 + s * (1.19 + s * (-19 + s * (-10 + 8000 * s))),
 });
 
 /**
- * How much of its cross section an O-ring loses when it is stretched by 3 to 25 %, as measured.
+ * Measured loss of cross section of an O-ring stretched by 3 to 25 %.
  *
  * @example largeStretchThinning({ stretch: 0.1 }) // => 0.06
  */
@@ -36,7 +38,7 @@ export const largeStretchThinning = /* @__PURE__ */ formula({
   output,
   example: { stretch: 0.05 },
   valid: [
-    ({ stretch }) => (stretch >= 0.03 && stretch <= 0.25) || 'the fit holds for a stretch of 3 % to 25 %',
+    ({ stretch }) => (stretch >= 0.03 && stretch <= 0.25) || 'The fit is valid for a stretch of 3 % to 25 %.',
   ],
   si: ({ stretch: s }) => 0.0056 + s * (0.59 - 0.46 * s),
 });

@@ -1,25 +1,30 @@
 import {
   fromSiValue,
+  type Input,
+  isQuantity,
+  length,
   MeopError,
   type NamedKind,
+  optional,
+  type Parameter,
   type Quantity,
   type QuantityInput,
-  readInput,
+  readInputs,
   unitOf,
 } from '../../units';
 
-/** A machined length: as it is (measured), or with limits. */
+/** A machined length: as measured, or with limits. */
 export type TolerancedLength =
   | QuantityInput<'length'>
   | {
       readonly nominal: QuantityInput<'length'>;
-      /** Above and below the nominal alike; or give `plus` and `minus`. */
+      /** Equal tolerance above and below the nominal; or give `plus` and `minus`. */
       readonly plusMinus?: QuantityInput<'length'>;
       readonly plus?: QuantityInput<'length'>;
       readonly minus?: QuantityInput<'length'>;
     };
 
-/** The least, nominal and greatest that tolerances allow. */
+/** The minimum, nominal and maximum over the tolerances. */
 export interface Band<V> {
   readonly min: V;
   readonly nominal: V;
@@ -29,32 +34,50 @@ export interface Band<V> {
 /** A band in SI. */
 export type BandSi = Band<number>;
 
-/** Reads a length with its limits; every limit is above zero. */
-export function readBand(field: string, value: TolerancedLength, context: string): BandSi {
-  const length = (given: QuantityInput<'length'> | undefined, path: string): number =>
-    given === undefined ? 0 : readInput('length', path, given, context).si;
-  const plain = typeof value !== 'object' || value === null || 'si' in value;
-  const nominal = plain ? length(value, field) : length(value.nominal, `${field}.nominal`);
-  if (!plain && value.plusMinus !== undefined && (value.plus !== undefined || value.minus !== undefined))
-    throw new MeopError(
-      'out-of-domain',
-      `${context}: ${field}: plusMinus is given beside plus or minus; give the limits one way`,
-      `${field}.plusMinus`,
-      { value, expected: 'plusMinus alone, or plus and minus' },
-    );
-  const plus = plain ? 0 : length(value.plusMinus ?? value.plus, `${field}.plus`);
-  const minus = plain ? 0 : length(value.plusMinus ?? value.minus, `${field}.minus`);
-  if (nominal - minus > 0 && plus >= 0 && minus >= 0)
-    return { min: nominal - minus, nominal, max: nominal + plus };
-  throw new MeopError(
-    'out-of-domain',
-    `${context}: ${field}: ${plain ? String(value) : `${nominal * 1000} mm +${plus * 1000} −${minus * 1000}`} given; a length that stays above zero, with limits of zero or more, is expected`,
-    field,
-    { value, expected: 'a length above zero' },
-  );
-}
+const limit = (symbol: string, meaning: string) => optional(length(symbol, meaning, { min: 0 }));
 
-/** The band of a nominal value and a tolerance to both sides. */
+/** The same length as a calculation over tolerances takes it: as measured, or with limits, all of them above zero. */
+export const toleranced = (
+  of: Parameter<'length', 'required'>,
+): Input<TolerancedLength, BandSi, 'required'> => ({
+  ...of,
+  type: 'toleranced length',
+  takes: () => `${of.takes()}; or { nominal, plusMinus } or { nominal, plus, minus }`,
+  read: (value, at) => {
+    if (typeof value !== 'object' || value === null || isQuantity(value)) {
+      const { si } = of.read(value, at);
+      return { min: si, nominal: si, max: si };
+    }
+    const limits = {
+      nominal: of,
+      plusMinus: limit('±', 'tolerance to both sides'),
+      plus: limit('+', 'upper tolerance'),
+      minus: limit('−', 'lower tolerance'),
+    };
+    const { nominal, plusMinus, plus, minus } = readInputs(limits, value, at);
+    if (plusMinus !== undefined && (plus ?? minus) !== undefined)
+      throw new MeopError({
+        code: 'out-of-domain',
+        procedure: at.procedure,
+        path: `${at.path}.plusMinus`,
+        given: value,
+        problem: 'plusMinus excludes plus and minus',
+        remedy: 'Give either plusMinus, or plus and minus',
+      });
+    const [up, down] = [(plusMinus ?? plus)?.si ?? 0, (plusMinus ?? minus)?.si ?? 0];
+    if (nominal.si - down > 0) return { min: nominal.si - down, nominal: nominal.si, max: nominal.si + up };
+    throw new MeopError({
+      code: 'out-of-domain',
+      procedure: at.procedure,
+      path: at.path,
+      given: value,
+      expected: 'a length that remains above zero over its tolerance',
+    });
+  },
+  absent: () => ({ min: Number.NaN, nominal: Number.NaN, max: Number.NaN }),
+});
+
+/** The band of a nominal value and an equal tolerance to both sides. */
 export const around = (nominal: number, tolerance: number): BandSi => ({
   min: nominal - tolerance,
   nominal,
