@@ -2,18 +2,24 @@
 import { MeopError } from '../units/errors';
 import { requireFinite, requireFiniteArray, requireInteger, requireNonNegative } from './checks';
 
-/** What to integrate over, and how closely. */
+/** Limits and accuracy of an integral. */
 export interface IntegrateOptions {
   readonly lower: number;
-  /** May be below `lower`: the integral then changes sign. Both ends must be finite. */
+  /** Upper limit; may be below `lower`, which changes the sign of the integral. Both limits must be finite. */
   readonly upper: number;
-  /** Default 0. */
+  /** Absolute tolerance. Default 0. */
   readonly absoluteTolerance?: number;
-  /** Default 1e-10. The goal is the larger of the absolute tolerance and this times the integral. */
+  /**
+   * Relative tolerance. Default 1e-10. The goal is the larger of the absolute tolerance and this times the
+   * integral.
+   */
   readonly relativeTolerance?: number;
-  /** Where the function has a kink, a jump or a singular end of a piece. Any order; those outside are ignored. */
+  /**
+   * Points where the function has a kink, a jump or a singularity. In any order; points outside the limits are
+   * ignored.
+   */
   readonly breakpoints?: readonly number[];
-  /** Default 500. */
+  /** Maximum number of intervals. Default 500. */
   readonly maxIntervals?: number;
 }
 
@@ -22,7 +28,7 @@ export interface IntegrateResult {
   readonly value: number;
   /** Estimated absolute error; usually far above the true one. */
   readonly error: number;
-  /** `converged`, or why the goal was missed. `value` is then the best that was reached. */
+  /** `converged`, or the reason for missing the goal. `value` is then the best result. */
   readonly status: 'converged' | 'interval-limit' | 'too-narrow';
   readonly message: string;
   readonly evaluations: number;
@@ -46,7 +52,7 @@ export const KRONROD_15 = {
   gaussWeights: [0.1294849661688697, 0.27970539148927664, 0.3818300505051189, 0.4179591836734694],
 } as const;
 
-/** Intervals this small a share of the whole only arise at a singularity that cannot be integrated. */
+/** Intervals of this fraction of the whole occur only at a singularity that cannot be integrated. */
 const NARROWEST = 1e-40;
 
 interface Piece {
@@ -57,9 +63,9 @@ interface Piece {
 }
 
 /**
- * Integrates `f` by Gauss-Kronrod 7/15 on the intervals that still carry the largest error.
- * The ends of the interval and the breakpoints are never evaluated, so an integrable singularity may stand there.
- * Throws `not-finite` when `f` gives a value that is not finite inside.
+ * Integrates `f` by Gauss-Kronrod 7/15, dividing the intervals with the largest error. The ends of the interval
+ * and the breakpoints are never evaluated, so an integrable singularity may be there. Throws `not-finite` when `f`
+ * gives a value that is not finite inside.
  *
  * Source: R. Piessens and others, QUADPACK (Springer 1983), strategy of QAG and error estimate of QK15.
  *
@@ -94,7 +100,7 @@ export function integrate(f: (x: number) => number, options: IntegrateOptions): 
   let error = 0;
   let status: IntegrateResult['status'] = 'converged';
   for (;;) {
-    // Summed afresh each time: the error of a piece just divided must not linger in the total.
+    // Summed again each time, so that the error of a divided interval does not remain in the total.
     value = 0;
     error = 0;
     let worst = 0;
@@ -144,7 +150,7 @@ function kronrod(f: (x: number) => number, lower: number, upper: number): Piece 
     size += weights[i] * (Math.abs(left) + Math.abs(right));
     if (i % 2 === 1) coarse += gaussWeights[(i - 1) / 2] * (left + right);
   }
-  // How far the function is from its mean: tells a rough function from a smooth one (QUADPACK's resasc).
+  // Mean deviation of the function from its mean, which distinguishes a rough function from a smooth one (QUADPACK's resasc).
   const mean = 0.5 * fine;
   let spread = Math.abs(atMiddle - mean) * weights[7];
   for (let i = 0; i < 7; i++) {
@@ -155,7 +161,7 @@ function kronrod(f: (x: number) => number, lower: number, upper: number): Piece 
   let error = Math.abs(fine - coarse) * half;
   if (spread > 0 && error > 0) error = spread * Math.min(1, ((200 * error) / spread) ** 1.5);
   const roundOff = 50 * Number.EPSILON * size * half;
-  // Below this the difference of the two rules is rounding, not information; do not chase it.
+  // Below this the difference of the two rules is rounding.
   return {
     lower,
     upper,

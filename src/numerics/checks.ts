@@ -1,7 +1,7 @@
-/** Argument checks made once at the door of a numerical routine, never inside its loops. */
+/** Argument checks, made once on entry to a numerical routine and never inside its loops. */
 import { MeopError } from '../units/errors';
 
-/** The error of every refused argument: code `invalid-argument`, the argument's name as its path. */
+/** Makes the error of an invalid argument: code `invalid-argument`, with the name of the argument as its path. */
 export function invalidArgument(name: string, value: unknown, expected: string): MeopError {
   return new MeopError({ code: 'invalid-argument', path: name, given: value, expected });
 }

@@ -11,7 +11,7 @@ export interface FilterSection {
   readonly a2: number;
 }
 
-/** What a low-pass filter should do. */
+/** Specification of a low-pass filter. */
 export interface LowPassOptions {
   /** Number of poles, 1 to 20. */
   readonly order: number;
@@ -19,8 +19,8 @@ export interface LowPassOptions {
   readonly cutoff: number;
   readonly sampleRate: number;
   /**
-   * How often the filter will be run over the data: 2 when it is meant for `filterZeroPhase`, so that `cutoff` keeps its
-   * meaning. Default 1.
+   * Number of passes of the filter over the data: 2 for `filterZeroPhase`, so that `cutoff` keeps its meaning.
+   * Default 1.
    */
   readonly passes?: 1 | 2;
 }
@@ -93,11 +93,12 @@ export function filterGain(
 }
 
 /**
- * Runs the filter once over the signal, started in the steady state of its first value so that a level record stays
- * level. The output lags behind the input; see `filterZeroPhase` for records that are complete.
+ * Runs the filter once over the signal, starting in the steady state of its first value so that a constant record
+ * stays constant. The output lags the input; use `filterZeroPhase` for complete records.
  *
  * @example
- * Array.from(filterCausal(butterworthLowPass({ order: 3, cutoff: 5, sampleRate: 100 }), [7, 7, 7])).map((v) => v.toFixed(9)) // => ['7.000000000', '7.000000000', '7.000000000']
+ * Array.from(filterCausal(butterworthLowPass({ order: 3, cutoff: 5, sampleRate: 100 }), [7, 7, 7])).map((v) =>
+ * v.toFixed(9)) // => ['7.000000000', '7.000000000', '7.000000000']
  */
 export function filterCausal(sections: readonly FilterSection[], signal: ArrayLike<number>): Float64Array {
   requireFiniteArray('signal', signal);
@@ -107,16 +108,18 @@ export function filterCausal(sections: readonly FilterSection[], signal: ArrayLi
 }
 
 /**
- * Runs the filter forward and then backward: no lag, the gain squared. The record is continued at both ends by its
- * own rotation about the end point, which keeps level and slope, over `padding` samples.
- * Design the filter with `passes: 2` to keep the meaning of its cutoff. The default padding is three times the number
- * of coefficients; the signal must be longer than it.
+ * Runs the filter forward and then backward: no lag, and the square of the gain. The record is extended at both
+ * ends by its rotation about the end point, which keeps level and slope, over `padding` samples. Design the filter
+ * with `passes: 2` to keep the meaning of its cutoff. The default padding is three times the number of
+ * coefficients; the signal must be longer than it.
  *
- * Source: F. Gustafsson, "Determining the initial states in forward-backward filtering", IEEE Trans. Signal Processing
- * 44 (1996), 988-992, for the method; steady-state start and odd extension as is common practice.
+ * Source: F. Gustafsson, "Determining the initial states in forward-backward filtering", IEEE Trans. Signal
+ * Processing 44 (1996), 988-992, for the method; steady-state start and odd extension (engineering practice, no
+ * published source).
  *
  * @example
- * filterZeroPhase(butterworthLowPass({ order: 2, cutoff: 5, sampleRate: 100, passes: 2 }), new Float64Array(50).fill(3))[49].toFixed(9) // => '3.000000000'
+ * filterZeroPhase(butterworthLowPass({ order: 2, cutoff: 5, sampleRate: 100, passes: 2 }), new
+ * Float64Array(50).fill(3))[49].toFixed(9) // => '3.000000000'
  */
 export function filterZeroPhase(
   sections: readonly FilterSection[],

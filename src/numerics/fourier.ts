@@ -1,4 +1,4 @@
-/** Discrete Fourier transform of any length, and what follows from it: spectrum and cross-correlation. */
+/** Discrete Fourier transform of any length, amplitude spectrum and cross-correlation. */
 import { invalidArgument, requireFiniteArray, requirePositive, requireSameLength } from './checks';
 
 /**
@@ -116,7 +116,7 @@ function powerAbove(count: number): number {
   return size;
 }
 
-/** Amplitudes by frequency. */
+/** Amplitude spectrum of a signal. */
 export interface Spectrum {
   /** From zero to half the sample rate, in its unit. */
   readonly frequency: Float64Array;
@@ -150,14 +150,14 @@ export function amplitudeSpectrum(
   const bins = Math.floor(n / 2) + 1;
   const frequency = Float64Array.from({ length: bins }, (_, k) => (k * options.sampleRate) / n);
   const amplitude = Float64Array.from({ length: bins }, (_, k) => {
-    // Zero and half the sample rate stand for themselves, every other one for its mirror image too.
+    // Zero and half the sample rate have no mirror image; every other frequency includes its own.
     const sides = k === 0 || 2 * k === n ? 1 : 2;
     return (sides * Math.hypot(re[k], im[k])) / weight;
   });
   return { frequency, amplitude };
 }
 
-/** How alike two records are at each shift. */
+/** Cross-correlation of two records at each shift. */
 export interface CrossCorrelation {
   /** Shift in samples of each value, ascending: from -(second.length - 1) to first.length - 1. */
   readonly lag: Int32Array;
@@ -166,8 +166,8 @@ export interface CrossCorrelation {
 }
 
 /**
- * Cross-correlation of two records at every shift. It is largest where `first` looks most like `second` delayed by
- * `lag` samples; take the means off before when they are not zero.
+ * Cross-correlation of two records at every shift. It is largest where `first` is most similar to `second` delayed
+ * by `lag` samples; subtract the means first if they are not zero.
  *
  * @example
  * Array.from(crossCorrelation([0, 0, 1], [1, 0]).value).map((v) => Math.round(v)) // => [0, 0, 0, 1]

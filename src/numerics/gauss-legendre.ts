@@ -3,7 +3,7 @@ import { requireFinite, requireInteger } from './checks';
 
 /** A quadrature rule on [-1, 1]: the integral of f is close to the sum of weight times f(node). */
 export interface QuadratureRule {
-  /** Ascending. */
+  /** In ascending order. */
   readonly nodes: Float64Array;
   readonly weights: Float64Array;
 }
@@ -61,7 +61,7 @@ function legendreSlope(order: number, x: number): { value: number; derivative: n
   return { value, derivative };
 }
 
-/** An interval, the rule to use on it, and into how many panels it is cut. */
+/** An interval, the rule to use on it, and the number of panels. */
 export interface PanelOptions {
   readonly lower: number;
   readonly upper: number;

@@ -2,9 +2,9 @@
 
 /**
  * Kernel: reduces the m x n matrix (m >= n) to upper triangular form by Householder reflections, applying them to
- * `rhs` as well. Afterwards the triangle R stands in the first n rows, the first n entries of `rhs` are what R x must
- * equal, and the rest of `rhs` has the length of the residual. Gives the index of the first column that depends on
- * those before it, to `tolerance` of its own length, or -1 when there is none.
+ * `rhs` as well. Afterwards the triangle R is in the first n rows, the first n entries of `rhs` are the right-hand
+ * side of R x, and the rest of `rhs` has the norm of the residual. Returns the index of the first column that is
+ * linearly dependent on those before it, within `tolerance` of the column norm, or -1 when there is none.
  *
  * Source: Golub and Van Loan, Matrix Computations, Householder QR; a reflection that avoids cancellation.
  */
@@ -17,7 +17,7 @@ export function triangularize(
 ): number {
   let dependent = -1;
   for (let k = 0; k < n; k++) {
-    // The length of the whole column is kept by the reflections so far: its part above the diagonal is done with.
+    // Reflections preserve the norm of the whole column; its part above the diagonal is final.
     let above = 0;
     let below = 0;
     for (let i = 0; i < k; i++) above = Math.hypot(above, matrix[i * n + k]);

@@ -1,12 +1,13 @@
 /**
- * Numerics: roots, minima, quadrature, interpolation, differential equations, fits and signal tools on plain numbers.
+ * Numerics: roots, minima, quadrature, interpolation, differential equations, fits and signal processing on plain
+ * numbers.
  *
- * What lives here knows no physics and no units. It may import only the error type of `units`.
- * Kernels work on `Float64Array` and do not allocate in their loops; arguments are checked once at the door.
+ * This module contains no physics and no units. It imports only the error type of `units`. Kernels work on
+ * `Float64Array` and do not allocate in their loops; arguments are checked once on entry.
  *
  * ```ts
- * import { findRoot } from 'meop/numerics';
- * findRoot((x) => x * x - 2, { lower: 0, upper: 2 }).root; // 1.4142135623730951
+ * import { findRoot } from 'meop/numerics'; findRoot((x) => x * x - 2, { lower: 0, upper: 2 }).root; //
+ * 1.4142135623730951
  * ```
  */
 export { type IntegrateOptions, type IntegrateResult, integrate } from './adaptive-quadrature';

@@ -2,9 +2,9 @@
 import { requireFiniteArray, requireIncreasing, requireSameLength } from './checks';
 import { type Interpolant, type OutOfRange, piecewiseCubic } from './piecewise-cubic';
 
-/** How an interpolant treats what lies outside its data. */
+/** Policy of an interpolant outside its data. */
 export interface InterpolationOptions {
-  /** Default `error`. */
+  /** Policy outside the data. Default `error`. */
   readonly outOfRange?: OutOfRange;
 }
 

@@ -10,39 +10,45 @@ import {
 import { backSubstitute, inverseNormal, triangularize } from './householder';
 import { median } from './statistics';
 
-/** Observations and the columns to explain them by. */
+/** Observations, and the columns that explain them. */
 export interface LinearFitOptions {
-  /** One column for each coefficient: the factor it is multiplied by at each observation. Give a column of ones for a constant. */
+  /** One column for each coefficient, with its factor at each observation. Give a column of ones for a constant. */
   readonly columns: readonly ArrayLike<number>[];
   readonly observations: ArrayLike<number>;
   /** Weight of the square of each residual, the inverse of its variance. Zero or above. Default: all one. */
   readonly weights?: ArrayLike<number>;
   /**
-   * `estimated` (default): the scatter is taken from the residuals, weights only compare observations.
-   * `known`: the weights are true inverse variances, and the covariance follows from them alone.
+   * `estimated` (default): the variance is estimated from the residuals, and weights are relative. `known`: the
+   * weights are inverse variances, and the covariance follows from them.
    */
   readonly scatter?: 'estimated' | 'known';
-  /** Default `none`. `huber` limits the pull of outliers, `tukey` ends it: beyond 4.685 standard deviations they are ignored. */
+  /**
+   * Default `none`. `huber` limits the influence of outliers, `tukey` removes it: beyond 4.685 standard deviations
+   * they are ignored.
+   */
   readonly robust?: 'none' | 'huber' | 'tukey';
-  /** Limit of the robust reweighting. Default 200. */
+  /** Maximum number of robust reweightings. Default 200. */
   readonly maxIterations?: number;
 }
 
-/** A linear fit: coefficients, how well they are known, and what is left over. */
+/** A linear fit: coefficients, their uncertainty, and the residuals. */
 export interface LinearFit {
   readonly coefficients: Float64Array;
-  /** Of the coefficients, row by row. */
+  /** Covariance of the coefficients, row by row. */
   readonly covariance: Float64Array;
-  /** Square roots of the diagonal of the covariance. */
+  /** Standard errors, the square roots of the diagonal of the covariance. */
   readonly standardErrors: Float64Array;
-  /** Observed less fitted, not weighted. */
+  /** Observed minus fitted values, not weighted. */
   readonly residuals: Float64Array;
   readonly degreesOfFreedom: number;
-  /** Scatter of an observation of weight one: from the residuals, or for a robust fit from their median size. */
+  /**
+   * Standard deviation of an observation of weight one: from the residuals, or for a robust fit from their median
+   * size.
+   */
   readonly scale: number;
-  /** Share of its weight each observation kept, 1 throughout unless robust. */
+  /** Fraction of its weight that each observation kept; 1 throughout unless robust. */
   readonly robustness: Float64Array;
-  /** Fits made: 1 unless robust. */
+  /** Number of fits: 1 unless robust. */
   readonly iterations: number;
 }
 
@@ -111,7 +117,7 @@ export function linearFit(options: LinearFitOptions): LinearFit {
   let iterations = 1;
   let scale = Math.sqrt(weightedSquares(residuals, weights) / Math.max(1, m - n));
   if (robust !== 'none') {
-    // A redescending weight needs a start that outliers have not drawn away.
+    // A redescending weight needs a starting point that is not affected by outliers.
     const stages = robust === 'tukey' ? (['huber', 'tukey'] as const) : (['huber'] as const);
     for (const stage of stages) {
       for (let settled = false; !settled; ) {
@@ -125,7 +131,7 @@ export function linearFit(options: LinearFitOptions): LinearFit {
         scale =
           MAD_TO_SIGMA *
           median(Float64Array.from(residuals, (r, i) => Math.abs(r) * Math.sqrt(weights?.[i] ?? 1)));
-        // More than half of the observations are met exactly: nothing to weigh the others against.
+        // More than half of the observations are fitted exactly: no scale for the others exists.
         if (scale === 0) break;
         let change = 0;
         for (let i = 0; i < m; i++) {
@@ -143,7 +149,7 @@ export function linearFit(options: LinearFitOptions): LinearFit {
   const covariance = inverseNormal(matrix, n);
   let factor = scatter === 'known' ? 1 : scale * scale;
   if (robust !== 'none' && scale > 0) {
-    // Huber's covariance belongs to the unweighted design; the weights were only a way to the solution.
+    // Huber's covariance belongs to the unweighted design; the weights only serve to find the solution.
     robustness.forEach((_, i) => {
       const root = Math.sqrt(weights?.[i] ?? 1);
       for (let j = 0; j < n; j++) matrix[i * n + j] = root * columns[j][i];

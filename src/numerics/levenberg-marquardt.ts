@@ -3,34 +3,37 @@ import { MeopError } from '../units/errors';
 import { invalidArgument, requireFiniteArray, requireInteger, requirePositive } from './checks';
 import { backSubstitute, inverseNormal, triangularize } from './householder';
 
-/** Residuals to be made small and where to start. */
+/** Residuals to minimise, and the starting point. */
 export interface NonlinearFitOptions {
-  /** Writes the residuals (weighted as wanted) for these parameters. Must not keep or change `parameters`. */
+  /** Writes the residuals, including any weights, for these parameters. Must not keep or change `parameters`. */
   readonly residuals: (parameters: Float64Array, out: Float64Array) => void;
   /** Number of residuals, at least that of the parameters. */
   readonly count: number;
   /** Starting values; copied. */
   readonly initial: ArrayLike<number>;
-  /** Size of each parameter where it is near zero, for the differences. Default 1 each. */
+  /** Typical magnitude of each parameter, for the differences near zero. Default 1 each. */
   readonly typical?: ArrayLike<number>;
   /** Relative change of the parameters, and cosine between residuals and columns, at which to stop. Default 1e-10. */
   readonly tolerance?: number;
-  /** Default 200. */
+  /** Maximum number of iterations. Default 200. */
   readonly maxIterations?: number;
 }
 
-/** A nonlinear fit: parameters, how well they are known, and what is left over. */
+/** A nonlinear fit: parameters, their uncertainty, and the residuals. */
 export interface NonlinearFit {
   /**
-   * `converged`: at a least value. `iteration-limit`: not yet. `no-progress`: no step lowers the residuals though the
-   * gradient has not vanished, as when the model is not smooth there.
+   * `converged`: at a minimum. `iteration-limit`: not yet. `no-progress`: no step reduces the residuals although
+   * the gradient has not vanished, for example where the model is not smooth.
    */
   readonly status: 'converged' | 'iteration-limit' | 'no-progress';
   readonly message: string;
   readonly parameters: Float64Array;
   readonly residuals: Float64Array;
   readonly sumOfSquares: number;
-  /** Of the parameters, row by row, with the scatter estimated from the residuals (taken as one when there are as many parameters as residuals). */
+  /**
+   * Covariance of the parameters, row by row, with the variance estimated from the residuals (one when there are
+   * as many parameters as residuals).
+   */
   readonly covariance: Float64Array;
   readonly standardErrors: Float64Array;
   readonly degreesOfFreedom: number;
@@ -42,16 +45,17 @@ const CUBE_ROOT_EPSILON = 2 ** (-52 / 3);
 const MOST_DAMPING = 1e20;
 
 /**
- * Finds the parameters with the least sum of squared residuals near the starting values. Jacobian by central
- * differences; each damped step by Householder QR, so nothing is squared. A local method: the result depends on the start.
- * Failure is returned as a status. Throws `not-finite` when the residuals are not finite at the start,
- * `singular-matrix` when the residuals do not determine the parameters where it ends.
+ * Finds the parameters with the minimum sum of squared residuals near the starting values. Jacobian by central
+ * differences; each damped step by Householder QR, so the normal equations are not formed. A local method: the
+ * result depends on the start. Failure is returned as a status. Throws `not-finite` when the residuals are not
+ * finite at the start, `singular-matrix` when the residuals do not determine the parameters at the result.
  *
  * Source: D. W. Marquardt, J. SIAM 11 (1963), 431-441, with damping after H. B. Nielsen, "Damping parameter in
  * Marquardt's method", report IMM-REP-1999-05, Technical University of Denmark.
  *
  * @example
- * fitNonlinear({ residuals: (p, out) => { out[0] = 10 * (p[1] - p[0] ** 2); out[1] = 1 - p[0]; }, count: 2, initial: [-1.2, 1] }).parameters[1].toFixed(6) // => '1.000000'
+ * fitNonlinear({ residuals: (p, out) => { out[0] = 10 * (p[1] - p[0] ** 2); out[1] = 1 - p[0]; }, count: 2,
+ * initial: [-1.2, 1] }).parameters[1].toFixed(6) // => '1.000000'
  */
 export function fitNonlinear(options: NonlinearFitOptions): NonlinearFit {
   const { residuals: evaluate, count: m, initial, typical, tolerance = 1e-10, maxIterations = 200 } = options;
@@ -73,7 +77,7 @@ export function fitNonlinear(options: NonlinearFitOptions): NonlinearFit {
   const trialResiduals = new Float64Array(m);
   const low = new Float64Array(m);
   const jacobian = new Float64Array(m * n);
-  // Room for the damping rows below the Jacobian.
+  // Additional rows for the damping below the Jacobian.
   const augmented = new Float64Array((m + n) * n);
   const rhs = new Float64Array(m + n);
   const scaling = new Float64Array(n);
@@ -153,7 +157,7 @@ export function fitNonlinear(options: NonlinearFitOptions): NonlinearFit {
       evaluate(trial, trialResiduals);
       evaluations++;
       const trialCost = sumOfSquares(trialResiduals);
-      // Reduction the linear model promises: |J s|^2 + 2 damping |D s|^2.
+      // Reduction predicted by the linear model: |J s|^2 + 2 damping |D s|^2.
       let promised = 0;
       for (let i = 0; i < m; i++) {
         let along = 0;
@@ -176,7 +180,7 @@ export function fitNonlinear(options: NonlinearFitOptions): NonlinearFit {
         }
         break;
       }
-      // At the bottom rounding hides any gain; a step that small is the end of the search.
+      // At the minimum rounding hides any reduction; a step that small ends the search.
       if (relative <= tolerance || promised <= 1e-15 * cost) {
         status = 'converged';
         break search;

@@ -3,8 +3,8 @@ import { MeopError } from '../units/errors';
 import { requireFiniteArray, requireInteger } from './checks';
 
 /**
- * Kernel: overwrites the n x n matrix with its LU factors (unit diagonal in L) and `pivots` with the row exchanges.
- * Gives false when a pivot is exactly zero or not finite. Checks nothing else.
+ * Kernel: overwrites the n x n matrix with its LU factors (unit diagonal in L) and `pivots` with the row
+ * exchanges. Returns false when a pivot is exactly zero or not finite. Does not check its arguments.
  *
  * Source: Golub and Van Loan, Matrix Computations, outer-product Gaussian elimination with partial pivoting.
  *

@@ -1,28 +1,28 @@
-/** The least value of a function of one variable inside an interval. */
+/** Minimum of a function of one variable in an interval. */
 import { MeopError } from '../units/errors';
 import { invalidArgument, requireFinite, requireInteger, requirePositive } from './checks';
 
-/** Where to look for a least value, and how closely. */
+/** Interval and accuracy of a minimum. */
 export interface MinimumOptions {
   readonly lower: number;
   readonly upper: number;
   /**
-   * Relative accuracy asked of the place. Default 1.5e-8, the square root of the spacing of doubles: a minimum is flat,
-   * so its place cannot be told better than that from values alone.
+   * Relative accuracy of the location. Default 1.5e-8, the square root of the spacing of doubles: a minimum is
+   * flat, so function values do not determine its location more accurately.
    */
   readonly relativeTolerance?: number;
-  /** Absolute accuracy of the place, for minima near zero. Default 1e-12 of the interval. */
+  /** Absolute accuracy of the location, for minima near zero. Default 1e-12 of the interval. */
   readonly absoluteTolerance?: number;
-  /** Default 200. */
+  /** Maximum number of iterations. Default 200. */
   readonly maxIterations?: number;
 }
 
-/** A least value and how it was found. */
+/** A minimum, with the details of the search. */
 export interface MinimumResult {
-  /** Where the least value was found. */
+  /** Location of the minimum. */
   readonly x: number;
   readonly value: number;
-  /** `end`: the function is still falling towards an end of the interval, so the minimum may lie outside. */
+  /** `end`: the function decreases towards an end of the interval, so the minimum may be outside. */
   readonly status: 'inside' | 'end';
   readonly iterations: number;
   readonly evaluations: number;

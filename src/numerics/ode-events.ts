@@ -1,22 +1,22 @@
-/** Events of an integration: where a function of the solution crosses zero inside a step. */
+/** Events of an integration: zero crossings of a function of the solution inside a step. */
 import { MeopError } from '../units/errors';
 import { denseState, type StepWorkspace } from './ode-step';
 import { findRoot } from './root';
 
-/** A function of the solution whose zero crossing is to be found. */
+/** A function of the solution whose zero crossing is an event. */
 export interface OdeEvent {
   readonly name?: string;
-  /** Its zero crossing is the event. Must be continuous and must not keep or change `y`. */
+  /** The function. It must be continuous and must not keep or change `y`. */
   readonly value: (t: number, y: Float64Array) => number;
-  /** Which crossings count. Default `either`. */
+  /** Direction of the crossings. Default `either`. */
   readonly direction?: 'rising' | 'falling' | 'either';
-  /** Whether the integration ends there. Default true. */
+  /** True if the event ends the integration. Default true. */
   readonly terminal?: boolean;
 }
 
-/** An event that happened. */
+/** An event of an integration. */
 export interface OdeEventRecord {
-  /** Place of the event in the list given. */
+  /** Index of the event in the given list. */
   readonly index: number;
   readonly name: string | undefined;
   readonly t: number;
@@ -28,14 +28,14 @@ export interface EventWatch {
   readonly events: readonly OdeEvent[];
   readonly checks: number;
   readonly before: Float64Array;
-  /** Two ends and dense rows of the step in question. */
+  /** Two end states and dense rows of the step. */
   readonly rows: Float64Array;
   readonly state: Float64Array;
 }
 
 interface Crossing {
   readonly index: number;
-  /** Share of the step at which it happens. */
+  /** Fraction of the step at which the event occurs. */
   readonly theta: number;
 }
 
@@ -49,14 +49,14 @@ export function makeEventWatch(events: readonly OdeEvent[], checks: number, n: n
   };
 }
 
-/** Takes the values at the start of an integration. A function that is zero here has no event until it comes back. */
+/** Initialises the event functions. A function that is zero at the start has no event until its next crossing. */
 export function beginEvents(watch: EventWatch, t: number, y: Float64Array): void {
   for (let e = 0; e < watch.events.length; e++) watch.before[e] = eventValue(watch, e, t, y);
 }
 
 /**
- * Crossings in the step just attempted, in order of time, up to and with the first terminal one.
- * Each function is looked at at `checks` equal parts of the step, the end of the step included.
+ * Crossings in the step just attempted, in order of time, up to and including the first terminal one. Each
+ * function is evaluated at `checks` equal parts of the step, including its end.
  */
 export function scanEvents(
   watch: EventWatch,
@@ -88,7 +88,7 @@ export function scanEvents(
           index: e,
           theta: value === 0 ? theta : crossing(watch, e, n, t, h, (part - 1) / checks, theta, last, value),
         });
-        // The search has used the scratch state: bring it back for the functions still to be looked at.
+        // The search has used the scratch state: restore it for the remaining functions.
         if (part === checks) state.set(ws.next);
         else denseState(rows, 0, n, theta, state);
       }
@@ -99,7 +99,7 @@ export function scanEvents(
   return stop < 0 ? found : found.slice(0, stop + 1);
 }
 
-/** Root in (from, to] on the dense output, taken on its far side: an integration restarted there is past the event. */
+/** Root in (from, to] on the dense output, on the far side: an integration restarted there is past the event. */
 function crossing(
   watch: EventWatch,
   e: number,
@@ -113,7 +113,7 @@ function crossing(
 ): number {
   const { rows, state } = watch;
   const at = (theta: number) => {
-    // The two ends are known from outside; dense output differs from them by rounding.
+    // The end values are given; dense output differs from them by rounding.
     if (theta === from) return valueFrom;
     if (theta === to) return valueTo;
     denseState(rows, 0, n, theta, state);

@@ -1,4 +1,4 @@
-/** What an integration is asked to do, and the checks of it at the door. */
+/** Options of an integration, and their checks. */
 import {
   invalidArgument,
   requireFinite,
@@ -10,36 +10,42 @@ import {
 import type { OdeEvent } from './ode-events';
 import type { OdeDerivative, OdeJacobian } from './ode-step';
 
-/** An initial-value problem and how to integrate it. */
+/** An initial-value problem and the options of its integration. */
 export interface OdeOptions {
   readonly derivative: OdeDerivative;
   readonly start: number;
-  /** Above `start`. */
+  /** End of the interval, above `start`. */
   readonly end: number;
   /** State at `start`; copied. */
   readonly initial: ArrayLike<number>;
-  /** Error allowed at each step for each unit of size of a component. Default 1e-6, at least 1e-13. */
+  /** Relative tolerance of each step. Default 1e-6, at least 1e-13. */
   readonly relativeTolerance?: number;
-  /** Error allowed where a component is near zero; one number or one for each. Above zero. Default 1e-9. */
+  /** Absolute tolerance where a component is near zero; one number or one for each. Above zero. Default 1e-9. */
   readonly absoluteTolerance?: number | ArrayLike<number>;
   /** `rosenbrock` (default) for stiff systems, `dormand-prince` for systems that are not. */
   readonly method?: 'rosenbrock' | 'dormand-prince';
-  /** Exact Jacobian for `rosenbrock`; by differences when left out. */
+  /** Exact Jacobian for `rosenbrock`; default: by differences. */
   readonly jacobian?: OdeJacobian;
-  /** The derivative does not depend on t, which saves an evaluation a step. Default false. Still may differ between breakpoints. */
+  /**
+   * True if the derivative does not depend on t, which saves an evaluation per step. Default false. It may still
+   * differ between breakpoints.
+   */
   readonly autonomous?: boolean;
   readonly events?: readonly OdeEvent[];
-  /** Parts of a step at whose ends the event functions are looked at. Default 4. */
+  /** Number of parts of a step at whose ends the event functions are evaluated. Default 4. */
   readonly eventChecks?: number;
-  /** Times where the derivative jumps or kinks. Any order; those outside the interval are ignored. */
+  /** Times where the derivative jumps or kinks. In any order; those outside the interval are ignored. */
   readonly breakpoints?: readonly number[];
-  /** Size of the first step. Chosen automatically when left out. */
+  /** Size of the first step. Default: automatic. */
   readonly firstStep?: number;
-  /** Default: no limit. */
+  /** Maximum step size. Default: no limit. */
   readonly maxStep?: number;
-  /** Limit of accepted and rejected steps together. Default 10000. */
+  /** Maximum number of accepted and rejected steps together. Default 10000. */
   readonly maxSteps?: number;
-  /** `steps` (default) keeps every step and the solution between; `end` keeps the two ends and the events only. */
+  /**
+   * `steps` (default) keeps every step and the solution between them; `end` keeps only the two ends and the
+   * events.
+   */
   readonly keep?: 'steps' | 'end';
 }
 
@@ -47,9 +53,9 @@ export interface OdeSettings {
   readonly n: number;
   readonly relativeTolerance: number;
   readonly absoluteTolerance: Float64Array;
-  /** Breakpoints inside, in order, then the end. */
+  /** Breakpoints inside the interval, in order, then the end. */
   readonly pieceEnds: readonly number[];
-  /** Zero: to be chosen. */
+  /** Zero for automatic choice. */
   readonly firstStep: number;
   readonly maxStep: number;
   readonly maxSteps: number;
@@ -71,7 +77,7 @@ export function checkOdeOptions(options: OdeOptions): OdeSettings {
   if (!(end > start)) throw invalidArgument('end', end, `above start (${start})`);
   requireFiniteArray('initial', initial);
   requireNonNegative('relativeTolerance', relativeTolerance);
-  // Below this rounding in the stages is larger than the error to be controlled.
+  // Below this value rounding in the stages exceeds the error to be controlled.
   if (relativeTolerance < 1e-13)
     throw invalidArgument('relativeTolerance', relativeTolerance, 'at least 1e-13');
   const n = initial.length;

@@ -1,4 +1,4 @@
-/** What an integration keeps of its steps, and the solution between them. */
+/** Stored steps of an integration, and the solution between them. */
 import { MeopError } from '../units/errors';
 import { denseState, type StepWorkspace } from './ode-step';
 import { findInterval } from './sorted-search';
@@ -14,7 +14,7 @@ export interface StepRecord {
   count: number;
   /** Start time of each step, then the end of the last. */
   times: Float64Array;
-  /** Full size of each step; the last may have been cut short by an event. */
+  /** Full size of each step; the last may have been shortened by an event. */
   sizes: Float64Array;
   rows: Float64Array;
 }
@@ -38,7 +38,7 @@ export function makeStepRecord(
   };
 }
 
-/** Appends the step just attempted by the workspace; `end` is where it counts as ending. */
+/** Appends the step just attempted by the workspace, which ends at `end`. */
 export function appendStep(record: StepRecord, ws: StepWorkspace, t: number, h: number, end: number): void {
   if (record.keep === 'end') return;
   const { n, count } = record;
@@ -67,14 +67,17 @@ function grow(record: StepRecord): void {
   record.rows = rows;
 }
 
-/** Times of the steps and, component by component, the states there; time and state of the end are given apart. */
+/**
+ * Times of the steps and, component by component, the states there; time and state of the end are given
+ * separately.
+ */
 export function stepSeries(
   record: StepRecord,
   end: number,
   last: Float64Array,
 ): { t: Float64Array; y: Float64Array[] } {
   const { n, count, rows, start, initial } = record;
-  // With nothing kept, or no step made, the start stands for the record.
+  // Without stored steps the record contains only the start.
   const length = end === start ? 1 : count === 0 ? 2 : count + 1;
   const t = count === 0 ? new Float64Array(length).fill(start) : record.times.slice(0, length);
   t[length - 1] = end;

@@ -1,4 +1,4 @@
-/** What a one-step method works on: the system, the current point, and arrays made once and reused at every step. */
+/** Workspace of a one-step method: the system, the current point, and arrays that every step reuses. */
 
 /** Writes the derivatives of the state into `dydt`. Must not keep or change `y`. */
 export type OdeDerivative = (t: number, y: Float64Array, dydt: Float64Array) => void;
@@ -6,12 +6,12 @@ export type OdeDerivative = (t: number, y: Float64Array, dydt: Float64Array) => 
 /** Writes the Jacobian d(dydt)/dy row by row into `jacobian`, and the partial derivative by time into `dfdt`. */
 export type OdeJacobian = (t: number, y: Float64Array, jacobian: Float64Array, dfdt: Float64Array) => void;
 
-/** What an integration cost. */
+/** Cost of an integration. */
 export interface OdeCounts {
   /** Accepted steps. */
   steps: number;
   rejected: number;
-  /** Calls of the derivative, those for a numerical Jacobian included. */
+  /** Calls of the derivative, including those for a numerical Jacobian. */
   evaluations: number;
   jacobians: number;
   factorizations: number;
@@ -21,7 +21,7 @@ export interface StepWorkspace {
   readonly n: number;
   readonly derivative: OdeDerivative;
   readonly jacobian: OdeJacobian | undefined;
-  /** The derivative does not depend on time itself. */
+  /** True if the derivative does not depend on time. */
   readonly autonomous: boolean;
   /** Size below which a component of the state counts as zero when it is varied for the Jacobian. */
   readonly floor: Float64Array;
@@ -42,7 +42,7 @@ export interface StepWorkspace {
   readonly factors: Float64Array;
   readonly pivots: Int32Array;
   readonly dfdt: Float64Array;
-  /** `slope` already holds the derivative at the start of the step. */
+  /** `slope` contains the derivative at the start of the step. */
   slopeKnown: boolean;
 }
 
@@ -51,11 +51,14 @@ export interface OdeMethod {
   /** Exponent of the step size in the error estimate. */
   readonly errorOrder: number;
   readonly stageCount: number;
-  /** Once at each new point: slope and Jacobian. False when the derivative is not finite. */
+  /** Evaluates slope and Jacobian once at each new point. Returns false when the derivative is not finite. */
   readonly prepare: (ws: StepWorkspace, t: number, h: number) => boolean;
-  /** One attempt of size h; no stage is evaluated later than `latest`. False when it gives nothing finite. */
+  /**
+   * Attempts one step of size h; no stage is evaluated later than `latest`. Returns false when the result is not
+   * finite.
+   */
   readonly attempt: (ws: StepWorkspace, t: number, h: number, latest: number) => boolean;
-  /** After an accepted step: true when the slope at its end was at hand and has been put into `slope`. */
+  /** After an accepted step: returns true when the slope at its end was available and is in `slope`. */
   readonly carrySlope: (ws: StepWorkspace) => boolean;
 }
 
@@ -107,8 +110,8 @@ export function allFinite(values: Float64Array): boolean {
 }
 
 /**
- * State inside a step at the share `theta` of it, from its two ends and the three dense rows c:
- * y0 + theta ((y1 - y0) + (1 - theta) (c1 + theta (c2 + theta c3))). All rows are read from `rows` at `base`.
+ * State inside a step at the fraction `theta`, from its two end states and the three dense rows c: y0 + theta ((y1
+ * - y0) + (1 - theta) (c1 + theta (c2 + theta c3))). All rows are read from `rows` at `base`.
  */
 export function denseState(
   rows: Float64Array,

@@ -7,11 +7,12 @@ import { denseState, makeWorkspace, type OdeCounts, type OdeMethod, type StepWor
 import { rodas5p } from './rodas5p';
 import { errorNorm, sizeAfterAccepted, sizeAfterRejected, startControl, startingStep } from './step-control';
 
-/** The solution of an initial-value problem, or as much of it as was reached. */
+/** The solution of an initial-value problem, up to the end or to the point of failure. */
 export interface OdeResult {
   /**
-   * `finished`: the end was reached. `event`: a terminal event stopped it. Otherwise it failed, and everything up to
-   * the last good step is given: `step-limit`, `step-too-small` (a jump, a singularity), `not-finite`.
+   * `finished`: the end was reached. `event`: a terminal event stopped the integration. Otherwise it failed, and
+   * the solution up to the last accepted step is given: `step-limit`, `step-too-small` (a jump, a singularity),
+   * `not-finite`.
    */
   readonly status: 'finished' | 'event' | 'step-limit' | 'step-too-small' | 'not-finite';
   readonly message: string;
@@ -21,7 +22,7 @@ export interface OdeResult {
   readonly y: readonly Float64Array[];
   readonly events: readonly OdeEventRecord[];
   readonly counts: Readonly<OdeCounts>;
-  /** Step size the method would have tried next: a good `firstStep` when going on from here. */
+  /** Step size that the method would try next: a suitable `firstStep` to continue from here. */
   readonly nextStep: number;
   /** State at any time covered, from the continuous extension (order 4). Throws `out-of-range` elsewhere. */
   readonly at: (t: number, out?: Float64Array) => Float64Array;
@@ -32,18 +33,19 @@ export interface OdeResult {
  * absoluteTolerance + relativeTolerance |y|. The default method suits stiff systems of few equations.
  *
  * - The same inputs give the same bits. Failure is returned as a status; misuse throws.
- * - At breakpoints the integration stops and starts afresh: the derivative is evaluated at a breakpoint only for the
+ * - At breakpoints the integration is restarted: the derivative is evaluated at a breakpoint only for the
  *   piece that starts there, so a jump written as `t < b ? ... : ...` is never straddled.
  * - Event times are roots of the dense output, to the last place; their accuracy is that of the solution. The
- *   derivative must stay smooth a little beyond an event, because the step that meets it reaches past it.
- * - Events can be missed when their function crosses zero and comes back within one part of a step (`eventChecks`).
- *   One that only touches zero is seen when a checked point falls exactly on it. A function that is zero at
- *   the start has no event there.
+ *   derivative must stay smooth a little beyond an event, because the step that contains it extends beyond it.
+ * - Events are missed when their function crosses zero twice within one part of a step (`eventChecks`).
+ *   A function that only touches zero is detected when a checked point falls exactly on it. A function that is
+ *   zero at the start has no event there.
  *
  * Source: methods and step-size control as stated in `rodas5p.ts`, `dormand-prince.ts` and `step-control.ts`.
  *
  * @example
- * integrateOde({ derivative: (t, y, out) => { out[0] = -y[0]; }, start: 0, end: 1, initial: [1] }).y[0].at(-1)?.toFixed(5) // => '0.36788'
+ * integrateOde({ derivative: (t, y, out) => { out[0] = -y[0]; }, start: 0, end: 1, initial: [1]
+ * }).y[0].at(-1)?.toFixed(5) // => '0.36788'
  */
 export function integrateOde(options: OdeOptions): OdeResult {
   const settings = checkOdeOptions(options);
@@ -93,7 +95,7 @@ export function integrateOde(options: OdeOptions): OdeResult {
   };
 }
 
-/** Everything that changes while an integration goes on. */
+/** State of an integration that changes during its run. */
 interface Run {
   readonly settings: OdeSettings;
   readonly method: OdeMethod;
@@ -101,7 +103,7 @@ interface Run {
   readonly watch: EventWatch;
   readonly record: StepRecord;
   readonly events: OdeEventRecord[];
-  /** Steps no longer than this, or than the spacing of doubles around t, mean failure. */
+  /** Steps no longer than this, or than the spacing of doubles around t, indicate failure. */
   readonly least: number;
   t: number;
   h: number;
@@ -110,7 +112,7 @@ interface Run {
 /** Integrates from run.t to the end of a piece on which the derivative is smooth. */
 function integratePiece(run: Run, pieceEnd: number): OdeResult['status'] {
   const { settings, method, ws, watch, record } = run;
-  // Just before the end, so that no stage sees the derivative of the next piece.
+  // Just before the end, so that no stage evaluates the derivative of the next piece.
   const latest = pieceEnd - 1.5 * 2 ** -53 * Math.abs(pieceEnd) - Number.MIN_VALUE;
   ws.slopeKnown = false;
   if (run.h === 0) run.h = startingStep(ws, method, settings, run.t, pieceEnd);
@@ -120,7 +122,7 @@ function integratePiece(run: Run, pieceEnd: number): OdeResult['status'] {
     const { t } = run;
     if (ws.counts.steps + ws.counts.rejected >= settings.maxSteps) return 'step-limit';
     let h = Math.min(run.h, settings.maxStep);
-    // Never leave a sliver: end exactly, or halve what is left.
+    // Avoids a very short last step: end exactly, or halve the remainder.
     const remaining = pieceEnd - t;
     const isLast = h >= remaining * (1 - 1e-10);
     if (isLast) h = remaining;
@@ -155,7 +157,7 @@ function integratePiece(run: Run, pieceEnd: number): OdeResult['status'] {
   return 'finished';
 }
 
-/** Records the events of the step just accepted; gives the one that ends the integration, if any. */
+/** Records the events of the step just accepted; returns the one that ends the integration, if any. */
 function takeEvents(run: Run, h: number, stepEnd: number): OdeEventRecord | undefined {
   const { ws, watch, t } = run;
   let last: OdeEventRecord | undefined;

@@ -1,21 +1,21 @@
-/** A cubic on each interval between knots, with a stated policy outside them: what every interpolant here is. */
+/** A cubic on each interval between knots, with a stated policy outside them. All interpolants use it. */
 import { MeopError } from '../units/errors';
 import { requireFinite } from './checks';
 import { findInterval } from './sorted-search';
 
 /**
- * What happens outside the data. `error`: refused. `clamp`: the value at the nearer end.
- * `extrapolate`: the straight line that continues the end slope (a continued cubic would run away).
+ * Policy outside the data. `error`: throws. `clamp`: the value at the nearer end. `extrapolate`: the straight line
+ * that continues the end slope (a continued cubic diverges quickly).
  */
 export type OutOfRange = 'error' | 'clamp' | 'extrapolate';
 
-/** A value of an interpolant with a report of how it was made. */
+/** A value of an interpolant with the details of its evaluation. */
 export interface InterpolatedValue {
   readonly value: number;
   readonly slope: number;
-  /** Where the abscissa lies with regard to the data. */
+  /** Position of the abscissa relative to the data. */
   readonly where: 'inside' | 'below' | 'above';
-  /** How the value was made, so that a caution can be given. */
+  /** Method of evaluation, for a caution. */
   readonly how: 'interpolated' | 'clamped' | 'extrapolated';
 }
 
@@ -32,13 +32,13 @@ export interface Interpolant {
   slopeAt(x: number): number;
   /** Integral from one abscissa to another, in either order. */
   integral(from: number, to: number): number;
-  /** Value and slope with a report of where `x` lies and how the value was made. */
+  /** Value and slope, with the position of `x` and the method of evaluation. */
   evaluate(x: number): InterpolatedValue;
 }
 
 /**
- * Builds an interpolant from values and left- and right-hand slopes at the ends of each interval.
- * Arguments are taken as checked; slopes of interval i are startSlopes[i] and endSlopes[i].
+ * Builds an interpolant from values and left- and right-hand slopes at the ends of each interval. Does not check
+ * its arguments; slopes of interval i are startSlopes[i] and endSlopes[i].
  */
 export function piecewiseCubic(
   knots: Float64Array,
@@ -55,7 +55,7 @@ export function piecewiseCubic(
   const firstSlope = startSlopes[0];
   const lastSlope = endSlopes[intervals - 1];
 
-  // Four coefficients an interval, in powers of the distance from its left knot; running integral at the knots.
+  // Four coefficients per interval, in powers of the distance from its left knot; running integral at the knots.
   const coefficients = new Float64Array(4 * intervals);
   const running = new Float64Array(knots.length);
   for (let i = 0; i < intervals; i++) {

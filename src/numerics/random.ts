@@ -10,7 +10,7 @@ export interface RandomStream {
   /** Normal with mean 0 and standard deviation 1. */
   normal(): number;
   /**
-   * A new stream for an independent task, chosen by its number alone: it does not depend on how many numbers this
+   * A new stream for an independent task, selected by its number: it does not depend on how many numbers this
    * stream has given, so results do not depend on the order in which tasks run.
    */
   split(task: number): RandomStream;

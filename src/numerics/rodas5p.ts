@@ -128,7 +128,7 @@ function prepare(ws: StepWorkspace, t: number, h: number): boolean {
   for (let j = 0; j < n; j++) {
     const held = y[j];
     const size = Math.max(Math.abs(held), floor[j]);
-    // Vary the way the solution is going: that side is where the equations are meant to hold.
+    // Vary in the direction of the solution, where the equations are more likely to be valid.
     y[j] = slope[j] < 0 ? held - ROOT_EPSILON * size : held + ROOT_EPSILON * size;
     const change = y[j] - held;
     ws.derivative(t, y, work);
@@ -141,7 +141,7 @@ function prepare(ws: StepWorkspace, t: number, h: number): boolean {
   }
   ws.counts.evaluations += n;
   if (ws.autonomous) return true;
-  // Small against the step, or the method would lose its order.
+  // Small against the step; otherwise the method would lose its order.
   const change = t + Math.max(1e-7 * h, 2 ** -46 * Math.abs(t)) - t;
   ws.derivative(t + change, y, work);
   ws.counts.evaluations++;
@@ -159,7 +159,7 @@ function attempt(ws: StepWorkspace, t: number, h: number, latest: number): boole
   ws.counts.factorizations++;
   if (!luFactor(factors, n, pivots)) return false;
 
-  // The stage sums are written out, to keep table look-ups and inner loops out of the step.
+  // The stage sums are written out to avoid table look-ups and inner loops in the step.
   for (let i = 0; i < n; i++) k1[i] = slope[i] + h * D1 * dfdt[i];
   luSolve(factors, n, pivots, k1);
   for (let i = 0; i < n; i++) trial[i] = y[i] + A21 * k1[i];

@@ -2,28 +2,28 @@
 import { MeopError } from '../units/errors';
 import { invalidArgument, requireFinite, requireInteger, requireNonNegative } from './checks';
 
-/** Where to look for a root, and how closely. */
+/** Bracket and accuracy of a root. */
 export interface RootOptions {
   /** One end of the bracket; the function must have opposite signs (or a zero) at the two ends. */
   readonly lower: number;
   /** Other end of the bracket, above `lower`. */
   readonly upper: number;
-  /** Absolute width of the bracket at which to stop. Default 0: go on to full double precision. */
+  /** Absolute width of the bracket at which to stop. Default 0: continue to full double precision. */
   readonly tolerance?: number;
-  /** Default 4000: more than the guarantee ever needs; an ordinary root takes about ten. */
+  /** Maximum number of iterations. Default 4000, more than the guarantee requires; a typical root takes about ten. */
   readonly maxIterations?: number;
 }
 
-/** A root with the evidence for it. */
+/** A root, with the details of the search. */
 export interface RootResult {
   readonly root: number;
   /** Function value at `root`. */
   readonly residual: number;
-  /** `exact`: the function is zero there. `converged`: the bracket is as narrow as asked. */
+  /** `exact`: the function is zero there. `converged`: the bracket has the requested width. */
   readonly status: 'exact' | 'converged';
   readonly iterations: number;
   readonly evaluations: number;
-  /** The final bracket: it still holds the sign change. */
+  /** The final bracket, which contains the sign change. */
   readonly lower: number;
   readonly upper: number;
 }
@@ -111,33 +111,34 @@ export function findRoot(f: (x: number) => number, options: RootOptions): RootRe
 /** Writes the function value into `out[0]` and its derivative into `out[1]`. */
 export type ValueAndDerivative = (x: number, out: Float64Array, parameter: number) => void;
 
-/** What `newtonBracketed` may be told beyond its bracket. */
+/** Options of `newtonBracketed` in addition to its bracket. */
 export interface NewtonOptions {
-  /** First trial point; the middle of the bracket when left out or outside. */
+  /** First trial point; default, or if outside: the middle of the bracket. */
   readonly guess?: number;
   /** Passed on to the function, so that one function without closures serves many solves. Default 0. */
   readonly parameter?: number;
   /**
-   * Known sign of the crossing. Given, the two ends are not evaluated: the caller vouches for the bracket.
-   * Left out, both ends are evaluated and checked.
+   * Known sign of the crossing. If given, the two ends are not evaluated and the caller guarantees the bracket.
+   * Default: both ends are evaluated and checked.
    */
   readonly trend?: 'rising' | 'falling';
-  /** Two numbers of scratch, to make repeated solves free of allocation. */
+  /** Scratch array of two numbers, to avoid allocation in repeated solves. */
   readonly workspace?: Float64Array;
-  /** Default 200. */
+  /** Maximum number of iterations. Default 200. */
   readonly maxIterations?: number;
 }
 
 const NO_OPTIONS: NewtonOptions = {};
 
 /**
- * Finds a root by Newton's method kept inside a shrinking bracket, to full double precision; returns the root alone.
- * A step that would leave the bracket, or that fails to halve the step before the last, is replaced by bisection.
- * A zero, infinite or wrong-signed derivative costs speed only; one far too large would end the search early.
- * Throws `not-bracketed`, `not-finite` or `not-converged` as `findRoot` does. Infinite values are taken by their sign.
+ * Finds a root by Newton's method kept inside a shrinking bracket, to full double precision; returns the root
+ * alone. A step that would leave the bracket, or that fails to halve the step before the last, is replaced by
+ * bisection. A zero, infinite or wrong-signed derivative only slows the search; one that is far too large would
+ * end it early. Throws `not-bracketed`, `not-finite` or `not-converged` as `findRoot` does. Of infinite values
+ * only the sign is used.
  *
- * Source: the safeguard is the usual one of combining Newton's method with bisection, for example
- * Dahlquist and Björck, "Numerical Methods", section on Newton-Raphson (from memory).
+ * Source: the usual combination of Newton's method with bisection, for example Dahlquist and Björck, "Numerical
+ * Methods", section on Newton-Raphson (quoted from memory, not verified).
  *
  * @example
  * newtonBracketed((x, out) => { out[0] = x * x - 2; out[1] = 2 * x; }, 0, 2).toFixed(12) // => '1.414213562373'
@@ -184,7 +185,7 @@ export function newtonBracketed(
 
     const newton = fx / out[1];
     let next = x - newton;
-    // Convergence is quadratic: after a step of two units in the last place only rounding is left.
+    // Convergence is quadratic: after a step of two units in the last place only rounding remains.
     if (newton !== 0 && Math.abs(newton) <= TWO_ULP * Math.abs(x)) return Math.min(high, Math.max(low, next));
     // Written so that a NaN or infinite step also falls through to bisection.
     if (next > low && next < high && 2 * Math.abs(newton) < Math.abs(stepBefore)) {

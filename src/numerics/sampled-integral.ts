@@ -19,14 +19,15 @@ export function cumulativeTrapezoid(x: ArrayLike<number>, y: ArrayLike<number>):
 }
 
 /**
- * Running integral by parabolas through three neighbouring samples, irregular spacing allowed.
- * Intervals are taken in pairs, so the total is the composite Simpson rule; an odd last interval uses the last
- * three samples. Exact for parabolas at any spacing. With two samples it is the trapezoidal rule.
+ * Running integral by parabolas through three neighbouring samples, irregular spacing allowed. Intervals are
+ * grouped in pairs, so the total is the composite Simpson rule; an odd last interval uses the last three samples.
+ * Exact for parabolas at any spacing. With two samples it is the trapezoidal rule.
  *
  * Source: Simpson's rule for unequal intervals, the integral of the Lagrange parabola through three points.
  *
  * @example
- * Array.from(cumulativeSimpson([0, 1, 2], [0, 1, 4])).map((v) => v.toFixed(6)) // => ['0.000000', '0.333333', '2.666667']
+ * Array.from(cumulativeSimpson([0, 1, 2], [0, 1, 4])).map((v) => v.toFixed(6)) // => ['0.000000', '0.333333',
+ * '2.666667']
  */
 export function cumulativeSimpson(x: ArrayLike<number>, y: ArrayLike<number>): Float64Array {
   checkSamples(x, y);
@@ -43,7 +44,7 @@ export function cumulativeSimpson(x: ArrayLike<number>, y: ArrayLike<number>): F
 
 /** Integral, over its first (part 0) or second (part 1) interval, of the parabola through samples i, i+1, i+2. */
 function parabolaPart(x: ArrayLike<number>, y: ArrayLike<number>, i: number, part: number): number {
-  // The second interval is the first one seen from the other end.
+  // The second interval is the first one in reverse order.
   const near = part === 0 ? i : i + 2;
   const far = part === 0 ? i + 2 : i;
   const h = Math.abs(x[i + 1] - x[near]);

@@ -1,4 +1,4 @@
-/** Finding the interval of a sorted array that holds a value, quickly when the last one was near. */
+/** Search for the interval of a sorted array that contains a value, fast when it is near the previous one. */
 
 /**
  * Index i of the interval with knots[i] <= x < knots[i + 1]; 0 below the first knot, the last interval from the last

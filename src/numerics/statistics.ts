@@ -2,8 +2,9 @@
 import { invalidArgument, requireFiniteArray } from './checks';
 
 /**
- * Sum that carries the rounding of each addition along, so its error does not grow with the count.
- * Source: A. Neumaier, "Rundungsfehleranalyse einiger Verfahren zur Summation endlicher Summen", ZAMM 54 (1974), 39-51.
+ * Compensated sum, which carries the rounding error of each addition, so its error does not grow with the count.
+ * Source: A. Neumaier, "Rundungsfehleranalyse einiger Verfahren zur Summation endlicher Summen", ZAMM 54 (1974),
+ * 39-51.
  *
  * @example
  * compensatedSum([1e16, 1, -1e16]) // => 1
@@ -66,9 +67,8 @@ export function standardDeviation(values: ArrayLike<number>): number {
 
 /**
  * Quantile by linear interpolation between order statistics: definition R-7 of Hyndman and Fan, the default of R
- * and NumPy. `p` runs from 0 (least) to 1 (greatest).
- * Source: R. J. Hyndman and Y. Fan, "Sample quantiles in statistical packages", The American Statistician 50 (1996),
- * 361-365, definition 7.
+ * and NumPy. `p` is from 0 (minimum) to 1 (maximum). Source: R. J. Hyndman and Y. Fan, "Sample quantiles in
+ * statistical packages", The American Statistician 50 (1996), 361-365, definition 7.
  *
  * @example
  * quantile([4, 1, 3, 2], 0.25) // => 1.75
@@ -98,8 +98,8 @@ export function median(values: ArrayLike<number>): number {
 }
 
 /**
- * Median absolute deviation from the median, unscaled. Times 1.4826 it estimates the standard deviation of a normal
- * sample, and unlike it hardly notices outliers.
+ * Median absolute deviation from the median, unscaled. Times 1.4826 it estimates the standard deviation of a
+ * normal sample and, unlike it, is robust to outliers.
  *
  * @example
  * medianAbsoluteDeviation([1, 1, 2, 2, 4, 6, 9]) // => 1

@@ -38,7 +38,7 @@ export function sizeAfterAccepted(control: StepControl, h: number, error: number
   return h * factor;
 }
 
-/** Size for another attempt after one of size h failed; the error is infinite when it gave nothing finite. */
+/** Size for another attempt after one of size h failed; the error is infinite when the result was not finite. */
 export function sizeAfterRejected(control: StepControl, h: number, error: number): number {
   control.afterRejection = true;
   return h * Math.min(SAFETY, limited(SAFETY * error ** (-1 / control.errorOrder)));
