@@ -1,4 +1,4 @@
-/** A physical constant in SI, with where its value comes from. */
+/** A physical constant in SI, with the source of its value. */
 export interface Constant {
   readonly symbol: string;
   readonly name: string;

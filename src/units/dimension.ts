@@ -10,12 +10,12 @@ export type Exponents = readonly [
   amount: number,
 ];
 
-/** A dimension: its exponents and one integer that stands for all of them. */
+/** A dimension: its exponents and one integer that encodes all of them. */
 export interface Dimension {
   readonly exponents: Exponents;
   /** Doubled exponents as base-64 digits, so that multiplying quantities is adding integers. */
   readonly key: number;
-  /** Its general kind, once someone has asked. */
+  /** Its general kind, computed on first use. */
   kind?: Kind;
 }
 
@@ -56,10 +56,10 @@ export function combine(a: Dimension, b: Dimension, n: number): Dimension {
   return dimension([sum(0), sum(1), sum(2), sum(3), sum(4)]);
 }
 
-/** No dimension at all. */
+/** Dimensionless. */
 export const dimensionless: Dimension = /* @__PURE__ */ dimension([0, 0, 0, 0, 0]);
 
-/** The coherent SI unit of a dimension in base units, as text that parses: `m^2*kg*s^-3` or `1`. */
+/** The coherent SI unit of a dimension in base units, as a string that parses: `m^2*kg*s^-3` or `1`. */
 export function coherentText({ exponents }: Dimension): string {
   const factors = exponents.flatMap((e, i) => (e === 0 ? [] : [e === 1 ? symbols[i] : `${symbols[i]}^${e}`]));
   return factors.join('*') || '1';

@@ -1,7 +1,7 @@
-// The one place where the facts of an error become a sentence.
+// The only place where the data of an error become a sentence.
 import { isQuantity } from './quantity-mark';
 
-/** What went wrong, as data: the message is rendered from it and never parsed. */
+/** An error as data: the message is rendered from it and never parsed. */
 export interface ErrorFacts {
   /** A stable, hyphenated identifier such as `unknown-unit`. */
   readonly code: string;
@@ -9,15 +9,15 @@ export interface ErrorFacts {
   readonly procedure?: string | undefined;
   /** The field that is wrong, as a dotted path. */
   readonly path?: string | undefined;
-  /** The value as it was given. */
+  /** The value as given. */
   readonly given?: unknown;
-  /** What the value is, where it is of the wrong sort (`a length`); of an unknown name, what it should name. */
+  /** Description of the value, if it is of the wrong type (`a length`); for an unknown name, what it should name. */
   readonly note?: string | undefined;
-  /** What would have been accepted, as it reads after "must be"; of an unknown or missing field, what there is. */
+  /** The accepted values, as after "must be"; for an unknown or missing field, the available fields. */
   readonly expected?: string | undefined;
   /** The fix, in the imperative. */
   readonly remedy?: string | undefined;
-  /** What is wrong, where "must be …, got …" does not say it. */
+  /** Statement of the error, where "must be …, got …" does not express it. */
   readonly problem?: string | undefined;
   readonly cause?: unknown;
 }
@@ -47,13 +47,13 @@ export function errorStatement(facts: ErrorFacts): string {
 const sentences = (...texts: readonly (string | undefined)[]): string =>
   texts.flatMap((text) => (text ? [/[.?!]$/.test(text) ? text : `${text}.`] : [])).join(' ');
 
-/** A text in quotation marks, cut to a readable length; of anything else, what it is. */
+/** A string in quotation marks, shortened to a readable length; a description of any other value. */
 export function quoted(value: unknown): string {
   if (typeof value === 'string') return `'${value.length > 60 ? `${value.slice(0, 60)}…` : value}'`;
   return Object(value) === value ? `this ${typeof value}` : String(value);
 }
 
-/** A value as it was given; of a record what it holds, cut to a readable length. */
+/** A value as given; of a record its content, shortened to a readable length. */
 export function shownValue(value: unknown): string {
   if (value === undefined) return 'nothing';
   if (typeof value === 'function') return value.name ? `the function ${value.name}` : 'a function';

@@ -3,22 +3,22 @@ import { type ErrorFacts, errorMessage, errorStatement } from './error-message';
 const mark = Symbol.for('meop.error');
 
 /**
- * The one error of this library. `code` is stable and meant for programs; the message is for people and is rendered from
- * the other fields: the calculation, the field, the value as given, what was expected and the fix. Every copy of the
- * library that a program loads recognises the errors of the others.
+ * The only error class of this library. `code` is stable and for programs; the message is for people and is
+ * rendered from the other fields: the calculation, the field, the value as given, the accepted values and the fix.
+ * Every copy of the library that a program loads recognises the errors of the others.
  *
  * @example new MeopError({ code: 'out-of-domain', path: 'wall', expected: 'above 0 mm', given: '0 mm' }).message // => "wall must be above 0 mm, got '0 mm'."
  */
 export class MeopError extends Error {
   /** A stable, hyphenated identifier such as `unknown-unit`. */
   readonly code: string;
-  /** The calculation that was called, where there is one. */
+  /** The calculation that was called, if any. */
   readonly procedure: string | undefined;
-  /** The field that is wrong, as a dotted path, where there is one. */
+  /** The field that is wrong, as a dotted path, if any. */
   readonly path: string | undefined;
-  /** The value as it was given, where there is one. */
+  /** The value as given, if any. */
   readonly given: unknown;
-  /** What would have been accepted, in words. */
+  /** Description of the accepted values. */
   readonly expected: string | undefined;
   /** The fix, in the imperative. */
   readonly remedy: string | undefined;
@@ -47,12 +47,12 @@ export class MeopError extends Error {
   get statement(): string {
     return errorStatement(this.#facts);
   }
-  /** The same error as the calculation reports it that was called: under its name, below the path of its field. */
+  /** The same error as reported by the calling calculation: under its name, below the path of its field. */
   within(procedure: string, path?: string): MeopError {
     const places = [path, this.path].filter((place) => place !== undefined && place !== '');
     return remade(this.#facts, procedure, places.join('.'));
   }
-  /** The same error at another place, whatever its own path. */
+  /** The same error at another path. */
   at(procedure: string, path: string): MeopError {
     return remade(this.#facts, procedure, path);
   }
@@ -66,7 +66,7 @@ export class MeopError extends Error {
 const remade = (facts: ErrorFacts, procedure: string, path: string): MeopError =>
   new MeopError({ ...facts, procedure, path: path || undefined });
 
-/** What errors carried beside their message before they were data. */
+/** Additional data of errors in the previous form. */
 interface LegacyDetails {
   readonly value?: unknown;
   readonly expected?: string | undefined;

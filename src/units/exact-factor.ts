@@ -3,16 +3,16 @@ import { combine, type Dimension, dimension, dimensionless } from './dimension';
 import type { NamedKind } from './kinds';
 import { atoms, prefixes } from './unit-table';
 
-/** A unit's size in SI to a hundred digits: exact, but for the thirds and the π in a few of them. */
+/** A unit's size in SI to a hundred digits: exact, except for factors with a third or π. */
 export interface ExactUnit {
   readonly size: Decimal;
   readonly dimension: Dimension;
   readonly kind: NamedKind | undefined;
-  /** Whether it is built on the inch, the pound or the Fahrenheit degree. */
+  /** True if it is based on the inch, the pound or the Fahrenheit degree. */
   readonly us: boolean;
 }
 
-let exact: typeof Decimal | undefined; // made at first use: a call at module level would defeat tree shaking
+let exact: typeof Decimal | undefined; // made on first use: a call at module level would defeat tree shaking
 const worked = new Map<string, ExactUnit>();
 
 function decimals(): typeof Decimal {
@@ -28,7 +28,7 @@ const baseExponents: Readonly<Record<string, Parameters<typeof dimension>[0]>> =
   mol: [0, 0, 0, 0, 1],
 };
 
-/** One factor of a unit text: an atom, its size and its exponent. */
+/** One factor of a unit string: an atom, its size and its exponent. */
 export interface UnitFactor {
   readonly atom: string;
   readonly unit: ExactUnit;
@@ -67,7 +67,7 @@ function prefixedAtom(name: string): ExactUnit | undefined {
 export const exactProduct = (factors: readonly UnitFactor[]): ExactUnit =>
   factors.reduce((product, { unit, power }) => times(product, unit, power), pure(1));
 
-// Definitions are this library's own table: products and quotients of numbers and atoms, left to right.
+// Definitions are from the table of this library: products and quotients of numbers and atoms, left to right.
 function define(definition: string): ExactUnit {
   let product = pure(1);
   for (const [, operator, number, atom, power = 1] of definition.matchAll(
@@ -92,7 +92,7 @@ const times = (product: ExactUnit, { size, dimension: own, us }: ExactUnit, powe
   us: product.us || us,
 });
 
-/** A multiplier and a divisor in doubles: a short exact ratio where there is one, else rounded once. */
+/** A multiplier and a divisor in doubles: a short exact ratio where there is one, otherwise rounded once. */
 export function doubles({ size }: ExactUnit): { factor: number; divisor: number } {
   const [factor, divisor] = size.toFraction(1e6).map(Number);
   const short = factor < 1e6 && size.times(divisor).minus(factor).abs().lt('1e-90');

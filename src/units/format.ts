@@ -6,20 +6,20 @@ import { shownIn } from './shown-unit';
 import { fromSi, toSi, type Unit, unitOf } from './unit';
 import { superscripts } from './unit-table';
 
-/** How a quantity is printed. */
+/** Options of formatting a quantity. */
 export interface FormatOptions {
-  /** The unit; the quantity's own where it is left out. */
+  /** Unit; default: the unit of the quantity. */
   readonly unit?: string;
-  /** Significant figures, 1 to 17; 4 where it is left out. */
+  /** Significant figures, 1 to 17; default 4. */
   readonly figures?: number;
-  /** Put a thin space between groups of three digits; off where it is left out. */
+  /** If true, groups of three digits are separated by a thin space; default false. */
   readonly groups?: boolean;
 }
 
 /**
- * A number to so many significant figures, without trailing noise or zeros.
+ * Formats a number with the given significant figures, without trailing noise or zeros.
  *
- * @throws MeopError `figures-range` where `figures` is not a whole number from 1 to 17.
+ * @throws MeopError `figures-range` where `figures` is not an integer from 1 to 17.
  * @example formatNumber(6.894757293168361, 4) // => '6.895'
  */
 export function formatNumber(value: number, figures = 4, groups = false): string {
@@ -33,13 +33,13 @@ export function formatNumber(value: number, figures = 4, groups = false): string
   if (value === 0 || !Number.isFinite(value)) return String(value);
   const magnitude = Math.abs(value);
   if (magnitude < 1e-4 || magnitude >= 1e9) return Number(value.toPrecision(figures)).toExponential();
-  // Digits left of the point are kept as they are: 12345 psi must not print as 12350 psi.
+  // Digits left of the decimal point are kept: 12345 psi must not print as 12350 psi.
   const whole = Math.floor(Math.log10(magnitude)) + 1;
   const text = whole >= figures ? value.toFixed(0) : String(Number(value.toPrecision(figures)));
   return groups ? text.replace(/\B(?=(\d{3})+(?=\.|$))(?<!\.\d*)/g, '\u2009') : text;
 }
 
-/** The unit as it is shown to people: `kg/m³`, `N·m`, `°C`. */
+/** The unit as printed: `kg/m³`, `N·m`, `°C`. */
 export function prettyUnit(text: string): string {
   if (text === '1') return '';
   return text
@@ -51,18 +51,21 @@ export function prettyUnit(text: string): string {
     .replace(/\bdeg(?=[CFR]?\b)/g, '°');
 }
 
-const counted = /^(?:gauge|absolute)/; // from ambient, from vacuum: psig, psia
+const counted = /^(?:gauge|absolute)/; // with a reference suffix: psig, psia
 
-/** The text people read: `6.895 MPa gauge`. */
+/** The printed text: `6.895 MPa gauge`. */
 export function formatSi(si: number, kind: Kind, unit: Unit, options: FormatOptions = {}): string {
   const text = formatNumber(fromSi(si, unit), options.figures, options.groups);
   const symbol = prettyUnit(unit.text);
   const space = symbol === '' || symbol === '°' ? '' : ' ';
-  const [reference] = counted.exec(unit.kind === kind ? '' : kind) ?? []; // psig says it already
+  const [reference] = counted.exec(unit.kind === kind ? '' : kind) ?? []; // the unit psig already states the reference
   return `${text}${space}${symbol}${reference ? ` ${reference}` : ''}`;
 }
 
-/** The coherent SI unit of a kind: the one it is shown in, where that is coherent but for a mega, else base units. */
+/**
+ * The coherent SI unit of a kind: the unit in which it is shown, if that is coherent except for a mega prefix,
+ * otherwise base units.
+ */
 export function coherentUnit(kind: Kind): string {
   if (kind === 'angle') return 'rad';
   const { text, factor, divisor } = shownIn(kind, false);
@@ -71,8 +74,8 @@ export function coherentUnit(kind: Kind): string {
 }
 
 /**
- * The shortest text in this unit that parses back to the same SI bits, or the text in SI where there is none. A gauge or
- * absolute pressure says so (`psig`), or it could be read back as the other.
+ * The shortest string in this unit that parses back to the same SI bits, or the string in SI where there is none.
+ * A gauge or absolute pressure has its suffix (`psig`), because it could otherwise be parsed as the other.
  */
 export function machineText(si: number, given: Unit, kind: Kind): string {
   const pascal = counted.test(kind) ? `Pa${kind[0]}` : undefined;
@@ -86,5 +89,5 @@ export function machineText(si: number, given: Unit, kind: Kind): string {
   return `${si} ${pascal ?? (unit.kind === 'pressure difference' ? 'Pad' : coherentUnit(unit.kind))}`;
 }
 
-/** Text that HTML shows as it is. */
+/** Text escaped for HTML. */
 export const escaped = (text: string): string => text.replace(/&/g, '&amp;').replace(/</g, '&lt;');

@@ -8,9 +8,9 @@ import { shownUnits } from './shown-unit';
 import { unitFor, unitOf } from './unit';
 
 /**
- * What a parameter of a kind was given, as an SI double and the unit it came in.
+ * The value of a parameter of a kind, as an SI double and the unit given.
  *
- * @throws MeopError `missing-field` or `wrong-kind` naming the field, and all that {@link q} throws
+ * @throws MeopError `missing-field` or `wrong-kind` naming the field, and the errors of {@link q}
  */
 export function readInput(kind: NamedKind, path: string, value: unknown, procedure: string): SiInput {
   if (value === undefined)

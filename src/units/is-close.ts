@@ -6,18 +6,19 @@ import { wrongKind } from './quantity-error';
 import { isQuantity } from './quantity-mark';
 import { unitOf } from './unit';
 
-/** How near two quantities must be to count as close. */
+/** Tolerance within which two quantities are close. */
 export interface ComparisonTolerance {
-  /** Relative to the larger of the two; 1e-9 where neither is given. */
+  /** Relative to the larger of the two; default 1e-9 where neither is given. */
   readonly rel?: number;
-  /** Absolute: a difference of that kind, so `delta_degC` for temperatures. */
+  /** Absolute: a difference of that kind, such as `delta_degC` for temperatures. */
   readonly abs?: Quantity;
 }
 
 /**
- * Whether two quantities of one kind agree within a tolerance. There is no exact equality: doubles do not have it.
+ * Tests whether two quantities of one kind agree within a tolerance. There is no test of exact equality, because
+ * doubles are rounded.
  *
- * @throws MeopError `wrong-kind` where their kinds differ, `not-finite` where `rel` is no number
+ * @throws MeopError `wrong-kind` where their kinds differ, `not-finite` where `rel` is not a number
  * @example isClose(q('1 in'), q('25.4 mm')) // => true
  */
 export function isClose(a: Quantity, b: Quantity, { rel, abs }: ComparisonTolerance = {}): boolean {

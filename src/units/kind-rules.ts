@@ -2,8 +2,8 @@ import type { Dimension } from './dimension';
 import type { DimensionText, GeneralOf, Kind, KindOfDimension } from './kinds';
 import { generalKind, kindOfDimension } from './kinds';
 
-// What may be added, subtracted and divided, once for the compiler and once for run time.
-// A point (gauge reading, temperature) has an origin: points cannot be added, and their difference is no point.
+// Rules of addition, subtraction and division, for the compiler and for run time.
+// A point (gauge reading, temperature) has an origin: points cannot be added, and their difference is not a point.
 
 /** The kind of difference that belongs to a point. */
 type DifferenceOf<K extends Kind> = K extends 'temperature'
@@ -12,7 +12,7 @@ type DifferenceOf<K extends Kind> = K extends 'temperature'
     ? 'pressure difference'
     : K;
 
-/** What can be added to a kind: itself, its general kind, its difference; a point takes only a difference. */
+/** Kinds that can be added to a kind: itself, its general kind, its difference; to a point only a difference. */
 export type AddableTo<K extends Kind> = K extends 'temperature'
   ? 'temperature difference'
   : K extends 'gauge pressure'
@@ -21,13 +21,13 @@ export type AddableTo<K extends Kind> = K extends 'temperature'
       ? 'temperature difference'
       : K | GeneralOf<K> | DifferenceOf<K>;
 
-/** What can be subtracted from a kind. */
+/** Kinds that can be subtracted from a kind. */
 export type SubtractableFrom<K extends Kind> = K | AddableTo<K>;
 
 /** The kind of a − b: two points give their difference. */
 export type KindOfMinus<K extends Kind, O extends Kind> = K extends O ? DifferenceOf<K> : K;
 
-/** What a kind can be divided by: a gauge reading has no true zero, so it forms no ratio with a pressure. */
+/** Kinds by which a kind can be divided: a gauge reading has no true zero, so it has no ratio with a pressure. */
 export type DivisorOf<K extends Kind> = K extends 'gauge pressure'
   ? Exclude<Kind, Reading>
   : K extends Reading
@@ -35,10 +35,10 @@ export type DivisorOf<K extends Kind> = K extends 'gauge pressure'
     : Kind;
 type Reading = 'pressure' | 'gauge pressure' | 'absolute pressure';
 
-/** What a parameter of a kind accepts: that kind, or its general kind taken as the parameter declares. */
+/** Kinds that a parameter accepts: its own, or its general kind with the reference that the parameter declares. */
 export type Accepts<K extends Kind> = K extends 'temperature difference' ? K : K | GeneralOf<K>;
 
-// Sums of exponents between -8 and 8, looked up rather than computed: fast for the compiler.
+// Sums of exponents between -8 and 8, tabulated rather than computed, which is fast for the compiler.
 type Digit = -8 | -7 | -6 | -5 | -4 | -3 | -2 | -1 | 0 | 1 | 2 | 3 | 4 | 5 | 6 | 7 | 8;
 // biome-ignore format: a table of sums reads best in rows
 interface Up {
@@ -81,7 +81,7 @@ type Named<D extends string> = [D] extends [never]
     ? KindOfDimension[D]
     : `dimension ${D}`;
 
-/** Angles in a time are an angular speed; without an angle they are a frequency. */
+/** Angle per time is an angular speed; without an angle it is a frequency. */
 type Turning<K extends Kind, Factors extends Kind> = K extends 'frequency'
   ? 'angle' extends Factors
     ? 'angular speed'
@@ -98,7 +98,7 @@ export type KindOfPer<A extends Kind, B extends Kind> = Kind extends A | B
   ? Kind
   : Turning<Named<SumText<DimensionText<A>, NegatedText<DimensionText<B>>>>, A | B>;
 
-/** The kind of a square or a cube; other powers are worked out at run time. */
+/** The kind of a square or a cube; other powers are computed at run time. */
 export type KindOfPow<A extends Kind, N extends number> = N extends 1
   ? A
   : N extends 2
@@ -107,7 +107,7 @@ export type KindOfPow<A extends Kind, N extends number> = N extends 1
       ? KindOfTimes<KindOfTimes<A, A>, A>
       : Kind;
 
-/** The named kind whose n-th power is A, among those the trade takes roots of. */
+/** The named kind whose n-th power is A, among those whose roots are in use. */
 export type KindOfRoot<A extends Kind, N extends number> = [A, N] extends ['area', 2]
   ? 'length'
   : [A, N] extends ['volume', 3]
@@ -141,15 +141,15 @@ export function kindOfProduct(dimension: Dimension, turning: boolean): Kind {
   return turning && kind === 'frequency' ? 'angular speed' : kind;
 }
 
-/** Whether a quotient would set a gauge reading against another reading; a stress and a difference are loads. */
+/** True if a quotient would divide one gauge reading by another reading; a stress and a difference are loads. */
 export const isGaugeRatio = (a: Kind, b: Kind): boolean =>
   (a === 'gauge pressure' || b === 'gauge pressure') && /pressure$/.test(a) && /pressure$/.test(b);
 
-/** Whether a parameter of kind `wanted` takes a quantity of kind `given`. */
-export function accepts(wanted: Kind, given: Kind): boolean {
-  if (wanted === given) return true;
-  return wanted !== 'temperature difference' && generalKind(wanted) === given;
+/** True if a parameter of kind `declared` accepts a quantity of kind `given`. */
+export function accepts(declared: Kind, given: Kind): boolean {
+  if (declared === given) return true;
+  return declared !== 'temperature difference' && generalKind(declared) === given;
 }
 
-/** Whether one kind is a meaning of the other. */
+/** True if one kind is a meaning of the other. */
 export const isSameKind = (a: Kind, b: Kind): boolean => accepts(a, b) || accepts(b, a);

@@ -4,7 +4,7 @@ import { exactProduct } from './exact-factor';
 import { parseUnitText } from './unit-grammar';
 
 // Exponents of length, mass, time, temperature and amount, for the compiler. At run time they follow from the unit
-// that a kind is shown in; a test holds the two together.
+// of a kind; a test checks that the two agree.
 interface ExponentsOf {
   dimensionless: '0,0,0,0,0';
   angle: '0,0,0,0,0';
@@ -62,7 +62,7 @@ interface ExponentsOf {
   'fracture toughness': '-0.5,1,-2,0,0';
 }
 
-// The unit a kind is shown in, metric and, where it differs, US; and for one meaning of a more general kind of the same
+// The unit in which a kind is shown, metric and, where it differs, US; and, for one meaning of a more general kind of the same
 // dimension, that kind: a torque is not an energy.
 const rows = {
   dimensionless: '1',
@@ -126,17 +126,17 @@ type Rows = typeof rows;
 /** A named kind of quantity, such as `'length'` or `'gauge pressure'`. */
 export type NamedKind = keyof Rows;
 
-/** A named kind, or the dimension itself where the trade has no name for it. */
+/** A named kind, or the dimension itself where it has no name. */
 export type Kind = NamedKind | `dimension ${string}`;
 
-/** The kind that a kind is one meaning of: `'pressure'` for `'gauge pressure'`; itself where there is none. */
+/** The kind of which a kind is one meaning: `'pressure'` for `'gauge pressure'`; itself where there is none. */
 export type GeneralOf<K extends Kind> = K extends NamedKind
   ? Rows[K] extends `${string}|${string}|${infer G extends NamedKind}`
     ? G
     : K
   : K;
 
-/** Exponents as text, the key by which the compiler finds a product's kind. */
+/** Exponents as a string, the key for the kind of a product. */
 export type DimensionText<K extends Kind> = K extends NamedKind
   ? ExponentsOf[K]
   : K extends `dimension ${infer D}`
@@ -152,14 +152,14 @@ export type KindOfDimension = {
     : never]: K;
 };
 
-/** What the library knows of a kind at run time. */
+/** Data of a kind at run time. */
 export interface KindFacts {
   readonly dimension: Dimension;
   /** The more general kind of the same dimension; the kind itself where there is none. */
   readonly general: Kind;
-  /** The metric unit it is shown in unless asked otherwise. */
+  /** Default metric unit. */
   readonly metric: string;
-  /** The US unit it is shown in where the givens were in US units. */
+  /** US unit, used where the inputs were in US units. */
   readonly us: string;
 }
 
@@ -167,7 +167,7 @@ interface KindIndex {
   readonly facts: ReadonlyMap<string, KindFacts>;
   readonly general: ReadonlyMap<number, NamedKind>;
 }
-let index: KindIndex | undefined; // built at first use, so that importing costs nothing
+let index: KindIndex | undefined; // built on first use, so that importing costs nothing
 
 function kindIndex(): KindIndex {
   if (index) return index;
@@ -175,7 +175,7 @@ function kindIndex(): KindIndex {
   const general = new Map<number, NamedKind>();
   for (const kind of namedKinds()) {
     const [metric, us = metric, of = kind] = rows[kind].split('|');
-    // A second of specific impulse is no second: a kind of its own has the dimension of its general kind.
+    // A second of specific impulse is not a second: a separate kind has the dimension of its general kind.
     const dim = facts.get(of)?.dimension ?? exactProduct(parseUnitText(metric, 0)).dimension;
     facts.set(kind, { dimension: dim, general: isNamedKind(of) ? of : kind, metric, us });
     if (!general.has(dim.key)) general.set(dim.key, kind); // the first of a dimension: angles come later
@@ -189,12 +189,12 @@ export function namedKinds(): readonly NamedKind[] {
   return Object.keys(rows).filter(isNamedKind);
 }
 
-/** Whether a text is the name of a kind. */
+/** True if a string is the name of a kind. */
 export function isNamedKind(text: string): text is NamedKind {
   return Object.hasOwn(rows, text);
 }
 
-/** The facts of a kind; `undefined` for a dimension that has no name. */
+/** The data of a kind; `undefined` for a dimension without a name. */
 export function kindFacts(kind: Kind): KindFacts | undefined {
   return kindIndex().facts.get(kind);
 }
@@ -205,7 +205,7 @@ export function kindOfDimension(dim: Dimension): Kind {
   return dim.kind;
 }
 
-/** The kind that a kind is one meaning of. */
+/** The kind of which a kind is one meaning. */
 export function generalKind(kind: Kind): Kind {
   return kindFacts(kind)?.general ?? kind;
 }

@@ -4,8 +4,8 @@ import { missingField, notAnObject, unknownField } from './declare/field-errors'
 type AnyKey<T> = T extends unknown ? keyof T : never;
 
 /**
- * The fields of an options object by name, so that a misspelt one cannot pass for one left out. The compiler wants the
- * list complete; of a union, a field may be either.
+ * The fields of an options object by name, so that a misspelled one is not treated as omitted. The compiler checks
+ * that the list is complete; of a union, a field may be either.
  */
 export type FieldsOf<T> = {
   readonly [F in AnyKey<T> & string]: F extends keyof T
@@ -16,9 +16,9 @@ export type FieldsOf<T> = {
 };
 
 /**
- * Refuses what is not an options object, a field that is missing and a field that is not known, before any of them is read.
+ * Rejects a value that is not an options object, a missing field and an unknown field, before any field is read.
  *
- * @throws MeopError `missing-field` or `unknown-field`, naming the procedure and every field there is
+ * @throws MeopError `missing-field` or `unknown-field`, naming the procedure and all fields
  */
 export function requireFields<T extends object>(procedure: string, given: T, fields: FieldsOf<T>): void {
   const facts: Readonly<Record<string, string>> = fields;

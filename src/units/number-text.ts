@@ -1,22 +1,22 @@
-// Reading the number at the front of a text: decimals, exponents and workshop fractions (`3/8`, `1 1/2`, `1½`).
+// Parses the number at the start of a string: decimals, exponents and workshop fractions (`3/8`, `1 1/2`, `1½`).
 // Anchored expressions without nested repeats, so the cost is linear in the length.
 
-/** Where the number ends and what it is worth; `value` is NaN where there is none. */
+/** End of the number and its value; `value` is NaN where there is none. */
 export interface LeadingNumber {
   readonly value: number;
   readonly end: number;
 }
 
-// A minus is written as a hyphen or as the sign itself.
+// A minus is a hyphen or the minus sign.
 const decimal = /[+−-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+−-]?\d+)?/y;
 const fraction = /([+−-]?)(?:(\d*) ?([¼-¾⅐-⅞])(?!\d)|(?:(\d+) +)?(\d+)[/⁄](\d+))/y; // `12e-6 1/K` is a number and the unit 1/K
 
-/** Reads the number at the front of a text, `at` being its first character that is no space. */
+/** Parses the number at the start of a string; `at` is its first character that is not a space. */
 export function leadingNumber(text: string, at: number): LeadingNumber {
   decimal.lastIndex = at;
   const digits = decimal.exec(text)?.[0];
   const end = digits ? decimal.lastIndex : at;
-  // No fraction goes on with a letter, and most texts do.
+  // No fraction continues with a letter, and most strings do.
   const next = text[text[end] === ' ' ? end + 1 : end];
   fraction.lastIndex = at;
   const found = next > '@' && next < 'x' ? null : fraction.exec(text);

@@ -8,7 +8,7 @@ import { unitSyntax } from './unit-error';
 
 const longest = 200; // characters; no quantity needs more, and a pasted file should not be scanned
 
-// What follows a number by a slip of the pen: 1,450 and 1-1/2 and 1.2x10^3, among others.
+// Likely typing errors after a number: 1,450 and 1-1/2 and 1.2x10^3, among others.
 const slip = /^(?:[,/]|-\d|['’_]?\d\d|[x×*·] ?10)/;
 
 /** An SI double and the unit it was given in. */
@@ -17,7 +17,7 @@ export interface SiInput {
   readonly unit: Unit;
 }
 
-/** Reads a text such as `3/8 in`; where a kind is given, the unit must be one of that kind. */
+/** Parses a string such as `3/8 in`; where a kind is given, the unit must be one of that kind. */
 export function parse(text: string, kind: NamedKind | undefined): SiInput {
   if (text.length > longest)
     throw new MeopError({
@@ -31,7 +31,7 @@ export function parse(text: string, kind: NamedKind | undefined): SiInput {
   let start = end;
   while (text.charCodeAt(start) === 32) start++;
   const name = text.slice(start).trim();
-  // Only seconds and K mean something else where a kind is expected; every other unit is read where it stands.
+  // Only seconds and K have another meaning where a kind is given; every other unit is parsed in place.
   const first = text[start];
   if (!(first > '@' && first < 'x') && slip.test(text.slice(start)))
     throw unitSyntax(
@@ -45,14 +45,14 @@ export function parse(text: string, kind: NamedKind | undefined): SiInput {
   return { si, unit };
 }
 
-/** The number in SI, refused where it is not finite. */
+/** The number in SI; throws where it is not finite. */
 export function finiteSi(value: number, unit: Unit, given: unknown): number {
   const si = toSi(value, unit);
   if (Number.isFinite(si)) return si;
   throw new MeopError({ code: 'not-finite', given, expected: 'a finite number' });
 }
 
-/** The error for a value with no number in front. */
+/** The error for a value that does not start with a number. */
 export function noNumber(given: unknown): MeopError {
   if (typeof given === 'string' && /^\s*[+-]?(?:nan|inf|∞)/i.test(given))
     return new MeopError({ code: 'not-finite', given, expected: 'a finite number' });

@@ -4,7 +4,7 @@ import { fromSiValue, type Quantity, type QuantityInput } from './quantity';
 import { unitOf } from './unit';
 
 /**
- * The pressure counted from vacuum: a gauge pressure plus the ambient pressure it was measured against.
+ * Converts a gauge pressure to absolute pressure: adds the ambient pressure of the measurement.
  *
  * @example absolute('4 barg', '1.01 bar').in('bar') // => 5.01
  */
@@ -16,7 +16,7 @@ export function absolute(
 }
 
 /**
- * The pressure above ambient: an absolute pressure minus the ambient pressure.
+ * Converts an absolute pressure to gauge pressure: subtracts the ambient pressure.
  *
  * @example gauge('5.01 bara', '1.01 bar').in('bar') // => 4
  */
@@ -38,7 +38,7 @@ function shifted<To extends Reference>(
   const given = readInput(`${from} pressure`, 'pressure', pressure, to);
   const around = readInput('absolute pressure', 'ambient', ambient, to).si;
   const { text, kind } = given.unit;
-  const unit = unitOf(kind === 'pressure' ? text : text.slice(0, -1)); // psig and psia without their last letter
+  const unit = unitOf(kind === 'pressure' ? text : text.slice(0, -1)); // psig and psia without the suffix letter
   const si = to === 'gauge' ? given.si - around : given.si + around;
   if (Math.min(around, to === 'gauge' ? given.si : si) < 0)
     throw new MeopError({

@@ -1,4 +1,4 @@
-/** A result with its own text: what it prints as in a message, at the prompt and in a notebook. */
+/** A result with its own string, for messages, the prompt and notebooks. */
 export function printable<R extends object>(result: R, text: () => string): R & { toString(): string } {
   return {
     ...result,

@@ -8,17 +8,17 @@ import { unitOf } from './unit';
 import type { KindOfUnit } from './unit-names';
 
 type LastWord<S extends string> = S extends `${string} ${infer Rest}` ? LastWord<Rest> : S;
-/** The kind of a text as the compiler can tell it: that of its last word; any kind where it cannot. */
+/** The kind of a string as determined by the compiler from its last word; any kind where it cannot. */
 export type KindOfText<S extends string> = S extends `${string} ${infer Rest}`
   ? KindOfUnit<LastWord<Rest>>
   : Kind;
-// Marked NoInfer where it is returned: else the compiler looks for the kind backwards from where the result goes, at
-// 10 ms a call.
+// Marked NoInfer in the return type: otherwise the compiler infers the kind backwards from the use of the result, at
+// 10 ms per call.
 type KindOfCall<V, U> = V extends string ? KindOfText<V> : U extends string ? KindOfUnit<U> : 'dimensionless';
 
 /**
- * Makes a quantity from a text (`q('3/8 in')`) or from a number and a unit (`q(1000, 'psi')`).
- * `psi` alone is a pressure that each parameter takes as it declares; `psig` and `psia` say which they are.
+ * Makes a quantity from a string (`q('3/8 in')`) or from a number and a unit (`q(1000, 'psi')`). `psi` without a
+ * suffix takes the reference that each parameter declares; `psig` is gauge and `psia` absolute.
  *
  * @throws MeopError `no-number`, `not-finite`, `unknown-unit`, `ambiguous-unit`, `unit-syntax`, `two-units`
  * @example q('1 in').in('mm') // => 25.4
@@ -32,7 +32,7 @@ export function q<const V extends string | number, const U extends string = neve
       throw new MeopError({
         code: 'two-units',
         given: value,
-        expected: 'a number where a unit is given beside it',
+        expected: 'a number if a unit is given separately',
         remedy: `Convert with .to('${unit}')`,
       });
     const { si, unit: parsed } = parse(value, undefined);
@@ -44,10 +44,11 @@ export function q<const V extends string | number, const U extends string = neve
 }
 
 /**
- * Makes a quantity of a named kind from a text, a quantity or, where there is no dimension, a number. For texts the
- * compiler cannot see, and where a kind gives a unit its meaning: seconds of specific impulse, a difference in K.
+ * Makes a quantity of a named kind from a string, a quantity or, if dimensionless, a number. Use it for strings
+ * that the compiler cannot check, and where the kind gives a unit its meaning: seconds of specific impulse, a
+ * difference in K.
  *
- * @throws MeopError `wrong-kind`, `bare-number`, `unknown-kind` and all that {@link q} throws
+ * @throws MeopError `wrong-kind`, `bare-number`, `unknown-kind` and the errors of {@link q}
  * @example quantity('specific impulse', '230 s').in('m/s') // => 2255.5295
  */
 export function quantity<const K extends NamedKind>(kind: K, value: string | number | Quantity): Quantity<K> {

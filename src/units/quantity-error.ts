@@ -12,7 +12,7 @@ export const article = (kind: Kind): string =>
       ? `in ${coherentText(dimensionOfKind(kind))}`
       : `${/^[aeiou]/.test(kind) ? 'an' : 'a'} ${kind}`;
 
-// What to write instead, for the mix-ups of the trade: wanted < given.
+// Fixes for common confusions of kinds: required < given.
 export const remedies: Readonly<Record<string, string>> = {
   'force<mass': 'Write lbf, kgf or N',
   'mass<force': 'Write kg, lb or oz',
@@ -25,7 +25,7 @@ export const remedies: Readonly<Record<string, string>> = {
   'volume<mass': 'Write US_fl_oz',
 };
 
-/** What to write where a kind was given and another is wanted. */
+/** The fix for a value of one kind where another is required. */
 export function remedyFor(given: Kind, wanted: Kind): string {
   const known = remedies[`${wanted}<${given}`];
   if (known) return known;

@@ -1,9 +1,9 @@
 import type { Quantity } from './quantity';
 
-/** What every quantity carries, known to every copy of the library that a program may load. */
+/** Mark of every quantity, recognised by every copy of the library that a program loads. */
 export const mark = Symbol.for('meop.quantity');
 
-/** Whether a value is a quantity, of this copy of the library or of another that the program loaded. */
+/** True if a value is a quantity, of this copy of the library or of another. */
 export function isQuantity(value: unknown): value is Quantity {
   return typeof value === 'object' && value !== null && mark in value;
 }

@@ -24,21 +24,21 @@ import { unitToShow } from './unit-to-show';
 declare const kindOf: unique symbol;
 
 /**
- * An immutable value with its dimension, kept as an SI double, that remembers the unit it is to be shown in.
- * Make one with {@link q} or {@link quantity}. The compiler knows its kind: a pressure times an area is a force.
+ * An immutable value with its dimension, stored as an SI double, and the unit in which it is shown. Make one with
+ * {@link q} or {@link quantity}. The compiler knows its kind: a pressure times an area is a force.
  *
  * @example q('1000 psi').times(q('2 in^2')).in('lbf') // => 2000
  */
 export interface Quantity<K extends Kind = Kind> {
-  /** Present in the type only: `{ si: 5 }` is no quantity. */
+  /** Present in the type only: `{ si: 5 }` is not a quantity. */
   readonly [kindOf]: K;
   /** The value in coherent SI units. */
   readonly si: number;
-  /** What is measured, such as `'length'` or `'gauge pressure'`. */
+  /** The kind, such as `'length'` or `'gauge pressure'`. */
   readonly kind: Kind;
-  /** The unit it is shown in. */
+  /** The unit in which it is shown. */
   readonly unit: string;
-  /** What to keep in mind when using it: validity limits that were left. Arithmetic does not carry them on. */
+  /** Cautions: limits of validity that are exceeded. Arithmetic does not propagate them. */
   readonly cautions: readonly string[];
   /** The number in a unit. @throws MeopError `wrong-unit` */
   in(unit: UnitOf<K>): number;
@@ -56,28 +56,28 @@ export interface Quantity<K extends Kind = Kind> {
   per<O extends DivisorOf<K> | 'dimensionless' = 'dimensionless'>(
     other: Quantity<O> | number,
   ): Quantity<NoInfer<[O] extends ['dimensionless'] ? K : KindOfPer<K, O>>>;
-  /** A whole power. */
+  /** An integer power. */
   pow<N extends number>(n: N): Quantity<KindOfPow<K, N>>;
   /** The n-th root. */
   root<N extends number>(n: N): Quantity<KindOfRoot<K, N>>;
   /** The same value meant as another kind of the same dimension: `q('4 N*m').as('torque')`. */
   as<T extends NamedKind>(kind: T): Quantity<T>;
-  /** The text people read; four significant figures unless asked otherwise. */
+  /** The printed text, with four significant figures by default. */
   format(options?: FormatOptions & { readonly unit?: UnitOf<K> }): string;
-  /** The text people read. */
+  /** The printed text. */
   toString(): string;
-  /** Text that parses back to the same bits. */
+  /** A string that parses back to the same bits. */
   toJSON(): string;
 }
 
-/** What a parameter of a kind takes: a quantity, or a text whose unit the compiler checks. */
+/** Argument type of a kind: a quantity, or a string whose unit the compiler checks. */
 export type QuantityInput<K extends NamedKind> = [QuantityOfKind[NamedKind]] extends [never]
   ? never
   : InputOfKind[K];
 
-// Looked up, not aliased: so the compiler's message lists the units that are allowed instead of a type's name.
+// Looked up, not aliased: the compiler's message then lists the allowed units instead of the name of a type.
 // The compiler prints a union in the order in which its members were made: all quantities first, so that a message
-// names the kind before it lists the units. That is why QuantityInput asks after them.
+// names the kind before the units. QuantityInput therefore refers to them first.
 type QuantityOfKind = { [K in NamedKind]: Quantity<Accepts<K>> };
 type InputOfKind = { [K in NamedKind]: QuantityOfKind[K] | TextOfKind[K] };
 type TextOfKind = { [K in NamedKind]: `${number} ${UnitOf<K>}` | (K extends 'length' ? LengthText : never) };
@@ -230,7 +230,7 @@ class SiQuantity<K extends Kind> implements Quantity<K> {
   toJSON(): string {
     return machineText(this.#si, this.#unit, this.#kind);
   }
-  // A plus sign must not join texts: only a ratio is its number, and only a text asks for text.
+  // A plus sign must not join strings: only a ratio converts to its number, and only a string conversion to a string.
   [Symbol.toPrimitive](hint: string): string | number {
     if (hint === 'string') return this.format();
     if (this.#kind === 'dimensionless') return this.#si;

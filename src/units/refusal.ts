@@ -1,11 +1,11 @@
-// A value that reads well and yet cannot be, and the readings that are asked for most.
+// Values that parse but are outside their domain, and the most frequent domains.
 import { MeopError } from './errors';
 import { readInput } from './input';
 import type { NamedKind } from './kinds';
 import type { SiInput } from './parse';
 import { article } from './quantity-error';
 
-/** `threadStripping: engagement must be a length above zero, got '0 mm'.` `why` follows as a sentence of its own. */
+/** `threadStripping: engagement must be a length above zero, got '0 mm'.` `why` follows as a separate sentence. */
 export const refusal = (
   procedure: string,
   path: string,
@@ -15,9 +15,9 @@ export const refusal = (
 ): MeopError => new MeopError({ code: 'out-of-domain', procedure, path, given, expected, remedy });
 
 /**
- * {@link readInput} of what must be above zero.
+ * {@link readInput} of a value above zero.
  *
- * @throws MeopError `out-of-domain` naming the field, and all that {@link readInput} throws
+ * @throws MeopError `out-of-domain` naming the field, and the errors of {@link readInput}
  */
 export function readPositive(kind: NamedKind, field: string, value: unknown, procedure: string): SiInput {
   const read = readInput(kind, field, value, procedure);
@@ -26,9 +26,9 @@ export function readPositive(kind: NamedKind, field: string, value: unknown, pro
 }
 
 /**
- * {@link readInput} of what may be zero and not less.
+ * {@link readInput} of a value of zero or more.
  *
- * @throws MeopError `out-of-domain` naming the field, and all that {@link readInput} throws
+ * @throws MeopError `out-of-domain` naming the field, and the errors of {@link readInput}
  */
 export function readNotNegative(kind: NamedKind, field: string, value: unknown, procedure: string): SiInput {
   const read = readInput(kind, field, value, procedure);

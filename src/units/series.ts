@@ -11,7 +11,7 @@ declare const kindOfSeries: unique symbol;
 const mark = Symbol.for('meop.series');
 
 /**
- * A run of values of one kind: SI doubles in one typed array, and the unit they are shown in.
+ * A sequence of values of one kind: SI doubles in one typed array, and the unit in which they are shown.
  *
  * @example series([1, 2], 'in').in('mm')[1] // => 50.8
  */
@@ -20,7 +20,7 @@ export interface Series<K extends Kind = Kind> {
   readonly kind: Kind;
   readonly unit: string;
   readonly length: number;
-  /** The SI doubles themselves, not a copy: treat them as read only. */
+  /** The SI doubles themselves, not a copy: treat them as read-only. */
   readonly si: Float64Array;
   /** A new array of numbers in a unit. */
   in(unit: UnitOf<K>): Float64Array;
@@ -106,7 +106,7 @@ class SiSeries<K extends Kind> implements Series<K> {
   }
 }
 
-/** Whether a value is a series, of this copy of the library or of another that the program loaded. */
+/** True if a value is a series, of this copy of the library or of another. */
 export function isSeries(value: unknown): value is Series {
   return typeof value === 'object' && value !== null && mark in value;
 }
@@ -114,7 +114,7 @@ export function isSeries(value: unknown): value is Series {
 /**
  * Makes a series from numbers in a unit.
  *
- * @throws MeopError `not-finite` naming the first value that is no finite number
+ * @throws MeopError `not-finite` naming the first value that is not a finite number
  * @example series([0.5, 1], 'MPa').max().in('bar') // => 10
  */
 export function series<const U extends string>(
@@ -126,7 +126,7 @@ export function series<const U extends string>(
 }
 
 /**
- * Makes a series of a named kind from numbers in a unit, where the unit alone does not say the kind.
+ * Makes a series of a named kind from numbers in a unit, where the unit does not determine the kind.
  *
  * @throws MeopError `not-finite`, `wrong-unit`
  * @example seriesOf('gauge pressure', [1, 2], 'bar').kind // => 'gauge pressure'
@@ -140,7 +140,7 @@ export function seriesOf<const K extends NamedKind>(
   return new SiSeries<K>(siValues(values, shown), kind, shown);
 }
 
-/** Makes a series of SI doubles without copying or checking them; what the kernels hand out. */
+/** Makes a series of SI doubles without copying or checking them, for kernels. */
 export function fromSiArray<const K extends NamedKind>(
   kind: K,
   si: Float64Array,

@@ -2,9 +2,9 @@ import { coherentText } from './dimension';
 import { dimensionOfKind, type Kind, kindFacts } from './kinds';
 import { type Unit, unitFor } from './unit';
 
-const shown = new Map<Kind, readonly [metric: Unit, us: Unit]>(); // found once, since products are frequent
+const shown = new Map<Kind, readonly [metric: Unit, us: Unit]>(); // computed once, because products are frequent
 
-/** The unit a kind is shown in where nobody chose one: after what it was made of, metric or US. */
+/** Default unit of a kind: metric or US, like the quantities from which it was computed. */
 export function shownIn(kind: Kind, us: boolean): Unit {
   let units = shown.get(kind);
   if (!units) {
@@ -16,7 +16,7 @@ export function shownIn(kind: Kind, us: boolean): Unit {
   return units[us ? 1 : 0];
 }
 
-/** The units a kind is shown in, one or, where the US one differs, two. */
+/** The units in which a kind is shown: one or, where the US one differs, two. */
 export const shownUnits = (kind: Kind): readonly Unit[] => [
   ...new Set([shownIn(kind, false), shownIn(kind, true)]),
 ];

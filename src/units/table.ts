@@ -16,7 +16,7 @@ export function aligned(rows: readonly (readonly string[])[], right: readonly bo
 }
 
 /**
- * Rows as text with aligned columns: the names of the fields above, numbers to the right.
+ * Rows as text with aligned columns: the field names as heads, numbers to the right.
  *
  * @example table([{ size: 'M6', pitch: 1 }]).split('\n').length // => 3
  */
@@ -28,5 +28,5 @@ export function table(rows: readonly Readonly<Record<string, Cell>>[]): string {
   return [head, '─'.repeat(Math.max(...[head ?? '', ...lines].map(width))), ...lines].join('\n');
 }
 
-// Characters as a terminal counts them: combining marks take no room.
+// Characters as counted by a terminal: combining marks have no width.
 const width = (text: string): number => [...text.replace(/\p{M}/gu, '')].length;

@@ -2,7 +2,7 @@ import { MeopError } from './errors';
 import { exactAtom } from './exact-factor';
 import { atoms, refusals, spellings } from './unit-table';
 
-/** A unit text that does not follow the grammar; the message shows where, cut to a readable length. */
+/** A unit string that does not follow the grammar; the message shows the position, shortened to a readable length. */
 export function unitSyntax(whole: string, at: number, what: string, code = 'unit-syntax'): MeopError {
   const from = Math.max(0, at - 30);
   const shown = whole.slice(from, at + 30).replace(/\s/g, ' ');
@@ -10,7 +10,7 @@ export function unitSyntax(whole: string, at: number, what: string, code = 'unit
   return new MeopError({ code, problem, given: whole });
 }
 
-/** The reply that an ambiguous spelling deserves; `undefined` where a name is not ambiguous. */
+/** The message for an ambiguous spelling; `undefined` where a name is not ambiguous. */
 export function refusalOf(name: string, divides: boolean): string | undefined {
   const [, first, second] = /^(k?N|Pa(?=s)|(?:in|ft)(?=l))(mm?|s|lb)f?s?$/.exec(name) ?? []; // Nm, Ns, ftlb
   const [, per] = (divides && /^(kg|k?mol|[gm])K$/.exec(name)) || []; // W/mK
@@ -26,14 +26,14 @@ export function refusalOf(name: string, divides: boolean): string | undefined {
   return instead && `'${name}' could be meant twice: write ${instead}`;
 }
 
-/** A name that is not a unit, with the nearest one that is. */
+/** A name that is not a unit, with the nearest known one. */
 export function unknownUnit(whole: string, at: number, name: string): MeopError {
   const near = nearest(name);
   const hint = near ? ` (did you mean '${near}'?)` : '';
   return unitSyntax(whole, at, `unknown unit '${name.slice(0, 40)}'${hint}`, 'unknown-unit');
 }
 
-// In another case, or one letter away. The first letter must be right: a lost prefix is a factor of a thousand.
+// In another case, or one letter different. The first letter must be correct: a lost prefix is a factor of a thousand.
 function nearest(name: string): string | undefined {
   const lower = name.toLowerCase();
   const known = Object.entries(atoms).flatMap(([unit, [, prefixes = '']]) =>
@@ -50,7 +50,7 @@ function oneApart(a: string, b: string): boolean {
   let i = 0;
   while (i < a.length && a[i] === b[i]) i++;
   const [left, right] = [a.slice(i), b.slice(i)];
-  // Of three letters, another one is another unit: lpm is no lbm.
+  // Of three letters, one different letter is another unit: lpm is not lbm.
   const swapped = a.length > 3 && left.slice(1) === right.slice(1);
   return swapped || left.slice(1) === right || left === right.slice(1);
 }

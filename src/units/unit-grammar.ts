@@ -7,13 +7,13 @@ import { spellings, superscripts } from './unit-table';
 // unit    = product [ '/' ( factor | '(' product ')' ) ]
 // product = factor { ('*' | '·' | '⋅' | '×') factor }
 // factor  = atom [ '^' number | superscripts ]
-// One solidus, and nothing after its divisor: J/kg·K could be meant twice, so it is refused.
+// One solidus, and nothing after its divisor: J/kg·K is ambiguous, so it is rejected.
 
 const products = /[*·⋅×]/;
 const factorText =
   /(\s*)([\p{L}\d%°˚"″'′#_℃℉]*)(?:\^([+-]?\d{1,8}(?:\.\d{1,8})?)(?!\d)|(⁻?[⁰¹²³⁴-⁹]{1,8}))?\s*/uy;
 
-/** The factors of the unit text that begins at `from`; an empty text is the unit 1. */
+/** The factors of the unit string that begins at `from`; an empty string is the unit 1. */
 export function parseUnitText(whole: string, from: number): readonly UnitFactor[] {
   const factors: UnitFactor[] = [];
   if (!whole.slice(from).trim()) return factors;
@@ -55,7 +55,7 @@ function factor(whole: string, start: number, given: string, divides: boolean): 
   return { atom, unit };
 }
 
-// µ is written with two letters, the degree sign often with its look-alikes.
+// µ has two code points, and the degree sign similar ones.
 const asciiName = (name: string): string =>
   name
     .replace(/[µμ]/, 'u')
@@ -65,7 +65,7 @@ const asciiName = (name: string): string =>
 const digits = (raised: string): string =>
   raised.replace(/\D/g, (c) => (c === '⁻' ? '-' : String(superscripts.indexOf(c))));
 
-// What to write instead of a text that goes on where its unit could have ended.
+// The fix for a string that continues where its unit could have ended.
 function leftOver(whole: string, from: number, at: number): MeopError {
   const before = whole.slice(from, at).trim();
   const rest = whole.slice(at).trim();

@@ -1,7 +1,7 @@
 import type { GeneralOf, Kind, NamedKind } from './kinds';
 
-// The unit texts that the compiler checks and an editor completes, kind by kind. Any other product of atoms
-// parses at run time too (`quantity('density', '3 oz/in^3')`). Kinds that add nothing to their general kind are empty.
+// The unit strings that the compiler checks and an editor completes, by kind. Any other product of atoms
+// also parses at run time (`quantity('density', '3 oz/in^3')`). Kinds that add nothing to their general kind are empty.
 const names = {
   dimensionless: ['%'],
   angle: ['deg', 'rad', 'mrad', 'arcmin', 'rev', '°'],
@@ -100,18 +100,18 @@ type Own<K> = K extends NamedKind ? Names[K][number] : never;
 /** In specific impulse a second is standard gravity times a second; everywhere else it is a second. */
 type InContext<K> = K extends 'specific impulse' ? 's' : K extends 'temperature difference' ? 'K' : never;
 
-/** The unit texts of a kind that the compiler knows: its own and those of its general kind. */
+/** The unit strings of a kind that the compiler knows: its own and those of its general kind. */
 export type UnitOf<K extends Kind> = K extends NamedKind
   ? K extends 'temperature difference'
     ? Own<K> | InContext<K>
     : Own<K> | Own<GeneralOf<K>> | InContext<K>
   : string;
 
-/** The kind that a unit text stands for by itself. */
+/** The kind of a unit string by itself. */
 export type KindOfUnit<U extends string> = U extends keyof KindByUnit ? KindByUnit[U] : Kind;
 type KindByUnit = { [K in NamedKind as Names[K][number]]: K };
 
-/** The unit texts listed for a kind, its own first. */
+/** The unit strings listed for a kind, its own first. */
 export function unitNames(kind: NamedKind): readonly string[] {
   return names[kind];
 }

@@ -1,14 +1,14 @@
 import type { NamedKind } from './kinds';
 
 // Every atom is defined by an expression in other atoms down to m, kg (as 1000 g), s, K, mol; factors are
-// worked out exactly with decimal.js, so no rounded factor can be typed here.
-// Columns: definition; the prefixes it takes (blank: none); the kind it forces (blank: by dimension).
+// computed exactly with decimal.js, so no rounded factor can be entered here.
+// Columns: definition; the allowed prefixes (blank: none); the kind it implies (blank: by dimension).
 // Sources: SI Brochure 9th ed. (2019) for SI and accepted units; international yard and pound agreement
 // (1959): yd = 0.9144 m, lb = 0.45359237 kg; 3rd CGPM (1901): gn; 10th CGPM (1954): atm;
 // NIST SP 811 (2008) appendix B: IT and thermochemical calorie and Btu, US gallon, conventional mercury and water.
 type Row = readonly [definition: string, prefixes?: string, kind?: NamedKind];
 
-/** The atoms that unit texts are made of. */
+/** The atoms of unit strings. */
 export const atoms: Readonly<Record<string, Row>> = {
   m: ['', 'n u m c d k'],
   g: ['', 'n u m k'],
@@ -103,7 +103,7 @@ export const atoms: Readonly<Record<string, Row>> = {
   St: ['0.0001*m^2/s', 'c', 'kinematic viscosity'],
   cfm: ['ft^3/min'],
   gpm: ['US_gal/min'],
-  // temperature: the points are handled where a number meets the unit; in a product they are differences
+  // temperature: points are handled where a number is combined with the unit; in a product they are differences
   degC: ['K'],
   degF: ['5/9*K'],
   degR: ['5/9*K'],
@@ -112,11 +112,14 @@ export const atoms: Readonly<Record<string, Row>> = {
   delta_degF: ['5/9*K', '', 'temperature difference'],
 };
 
-/** The reading at the ice point and its size in kelvin, on scales with a zero of their own: SI Brochure 2.3.1; NIST SP 811 B.8. */
+/**
+ * The reading at the ice point and the size of a degree in kelvin, for scales with a separate zero: SI Brochure
+ * 2.3.1; NIST SP 811 B.8.
+ */
 export const icePoints: Readonly<Record<string, number | undefined>> = { degC: 0, degF: 32 };
 export const icePointKelvin = 273.15;
 
-/** Other spellings of an atom, each meaning exactly one thing; the grammar takes the plural of a word, too. */
+/** Other spellings of an atom, each with exactly one meaning; the grammar also accepts the plural of a word. */
 export const spellings: Readonly<Record<string, string>> = {
   '℃': 'degC',
   '℉': 'degF',
@@ -146,7 +149,7 @@ export const spellings: Readonly<Record<string, string>> = {
 
 const tons = 't, short_ton or long_ton';
 const pound = 'lb (mass) or lbf (force)';
-/** Spellings that could be meant twice, with what to write instead. */
+/** Ambiguous spellings, with the correct ones. */
 export const refusals: Readonly<Record<string, string>> = {
   F: 'degF or °F',
   C: 'degC or °C',
@@ -165,7 +168,7 @@ export const refusals: Readonly<Record<string, string>> = {
   '#': pound,
 };
 
-/** The multiples that the prefixes stand for. */
+/** The multiples of the prefixes. */
 export const prefixes: Readonly<Record<string, string>> = {
   n: '1e-9',
   u: '1e-6',
@@ -178,5 +181,5 @@ export const prefixes: Readonly<Record<string, string>> = {
   G: '1e9',
 };
 
-/** The raised digits, each at its own index. */
+/** The superscript digits, each at its own index. */
 export const superscripts = '⁰¹²³⁴⁵⁶⁷⁸⁹';

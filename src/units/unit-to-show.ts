@@ -5,7 +5,7 @@ import { article, remedies, remedyFor } from './quantity-error';
 import { type Unit, unitFor } from './unit';
 
 /**
- * The unit that a text names, for something of a kind to be shown in.
+ * The unit of a string, to show a quantity of a kind.
  *
  * @throws MeopError `wrong-unit` where it measures another kind
  */

@@ -6,14 +6,14 @@ import type { Kind } from './kinds';
 import { parseUnitText } from './unit-grammar';
 import { icePointKelvin, icePoints } from './unit-table';
 
-/** A unit: how a number in it becomes an SI double, and what kind of quantity it measures by itself. */
+/** A unit: the conversion of a number to an SI double, and the kind of quantity that it measures by itself. */
 export interface Unit {
   readonly text: string;
-  /** Text that means the same wherever it is parsed; differs for the second as a specific impulse. */
+  /** String with the same meaning wherever it is parsed; differs for the second as a specific impulse. */
   readonly machineText: string;
   readonly kind: Kind;
   readonly dimension: Dimension;
-  /** SI = (value − origin) · factor / divisor + originSi; both origins are zero but for °C and °F. */
+  /** SI = (value − origin) · factor / divisor + originSi; both origins are zero except for °C and °F. */
   readonly factor: number;
   readonly divisor: number;
   readonly origin: number;
@@ -22,18 +22,21 @@ export interface Unit {
 }
 
 const parsed = new Map<string, Unit>();
-const mostParsed = 4096; // texts remembered; a program that feeds endless new ones must not grow
+const mostParsed = 4096; // cached strings; a program with an endless supply of new ones must not grow
 
 /**
- * The unit that a text names by itself.
+ * The unit of a string by itself.
  *
- * @throws MeopError `unknown-unit`, `ambiguous-unit` or `unit-syntax`, pointing at the character.
+ * @throws MeopError `unknown-unit`, `ambiguous-unit` or `unit-syntax`, with the position of the character.
  */
 export function unitOf(text: string): Unit {
-  return parsed.get(text) ?? remember(text, makeUnit(`${text}`, 0)); // as text: plain JavaScript may pass anything
+  return parsed.get(text) ?? remember(text, makeUnit(`${text}`, 0)); // as a string: plain JavaScript may pass anything
 }
 
-/** As {@link unitOf}, for a unit that begins at character `at` of a longer text, so that errors point there. */
+/**
+ * As {@link unitOf}, for a unit that begins at character `at` of a longer string, so that errors show the
+ * position.
+ */
 export function unitAt(whole: string, at: number): Unit {
   const text = whole.slice(at);
   return parsed.get(text) ?? remember(text, makeUnit(whole, at));
@@ -80,7 +83,7 @@ const impulseSecond = (): Unit => {
   return { ...made, text: 's', kind: 'specific impulse' };
 };
 
-/** The unit a text names where a kind is expected: a second of specific impulse is not a second. */
+/** The unit of a string for a known kind: a second of specific impulse is not a second. */
 export function unitFor(kind: Kind, text: string): Unit {
   if (kind === 'specific impulse' && /^s(ec(onds?)?)?$/.test(text))
     return parsed.get(' Isp') ?? remember(' Isp', impulseSecond());
@@ -94,8 +97,8 @@ export function toSi(value: number, unit: Unit): number {
 }
 
 /**
- * An SI double as a number in a unit: of the numbers that stand for the same SI bits, one with at most six
- * decimals where there is one, so that 25.4 mm come back as 25.4.
+ * An SI double as a number in a unit: of the numbers with the same SI bits, one with at most six decimals where
+ * there is one, so that 25.4 mm convert back to 25.4.
  */
 export function fromSi(si: number, unit: Unit): number {
   const value = ((si - unit.originSi) * unit.divisor) / unit.factor + unit.origin;

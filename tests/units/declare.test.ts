@@ -190,9 +190,7 @@ describe('declared inputs', () => {
     const both = either('a length or a word', [length('x', 'length'), words('word')]);
     const at = { procedure: 'f', path: 'x' };
     expect([both.read('3 mm', at), both.read('three', at)].map(String)).toEqual(['3 mm', 'three']);
-    expect(messageOf(() => both.read(7, at))).toBe(
-      'wrong-kind: f: x must be a text that is not empty, got 7.',
-    );
+    expect(messageOf(() => both.read(7, at))).toBe('wrong-kind: f: x must be a non-empty string, got 7.');
   });
   it('where no sort reads a value, the error deepest inside it is reported', () => {
     const both = either('a list of lengths or an object', [

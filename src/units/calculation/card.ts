@@ -3,7 +3,7 @@ import { isParameter } from '../declare/optional';
 import { aligned } from '../table';
 import type { CalculationMetadata } from './declaration';
 
-/** A calculation's card: equation, inputs with kinds and domains, what it gives, source and a call to copy. */
+/** Card of a calculation: equation, inputs with kinds and domains, result, source and a typical call. */
 export function cardText(facts: CalculationMetadata): string {
   const { id, title, equation, source, inputs, subject, gives, exampleCall, solvable } = facts;
   const rows = [...(subject ? [row('first', subject)] : []), ...inputRows(inputs)];
@@ -20,7 +20,7 @@ export function cardText(facts: CalculationMetadata): string {
   ].join('\n');
 }
 
-/** One row an input, those of a group below it: field, symbol, what it takes, meaning. */
+/** One row per input, with those of a group below it: field, symbol, accepted values, meaning. */
 export function inputRows(inputs: Inputs, indent = ''): readonly (readonly string[])[] {
   return Object.entries(inputs).flatMap(([field, input]) => [
     row(indent + field, input),

@@ -6,12 +6,12 @@ import { fromSi, type Unit } from '../unit';
 import type { FormulaMetadata } from './declaration';
 import { closingLines, printed, type Working } from './working';
 
-/** A formula written out. */
+/** Explanation of a formula. */
 export interface Explanation extends Working {
   readonly equation: string;
   /** The equation with the SI numbers in place of the symbols. */
   readonly substitution: string;
-  /** The result in SI. */
+  /** The result in SI units. */
   readonly value: number;
 }
 
@@ -26,7 +26,7 @@ interface Calculation {
 
 const figures = 7;
 
-/** Writes a formula out. */
+/** Writes the explanation of a formula. */
 export function explanation({ facts, given, si, shown, value, cautions }: Calculation): Explanation {
   const { title, equation, source, inputs, output } = facts;
   const fields = Object.entries(inputs);
@@ -46,7 +46,7 @@ export function explanation({ facts, given, si, shown, value, cautions }: Calcul
   };
 }
 
-/** A value as it was given, to the figures of a hand calculation. */
+/** A value as given, with the significant figures of a hand calculation. */
 export const asGiven = (value: unknown): string =>
   isQuantity(value) ? value.format({ figures }) : String(value);
 
@@ -58,7 +58,7 @@ function resultText(value: number, output: Parameter, shown: Unit): string {
   return `${output.symbol} = ${main}${rest.length > 0 ? ` (${rest.join(', ')})` : ''}`;
 }
 
-// A symbol is a run of letters with what is attached to it; the longest that is known wins, so p_ref is not p.
+// A symbol is a sequence of letters with its subscript; the longest known symbol matches, so p_ref is not p.
 function substituted(equation: string, numbers: ReadonlyMap<string, string>): string {
   const at = equation.indexOf('=');
   const symbols = [...numbers.keys()]

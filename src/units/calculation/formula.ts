@@ -25,24 +25,24 @@ export type SolveArguments<I extends Parameters, K extends NamedKind, F extends 
 /** A closed-form equation: call it with quantities, or use `.si` on plain SI numbers. */
 export interface Formula<I extends Parameters, K extends NamedKind> extends FormulaMetadata {
   readonly inputs: I;
-  /** The result with its unit; its `cautions` say where the equation left its validity. */
+  /** The result with its unit; its `cautions` report where the equation is outside its range of validity. */
   (values: Arguments<I>): Result<K>;
-  /** The call itself, under a name. */
+  /** The name of the call. */
   evaluate(values: Arguments<I>): Result<K>;
-  /** The equation on plain SI numbers; checks nothing. */
+  /** The equation on plain SI numbers; does not check its arguments. */
   readonly si: (values: SiArguments<I>) => number;
-  /** The calculation written out as a person would: prints as text, in notebooks as HTML. */
+  /** The hand calculation, which prints as text, and as HTML in notebooks. */
   explain(values: Arguments<I>): Explanation;
-  /** What to keep in mind for these values; empty where the equation may be trusted. */
+  /** Cautions for these values; empty where the equation is valid. */
   cautions(values: Arguments<I>): readonly string[];
   /** The equation solved for one of `solvable`: give `result` instead of that parameter. */
   solveFor<F extends keyof I & string>(field: F, values: SolveArguments<I, K, F>): Result<I[F]['kind']>;
 }
 
 /**
- * Makes a formula from one declaration: the unit-aware call, `.si`, `.explain`, `.cautions`, `.solveFor`, its card and
- * its place in the tests all come from it. `.solveFor` uses the closed form where the declaration has one, and finds the
- * root within the domain of the parameter where the equation is monotonic there. The formula throws `wrong-kind`,
+ * Makes a formula from one declaration: the unit-aware call, `.si`, `.explain`, `.cautions`, `.solveFor`, its card
+ * and its tests. `.solveFor` uses the closed form where the declaration has one, and otherwise finds the root
+ * within the domain of the parameter where the equation is monotonic there. The formula throws `wrong-kind`,
  * `bare-number`, `missing-field`, `unknown-field`, `out-of-domain` and `not-finite`.
  *
  * @example hoopStress({ pressure: '10 MPa', radius: '20 mm', wall: '2 mm' }).in('MPa') // => 100
@@ -76,7 +76,7 @@ export function formula<const I extends Parameters, const K extends NamedKind>(
     return found;
   };
 
-  /** The value of a field that gives a result; `undefined` where there is none, or no single one. */
+  /** The value of a field that gives a result; `undefined` where there is none, or more than one. */
   const inverse = (field: keyof I & string, result: number, values: SiValues<I>): number | undefined => {
     const closed = solve?.[field];
     if (closed !== undefined) return closed(result, values);
@@ -160,7 +160,7 @@ export function formula<const I extends Parameters, const K extends NamedKind>(
 
 const none: readonly string[] = Object.freeze([]);
 
-/** The value of an equation, or `otherwise` where the equation does not exist. */
+/** The value of an equation, or `otherwise` where the equation is not defined. */
 function finiteOr(otherwise: number, value: () => number): number {
   try {
     return value();

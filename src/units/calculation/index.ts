@@ -1,6 +1,6 @@
 /**
- * The two shapes of public calculation: a formula is one closed-form equation, a procedure is anything else. Both are made
- * from declared inputs. Imports the declarations and quantities of this module.
+ * The two forms of public calculation: a formula is one closed-form equation; a procedure is any other
+ * calculation. Both are made from declared inputs. Imports the declarations and quantities of this module.
  */
 export type {
   CalculationMetadata,

@@ -4,9 +4,9 @@ const perDecade = 8;
 const decades = 12; // to each side of a typical value
 
 /**
- * The value in a domain at which a function takes a target value, where the function is monotonic over the domain:
- * searched outward from a typical value, bracketed, then bisected. `undefined` where there is no such value, or where
- * the function turns back and several values may answer.
+ * Finds the value in a domain at which a monotonic function has a target value: searched outward from a typical
+ * value, bracketed, then bisected. Returns `undefined` where there is no such value, or where the function is not
+ * monotonic and several values are possible.
  */
 export function monotonicRoot(
   f: (x: number) => number,
@@ -23,7 +23,7 @@ export function monotonicRoot(
     if (y === 0 && rises === 0) bracket ??= [x, x];
     if (last !== undefined) {
       const change = y - last[1];
-      // A change within rounding says nothing of the direction.
+      // A change within rounding does not indicate a direction.
       const direction = Math.abs(change) <= 1e-12 * (Math.abs(y) + Math.abs(last[1])) ? 0 : Math.sign(change);
       if (direction !== 0 && rises === -direction) return undefined;
       if (direction !== 0) rises = direction;
@@ -35,7 +35,7 @@ export function monotonicRoot(
   return bisected((x) => f(x) - target, ...bracket);
 }
 
-/** Points of a domain in rising order: by decades around the typical value, and densely within bounds. */
+/** Points of a domain in ascending order: by decades around the typical value, and closely spaced within bounds. */
 function searchPoints(
   { above, below, min = above, max = below }: Domain,
   typical: number,
@@ -62,7 +62,7 @@ function searchPoints(
 function bisected(f: (x: number) => number, low: number, high: number): number {
   const sign = Math.sign(f(high)) || -Math.sign(f(low));
   for (;;) {
-    // By size while the ends differ by a factor, so that a root near zero is as good as any.
+    // Geometric mean while the ends differ by a factor, so that a root near zero has the same relative accuracy.
     const middle = low > 0 && high > 4 * low ? Math.sqrt(low * high) : low + (high - low) / 2;
     if (middle <= low || middle >= high) return Math.abs(f(low)) < Math.abs(f(high)) ? low : high;
     if (Math.sign(f(middle)) === sign) high = middle;

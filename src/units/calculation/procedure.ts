@@ -11,30 +11,30 @@ import { register } from './registry';
 import { withFacts } from './with-facts';
 import { closingLines, type ExplainedParameter, printed, type Working } from './working';
 
-/** What every procedure declares, whatever comes before its options. */
+/** Declaration common to all procedures. */
 interface Declared<I extends Inputs, S> {
-  /** The name it is exported under. */
+  /** The exported name. */
   readonly name: string;
   readonly title: string;
-  /** Where the method is published, or whose practice it is. */
+  /** Publication of the method, or its origin in practice. */
   readonly source: string;
   readonly inputs: I;
-  /** What it gives, in words. */
+  /** Description of the result. */
   readonly gives: string;
-  /** Hold values against each other, each once all are read. */
+  /** Checks between values, run after all are read. */
   readonly checks?: readonly Check<Values<I>>[];
-  /** The calculation on plain SI numbers, where other tools want it; checks nothing. */
+  /** The calculation on plain SI numbers, where available; does not check its arguments. */
   readonly si?: S;
   /** Whether it gives a promise, which then rejects with every error, those of the inputs included. */
   readonly asynchronous?: boolean;
 }
 
-/** A calculation of any shape: an iteration, several results, a whole review. */
+/** A calculation of any form: an iteration, several results, a whole review. */
 export interface ProcedureDeclaration<I extends Inputs, R, S> extends Declared<I, S> {
-  /** A typical argument; code, where making it takes other calls: `review(demoMotor())`. */
+  /** A typical argument, as code where it requires other calls: `review(demoMotor())`. */
   readonly example: Arguments<I> | string;
   readonly run: (values: Values<I>) => R;
-  /** The formulas that a person would write down, in order, ending with the result. */
+  /** The formulas of the hand calculation, in order, ending with the result. */
   readonly working?: (values: Values<I>, result: R) => readonly Working[];
 }
 
@@ -52,14 +52,14 @@ type Options<I extends Inputs> =
     ? readonly [values?: Arguments<I>]
     : readonly [values: Arguments<I>];
 
-/** What a procedure has beside its call. */
+/** Properties of a procedure in addition to its call. */
 interface ProcedureBody<G extends readonly unknown[], I extends Inputs, R, S> extends CalculationMetadata {
   readonly inputs: I;
-  /** The call itself, under a name. */
+  /** The name of the call. */
   evaluate(...given: G): R;
-  /** The calculation written out: what was given, the steps where they are formulas, the result. */
+  /** The calculation as text: arguments, steps where these are formulas, result. */
   explain(...given: G): Working;
-  /** The calculation on plain SI numbers, where there is one; checks nothing. */
+  /** The calculation on plain SI numbers, where available; does not check its arguments. */
   readonly si: S;
 }
 
@@ -74,16 +74,15 @@ export interface SubjectProcedure<T extends Input, I extends Inputs, R, S = unde
   (subject: Argument<T>, ...given: Options<I>): R;
 }
 
-/**
- * Makes a procedure of one subject with options from one declaration; see the other form.
- */
+/** Makes a procedure of one subject with options from one declaration; see the other form. */
 export function procedure<const T extends Input, const I extends Inputs, R, S = undefined>(
   declaration: SubjectDeclaration<T, I, R, S>,
 ): SubjectProcedure<T, I, R, S>;
 /**
- * Makes a procedure from one declaration: the checked, unit-aware call, `.explain`, `.si` where it has one, its card and
- * its place in the tests all come from it. `run` is given values that are read, checked and complete. The procedure throws
- * `wrong-kind`, `bare-number`, `missing-field`, `unknown-field`, `unknown-name`, `out-of-domain` and what `run` throws.
+ * Makes a procedure from one declaration: the checked, unit-aware call, `.explain`, `.si` where available, its
+ * card and its tests. `run` receives values that are read, checked and complete. The procedure throws
+ * `wrong-kind`, `bare-number`, `missing-field`, `unknown-field`, `unknown-name`, `out-of-domain` and the errors of
+ * `run`.
  *
  * @example procedure({ name: 'twice', title: 'Twice a length', source: 'arithmetic', inputs: { size: length('x', 'a length') }, gives: 'twice the length', example: { size: '1 mm' }, run: ({ size }) => size.times(2) })({ size: '3 mm' }).in('mm') // => 6
  */
@@ -149,7 +148,7 @@ export function procedure(declaration: AnyDeclaration): unknown {
   return complete;
 }
 
-/** A declaration of either form, its types put aside: the overloads have checked them. */
+/** A declaration of either form without its types, which the overloads have checked. */
 interface AnyDeclaration extends Omit<Declared<Inputs, unknown>, 'checks'> {
   readonly subject?: Input;
   readonly checks?: readonly Check<unknown>[];
@@ -161,7 +160,7 @@ interface AnyDeclaration extends Omit<Declared<Inputs, unknown>, 'checks'> {
 const allOmissible = (inputs: Inputs): boolean =>
   Object.values(inputs).every(({ need }) => need !== 'required');
 
-// A subject has no field name: its errors name what it is.
+// A subject has no field name: its errors use its meaning.
 const subjectPath = ({ takes }: Input): string => takes().replace(/^an? /, '');
 
 function explained(
@@ -185,7 +184,7 @@ function siText(value: unknown, kind: Parameters<typeof coherentUnit>[0]): strin
   return `${formatNumber(si, 7)} ${prettyUnit(coherentUnit(kind))}`.trimEnd();
 }
 
-/** A value on one line or several: its own text where it has one, else its fields. */
+/** A value on one line or several: its own string where it has one, otherwise its fields. */
 function asResult(value: unknown): string {
   if (typeof value !== 'object' || value === null || isQuantity(value)) return asGiven(value);
   if (String(value) !== '[object Object]') return String(value);

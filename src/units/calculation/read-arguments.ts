@@ -7,13 +7,16 @@ import { shownIn } from '../shown-unit';
 import type { Unit } from '../unit';
 import type { SiValues } from './declaration';
 
-/** The arguments of a call: each in SI, and the unit the result is to be shown in. */
+/** The arguments of a call: each in SI, and the unit of the result. */
 export interface ReadArguments<I extends Parameters> {
   readonly si: SiValues<I>;
   readonly shown: Unit;
 }
 
-/** How a formula reads its arguments, without a quantity for each; `skipped` is a field that is being solved for. */
+/**
+ * Reads the arguments of a formula without making a quantity for each; `skipped` is a field that is being solved
+ * for.
+ */
 export function argumentReader<I extends Parameters>(
   procedure: string,
   inputs: I,

@@ -4,13 +4,13 @@ import type { CalculationMetadata, FormulaMetadata } from './declaration';
 import type { Explanation } from './explain';
 import type { Working } from './working';
 
-/** A calculation of any shape, as lists, documentation and tests read it; its arguments are checked when it runs. */
+/** A calculation of any form, for lists, documentation and tests; its arguments are checked when it runs. */
 export interface AnyCalculation extends CalculationMetadata {
   (...given: never[]): unknown;
   explain(...given: never[]): Working;
 }
 
-/** A formula of any shape. */
+/** A formula of any form. */
 export interface AnyFormula extends FormulaMetadata {
   evaluate(values: object): unknown;
   explain(values: object): Explanation;
@@ -19,17 +19,17 @@ export interface AnyFormula extends FormulaMetadata {
 
 const loaded = new Map<string, AnyCalculation | AnyFormula>();
 
-/** Notes a calculation as part of this program. */
+/** Registers a calculation of this program. */
 export function register(calculation: AnyCalculation | AnyFormula): void {
   loaded.set(calculation.id, calculation);
 }
 
-/** The calculations found, as an array that prints as an aligned table. */
+/** A list of calculations that prints as an aligned table. */
 export type CalculationList = readonly (AnyCalculation | AnyFormula)[];
 
 /**
- * The formulas and procedures that this program has loaded, in alphabetical order; with words, those whose card or
- * synonyms contain every word.
+ * Lists the formulas and procedures that this program has loaded, in alphabetical order. With words, lists those
+ * whose card or synonyms contain every word.
  *
  * @example calculations('hoop stress').length > 0 // => true
  */

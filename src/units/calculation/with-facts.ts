@@ -1,4 +1,7 @@
-/** A function under a name, with facts beside it; getters stay getters, so that costly facts are found when asked for. */
+/**
+ * A function under a name, with properties; getters remain getters, so that costly properties are computed on
+ * demand.
+ */
 export function withFacts<F extends object, T extends object>(made: F, name: string, facts: T): F & T {
   Object.defineProperties(made, Object.getOwnPropertyDescriptors(facts));
   Object.defineProperty(made, 'name', { value: name });

@@ -1,12 +1,12 @@
 import { escaped } from '../format';
 import { aligned } from '../table';
 
-/** A calculation written out; prints as text in a terminal and as HTML in a notebook. */
+/** An explained calculation; prints as text in a terminal and as HTML in a notebook. */
 export interface Working {
   readonly title: string;
-  /** One line a parameter: symbol, meaning, as given, in SI. */
+  /** One line per parameter: symbol, meaning, value as given, value in SI. */
   readonly givens: readonly ExplainedParameter[];
-  /** The result as text; of a formula in the unit shown, in SI and in the other system. */
+  /** The result as text; for a formula in the unit shown, in SI and in the other unit system. */
   readonly result: string;
   readonly cautions: readonly string[];
   readonly source: string;
@@ -24,14 +24,14 @@ export interface ExplainedParameter {
 
 interface Lines {
   readonly title: string;
-  /** Above the parameters: the equation. */
+  /** Line above the parameters: the equation. */
   readonly above: readonly string[];
   readonly givens: readonly ExplainedParameter[];
-  /** Below the parameters: substitution and result. */
+  /** Lines below the parameters: substitution and result. */
   readonly below: readonly string[];
 }
 
-/** The lines of a calculation with the ways in which they print. */
+/** The lines of a calculation with their output formats. */
 export function printed(lines: Lines): Pick<Working, 'toString' | 'toHtml'> {
   const text = (): string => asText(lines);
   const html = (): string => asHtml(lines);
@@ -45,7 +45,7 @@ export function printed(lines: Lines): Pick<Working, 'toString' | 'toHtml'> {
   };
 }
 
-/** What to keep in mind, and where the equation is published. */
+/** Cautions, and the publication of the equation. */
 export const closingLines = (cautions: readonly string[], source: string): readonly string[] => [
   ...cautions.map((caution) => `caution: ${caution}`),
   `source: ${source}`,

@@ -4,14 +4,14 @@ import type { Absent, Input, InputFacts, Need } from './input';
 import type { Place } from './place';
 import { inputOf, notThat } from './plain-inputs';
 
-/** One of a few words, which the editor completes. */
+/** One of a few strings, which the editor completes. */
 export interface Choice<T extends string, N extends Need = 'required'> extends Input<T, T | Absent<N>, N> {
   readonly type: 'choice';
   readonly options: readonly T[];
 }
 
 /**
- * Declares a choice between words.
+ * Declares a choice of strings.
  *
  * @example choice('plane of shear', ['thread', 'shank']).options.length // => 2
  */
@@ -39,29 +39,29 @@ const quotedList = (names: readonly string[]): string => names.map((name) => `'$
 
 /** A table whose entries are known by name: threads, materials, bolt classes. */
 export interface NamedTable<V, N extends string = string> {
-  /** What an entry is: `thread`, `material`. */
+  /** Description of an entry: `thread`, `material`. */
   readonly what: string;
-  /** Every name there is. */
+  /** All names. */
   readonly names: () => readonly string[];
   /** The names that an editor completes. */
   readonly usual: readonly N[];
   /** The entry of a name. @throws MeopError `unknown-name` */
   readonly find: (name: string) => V;
-  /** Whether a value is an entry itself, so that an entry of the caller's own may be given. */
+  /** True if a value is itself an entry, so that a user-defined entry may be given. */
   readonly is: (value: unknown) => value is V;
 }
 
-/** An entry of a table, by its name or as itself. */
+/** An entry of a table, by name or as a value. */
 export interface Named<V, N extends string, R extends Need = 'required'>
   extends Input<NameOf<N> | V, V | Absent<R>, R> {
   readonly type: 'named';
   readonly table: NamedTable<V, N>;
 }
 
-/** A name that the editor completes, or any other text. */
+/** A name that the editor completes, or any other string. */
 export type NameOf<N extends string> = N | (string & Readonly<Record<never, never>>);
 
-/** Declares an entry of a table, given by its name or as itself; a calculation gets the entry. */
+/** Declares an entry of a table, given by its name or as a value; the calculation receives the entry. */
 export function named<V, N extends string>(
   meaning: string,
   table: NamedTable<V, N>,
@@ -86,7 +86,7 @@ export function named<V, N extends string>(
   return { ...made, type: 'named', table };
 }
 
-/** The error for a name that does not exist, with the nearest one that does. */
+/** The error for an unknown name, with the nearest known one. */
 export function unknownName(given: unknown, known: readonly string[], what: string, at: Place): MeopError {
   if (typeof given !== 'string') return notThat(given, quotedList(known), at, 'unknown-name');
   const near = nearestName(given, known);

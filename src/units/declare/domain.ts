@@ -5,21 +5,21 @@ import { shownIn } from '../shown-unit';
 import type { Unit } from '../unit';
 import type { Place } from './place';
 
-/** The values, in SI, that an input may take. */
+/** The SI values that an input accepts. */
 export interface Domain {
-  /** Greater than. */
+  /** Exclusive lower bound. */
   readonly above?: number;
-  /** Less than. */
+  /** Exclusive upper bound. */
   readonly below?: number;
-  /** At least. */
+  /** Inclusive lower bound. */
   readonly min?: number;
-  /** At most. */
+  /** Inclusive upper bound. */
   readonly max?: number;
-  /** Whole numbers only. */
+  /** True for integers only. */
   readonly whole?: boolean;
 }
 
-/** Whether an SI value lies in a domain. */
+/** True if an SI value is in a domain. */
 export function inDomain(
   si: number,
   { above = -Infinity, below = Infinity, min = above, max = below, whole }: Domain,

@@ -3,8 +3,8 @@ import type { Argument, Input, InputFacts } from './input';
 import { inputOf } from './plain-inputs';
 
 /**
- * Declares an input that takes values of several sorts: the first declaration that reads the value applies. Where none
- * does, the error is that of the sort that found it deepest inside the value, or of the last.
+ * Declares an input that accepts values of several types: the first declaration that reads the value is used.
+ * Where none does, the error is that of the sort that found it deepest inside the value, or of the last.
  */
 export function either<const T extends readonly Input[]>(
   meaning: string,
@@ -20,7 +20,7 @@ export function either<const T extends readonly Input[]>(
       let last: MeopError | undefined;
       for (const sort of sorts)
         try {
-          return sort.read(value, at) as ReturnType<T[number]['read']>; // true: one of the sorts has read it
+          return sort.read(value, at) as ReturnType<T[number]['read']>; // valid: one of the types has read it
         } catch (error) {
           if (!(error instanceof MeopError)) throw error;
           if (last === undefined || depth(error) >= depth(last)) last = error;

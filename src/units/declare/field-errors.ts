@@ -3,7 +3,7 @@ import { MeopError } from '../errors';
 import { nearestName } from '../nearest-name';
 import { type Place, pathTo } from './place';
 
-/** The error for something other than an object with fields. */
+/** The error for a value that is not an object with fields. */
 export function notAnObject(given: unknown, fields: readonly string[], at: Place): MeopError {
   return new MeopError({
     code: 'missing-field',

@@ -5,7 +5,7 @@ import type { Absent, Arguments, Input, Inputs, Need, Values } from './input';
 import { type Place, pathTo } from './place';
 import { readInputs } from './read-inputs';
 
-/** Inputs that belong together, such as a tube or a seal: read once and passed on whole. */
+/** Inputs that belong together, such as a tube or a seal: read once and passed on as one value. */
 export interface Group<I extends Inputs = Inputs, N extends Need = Need>
   extends Input<Arguments<I>, Values<I> | Absent<N>, N> {
   readonly type: 'group';
@@ -14,29 +14,29 @@ export interface Group<I extends Inputs = Inputs, N extends Need = Need>
   readonly instead: Readonly<Record<string, string>>;
 }
 
-/** What is wrong with values that do not go together. */
+/** Conflict between values of a group. */
 export type Conflict = Pick<ErrorFacts, 'path' | 'given' | 'expected' | 'remedy' | 'problem'> & {
-  /** `out-of-domain` where it is left out. */
+  /** Error code; default `out-of-domain`. */
   readonly code?: string;
 };
 
-/** Says what is wrong with values that do not go together; `undefined` where nothing is. */
+/** Returns the conflict between the values; `undefined` where there is none. */
 export type Check<V> = { check(values: V): Conflict | undefined }['check'];
 
-/** What a group may say beyond its fields. */
+/** Options of a group. */
 export interface GroupFacts<I extends Inputs> {
-  /** What the group is: `the tube that contains the pressure`. */
+  /** Description of the group: `the tube that contains the pressure`. */
   readonly meaning: string;
   readonly synonyms?: readonly string[];
-  /** Names that people try and that are not fields, each with what to write instead. */
+  /** Likely unknown fields, each with the correct one. */
   readonly instead?: Readonly<Record<string, string>>;
-  /** Holds values against each other; each is asked once all fields are read. */
+  /** Checks between values, run after all fields are read. */
   readonly checks?: readonly Check<Values<I>>[];
 }
 
 /**
- * Declares inputs that belong together. A group is an input itself, so that groups nest; its fields may be spread into
- * another declaration.
+ * Declares inputs that belong together. A group is also an input, so that groups nest; its fields may be spread
+ * into another declaration.
  *
  * @example inputs({ wall: length('t', 'wall thickness', { example: '3 mm' }) }, { meaning: 'the tube' }).example.wall // => '3 mm'
  */
@@ -60,7 +60,7 @@ export function inputs<const I extends Inputs>(fields: I, facts: GroupFacts<I>):
   };
 }
 
-/** The values, once no check finds them in conflict. @throws MeopError `out-of-domain` or the code of the check */
+/** The values, after all checks between them. @throws MeopError `out-of-domain` or the code of the check */
 export function checked<V>(values: V, checks: readonly Check<V>[], at: Place): V {
   for (const check of checks) {
     const conflict = check(values);
@@ -74,4 +74,13 @@ export function checked<V>(values: V, checks: readonly Check<V>[], at: Place): V
     });
   }
   return values;
+}
+
+/** A typical argument, from the examples of the fields; `undefined` where a required field has none. */
+function exampleOf<I extends Inputs>(fields: I): Arguments<I> | undefined {
+  const entries = Object.entries(fields);
+  if (entries.some(([, { need, example }]) => need === 'required' && example === undefined)) return undefined;
+  const given = entries.filter(([, { need }]) => need === 'required');
+  const example: unknown = Object.fromEntries(given.map(([field, input]) => [field, input.example]));
+  return example as Arguments<I>; // valid: every required field has an example
 }

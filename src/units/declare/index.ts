@@ -1,6 +1,6 @@
 /**
- * Declared inputs: every value that a calculation or a document takes is declared once, here in kind, and read, checked,
- * described and documented from its declaration. Imports quantities and units of this module only.
+ * Declared inputs: every value that a calculation or a document accepts is declared once, by kind, and read,
+ * checked, described and documented from its declaration. Imports only quantities and units of this module.
  */
 export { type Choice, choice, type Named, type NamedTable, type NameOf, named, unknownName } from './choice';
 export type { Domain } from './domain';

@@ -2,15 +2,15 @@ import type { Absent, Argument, Input, InputFacts, Need } from './input';
 import { pathTo } from './place';
 import { inputOf, notThat } from './plain-inputs';
 
-/** How many items a list must have. */
+/** Allowed number of items of a list. */
 export interface ListFacts<A> extends InputFacts<readonly A[]> {
-  /** At least; 1 where it is left out. */
+  /** Minimum; default 1. */
   readonly min?: number;
-  /** At most. */
+  /** Maximum. */
   readonly max?: number;
 }
 
-/** A list of inputs of one sort. */
+/** A list of inputs of one type. */
 export interface List<T extends Input = Input, N extends Need = Need>
   extends Input<readonly Argument<T>[], readonly ReturnType<T['read']>[] | Absent<N>, N> {
   readonly type: 'list';
@@ -18,7 +18,7 @@ export interface List<T extends Input = Input, N extends Need = Need>
   readonly min: number;
 }
 
-/** Declares a list. Its items are read one by one, and an error names the item by its index. */
+/** Declares a list. Its items are read one by one, and an error names the index of the item. */
 export function list<const T extends Input>(
   meaning: string,
   item: T,

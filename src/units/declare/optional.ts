@@ -5,29 +5,29 @@ import type { Input, Inputs, Worse } from './input';
 import type { List } from './list';
 import { type Parameter, resultOf } from './parameter';
 
-/** The same parameter, with an SI value that is assumed where it is left out. */
+/** The same parameter, with a default SI value. */
 export function optional<K extends NamedKind, W extends Worse | undefined>(
   parameter: Parameter<K, 'required', W>,
   standard: number,
 ): Parameter<K, 'standard', W>;
-/** The same parameter, which may be left out. */
+/** The same parameter, optional. */
 export function optional<K extends NamedKind, W extends Worse | undefined>(
   parameter: Parameter<K, 'required', W>,
 ): Parameter<K, 'optional', W>;
-/** The same group of inputs, which may be left out as a whole. */
+/** The same group of inputs, optional as a whole. */
 export function optional<I extends Inputs>(group: Group<I, 'required'>): Group<I, 'optional'>;
-/** The same input, with a value that is assumed where it is left out. */
+/** The same input, with a default value. */
 export function optional<A, V, const S extends V>(
   input: Input<A, V, 'required'>,
   standard: S,
 ): Input<A, V, 'standard'>;
-/** The same choice, which may be left out. */
+/** The same choice, optional. */
 export function optional<T extends string>(input: Choice<T>): Choice<T, 'optional'>;
-/** The same entry of a table, which may be left out. */
+/** The same entry of a table, optional. */
 export function optional<V, N extends string>(input: Named<V, N>): Named<V, N, 'optional'>;
-/** The same list, which may be left out. */
+/** The same list, optional. */
 export function optional<T extends Input>(input: List<T, 'required'>): List<T, 'optional'>;
-/** The same input, which may be left out. */
+/** The same input, optional. */
 export function optional<A, V>(input: Input<A, V, 'required'>): Input<A, V | undefined, 'optional'>;
 export function optional(input: Input, standard?: unknown): Input {
   if (standard === undefined) return { ...input, need: 'optional', absent: () => undefined };
@@ -42,5 +42,5 @@ export function optional(input: Input, standard?: unknown): Input {
   return made;
 }
 
-/** Whether a declared input is a quantity. */
+/** True if a declared input is a quantity. */
 export const isParameter = (input: Input): input is Parameter => input.type === 'quantity';

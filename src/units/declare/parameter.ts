@@ -6,16 +6,16 @@ import type { Unit } from '../unit';
 import { type Domain, domainText, inDomain, outOfDomain } from './domain';
 import type { Absent, Input, InputFacts, Need, Worse } from './input';
 
-/** What a field of a kind takes: a quantity, a text with a unit or, where there is no dimension, a number. */
+/** Argument type of a kind: a quantity, a string with a unit or, if dimensionless, a number. */
 export type FieldInput<K extends NamedKind> = K extends 'dimensionless'
   ? number | QuantityInput<K>
   : QuantityInput<K>;
 
-/** A value of a kind as a calculation gets and gives it: a number where there is no dimension. */
+/** A value of a kind in calculations and results: a number if it is dimensionless. */
 export type Result<K extends NamedKind> = ResultOfKind[K];
 type ResultOfKind = { readonly [K in NamedKind]: K extends 'dimensionless' ? number : Quantity<K> };
 
-/** One quantity that a calculation takes or gives. */
+/** One quantity as an input or a result of a calculation. */
 export interface Parameter<
   K extends NamedKind = NamedKind,
   N extends Need = Need,
@@ -23,26 +23,29 @@ export interface Parameter<
 > extends Input<FieldInput<K>, Result<K> | Absent<N>, N> {
   readonly type: 'quantity';
   readonly kind: K;
-  /** The textbook symbol, as it stands in the equation. */
+  /** The textbook symbol, as in the equation. */
   readonly symbol: string;
   readonly domain: Domain;
-  /** The SI value assumed where the parameter is left out. */
+  /** Default SI value. */
   readonly standard: number | undefined;
-  /** The end of its tolerance that is the worse one for a review. */
+  /** Worst-case limit of its tolerance in a review. */
   readonly worse: W;
 }
 
 /** The parameters of a formula by field name. */
 export type Parameters = Readonly<Record<string, Parameter>>;
 
-/** What a parameter may say beyond symbol and meaning: its domain, an example, the worse end of its tolerance, synonyms. */
+/**
+ * Options of a parameter in addition to symbol and meaning: its domain, an example, its worst-case limit,
+ * synonyms.
+ */
 export interface ParameterFacts<K extends NamedKind, W extends Worse | undefined>
   extends Domain,
     InputFacts<FieldInput<K>> {
   readonly worse?: W;
 }
 
-/** How a parameter of one kind is declared. `facts` narrow its usual domain and say more of it. */
+/** Declaring function of a kind. `facts` restrict its usual domain and add options. */
 export type ParameterOf<K extends NamedKind> = <const W extends Worse | undefined = undefined>(
   symbol: string,
   meaning: string,
@@ -61,7 +64,7 @@ export const parameterOf =
     const { example, synonyms = [], worse, ...domain } = facts ?? {};
     // Bounds replace the usual domain; `{}` allows any finite value.
     const isUsual = Object.keys(domain).length === 0 && Object.keys(facts ?? usual).length > 0;
-    // True: W is undefined exactly where no worse end is given.
+    // Valid: W is undefined exactly where no worst-case limit is given.
     return parameter(kind, symbol, meaning, isUsual ? usual : domain, {
       example,
       synonyms,
@@ -109,6 +112,6 @@ export function resultOf<K extends NamedKind>(
   unit: Unit = shownIn(kind, false),
   cautions?: readonly string[],
 ): Result<K> {
-  // True by the definition of Result: a number where there is no dimension, else a quantity.
+  // Valid by the definition of Result: a number if dimensionless, otherwise a quantity.
   return (kind === 'dimensionless' ? si : fromSiValue<K>(si, kind, unit, cautions)) as Result<K>;
 }

@@ -1,4 +1,4 @@
-/** Where a value is read: the calculation that was called, and the path of the value in its argument. */
+/** Origin of a value: the calculation that was called, and the path of the value in its argument. */
 export interface Place {
   readonly procedure: string;
   /** Empty for the argument itself. */

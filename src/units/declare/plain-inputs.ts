@@ -2,7 +2,7 @@ import { MeopError } from '../errors';
 import type { Input, InputFacts } from './input';
 import type { Place } from './place';
 
-/** What makes an input of one sort of value. */
+/** Makes an input of one type of value. */
 interface Sort<A, V> extends InputFacts<A> {
   readonly type: string;
   readonly meaning: string;
@@ -10,7 +10,7 @@ interface Sort<A, V> extends InputFacts<A> {
   readonly read: (value: unknown, at: Place) => V;
 }
 
-/** An input of any sort, required. */
+/** A required input of any type. */
 export const inputOf = <A, V>({ example, synonyms = [], ...rest }: Sort<A, V>): Input<A, V, 'required'> => ({
   ...rest,
   need: 'required',
@@ -19,11 +19,11 @@ export const inputOf = <A, V>({ example, synonyms = [], ...rest }: Sort<A, V>): 
   absent: () => rest.read(example, { procedure: '', path: '' }),
 });
 
-/** The error for a value that is not of the sort that an input takes. */
+/** The error for a value of the wrong type. */
 export const notThat = (given: unknown, expected: string, at: Place, code = 'wrong-kind'): MeopError =>
   new MeopError({ code, procedure: at.procedure, path: at.path || undefined, given, expected });
 
-/** Yes or no. */
+/** A boolean. */
 export const flag = (meaning: string, facts: InputFacts<boolean> = {}): Input<boolean, boolean, 'required'> =>
   inputOf({
     ...facts,
@@ -36,7 +36,7 @@ export const flag = (meaning: string, facts: InputFacts<boolean> = {}): Input<bo
     },
   });
 
-/** A text that is not empty. */
+/** A non-empty string. */
 export const words = (meaning: string, facts: InputFacts<string> = {}): Input<string, string, 'required'> =>
   inputOf({
     ...facts,
@@ -45,11 +45,11 @@ export const words = (meaning: string, facts: InputFacts<string> = {}): Input<st
     takes: () => 'text',
     read: (value, at) => {
       if (typeof value === 'string' && value.trim() !== '') return value;
-      throw notThat(value, 'a text that is not empty', at);
+      throw notThat(value, 'a non-empty string', at);
     },
   });
 
-/** A function that the caller passes, such as one that is told of progress. */
+/** A function of the caller, such as a progress callback. */
 export const callback = <F extends (...values: never[]) => unknown>(
   meaning: string,
   facts: InputFacts<F> = {},
@@ -60,12 +60,12 @@ export const callback = <F extends (...values: never[]) => unknown>(
     meaning,
     takes: () => 'function',
     read: (value, at) => {
-      if (typeof value === 'function') return value as F; // its signature is the caller's word
+      if (typeof value === 'function') return value as F; // its signature is not checked
       throw notThat(value, 'a function', at);
     },
   });
 
-/** A value that only the library makes, such as a firing or a grain, known by a test of its own. */
+/** A value that only the library makes, such as a firing or a grain, identified by a test function. */
 export const instance = <V>(
   meaning: string,
   what: string,

@@ -3,10 +3,10 @@ import type { Inputs, Values } from './input';
 import { type Place, pathTo } from './place';
 
 /**
- * Reads an object of declared inputs: each value read and checked, what is left out replaced by its standard value or
+ * Reads an object of declared inputs: reads and checks each value, and replaces omitted ones by their default or
  * `undefined`.
  *
- * @throws MeopError `missing-field`, `unknown-field`, and what the inputs throw, each with its path
+ * @throws MeopError `missing-field`, `unknown-field`, and the errors of the inputs, each with its path
  */
 export function readInputs<const I extends Inputs>(inputs: I, given: unknown, at: Place): Values<I> {
   const fields = Object.keys(inputs);

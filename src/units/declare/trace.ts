@@ -11,7 +11,7 @@ export interface Trace<K extends NamedKind> extends Input<Series<K>, Series<K>, 
   readonly kind: K;
 }
 
-/** Declares a series of values of a kind; `min` is the least number of values. */
+/** Declares a series of values of a kind; `min` is the minimum number of values. */
 export function trace<const K extends NamedKind>(
   kind: K,
   meaning: string,

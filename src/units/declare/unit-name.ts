@@ -6,7 +6,7 @@ import type { UnitOf } from '../unit-names';
 import type { Input, InputFacts } from './input';
 import { inputOf, notThat } from './plain-inputs';
 
-/** Declares the name of a unit of a kind, which the editor completes; a calculation is given the unit. */
+/** Declares the name of a unit of a kind, which the editor completes; the calculation receives the unit. */
 export const unitName = <const K extends NamedKind>(
   kind: K,
   meaning: string,

@@ -8,34 +8,37 @@ import { readInputs } from './read-inputs';
 
 type Cases = Readonly<Record<string, Inputs | Group>>;
 
-/** The fields of a variant, whether it is declared as a group or as bare fields. */
+/** The fields of a variant, declared as a group or as bare fields. */
 export type FieldsOfCase<X> = X extends Group<infer I> ? I : X extends Inputs ? X : never;
 
 type Told<D extends string, V, S> = V extends S
   ? { readonly [F in D]?: V | undefined }
   : { readonly [F in D]: V };
 
-/** The argument of one of several variants, told apart by the name in one field, which the standard one may leave out. */
+/**
+ * The argument of one of several variants, distinguished by the name in one field, which the default variant may
+ * omit.
+ */
 export type VariantArgument<D extends string, C extends Cases, S = never> = {
   [V in keyof C]: Told<D, V, S> & Arguments<FieldsOfCase<C[V]>>;
 }[keyof C];
 
-/** One of several variants as a calculation is given it. */
+/** One of several variants in a calculation. */
 export type VariantValue<D extends string, C extends Cases> = {
   [V in keyof C]: { readonly [F in D]: V } & Values<FieldsOfCase<C[V]>>;
 }[keyof C];
 
-/** One of several groups of inputs, told apart by the name in one field. */
+/** One of several groups of inputs, distinguished by the name in one field. */
 export interface Variants<D extends string, C extends Cases, N extends Need = Need, S = never>
   extends Input<VariantArgument<D, C, S>, VariantValue<D, C> | Absent<N>, N> {
   readonly type: 'variants';
-  /** The variant where the discriminator is left out. */
+  /** Default variant, used if the discriminator is omitted. */
   readonly standard: S | undefined;
   readonly discriminator: D;
   readonly cases: C;
 }
 
-/** Declares one of several groups of inputs, told apart by the name in the field `discriminator`. */
+/** Declares one of several groups of inputs, distinguished by the name in the field `discriminator`. */
 export function variants<
   const D extends string,
   const C extends Cases,
@@ -48,7 +51,7 @@ export function variants<
     standard,
     ...facts
   }: InputFacts<VariantArgument<D, C, S>> & {
-    /** The variant where the discriminator is left out. */
+    /** Default variant, used if the discriminator is omitted. */
     readonly standard?: S;
   } = {},
 ): Variants<D, C, 'required', S> {
