@@ -108,9 +108,7 @@ export const exceptions: readonly EnglishException[] = [];
 export const notYetRewritten: Readonly<Record<string, number>> = {
   'src/ballistics': 63,
   'src/nozzle': 40,
-  'src/numerics': 16,
   'src/structures': 235,
-  'src/units': 41,
   'README.md': 2,
   'the review of the demo motor': 17,
   'the page of the demo motor': 17,
