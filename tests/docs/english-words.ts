@@ -106,10 +106,11 @@ export const exceptions: readonly EnglishException[] = [];
  * leaves the list at zero.
  */
 export const notYetRewritten: Readonly<Record<string, number>> = {
-  'src/ballistics': 63,
+  'src/ballistics': 45,
   'src/nozzle': 40,
   'src/structures': 235,
   'README.md': 2,
+  'DEVELOPERS.md': 2,
   'the review of the demo motor': 17,
   'the page of the demo motor': 17,
 };

@@ -75,12 +75,3 @@ export function checked<V>(values: V, checks: readonly Check<V>[], at: Place): V
   }
   return values;
 }
-
-/** A typical argument, from the examples of the fields; `undefined` where a required field has none. */
-function exampleOf<I extends Inputs>(fields: I): Arguments<I> | undefined {
-  const entries = Object.entries(fields);
-  if (entries.some(([, { need, example }]) => need === 'required' && example === undefined)) return undefined;
-  const given = entries.filter(([, { need }]) => need === 'required');
-  const example: unknown = Object.fromEntries(given.map(([field, input]) => [field, input.example]));
-  return example as Arguments<I>; // valid: every required field has an example
-}
