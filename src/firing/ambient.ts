@@ -1,32 +1,37 @@
-import { MeopError, type QuantityInput, readInput } from '../units';
-import type { Firing } from './firing';
+import { MeopError, optional, procedure, type QuantityInput } from '../units';
+import { type Firing, firingInput } from './firing';
+import { ambientPressure } from './motor-inputs';
 
-/**
- * Returns the pressure around the motor in Pa: the given value, or else that of the record. It is never assumed.
- *
- * @throws MeopError `missing-field` where neither is known
- * @example ambientOf(firing({ origin: 'measured', time: series([0, 1], 's'), thrust: series([0, 5], 'N') }), '0.1 MPa', 'myReduction') // => 100000
- */
-export function ambientOf(
+/** Kernel: {@link ambientOf} on behalf of another calculation. */
+export function ambientSi(
   record: Firing,
   given: QuantityInput<'absolute pressure'> | undefined,
   caller: string,
 ): number {
-  if (given !== undefined) {
-    const { si } = readInput('absolute pressure', 'ambientPressure', given, caller);
-    if (si >= 0) return si;
-    throw new MeopError(
-      'out-of-domain',
-      `${caller}: ambientPressure must be 0 or more, got ${String(given)}`,
-      'ambientPressure',
-      { value: given, expected: 'absolute pressure' },
-    );
-  }
+  const path = 'ambientPressure';
+  if (given !== undefined) return ambientPressure.read(given, { procedure: caller, path }).si;
   if (record.ambientPressure !== undefined) return record.ambientPressure.si;
-  throw new MeopError(
-    'missing-field',
-    `${caller}: missing required field ambientPressure (pressure around the motor; the record has none). Give { ambientPressure: '101.3 kPa' }, or make the record with it.`,
-    'ambientPressure',
-    { expected: 'absolute pressure' },
-  );
+  throw new MeopError({
+    code: 'missing-field',
+    procedure: caller,
+    path,
+    expected: `${ambientPressure.meaning}; the record has none`,
+    remedy: "Give { ambientPressure: '101.3 kPa' }, or make the record with it",
+  });
 }
+
+/**
+ * Returns the pressure around the motor in Pa: the given value, or else that of the record. It is never assumed.
+ *
+ * @example ambientOf(firing({ origin: 'measured', time: series([0, 1], 's'), thrust: series([0, 5], 'N') }), { ambientPressure: '0.1 MPa' }) // => 100000
+ */
+export const ambientOf = /* @__PURE__ */ procedure({
+  name: 'ambientOf',
+  title: 'Ambient pressure of a firing',
+  source: 'the given value, or else that of the record',
+  subject: firingInput,
+  inputs: { ambientPressure: optional(ambientPressure) },
+  gives: 'the pressure around the motor, Pa',
+  example: "ambientOf(record, { ambientPressure: '0.1 MPa' })",
+  run: (record, given): number => ambientSi(record, given.ambientPressure, 'ambientOf'),
+});

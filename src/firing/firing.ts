@@ -1,15 +1,29 @@
 import {
+  type Arguments,
+  any,
+  byName,
+  choice,
+  either,
   fromSiArray,
   fromSiValue,
-  MeopError,
-  type NamedKind,
+  inputs,
+  instance,
+  isSeries,
+  length,
+  list,
+  mass,
+  optional,
+  type Procedure,
+  parameterOf,
+  procedure,
   type Quantity,
-  type QuantityInput,
-  readInput,
   type Series,
+  trace,
   unitOf,
+  words,
 } from '../units';
 import { checkChannel, checkTime } from './firing-checks';
+import { ambientPressure, throatDiameter } from './motor-inputs';
 
 /** Whether a firing was computed or recorded. */
 export type FiringOrigin = 'predicted' | 'measured';
@@ -19,7 +33,7 @@ export interface FiringEvent {
   readonly name: string;
   readonly time: Quantity<'time'>;
   /** Burned depth at that moment, where it is known. */
-  readonly depth?: Quantity<'length'>;
+  readonly depth?: Quantity<'length'> | undefined;
 }
 
 /** The channels that a firing has at most once, and the kind of each. */
@@ -69,72 +83,71 @@ export interface Firing extends FiringChannels, FiringMetadata {
   toString(): string;
 }
 
-// A pressure without a stated reference is absolute, as this record declares it; gauge pressure is rejected.
-type Given<K extends 'absolute pressure' | 'force'> = K extends 'absolute pressure'
-  ? Series<'absolute pressure'> | Series<'pressure'>
-  : Series<K>;
+/** Whether a value is a firing: by what it contains, so that a copy is one too. */
+export const isFiring = (value: unknown): value is Firing =>
+  typeof value === 'object' &&
+  value !== null &&
+  'origin' in value &&
+  (value.origin === 'predicted' || value.origin === 'measured') &&
+  'time' in value &&
+  isSeries(value.time) &&
+  'temperatures' in value &&
+  'events' in value &&
+  'history' in value;
+
+const texts = words('one line of text');
+const moment = /* @__PURE__ */ parameterOf('time', any);
+
+/** The channels and facts of a firing. */
+const firingFields = {
+  origin: choice('origin of the record: computed or recorded', ['predicted', 'measured']),
+  time: trace('time', 'times of the samples, increasing'),
+  // A pressure without a stated reference is absolute, as this record declares it; gauge pressure is rejected.
+  pressure: optional(
+    either('chamber pressure, absolute', [
+      trace('pressure', 'pressure'),
+      trace('absolute pressure', 'pressure', {
+        remedy: 'Add the ambient pressure to each value and declare the sum absolute',
+      }),
+    ]),
+  ),
+  thrust: optional(trace('force', 'thrust')),
+  massFlow: optional(trace('mass flow', 'mass flow through the nozzle')),
+  burningArea: optional(trace('area', 'burning area')),
+  web: optional(trace('length', 'burned depth: distance burned normal to the surface')),
+  portMassFlux: optional(trace('mass flux', 'mass flux at the aft end of the port')),
+  throatDiameter: optional(trace('length', 'throat diameter')),
+  propellantMass: optional(trace('mass', 'mass of unburned propellant')),
+  title: optional(words('title of the record')),
+  ambientPressure: optional(ambientPressure),
+  loadedMass: optional(mass('m_p', 'mass of propellant loaded', { min: 0, example: '1.2 kg' })),
+  initialThroatDiameter: optional(throatDiameter),
+  temperatures: optional(
+    byName('temperatures by the name of their place', trace('temperature', 'temperature')),
+    {},
+  ),
+  events: optional(
+    list(
+      'events at a moment of the firing',
+      inputs(
+        {
+          name: words('what happened'),
+          time: moment('t', 'time of the event'),
+          depth: optional(length('w', 'burned depth at that moment', { min: 0 })),
+        },
+        { meaning: 'event' },
+      ),
+      { min: 0 },
+    ),
+    [],
+  ),
+  notes: optional(list('notes', texts, { min: 0 }), []),
+  cautions: optional(list('limits to the validity of the record', texts, { min: 0 }), []),
+  history: optional(list('processing steps from the source to this record', texts, { min: 0 }), []),
+};
 
 /** Input of {@link firing}. */
-export interface FiringInput extends Omit<FiringChannels, 'pressure'> {
-  readonly title?: string;
-  readonly ambientPressure?: QuantityInput<'absolute pressure'>;
-  readonly loadedMass?: QuantityInput<'mass'>;
-  readonly initialThroatDiameter?: QuantityInput<'length'>;
-  readonly origin: FiringOrigin;
-  readonly time: Series<'time'>;
-  readonly pressure?: Given<'absolute pressure'>;
-  readonly temperatures?: Readonly<Record<string, Series<'temperature'>>>;
-  readonly events?: readonly FiringEvent[];
-  readonly notes?: readonly string[];
-  readonly cautions?: readonly string[];
-  readonly history?: readonly string[];
-}
-
-/**
- * Makes a firing record from its channels.
- *
- * Time must increase from sample to sample, and every channel must be as long as time. Chamber pressure is absolute: a
- * gauge reading becomes absolute by adding the ambient pressure, which the caller must know.
- *
- * @throws MeopError `not-a-series`, `too-short`, `not-finite`, `time-order`, `length-mismatch`, `wrong-kind`
- * @example firing({ origin: 'measured', time: series([0, 1], 's'), thrust: series([0, 5], 'N') }).thrust.max().in('N') // => 5
- */
-export function firing<const I extends FiringInput>(input: I): TypedFiring<I> {
-  const given: FiringInput = input;
-  const { temperatures = {}, events = [], notes = [], cautions = [], history = [], ...rest } = given;
-  checkTime(rest.time);
-  const { length } = rest.time;
-  for (const [name, kind] of channelKinds) checkChannel(name, rest[name], kind, length);
-  for (const [name, channel] of Object.entries(temperatures))
-    checkChannel(`temperatures.${name}`, channel, 'temperature', length);
-  if (rest.origin !== 'predicted' && rest.origin !== 'measured')
-    throw new MeopError(
-      'unknown-name',
-      `firing: origin must be 'predicted' or 'measured', got '${String(rest.origin)}'`,
-      'origin',
-    );
-  const { pressure, ambientPressure, loadedMass, initialThroatDiameter, ...others } = rest;
-  const made: Firing = {
-    ...withoutUndefined(others),
-    ...(ambientPressure !== undefined && {
-      ambientPressure: fact('absolute pressure', 'ambientPressure', ambientPressure),
-    }),
-    ...(loadedMass !== undefined && { loadedMass: fact('mass', 'loadedMass', loadedMass) }),
-    ...(initialThroatDiameter !== undefined && {
-      initialThroatDiameter: fact('length', 'initialThroatDiameter', initialThroatDiameter),
-    }),
-    ...(pressure === undefined ? {} : { pressure: asAbsolute(pressure) }),
-    temperatures: { ...temperatures },
-    events: [...events],
-    notes: [...notes],
-    cautions: [...cautions],
-    history: [...history],
-    toString: () => firingText(made),
-    ...{ [Symbol.for('nodejs.util.inspect.custom')]: () => firingText(made) },
-  };
-  // True: every channel of the input is in the record under the same name; only the kind of the pressure is made exact.
-  return made as TypedFiring<I>;
-}
+export type FiringInput = Arguments<typeof firingFields>;
 
 /** A firing with the channels that the compiler knows to be present. */
 export type TypedFiring<I extends FiringInput> = Firing & {
@@ -156,23 +169,66 @@ export const channelKinds = [
   ['propellantMass', 'mass'],
 ] as const satisfies readonly (readonly [keyof FiringChannels, string])[];
 
-function fact<K extends NamedKind>(
-  kind: K,
-  field: keyof FiringMetadata,
-  given: QuantityInput<K>,
-): Quantity<K> {
-  const { si, unit } = readInput(kind, field, given, 'firing');
-  return fromSiValue<K>(si, kind, unit);
-}
+const asAbsolute = ({ si }: Series): Series<'absolute pressure'> => fromSiArray('absolute pressure', si);
 
-function asAbsolute({ si }: { readonly si: Float64Array }): Series<'absolute pressure'> {
-  return fromSiArray('absolute pressure', si);
-}
-
-function withoutUndefined<T extends object>(fields: T): T {
+function withoutUndefined<T extends object>(fields: T): { [F in keyof T]: Exclude<T[F], undefined> } {
   const known = Object.entries(fields).filter(([, value]) => value !== undefined);
-  return Object.fromEntries(known) as T; // True: only undefined fields, hence optional ones, are omitted.
+  // True: only undefined fields, hence optional ones, are omitted.
+  return Object.fromEntries(known) as { [F in keyof T]: Exclude<T[F], undefined> };
 }
+
+/** Gives a record its text. Copies by spreading do not contain it, so that they can be given to {@link firing}. */
+export function withText<R extends Firing>(record: R): R {
+  const value = (): string => firingText(record);
+  const hidden = { value, enumerable: false, writable: true, configurable: true };
+  return Object.defineProperties(record, {
+    toString: hidden,
+    [Symbol.for('nodejs.util.inspect.custom')]: hidden,
+  });
+}
+
+/** A record of fields that are read: its samples are checked. @throws MeopError */
+export function firingOf<R extends Firing>(fields: R): R {
+  checkTime(fields.time);
+  const { length: samples } = fields.time;
+  for (const [name] of channelKinds) checkChannel(name, fields[name], samples);
+  for (const [name, channel] of Object.entries(fields.temperatures))
+    checkChannel(`temperatures.${name}`, channel, samples);
+  return withText(fields);
+}
+
+/**
+ * Makes a firing record from its channels. Time must increase from sample to sample, and every channel must be as long as
+ * time. Chamber pressure is absolute: a gauge reading becomes absolute by adding the ambient pressure, which the caller
+ * must know.
+ *
+ * @example firing({ origin: 'measured', time: series([0, 1], 's'), thrust: series([0, 5], 'N') }).thrust.max().in('N') // => 5
+ */
+export const firing: FiringProcedure = /* @__PURE__ */ procedure({
+  name: 'firing',
+  title: 'Firing record',
+  source: 'definition',
+  inputs: firingFields,
+  gives: 'the record',
+  example: "firing({ origin: 'measured', time: series([0, 1], 's'), thrust: series([0, 5], 'N') })",
+  run: ({ pressure, ...others }): Firing =>
+    firingOf({ ...withoutUndefined(others), ...(pressure && { pressure: asAbsolute(pressure) }) }),
+}) as FiringProcedure; // true: the record has every channel of the input, under the same name
+
+type Made = Procedure<typeof firingFields, Firing>;
+
+/** The procedure `firing`, which knows the channels of its result from those of its input. */
+type FiringProcedure = Pick<Made, keyof Made> & (<const I extends FiringInput>(input: I) => TypedFiring<I>);
+
+/** A firing, predicted or measured. */
+export const firingInput = /* @__PURE__ */ instance(
+  'the firing, predicted or measured',
+  'a Firing',
+  isFiring,
+  {
+    remedy: 'Make one with firing, firingFromLog or simulate',
+  },
+);
 
 // The part of a series that printing needs, whatever its kind.
 interface Extent {

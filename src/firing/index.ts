@@ -27,15 +27,15 @@ export {
   ratiometricCalibration,
   type Span,
 } from './calibration/transducers';
-export { type AlignOptions, align } from './cleaning/align';
+export { align } from './cleaning/align';
 export { detectBurn } from './cleaning/detect-burn';
-export { type LowPassFilterOptions, lowPass } from './cleaning/low-pass';
+export { lowPass } from './cleaning/low-pass';
 export { movingAverage } from './cleaning/moving-average';
-export { type BaselineOptions, removeBaseline } from './cleaning/remove-baseline';
-export { type ResampleOptions, resample } from './cleaning/resample';
+export { removeBaseline } from './cleaning/remove-baseline';
+export { resample } from './cleaning/resample';
 export { findResonance, type Resonance } from './cleaning/resonance';
-export { type RemoveSpikesOptions, removeSpikes } from './cleaning/spikes';
-export { correctStandWeight, correctThrustAxis, type StandWeightOptions } from './cleaning/stand-weight';
+export { removeSpikes } from './cleaning/spikes';
+export { correctStandWeight, correctThrustAxis } from './cleaning/stand-weight';
 export { type TraceLag, traceLag } from './cleaning/trace-lag';
 export {
   type Firing,
@@ -45,6 +45,7 @@ export {
   type FiringMetadata,
   type FiringOrigin,
   firing,
+  firingInput,
   type TypedFiring,
 } from './firing';
 export type { LogSource } from './log/chunks';
@@ -76,7 +77,7 @@ export {
 } from './saturation/detect-clipping';
 export { type RecoverOptions, recoverPressure, recoverThrust } from './saturation/recover';
 export type { Estimate, PeakBound, Recovery, RecoveryFit } from './saturation/recovery';
-export { type FiringSummary, type SummaryOptions, summarize } from './summary';
+export { type FiringSummary, summarize } from './summary';
 export type { BurnInterval } from './summary-intervals';
 export {
   type ThermocoupleType,

@@ -1,4 +1,4 @@
-import { MeopError, type Quantity, type QuantityInput, readInput } from '../units';
+import { force, impulse, procedure } from '../units';
 
 /** Letter class of a motor by total impulse. */
 export interface MotorClass {
@@ -28,44 +28,41 @@ function isWithin(impulse: number, step: number): boolean {
   return Math.round(impulse * places) / places <= topOf(step);
 }
 
+const totalImpulse = /* @__PURE__ */ impulse('I', 'total impulse', { above: 0, example: '371 N*s' });
+
 /**
- * Returns the letter class of a total impulse. The bounds double from class to class; class A ends at 2.5 N·s.
+ * Returns the letter class of a total impulse. The bounds double from class to class; class A ends at 2.5 N·s. The table
+ * gives bounds to 0.01 N·s (below 1/2A to 0.001 and 0.0001), so the impulse is rounded to that before it is classified.
  *
- * The table gives bounds to 0.01 N·s (below 1/2A to 0.001 and 0.0001), so the impulse is rounded to that before it is
- * classified.
- *
- * Source: NFPA 1125, Code for the Manufacture of Model Rocket and High Power Rocket Motors, table of motor classes (A
- * to O as published; the fractions below 1/2A, and letters beyond O by the same doubling, quoted from memory, not
- * verified).
- *
- * @throws MeopError `out-of-domain` where the impulse is not above zero
  * @example motorClass('4679 N*s').letter // => 'L'
  */
-export function motorClass(totalImpulse: QuantityInput<'impulse'>): MotorClass {
-  const impulse = readInput('impulse', 'totalImpulse', totalImpulse, 'motorClass').si;
-  if (!(impulse > 0))
-    throw new MeopError(
-      'out-of-domain',
-      `motorClass: totalImpulse must be greater than 0 N·s, got ${String(totalImpulse)}`,
-      'totalImpulse',
-      { value: totalImpulse, expected: 'above 0' },
-    );
-  let step = 0;
-  while (!isWithin(impulse, step)) step++;
-  const upperBound = topOf(step);
-  const lowerBound = step === 0 ? 0 : upperBound / 2;
-  return {
-    letter: step < 3 ? `1/${2 ** (3 - step)}A` : letters(step - 3),
-    upperBound,
-    lowerBound,
-    percentOfRange: Math.min(100, Math.max(0, (100 * (impulse - lowerBound)) / (upperBound - lowerBound))),
-    percentOfClass: (100 * impulse) / upperBound,
-    basis:
-      step >= 2 && step <= 17
-        ? 'NFPA 1125, table of motor classes'
-        : 'doubling of the NFPA 1125 table beyond its printed letters, quoted from memory, not verified',
-  };
-}
+export const motorClass = /* @__PURE__ */ procedure({
+  name: 'motorClass',
+  title: 'Letter class of a motor by total impulse',
+  source:
+    'NFPA 1125, Code for the Manufacture of Model Rocket and High Power Rocket Motors, table of motor classes (A to O as published; the fractions below 1/2A, and letters beyond O by the same doubling, quoted from memory, not verified)',
+  subject: totalImpulse,
+  inputs: {},
+  gives: 'the letter, the bounds of its class, and the position between them',
+  example: "motorClass('4679 N*s')",
+  run: ({ si }): MotorClass => {
+    let step = 0;
+    while (!isWithin(si, step)) step++;
+    const upperBound = topOf(step);
+    const lowerBound = step === 0 ? 0 : upperBound / 2;
+    return {
+      letter: step < 3 ? `1/${2 ** (3 - step)}A` : letters(step - 3),
+      upperBound,
+      lowerBound,
+      percentOfRange: Math.min(100, Math.max(0, (100 * (si - lowerBound)) / (upperBound - lowerBound))),
+      percentOfClass: (100 * si) / upperBound,
+      basis:
+        step >= 2 && step <= 17
+          ? 'NFPA 1125, table of motor classes'
+          : 'doubling of the NFPA 1125 table beyond its printed letters, quoted from memory, not verified',
+    };
+  },
+});
 
 function letters(index: number): string {
   const last = String.fromCharCode(65 + (index % 26));
@@ -75,18 +72,14 @@ function letters(index: number): string {
 /**
  * Whether a motor is a model rocket motor: at most 160 N·s total impulse and at most 80 N average thrust.
  *
- * Source: NFPA 1122 and 1125, limits of a model rocket motor (quoted from memory, not verified).
- *
  * @example isModelRocketMotor({ totalImpulse: '120 N*s', averageThrust: '79.9 N' }) // => true
  */
-export function isModelRocketMotor({
-  totalImpulse,
-  averageThrust,
-}: {
-  readonly totalImpulse: QuantityInput<'impulse'>;
-  readonly averageThrust: QuantityInput<'force'> | Quantity<'force'>;
-}): boolean {
-  const impulse = readInput('impulse', 'totalImpulse', totalImpulse, 'isModelRocketMotor').si;
-  const thrust = readInput('force', 'averageThrust', averageThrust, 'isModelRocketMotor').si;
-  return impulse <= 160 && thrust <= 80;
-}
+export const isModelRocketMotor = /* @__PURE__ */ procedure({
+  name: 'isModelRocketMotor',
+  title: 'Limits of a model rocket motor',
+  source: 'NFPA 1122 and 1125, limits of a model rocket motor (quoted from memory, not verified)',
+  inputs: { totalImpulse, averageThrust: force('F', 'average thrust', { min: 0, example: '79.9 N' }) },
+  gives: 'whether the motor is a model rocket motor',
+  example: { totalImpulse: '120 N*s', averageThrust: '79.9 N' },
+  run: ({ totalImpulse: total, averageThrust }): boolean => total.si <= 160 && averageThrust.si <= 80,
+});

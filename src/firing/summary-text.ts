@@ -1,7 +1,7 @@
 import type { FiringSummary } from './summary';
 
 /** A summary as lines of text, with its definition next to each figure that has several. */
-export function summaryText(summary: FiringSummary, title: string | undefined): string {
+export function summaryText(summary: Omit<FiringSummary, 'toString'>, title: string | undefined): string {
   const { definitions } = summary;
   const rows: readonly (readonly [string, unknown, string?])[] = [
     ['designation', summary.designation],

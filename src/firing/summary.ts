@@ -2,17 +2,18 @@ import {
   fromSiValue,
   MeopError,
   type NamedKind,
+  optional,
+  printable,
+  procedure,
   type Quantity,
-  type QuantityInput,
-  readInput,
   unitFor,
   unitOf,
 } from '../units';
-import { type FieldsOf, requireFields } from '../units/known-fields';
 import { type AnalysedRecord, analysedRecord } from './analysis/analysed-record';
 import type { AnalysedTrace } from './analysis/analysed-trace';
-import type { Firing } from './firing';
+import { type Firing, firingInput } from './firing';
 import { type MotorClass, motorClass } from './motor-class';
+import { propellantMass, throatDiameter } from './motor-inputs';
 import { type BurnInterval, burnIntervals } from './summary-intervals';
 import { summaryText } from './summary-text';
 import { integral } from './trace-integral';
@@ -59,17 +60,6 @@ export interface FiringSummary {
   toString(): string;
 }
 
-/** Data that a record may not contain. */
-export interface SummaryOptions {
-  /** Mass of propellant burned. Default: the mass loaded, or the mass lost, of the record. */
-  readonly propellantMass?: QuantityInput<'mass'>;
-  /** Throat diameter. Default: that of the record. */
-  readonly throatDiameter?: QuantityInput<'length'>;
-}
-
-const context = 'summarize';
-const optionFields: FieldsOf<SummaryOptions> = { propellantMass: 'optional', throatDiameter: 'optional' };
-
 /**
  * Computes the summary of a firing, predicted or measured, by the same definitions.
  *
@@ -79,88 +69,96 @@ const optionFields: FieldsOf<SummaryOptions> = { propellantMass: 'optional', thr
  * Propulsion Elements, 7th ed. (2001), fig. 11-13, quoted from memory, not verified). Label values: 5 % points and
  * impulse of the whole record (NFPA 1125).
  *
- * @throws MeopError `nothing-to-sum-up` where there is neither thrust nor pressure above zero; `unknown-field`,
- * `out-of-domain`
  * @example summarize(firing({ origin: 'measured', time: series([0, 0.1, 1.9, 2.1], 's'), thrust: series([0, 500, 500, 0], 'N') })).totalImpulse.in('N*s') // => 975
  */
-export function summarize(firing: Firing, options: SummaryOptions = {}): FiringSummary {
-  requireFields(context, options, optionFields);
-  const record = analysedRecord(firing);
-  const { thrust, pressure } = record.traces;
-  const shape = shapeOf(record);
-  const times = burnIntervals(record, shape, thrust, pressure);
-  const { start, end } = times;
-  const impulse = thrust && integral(thrust, start, end);
-  const flowing = pressure && flowSpan(record, pressure);
-  const pressureIntegral = pressure && flowing && integral(pressure, flowing.from, flowing.to);
-  const mass = massBurned(record, options);
-  const throatForce = pressure && flowing && throatForceIntegral(record, pressure, flowing, options);
-  const positiveImpulse = impulse !== undefined && impulse > 0 ? impulse : undefined;
-  const letter =
-    positiveImpulse === undefined
-      ? undefined
-      : motorClass(fromSiValue<'impulse'>(positiveImpulse, 'impulse', unitOf('N*s')));
-  const average = positiveImpulse === undefined ? undefined : positiveImpulse / times.fivePercent.duration.si;
-  const pressurePeak = pressure?.peakIndex();
-  const thrustPeak = thrust?.peakIndex();
-  const coefficient = impulse !== undefined && throatForce ? impulse / throatForce : undefined;
-  const made: FiringSummary = {
-    origin: record.origin,
-    ignitionDelay: times.ignitionDelay,
-    actionTime: times.tenPercent.duration,
-    burnTime: times.burnTime,
-    burnTimeFivePercent: times.fivePercent.duration,
-    tenPercent: times.tenPercent,
-    fivePercent: times.fivePercent,
-    totalImpulse: maybe(impulse, 'impulse', 'N*s'),
-    specificImpulse: maybe(
-      positiveImpulse === undefined || mass === undefined ? undefined : positiveImpulse / mass,
-      'specific impulse',
-      's',
-    ),
-    peakThrust: maybe(thrust?.highest(), 'force', 'N'),
-    timeOfPeakThrust: maybe(thrustPeak === undefined ? undefined : record.time.si[thrustPeak], 'time', 's'),
-    averageThrust: maybe(average, 'force', 'N'),
-    peakPressure: maybe(pressure?.highest(), 'absolute pressure', 'MPa'),
-    timeOfPeakPressure: maybe(
-      pressurePeak === undefined ? undefined : record.time.si[pressurePeak],
-      'time',
-      's',
-    ),
-    depthAtPeakPressure: maybe(
-      pressurePeak === undefined ? undefined : record.web?.si[pressurePeak],
-      'length',
-      'mm',
-    ),
-    averagePressure: times.tenPercent.averagePressure,
-    pressureIntegral: maybe(pressureIntegral, 'pressure integral', 'MPa*s'),
-    characteristicVelocity: maybe(
-      throatForce === undefined || mass === undefined ? undefined : throatForce / mass,
-      'speed',
-      'm/s',
-    ),
-    thrustCoefficient: coefficient,
-    motorClass: letter,
-    designation:
-      letter === undefined || average === undefined ? undefined : `${letter.letter} ${Math.round(average)}`,
-    definitions: {
-      ...times.definitions,
-      ...(flowing && { pressureIntegral: flowing.definition }),
-    },
-    cautions: [
-      ...record.cautions,
-      ...times.cautions,
-      ...(coefficient !== undefined && (coefficient < 0.9 || coefficient > 1.8)
-        ? [
-            `The thrust coefficient of ${coefficient.toPrecision(3)} is outside the usual range of 0.9 to 1.8. Check calibrations and units.`,
-          ]
-        : []),
-    ],
-    toString: () => summaryText(made, record.title),
-    ...{ [Symbol.for('nodejs.util.inspect.custom')]: () => summaryText(made, record.title) },
-  };
-  return made;
-}
+export const summarize = /* @__PURE__ */ procedure({
+  name: 'summarize',
+  title: 'Characteristic figures of a firing',
+  source:
+    'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), fig. 11-13 (quoted from memory, not verified); NFPA 1125 for label values',
+  subject: firingInput,
+  inputs: { propellantMass: optional(propellantMass), throatDiameter: optional(throatDiameter) },
+  gives:
+    'impulse, class, peaks, averages, times and characteristic velocity, as far as the record contains them',
+  example: 'summarize(record)',
+  run: (given, options): FiringSummary => {
+    const record = analysedRecord(given);
+    const { thrust, pressure } = record.traces;
+    const shape = shapeOf(record);
+    const times = burnIntervals(record, shape, thrust, pressure);
+    const { start, end } = times;
+    const impulse = thrust && integral(thrust, start, end);
+    const flowing = pressure && flowSpan(record, pressure);
+    const pressureIntegral = pressure && flowing && integral(pressure, flowing.from, flowing.to);
+    const mass = options.propellantMass?.si ?? massBurned(record);
+    const throatForce =
+      pressure && flowing && throatForceIntegral(record, pressure, flowing, options.throatDiameter?.si);
+    const positiveImpulse = impulse !== undefined && impulse > 0 ? impulse : undefined;
+    const letter =
+      positiveImpulse === undefined
+        ? undefined
+        : motorClass(fromSiValue<'impulse'>(positiveImpulse, 'impulse', unitOf('N*s')));
+    const average =
+      positiveImpulse === undefined ? undefined : positiveImpulse / times.fivePercent.duration.si;
+    const pressurePeak = pressure?.peakIndex();
+    const thrustPeak = thrust?.peakIndex();
+    const coefficient = impulse !== undefined && throatForce ? impulse / throatForce : undefined;
+    const made = {
+      origin: record.origin,
+      ignitionDelay: times.ignitionDelay,
+      actionTime: times.tenPercent.duration,
+      burnTime: times.burnTime,
+      burnTimeFivePercent: times.fivePercent.duration,
+      tenPercent: times.tenPercent,
+      fivePercent: times.fivePercent,
+      totalImpulse: maybe(impulse, 'impulse', 'N*s'),
+      specificImpulse: maybe(
+        positiveImpulse === undefined || mass === undefined ? undefined : positiveImpulse / mass,
+        'specific impulse',
+        's',
+      ),
+      peakThrust: maybe(thrust?.highest(), 'force', 'N'),
+      timeOfPeakThrust: maybe(thrustPeak === undefined ? undefined : record.time.si[thrustPeak], 'time', 's'),
+      averageThrust: maybe(average, 'force', 'N'),
+      peakPressure: maybe(pressure?.highest(), 'absolute pressure', 'MPa'),
+      timeOfPeakPressure: maybe(
+        pressurePeak === undefined ? undefined : record.time.si[pressurePeak],
+        'time',
+        's',
+      ),
+      depthAtPeakPressure: maybe(
+        pressurePeak === undefined ? undefined : record.web?.si[pressurePeak],
+        'length',
+        'mm',
+      ),
+      averagePressure: times.tenPercent.averagePressure,
+      pressureIntegral: maybe(pressureIntegral, 'pressure integral', 'MPa*s'),
+      characteristicVelocity: maybe(
+        throatForce === undefined || mass === undefined ? undefined : throatForce / mass,
+        'speed',
+        'm/s',
+      ),
+      thrustCoefficient: coefficient,
+      motorClass: letter,
+      designation:
+        letter === undefined || average === undefined ? undefined : `${letter.letter} ${Math.round(average)}`,
+      definitions: {
+        ...times.definitions,
+        ...(flowing && { pressureIntegral: flowing.definition }),
+      },
+      cautions: [
+        ...record.cautions,
+        ...times.cautions,
+        ...(coefficient !== undefined && (coefficient < 0.9 || coefficient > 1.8)
+          ? [
+              `The thrust coefficient of ${coefficient.toPrecision(3)} is outside the usual range of 0.9 to 1.8. Check calibrations and units.`,
+            ]
+          : []),
+      ],
+    };
+    return printable(made, () => summaryText(made, record.title));
+  },
+});
 
 const maybe = <K extends NamedKind>(
   si: number | undefined,
@@ -174,34 +172,27 @@ function shapeOf(record: AnalysedRecord): AnalysedTrace {
   if (thrust !== undefined && thrust.highest() > 0) return thrust;
   const gauge = pressure?.above(record.ambientPressure?.si ?? 0);
   if (gauge !== undefined && gauge.highest() > 0) return gauge;
-  throw new MeopError(
-    'nothing-to-sum-up',
-    thrust === undefined && pressure === undefined
-      ? `${context}: missing required channel: the firing has neither thrust nor pressure. Give one of them.`
-      : `${context}: thrust or gauge pressure must exceed zero at some time. Check for a load cell with its sign reversed, or a zero taken under load.`,
-    thrust === undefined && pressure !== undefined ? 'pressure' : 'thrust',
-  );
+  const silent = thrust === undefined && pressure === undefined;
+  throw new MeopError({
+    code: 'nothing-to-sum-up',
+    procedure: 'summarize',
+    path: thrust === undefined && pressure !== undefined ? 'pressure' : 'thrust',
+    problem: silent
+      ? 'the firing has neither thrust nor pressure'
+      : 'thrust or gauge pressure must exceed zero at some time',
+    remedy: silent
+      ? 'Give one of them'
+      : 'Check for a load cell with its sign reversed, or a zero taken under load',
+  });
 }
 
-function massBurned(record: Firing, options: SummaryOptions): number | undefined {
-  if (options.propellantMass !== undefined) return above0('mass', 'propellantMass', options.propellantMass);
+function massBurned(record: Firing): number | undefined {
   const left = record.propellantMass?.si;
   if (left !== undefined) {
     const burned = left[0] - left[left.length - 1];
     return burned > 0 ? burned : undefined;
   }
   return record.loadedMass?.si;
-}
-
-function above0(kind: 'mass' | 'length', field: string, given: unknown): number {
-  const { si } = readInput(kind, field, given, context);
-  if (si > 0) return si;
-  throw new MeopError(
-    'out-of-domain',
-    `${context}: ${field} must be greater than 0, got ${String(given)}`,
-    field,
-    { value: given, expected: 'above 0' },
-  );
 }
 
 /** The interval over which absolute pressure is integrated. */
@@ -237,13 +228,10 @@ function throatForceIntegral(
   record: Firing,
   pressure: AnalysedTrace,
   { from, to }: FlowSpan,
-  options: SummaryOptions,
+  given: number | undefined,
 ): number | undefined {
-  const fixed =
-    options.throatDiameter === undefined
-      ? record.initialThroatDiameter?.si
-      : above0('length', 'throatDiameter', options.throatDiameter);
-  const diameters = options.throatDiameter === undefined ? record.throatDiameter?.si : undefined;
+  const fixed = given ?? record.initialThroatDiameter?.si;
+  const diameters = given === undefined ? record.throatDiameter?.si : undefined;
   if (diameters === undefined && fixed === undefined) return undefined;
   const values = pressure.values.map((p, i) => p * (Math.PI / 4) * (diameters?.[i] ?? fixed ?? 0) ** 2);
   return integral({ time: pressure.time, values }, from, to);

@@ -1,4 +1,5 @@
-import { ambientOf, type Firing } from '../../firing';
+import type { Firing } from '../../firing';
+import { ambientSi } from '../../firing/ambient';
 import { analysedRecord } from '../../firing/analysis/analysed-record';
 import type { AnalysedTrace } from '../../firing/analysis/analysed-trace';
 import { findMinimum } from '../../numerics';
@@ -204,7 +205,7 @@ function pair(
   const { [channel]: b } = analysedRecord(measured).traces;
   if (a === undefined || b === undefined) return undefined;
   const rest = (record: Firing): number =>
-    channel === 'pressure' ? ambientOf(record, record.ambientPressure ?? around, 'explainDifference') : 0;
+    channel === 'pressure' ? ambientSi(record, record.ambientPressure ?? around, 'explainDifference') : 0;
   return { predicted: traceAbove(a, rest(predicted)), measured: traceAbove(b, rest(measured)) };
 }
 

@@ -1,4 +1,5 @@
-import { ambientOf, type Firing } from '../../firing';
+import type { Firing } from '../../firing';
+import { ambientSi } from '../../firing/ambient';
 import { analysedRecord } from '../../firing/analysis/analysed-record';
 import { linearFit, median } from '../../numerics';
 import {
@@ -117,7 +118,7 @@ function firingPoint({ record, web, exponent = 0.35, ambientPressure }: FiringPo
   if (trace === undefined)
     throw new MeopError('missing-field', `fitBurnLaw: ${path}: the record has no pressure`, path);
   const { time, values: pressure } = trace;
-  const edges = trace.edges(0.1, ambientOf(record, ambientPressure, `fitBurnLaw: ${path}`));
+  const edges = trace.edges(0.1, ambientSi(record, ambientPressure, `fitBurnLaw: ${path}`));
   let sum = 0;
   for (let k = edges.first + 1; k <= edges.last; k++)
     sum += 0.5 * (pressure[k] ** exponent + pressure[k - 1] ** exponent) * (time[k] - time[k - 1]);

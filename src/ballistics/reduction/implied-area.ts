@@ -1,4 +1,5 @@
-import { ambientOf, type Firing } from '../../firing';
+import type { Firing } from '../../firing';
+import { ambientSi } from '../../firing/ambient';
 import { analysedRecord } from '../../firing/analysis/analysed-record';
 import { median } from '../../numerics';
 import {
@@ -97,7 +98,7 @@ export function impliedBurningArea(input: ImpliedAreaInput): ImpliedArea {
           readInput('temperature', 'grainTemperature', input.grainTemperature, caller).si,
         );
   const { time, values: pressure } = trace;
-  const edges = trace.edges(0.1, ambientOf(record, input.ambientPressure, caller));
+  const edges = trace.edges(0.1, ambientSi(record, input.ambientPressure, caller));
   const count = edges.last - edges.first + 1;
   const ratio = new Float64Array(count);
   const area = new Float64Array(count);

@@ -1,4 +1,5 @@
-import { ambientOf, type Firing } from '../../firing';
+import type { Firing } from '../../firing';
+import { ambientSi } from '../../firing/ambient';
 import { analysedRecord } from '../../firing/analysis/analysed-record';
 import { linearFit } from '../../numerics';
 import { fromSiArray, MeopError, type QuantityInput, readInput, type Series } from '../../units';
@@ -40,7 +41,7 @@ export function impliedThroat(input: {
     readInput('speed', 'characteristicVelocity', input.characteristicVelocity, 'impliedThroat').si;
   const regression = 'si' in input.grain ? input.grain : regress(input.grain);
   const { time, values: pressure } = trace;
-  const edges = trace.edges(0.1, ambientOf(input.record, input.ambientPressure, 'impliedThroat'));
+  const edges = trace.edges(0.1, ambientSi(input.record, input.ambientPressure, 'impliedThroat'));
   const times: number[] = [];
   const diameters: number[] = [];
   let depth = 0;

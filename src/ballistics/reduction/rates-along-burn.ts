@@ -1,4 +1,5 @@
-import { ambientOf, type Firing } from '../../firing';
+import type { Firing } from '../../firing';
+import { ambientSi } from '../../firing/ambient';
 import { analysedRecord } from '../../firing/analysis/analysed-record';
 import { MeopError, type QuantityInput, readInput } from '../../units';
 import { type Grain, type Regression, regress } from '../grain';
@@ -47,7 +48,7 @@ export function ratesAlongBurn(input: TraceInput): RatesAlongBurn {
     );
   const regression: Regression = 'si' in input.grain ? input.grain : regress(input.grain);
   const { time, values: pressure } = trace;
-  const ambient = ambientOf(record, input.ambientPressure, 'fitBurnLaw: trace');
+  const ambient = ambientSi(record, input.ambientPressure, 'fitBurnLaw: trace');
   const edges = trace.edges(0.01, ambient);
   const from = Math.max(0, edges.first - 1);
   const to = Math.min(time.length - 1, edges.last + 1);

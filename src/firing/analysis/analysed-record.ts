@@ -1,4 +1,4 @@
-import type { Firing } from '../firing';
+import { type Firing, withText } from '../firing';
 import { type AnalysedTrace, analysedTrace } from './analysed-trace';
 
 /** The channels that are analysed and cleaned. */
@@ -30,7 +30,7 @@ export function analysedRecord(record: Firing, known: readonly AnalysedTrace[] =
   };
   const made: AnalysedRecord = { ...record, traces: { ...trace('pressure'), ...trace('thrust') } };
   Object.defineProperty(made, 'traces', { enumerable: false });
-  return made;
+  return withText(made);
 }
 
 const isAnalysed = (record: Firing): record is AnalysedRecord => 'traces' in record;

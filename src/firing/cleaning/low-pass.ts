@@ -1,8 +1,9 @@
 import { butterworthLowPass, filterZeroPhase } from '../../numerics';
-import { MeopError, type QuantityInput, readInput } from '../../units';
+import { choice, frequency, MeopError, optional, procedure, ratio } from '../../units';
 import { analysedRecord, type CleanedChannel } from '../analysis/analysed-record';
 import { type AnalysedTrace, analysedTrace } from '../analysis/analysed-trace';
-import type { Firing } from '../firing';
+import { type Firing, firingInput } from '../firing';
+import { channels as channelsInput } from '../motor-inputs';
 import { evenTimes, interpolated } from './resample';
 import { baselineValue, channelsOf, step, traceOf } from './step';
 
@@ -28,12 +29,13 @@ export function lowPassed(time: Float64Array, values: Float64Array, rule: LowPas
   const signal = even ? values : interpolated(time, values, at);
   const { cutoff, order, cutoffOf } = rule;
   if (!(cutoff > 0 && cutoff < 0.5 / period))
-    throw new MeopError(
-      'out-of-domain',
-      `lowPass: cutoff must be between 0 and ${0.5 / period} Hz (half the sample rate of ${1 / period} Hz), got ${cutoff} Hz`,
-      'cutoff',
-      { value: cutoff },
-    );
+    throw new MeopError({
+      code: 'out-of-domain',
+      procedure: 'lowPass',
+      path: 'cutoff',
+      given: `${cutoff} Hz`,
+      expected: `below ${0.5 / period} Hz (half the sample rate of ${1 / period} Hz)`,
+    });
   const sections = butterworthLowPass({
     order,
     cutoff,
@@ -44,52 +46,61 @@ export function lowPassed(time: Float64Array, values: Float64Array, rule: LowPas
   return even ? filtered : interpolated(at, filtered, time);
 }
 
-/** Options of {@link lowPass}. */
-export interface LowPassFilterOptions {
-  readonly cutoff: QuantityInput<'frequency'>;
-  /** Order of the filter. Default 4. */
-  readonly order?: number;
-  /** Whether the cutoff (−3 dB) is that of the result (default) or of each of the two passes. */
-  readonly cutoffOf?: 'result' | 'each pass';
-  readonly channels?: readonly CleanedChannel[];
-}
-
 /**
  * Smooths pressure and thrust by a Butterworth low-pass run forward and backward, without delay. The history states the
  * change of peak and rise time: a cutoff that is too low reduces the peak.
  *
- * @throws MeopError `out-of-domain` for a cutoff at or above half the sample rate
  * @example lowPass(firing({ origin: 'measured', time: series(Array.from({ length: 99 }, (_, i) => i / 100), 's'), thrust: series(new Float64Array(99).fill(5), 'N') }), { cutoff: '10 Hz' }).thrust?.at(40).in('N').toFixed(6) // => '5.000000'
  */
-export function lowPass(firing: Firing, options: LowPassFilterOptions): Firing {
-  const record = analysedRecord(firing);
-  const cutoff = readInput('frequency', 'cutoff', options.cutoff, 'lowPass').si;
-  const { order = 4, cutoffOf = 'result' } = options;
-  const channels: Partial<Record<CleanedChannel, AnalysedTrace>> = {};
-  const effects: string[] = [];
-  const cautions: string[] = [];
-  for (const channel of channelsOf(record, options.channels, 'lowPass')) {
-    const trace = traceOf(record, channel, 'lowPass');
-    const { time, values } = trace;
-    const filtered = analysedTrace(time, lowPassed(time, values, { cutoff, order, cutoffOf }));
-    channels[channel] = filtered;
-    const rest = baselineValue(record, channel, 'lowPass');
-    const before = shapeOf(trace, rest);
-    const after = shapeOf(filtered, rest);
-    if (before === undefined || after === undefined) continue;
-    const peak = after.peak / before.peak - 1;
-    effects.push(
-      `${channel} peak ${signed(100 * peak)} %, rise ${milli(before.rise)} to ${milli(after.rise)} ms`,
-    );
-    if (peak < -0.02)
-      cautions.push(
-        `${channel}: the ${cutoff} Hz low-pass reduces the peak by ${(-100 * peak).toFixed(1)} %. The difference is noise or a true peak. Compare with the unfiltered trace.`,
+export const lowPass = /* @__PURE__ */ procedure({
+  name: 'lowPass',
+  title: 'Zero-phase Butterworth low-pass of pressure and thrust',
+  source: 'Butterworth filter run forward and backward, textbooks on signal processing',
+  subject: firingInput,
+  inputs: {
+    cutoff: frequency('f_c', 'cutoff frequency', { example: '100 Hz' }),
+    order: optional(ratio('n', 'order of the filter', { min: 1, max: 20, whole: true, example: 4 }), 4),
+    cutoffOf: optional(
+      choice('whether the cutoff (−3 dB) is that of the result or of each of the two passes', [
+        'result',
+        'each pass',
+      ]),
+      'result',
+    ),
+    channels: channelsInput,
+  },
+  gives: 'the smoothed record; its history states the change of peak and rise time',
+  example: "lowPass(record, { cutoff: '100 Hz' })",
+  run: (given, options): Firing => {
+    const record = analysedRecord(given);
+    const { order, cutoffOf } = options;
+    const cutoff = options.cutoff.si;
+    const channels: Partial<Record<CleanedChannel, AnalysedTrace>> = {};
+    const effects: string[] = [];
+    const cautions: string[] = [];
+    for (const channel of channelsOf(record, options.channels, 'lowPass')) {
+      const trace = traceOf(record, channel, 'lowPass');
+      const { time, values } = trace;
+      const filtered = analysedTrace(time, lowPassed(time, values, { cutoff, order, cutoffOf }));
+      channels[channel] = filtered;
+      const rest = baselineValue(record, channel, 'lowPass');
+      const before = shapeOf(trace, rest);
+      const after = shapeOf(filtered, rest);
+      if (before === undefined || after === undefined) continue;
+      const peak = after.peak / before.peak - 1;
+      effects.push(
+        `${channel} peak ${signed(100 * peak)} %, rise ${milli(before.rise)} to ${milli(after.rise)} ms`,
       );
-  }
-  const meaning = cutoffOf === 'result' ? '−3 dB' : '−3 dB in each of two passes';
-  const line = `low-pass ${cutoff} Hz (${meaning}), order ${order}, zero phase: ${effects.join('; ') || 'no burn to compare'}`;
-  return step(record, { channels, cautions }, line);
-}
+      if (peak < -0.02)
+        cautions.push(
+          `${channel}: the ${cutoff} Hz low-pass reduces the peak by ${(-100 * peak).toFixed(1)} %. The difference is noise or a true peak. Compare with the unfiltered trace.`,
+        );
+    }
+    const meaning = cutoffOf === 'result' ? '−3 dB' : '−3 dB in each of two passes';
+    const line = `low-pass ${cutoff} Hz (${meaning}), order ${order}, zero phase: ${effects.join('; ') || 'no burn to compare'}`;
+    return step(record, { channels, cautions }, line);
+  },
+});
 
 const signed = (value: number): string => `${value >= 0 ? '+' : '−'}${Math.abs(value).toFixed(2)}`;
 const milli = (seconds: number): string => (1000 * seconds).toFixed(1);

@@ -1,7 +1,8 @@
-import { MeopError } from '../../units';
+import { MeopError, procedure, ratio } from '../../units';
 import { analysedRecord, type CleanedChannel } from '../analysis/analysed-record';
 import { type AnalysedTrace, analysedTrace } from '../analysis/analysed-trace';
-import type { Firing } from '../firing';
+import { type Firing, firingInput } from '../firing';
+import { channels as channelsInput } from '../motor-inputs';
 import { channelsOf, shown, step, traceOf } from './step';
 
 /**
@@ -27,28 +28,36 @@ export function movingMean(values: Float64Array, samples: number): Float64Array 
  * Smooths pressure and thrust by the mean of neighbouring samples, centred so that nothing is delayed. The history
  * states the change of peak; {@link lowPass} preserves more of the peak for the same noise.
  *
- * @throws MeopError `out-of-domain` unless the number of samples is whole, at least 2 and at most that of the record
  * @example movingAverage(firing({ origin: 'measured', time: series([0, 1, 2, 3, 4], 's'), thrust: series([0, 3, 6, 3, 0], 'N') }), { samples: 3 }).thrust.max().in('N') // => 4
  */
-export function movingAverage(
-  firing: Firing,
-  options: { readonly samples: number; readonly channels?: readonly CleanedChannel[] },
-): Firing {
-  const record = analysedRecord(firing);
-  const { samples } = options;
-  if (!(Number.isInteger(samples) && samples >= 2 && samples <= record.time.length))
-    throw new MeopError(
-      'out-of-domain',
-      `movingAverage: samples must be a whole number from 2 to ${record.time.length} (length of the record), got ${samples}`,
-      'samples',
-      { value: samples },
-    );
-  const channels: Partial<Record<CleanedChannel, AnalysedTrace>> = {};
-  const effects = channelsOf(record, options.channels, 'movingAverage').map((channel) => {
-    const before = traceOf(record, channel, 'movingAverage');
-    const after = analysedTrace(before.time, movingMean(before.values, samples));
-    channels[channel] = after;
-    return `${channel} peak ${shown(channel, before.highest())} to ${shown(channel, after.highest())}`;
-  });
-  return step(record, { channels }, `mean of ${samples} neighbours: ${effects.join('; ')}`);
-}
+export const movingAverage = /* @__PURE__ */ procedure({
+  name: 'movingAverage',
+  title: 'Centred moving average of pressure and thrust',
+  source: 'definition',
+  subject: firingInput,
+  inputs: {
+    samples: ratio('n', 'number of samples averaged', { min: 2, whole: true, example: 5 }),
+    channels: channelsInput,
+  },
+  gives: 'the smoothed record; its history states the change of peak',
+  example: 'movingAverage(record, { samples: 5 })',
+  run: (given, { samples, channels: asked }): Firing => {
+    const record = analysedRecord(given);
+    if (samples > record.time.length)
+      throw new MeopError({
+        code: 'out-of-domain',
+        procedure: 'movingAverage',
+        path: 'samples',
+        given: samples,
+        expected: `at most ${record.time.length}, the length of the record`,
+      });
+    const channels: Partial<Record<CleanedChannel, AnalysedTrace>> = {};
+    const effects = channelsOf(record, asked, 'movingAverage').map((channel) => {
+      const before = traceOf(record, channel, 'movingAverage');
+      const after = analysedTrace(before.time, movingMean(before.values, samples));
+      channels[channel] = after;
+      return `${channel} peak ${shown(channel, before.highest())} to ${shown(channel, after.highest())}`;
+    });
+    return step(record, { channels }, `mean of ${samples} neighbours: ${effects.join('; ')}`);
+  },
+});

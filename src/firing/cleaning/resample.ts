@@ -1,8 +1,8 @@
-import { MeopError, type QuantityInput, readInput } from '../../units';
+import { choice, frequency, MeopError, optional, procedure } from '../../units';
 import { analysedRecord } from '../analysis/analysed-record';
 import { analysedTrace } from '../analysis/analysed-trace';
 import { lowerBound, valueAt } from '../analysis/trace-values';
-import type { Firing } from '../firing';
+import { type Firing, firingInput } from '../firing';
 import { channelsOf, step, traceOf } from './step';
 
 /** Kernel: values at new times, by linear interpolation. */
@@ -51,61 +51,68 @@ export function evenTimes(time: Float64Array, period: number): Float64Array {
   return Float64Array.from({ length: count }, (_, i) => start + i * period);
 }
 
-/** The time base of {@link resample}. */
-export interface ResampleOptions {
-  readonly rate: QuantityInput<'frequency'>;
-  /**
-   * `'mean'`: averages over each new interval, which conserves integrals; `'linear'`: interpolates. Default: the mean
-   * where the rate is reduced.
-   */
-  readonly method?: 'mean' | 'linear';
-}
-
 /**
  * Resamples a record to an even time base. A reduced rate averages over each new interval, which conserves impulse and
  * prevents aliasing of noise; a peak shorter than the interval is reduced.
  *
- * @throws MeopError `out-of-domain` where the rate gives fewer than two samples
  * @example resample(firing({ origin: 'measured', time: series([0, 1, 2], 's'), thrust: series([0, 2, 4], 'N') }), { rate: '2 Hz', method: 'linear' }).thrust?.at(1).in('N') // => 1
  */
-export function resample(firing: Firing, options: ResampleOptions): Firing {
-  const record = analysedRecord(firing);
-  const rate = readInput('frequency', 'rate', options.rate, 'resample').si;
-  const time = record.time.si;
-  const span = time[time.length - 1] - time[0];
-  if (!(rate > 0) || span * rate < 1 || span * rate > 1e9)
-    throw new MeopError(
-      'out-of-domain',
-      `resample: rate must be between ${1 / span} and ${1e9 / span} Hz (2 to 10⁹ samples in ${span} s), got ${String(options.rate)}`,
-      'rate',
-      { value: options.rate },
+export const resample = /* @__PURE__ */ procedure({
+  name: 'resample',
+  title: 'Resampling of a record to an even time base',
+  source: 'definition: mean over each new interval, or linear interpolation',
+  subject: firingInput,
+  inputs: {
+    rate: frequency('f', 'sample rate', { example: '100 Hz' }),
+    method: optional(
+      choice(
+        'mean over each new interval, which conserves integrals, or linear interpolation; the mean where the rate is reduced',
+        ['mean', 'linear'],
+      ),
+    ),
+  },
+  gives: 'the record at even times',
+  example: "resample(record, { rate: '100 Hz' })",
+  run: (given, options): Firing => {
+    const record = analysedRecord(given);
+    const rate = options.rate.si;
+    const time = record.time.si;
+    const span = time[time.length - 1] - time[0];
+    if (span * rate < 1 || span * rate > 1e9)
+      throw new MeopError({
+        code: 'out-of-domain',
+        procedure: 'resample',
+        path: 'rate',
+        given: options.rate,
+        expected: `between ${1 / span} and ${1e9 / span} Hz (2 to 10⁹ samples in ${span} s)`,
+      });
+    const period = 1 / rate;
+    const meanRate = (time.length - 1) / span;
+    const method = options.method ?? (rate < 0.75 * meanRate ? 'mean' : 'linear');
+    const at = evenTimes(time, period);
+    const to = (values: Float64Array): Float64Array =>
+      method === 'mean' ? averaged(time, values, at, period) : interpolated(time, values, at);
+    const dropped = otherChannels.filter((name) => record[name] !== undefined);
+    const { massFlow, burningArea, web, portMassFlux, throatDiameter, propellantMass, ...rest } = record;
+    void [massFlow, burningArea, web, portMassFlux, throatDiameter, propellantMass];
+    return step(
+      analysedRecord(rest),
+      {
+        time: at,
+        channels: Object.fromEntries(
+          channelsOf(record, undefined, 'resample').map((channel) => [
+            channel,
+            analysedTrace(at, to(traceOf(record, channel, 'resample').values)),
+          ]),
+        ),
+        temperatures: Object.fromEntries(
+          Object.entries(record.temperatures).map(([name, channel]) => [name, to(channel.si)]),
+        ),
+      },
+      `resampled from ${Number(meanRate.toPrecision(5))} to ${Number(rate.toPrecision(5))} Hz (${method})${dropped.length > 0 ? `; computed channels omitted: ${dropped.join(', ')}` : ''}`,
     );
-  const period = 1 / rate;
-  const meanRate = (time.length - 1) / span;
-  const method = options.method ?? (rate < 0.75 * meanRate ? 'mean' : 'linear');
-  const at = evenTimes(time, period);
-  const to = (values: Float64Array): Float64Array =>
-    method === 'mean' ? averaged(time, values, at, period) : interpolated(time, values, at);
-  const dropped = otherChannels.filter((name) => record[name] !== undefined);
-  const { massFlow, burningArea, web, portMassFlux, throatDiameter, propellantMass, ...rest } = record;
-  void [massFlow, burningArea, web, portMassFlux, throatDiameter, propellantMass];
-  return step(
-    analysedRecord(rest),
-    {
-      time: at,
-      channels: Object.fromEntries(
-        channelsOf(record, undefined, 'resample').map((channel) => [
-          channel,
-          analysedTrace(at, to(traceOf(record, channel, 'resample').values)),
-        ]),
-      ),
-      temperatures: Object.fromEntries(
-        Object.entries(record.temperatures).map(([name, channel]) => [name, to(channel.si)]),
-      ),
-    },
-    `resampled from ${Number(meanRate.toPrecision(5))} to ${Number(rate.toPrecision(5))} Hz (${method})${dropped.length > 0 ? `; computed channels omitted: ${dropped.join(', ')}` : ''}`,
-  );
-}
+  },
+});
 
 const otherChannels = [
   'massFlow',

@@ -1,14 +1,15 @@
-import { type QuantityInput, readInput } from '../../units';
+import { force, inputs, optional, pressureDifference, procedure, ratio } from '../../units';
 import { analysedRecord, type CleanedChannel } from '../analysis/analysed-record';
 import { type AnalysedTrace, analysedTrace } from '../analysis/analysed-trace';
-import type { Firing } from '../firing';
+import { type Firing, firingInput } from '../firing';
+import { channels as channelsInput } from '../motor-inputs';
 import { channelsOf, step, traceOf } from './step';
 
 export interface SpikeRule {
-  /** Samples on either side in the window of a sample. Default 3. */
-  readonly halfWidth?: number;
-  /** Deviation from the median above which a sample is a spike, in robust standard deviations. Default 6. */
-  readonly threshold?: number;
+  /** Samples on either side in the window of a sample. */
+  readonly halfWidth: number;
+  /** Deviation from the median above which a sample is a spike, in robust standard deviations. */
+  readonly threshold: number;
   /** Minimum deviation of a spike, SI. */
   readonly limit: number;
 }
@@ -25,13 +26,9 @@ const madToSigma = 1.482602218505602;
 
 /**
  * Kernel: finds isolated false samples by comparing each with the median of its window.
- *
- * Source: F. R. Hampel, "The influence curve and its role in robust estimation", J. American Statistical Association 69
- * (1974), 383-393, for the median and the median deviation as criterion; the moving window is engineering practice, no
- * published source.
  */
 export function findSpikes(values: Float64Array, rule: SpikeRule): readonly Spike[] {
-  const { halfWidth = 3, threshold = 6, limit } = rule;
+  const { halfWidth, threshold, limit } = rule;
   const n = values.length;
   const window = new Float64Array(2 * halfWidth + 1);
   const deviations = new Float64Array(2 * halfWidth + 1);
@@ -81,23 +78,6 @@ function medianInPlace(numbers: Float64Array, count: number): number {
   return count % 2 === 1 ? numbers[half] : 0.5 * (numbers[half - 1] + numbers[half]);
 }
 
-/** Options of {@link removeSpikes}. */
-export interface RemoveSpikesOptions {
-  readonly channels?: readonly CleanedChannel[];
-  /** Samples on either side in the window of a sample. Default 3. */
-  readonly halfWidth?: number;
-  /** Threshold in robust standard deviations. Default 6; 0 to use the limit alone. */
-  readonly threshold?: number;
-  /**
-   * Minimum deviation of a spike. Default 2 % of the range of the channel. It must exceed the largest true second
-   * difference.
-   */
-  readonly limit?: {
-    readonly pressure?: QuantityInput<'pressure difference'>;
-    readonly thrust?: QuantityInput<'force'>;
-  };
-}
-
 /**
  * Replaces isolated false samples by the median of their window (Hampel's rule), and lists each in the history.
  *
@@ -106,41 +86,72 @@ export interface RemoveSpikesOptions {
  *
  * @example removeSpikes(firing({ origin: 'measured', time: series([0, 1, 2, 3, 4, 5, 6], 's'), thrust: series([0, 0, 0, 40, 0, 0, 0], 'N') })).thrust?.max().in('N') // => 0
  */
-export function removeSpikes(firing: Firing, options: RemoveSpikesOptions = {}): Firing {
-  const record = analysedRecord(firing);
-  const { halfWidth, threshold, limit = {} } = options;
-  const channels: Partial<Record<CleanedChannel, AnalysedTrace>> = {};
-  const lines: string[] = [];
-  const cautions: string[] = [];
-  for (const channel of channelsOf(record, options.channels, 'removeSpikes')) {
-    const trace = traceOf(record, channel, 'removeSpikes');
-    const given =
-      channel === 'thrust'
-        ? limit.thrust && readInput('force', 'limit.thrust', limit.thrust, 'removeSpikes').si
-        : limit.pressure &&
-          readInput('pressure difference', 'limit.pressure', limit.pressure, 'removeSpikes').si;
-    const spikes = findSpikes(trace.values, {
-      ...(halfWidth !== undefined && { halfWidth }),
-      ...(threshold !== undefined && { threshold }),
-      limit: given ?? (trace.highest() - trace.lowest() || 1) / 50,
-    });
-    const { replaced, kept } = sortOut(trace.values, spikes);
-    if (kept.length > 0)
-      cautions.push(
-        `${channel}: ${kept.length} isolated high samples within the burn may be spikes or true peaks of a single sample. They were kept (${times(record, kept)}). Check the trace.`,
-      );
-    if (replaced.length === 0) continue;
-    const cleaned = trace.values.slice();
-    for (const { index, is } of replaced) cleaned[index] = is;
-    channels[channel] = analysedTrace(trace.time, cleaned);
-    lines.push(`${channel} ${replaced.length} replaced (${times(record, replaced)})`);
-  }
-  return step(
-    record,
-    { channels, cautions },
-    `spikes: ${lines.length === 0 ? 'none found' : lines.join('; ')}`,
-  );
-}
+export const removeSpikes = /* @__PURE__ */ procedure({
+  name: 'removeSpikes',
+  title: 'Removal of isolated false samples',
+  source:
+    'F. R. Hampel, "The influence curve and its role in robust estimation", J. American Statistical Association 69 (1974), 383-393; the moving window is engineering practice, no published source',
+  subject: firingInput,
+  inputs: {
+    channels: channelsInput,
+    halfWidth: optional(
+      ratio('k', 'samples on either side in the window of a sample', { min: 1, whole: true, example: 3 }),
+      3,
+    ),
+    threshold: optional(
+      ratio('n_σ', 'threshold in robust standard deviations; 0 to use the limit alone', {
+        min: 0,
+        example: 6,
+      }),
+      6,
+    ),
+    limit: optional(
+      inputs(
+        {
+          pressure: optional(
+            pressureDifference('Δp', 'minimum deviation of a spike of pressure', { min: 0 }),
+          ),
+          thrust: optional(force('ΔF', 'minimum deviation of a spike of thrust', { min: 0 })),
+        },
+        {
+          meaning:
+            'minimum deviation of a spike, 2 % of the range of the channel where it is not given; it must exceed the largest true second difference',
+        },
+      ),
+    ),
+  },
+  gives: 'the record without spikes; its history lists each',
+  example: 'removeSpikes(record, { threshold: 6 })',
+  run: (of, { channels: asked, halfWidth, threshold, limit }): Firing => {
+    const record = analysedRecord(of);
+    const channels: Partial<Record<CleanedChannel, AnalysedTrace>> = {};
+    const lines: string[] = [];
+    const cautions: string[] = [];
+    for (const channel of channelsOf(record, asked, 'removeSpikes')) {
+      const trace = traceOf(record, channel, 'removeSpikes');
+      const spikes = findSpikes(trace.values, {
+        halfWidth,
+        threshold,
+        limit: limit?.[channel]?.si ?? (trace.highest() - trace.lowest() || 1) / 50,
+      });
+      const { replaced, kept } = sortOut(trace.values, spikes);
+      if (kept.length > 0)
+        cautions.push(
+          `${channel}: ${kept.length} isolated high samples within the burn may be spikes or true peaks of a single sample. They were kept (${times(record, kept)}). Check the trace.`,
+        );
+      if (replaced.length === 0) continue;
+      const cleaned = trace.values.slice();
+      for (const { index, is } of replaced) cleaned[index] = is;
+      channels[channel] = analysedTrace(trace.time, cleaned);
+      lines.push(`${channel} ${replaced.length} replaced (${times(record, replaced)})`);
+    }
+    return step(
+      record,
+      { channels, cautions },
+      `spikes: ${lines.length === 0 ? 'none found' : lines.join('; ')}`,
+    );
+  },
+});
 
 /** In a record with few samples a spike within the burn may be the true peak. */
 function sortOut(

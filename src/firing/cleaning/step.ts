@@ -1,8 +1,8 @@
 import { fromSiArray, MeopError } from '../../units';
-import { ambientOf } from '../ambient';
+import { ambientSi } from '../ambient';
 import { type AnalysedRecord, analysedRecord, type CleanedChannel } from '../analysis/analysed-record';
 import type { AnalysedTrace } from '../analysis/analysed-trace';
-import { type Firing, type FiringEvent, firing } from '../firing';
+import { type Firing, type FiringEvent, firingOf } from '../firing';
 
 const kinds = { pressure: 'absolute pressure', thrust: 'force' } as const;
 
@@ -23,7 +23,7 @@ interface StepChanges {
 export function step(record: AnalysedRecord, changes: StepChanges, line: string): AnalysedRecord {
   const { time, channels = {}, temperatures, events = [], cautions = [] } = changes;
   const { pressure, thrust } = channels;
-  const next = firing({
+  const next = firingOf<Firing>({
     ...record,
     ...(time && { time: fromSiArray('time', time, 's') }),
     ...(pressure && { pressure: fromSiArray('absolute pressure', pressure.values, 'MPa') }),
@@ -44,8 +44,12 @@ export function step(record: AnalysedRecord, changes: StepChanges, line: string)
 export function traceOf(record: AnalysedRecord, channel: CleanedChannel, caller: string): AnalysedTrace {
   const found = record.traces[channel];
   if (found !== undefined) return found;
-  throw new MeopError('missing-field', `${caller}: missing required channel ${channel}`, channel, {
+  throw new MeopError({
+    code: 'missing-field',
+    procedure: caller,
+    path: channel,
     expected: `a series of ${kinds[channel]}`,
+    remedy: 'Make the record with it',
   });
 }
 
@@ -66,7 +70,7 @@ export function channelsOf(
 /** Resting value of a channel: ambient for pressure, zero for thrust. @throws MeopError `missing-field` */
 export function baselineValue(record: Firing, channel: CleanedChannel, caller: string): number {
   if (channel === 'thrust') return 0;
-  return ambientOf(record, undefined, caller);
+  return ambientSi(record, undefined, caller);
 }
 
 /** A value as text, in the display unit of the channel. */

@@ -1,4 +1,14 @@
-import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, unitOf } from '../../units';
+import {
+  choice,
+  flag,
+  fromSiValue,
+  impulse,
+  MeopError,
+  optional,
+  procedure,
+  type Quantity,
+  unitOf,
+} from '../../units';
 
 /** Minimum distance that a published code requires at a launch. */
 export interface LaunchDistance {
@@ -43,42 +53,36 @@ const foot = 0.3048;
  * firing of home-made motors is known. A static firing requires at least this distance, people behind a barrier, and no
  * person in line with nozzle or head end (engineering practice, no published source).
  *
- * Sources: NFPA 1127, table 4.16.3; research safety code of May 2016; both as tabulated by a club's page.
- *
- * @throws MeopError `out-of-domain` beyond the tables: 160 to 40 960 N·s for certified motors, to 40 960 N·s for
- * research
  * @example launchDistance({ totalImpulse: '2000 N*s', motors: 'research' }).distance.in('ft') // => 250
  */
-export function launchDistance(options: {
-  readonly totalImpulse: QuantityInput<'impulse'>;
-  /** `'certified'`: commercial motors; `'research'`: home-made motors. */
-  readonly motors: 'certified' | 'research';
-  /** True for several motors at once, or stages. Default false. */
-  readonly complex?: boolean;
-}): LaunchDistance {
-  const { motors, complex = false } = options;
-  const impulse = readInput('impulse', 'totalImpulse', options.totalImpulse, 'launchDistance').si;
-  if (motors !== 'certified' && motors !== 'research')
-    throw new MeopError(
-      'unknown-name',
-      `launchDistance: motors must be 'certified' or 'research', got '${String(motors)}'`,
-      'motors',
-      { value: motors },
-    );
-  const { rows, basis } = tables[motors];
-  const least = motors === 'certified' ? 160 : 0;
-  const row = rows.find(([bound]) => impulse <= bound);
-  if (row === undefined || !(impulse > least))
-    throw new MeopError(
-      'out-of-domain',
-      `launchDistance: totalImpulse must be more than ${least} and at most 40960 N·s (range of the table), got ${String(options.totalImpulse)}`,
-      'totalImpulse',
-      { value: options.totalImpulse, expected: `above ${least}, up to 40960 N·s` },
-    );
-  return {
-    distance: fromSiValue(foot * row[complex ? 2 : 1], 'length', unitOf('ft')),
-    basis,
-    caution:
-      'This distance applies to launches, not to static firings. For a static firing it is the minimum, with a barrier and away from the axis.',
-  };
-}
+export const launchDistance = /* @__PURE__ */ procedure({
+  name: 'launchDistance',
+  title: 'Minimum distance of people from the pad at a launch',
+  source: "NFPA 1127, table 4.16.3; research safety code of May 2016; both as tabulated by a club's page",
+  inputs: {
+    totalImpulse: impulse('I', 'total impulse', { above: 0, example: '2000 N*s' }),
+    motors: choice('commercial motors (certified) or home-made motors (research)', ['certified', 'research']),
+    complex: optional(flag('several motors at once, or stages'), false),
+  },
+  gives: 'the distance, its source and its limits',
+  example: { totalImpulse: '2000 N*s', motors: 'research' },
+  run: ({ totalImpulse, motors, complex }): LaunchDistance => {
+    const { rows, basis } = tables[motors];
+    const above = motors === 'certified' ? 160 : 0;
+    const row = rows.find(([bound]) => totalImpulse.si <= bound);
+    if (row === undefined || !(totalImpulse.si > above))
+      throw new MeopError({
+        code: 'out-of-domain',
+        procedure: 'launchDistance',
+        path: 'totalImpulse',
+        given: totalImpulse,
+        expected: `more than ${above} and at most 40960 N·s (range of the table)`,
+      });
+    return {
+      distance: fromSiValue(foot * row[complex ? 2 : 1], 'length', unitOf('ft')),
+      basis,
+      caution:
+        'This distance applies to launches, not to static firings. For a static firing it is the minimum, with a barrier and away from the axis.',
+    };
+  },
+});

@@ -1,22 +1,10 @@
 import { findRoot } from '../../numerics';
-import {
-  formula,
-  frequency,
-  fromSiValue,
-  MeopError,
-  type Quantity,
-  type QuantityInput,
-  ratio,
-  readInput,
-  time,
-  unitOf,
-} from '../../units';
+import { formula, frequency, fromSiValue, procedure, type Quantity, ratio, time, unitOf } from '../../units';
 
 /**
  * Bandwidth of a sensor or amplifier from its rise time. Faster features of a trace are those of the sensor. A sample
  * rate of five to ten times the bandwidth is recommended (engineering practice, no published source).
  *
- * @throws MeopError `out-of-domain` unless the rise time is greater than 0
  * @example bandwidthFromRiseTime({ riseTime: '2 ms' }).in('Hz') // => 175
  */
 export const bandwidthFromRiseTime = /* @__PURE__ */ formula({
@@ -34,7 +22,6 @@ export const bandwidthFromRiseTime = /* @__PURE__ */ formula({
 /**
  * Resolution of a converter, in the unit of its span.
  *
- * @throws MeopError `out-of-domain`
  * @example converterStep({ span: 5, bits: 10 }) // => 0.0048828125
  */
 export const converterStep = /* @__PURE__ */ formula({
@@ -64,38 +51,29 @@ export interface FirstOrderPeakResponse {
  * Computes the response of a sensor with a first-order lag to a short pulse (half a sine): the measured fraction of the
  * peak, and its delay. A gas-filled line to a transducer, a damped load cell and a sheathed thermocouple are such lags.
  *
- * Source: exact response y = (sin ω·t − ω·τ·cos ω·t + ω·τ·exp(−t / τ)) / (1 + (ω·τ)²) of τ·y' + y = sin ω·t.
- *
- * @throws MeopError `out-of-domain` unless duration and time constant are greater than 0
  * @example firstOrderPeakResponse({ duration: '0.4 s', timeConstant: '20 ms' }).peakRatio.toFixed(4) // => '0.9879'
  */
-export function firstOrderPeakResponse(options: {
-  /** Duration of the pulse. */
-  readonly duration: QuantityInput<'time'>;
-  /** Time constant: time to 63 % of a step. */
-  readonly timeConstant: QuantityInput<'time'>;
-}): FirstOrderPeakResponse {
-  const read = (field: 'duration' | 'timeConstant'): number => {
-    const { si } = readInput('time', field, options[field], 'firstOrderPeakResponse');
-    if (si > 0) return si;
-    throw new MeopError(
-      'out-of-domain',
-      `firstOrderPeakResponse: ${field} must be greater than 0, got ${String(options[field])}`,
-      field,
-      { value: options[field], expected: 'above 0' },
-    );
-  };
-  const duration = read('duration');
-  const lag = read('timeConstant');
-  const turn = Math.PI / duration;
-  const slow = turn * lag;
-  // The rate of the response is 0 where it meets the pulse itself, which falls after its centre.
-  const { root } = findRoot((t) => Math.cos(turn * t) + slow * Math.sin(turn * t) - Math.exp(-t / lag), {
-    lower: duration / 2,
-    upper: duration,
-  });
-  return {
-    peakRatio: Math.sin(turn * root),
-    peakDelay: fromSiValue(root - duration / 2, 'time', unitOf('ms')),
-  };
-}
+export const firstOrderPeakResponse = /* @__PURE__ */ procedure({
+  name: 'firstOrderPeakResponse',
+  title: 'Response of a first-order lag to the peak of a pulse',
+  source: "exact response y = (sin ω·t − ω·τ·cos ω·t + ω·τ·exp(−t / τ)) / (1 + (ω·τ)²) of τ·y' + y = sin ω·t",
+  inputs: {
+    duration: time('T', 'duration of the pulse', { example: '0.4 s' }),
+    timeConstant: time('τ', 'time constant: time to 63 % of a step', { example: '20 ms' }),
+  },
+  gives: 'the measured fraction of the peak and its delay',
+  example: { duration: '0.4 s', timeConstant: '20 ms' },
+  run: ({ duration: { si: duration }, timeConstant: { si: lag } }): FirstOrderPeakResponse => {
+    const turn = Math.PI / duration;
+    const slow = turn * lag;
+    // The rate of the response is 0 where it meets the pulse itself, which falls after its centre.
+    const { root } = findRoot((t) => Math.cos(turn * t) + slow * Math.sin(turn * t) - Math.exp(-t / lag), {
+      lower: duration / 2,
+      upper: duration,
+    });
+    return {
+      peakRatio: Math.sin(turn * root),
+      peakDelay: fromSiValue(root - duration / 2, 'time', unitOf('ms')),
+    };
+  },
+});

@@ -4,7 +4,6 @@ import { formula, frequency, mass, stiffness } from '../../units';
  * Natural frequency of a motor and its cradle on a load cell. Thrust features faster than about one third of it are
  * resonance of the stand (engineering practice, no published source).
  *
- * @throws MeopError `out-of-domain` unless stiffness and mass are greater than 0
  * @example standNaturalFrequency({ stiffness: '10 kN/mm', mass: '10 kg' }).in('Hz').toFixed(2) // => '159.15'
  */
 export const standNaturalFrequency = /* @__PURE__ */ formula({

@@ -9,7 +9,7 @@ import { removeSpikes } from '../cleaning/spikes';
 import { correctStandWeight } from '../cleaning/stand-weight';
 import { step } from '../cleaning/step';
 import { lagBetween } from '../cleaning/trace-lag';
-import { type Firing, firing } from '../firing';
+import { type Firing, firingOf } from '../firing';
 import type { Log } from '../log/log';
 import type { Clipping } from '../saturation/clipping';
 import { detectClipping } from '../saturation/detect-clipping';
@@ -116,7 +116,7 @@ export function reduceFiring(log: Log | Firing, facts: ReductionInputs): Reduced
 /** Adds inputs that the record lacks. */
 function withFacts(record: Firing, facts: ReductionInputs): Firing {
   const si = readReductionInputs(facts);
-  return firing({
+  return firingOf({
     ...record,
     ambientPressure:
       record.ambientPressure ??
@@ -146,7 +146,7 @@ function healthOf(trace: AnalysedTrace): string | undefined {
 function without(record: AnalysedRecord, channel: CleanedChannel, reason: string): AnalysedRecord {
   const { [channel]: dropped, ...rest } = record;
   void dropped;
-  const kept = firing({
+  const kept = firingOf<Firing>({
     ...rest,
     cautions: [...record.cautions, `${channel}: no result: ${reason}`],
     history: [...record.history, `${channel} omitted: ${reason}`],

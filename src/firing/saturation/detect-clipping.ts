@@ -1,5 +1,5 @@
 import { MeopError, type QuantityInput, readInput } from '../../units';
-import { ambientOf } from '../ambient';
+import { ambientSi } from '../ambient';
 import { analysedRecord, type CleanedChannel } from '../analysis/analysed-record';
 import type { RestingTrace } from '../analysis/analysed-trace';
 import type { Firing } from '../firing';
@@ -49,7 +49,7 @@ export function detectClipping(firing: Firing, options: DetectClippingOptions = 
       'pressure',
     );
   const rest = {
-    pressure: record.pressure ? ambientOf(record, options.ambientPressure, 'detectClipping') : 0,
+    pressure: record.pressure ? ambientSi(record, options.ambientPressure, 'detectClipping') : 0,
     thrust: 0,
   };
   const resting = (channel: CleanedChannel): RestingTrace | undefined => {

@@ -1,9 +1,9 @@
 import { fromSiArray, fromSiValue, MeopError, type QuantityInput, readInput, unitOf } from '../../units';
-import { ambientOf } from '../ambient';
+import { ambientSi } from '../ambient';
 import { type AnalysedRecord, analysedRecord } from '../analysis/analysed-record';
 import { analysedTrace } from '../analysis/analysed-trace';
 import { step } from '../cleaning/step';
-import { type Firing, firing } from '../firing';
+import { type Firing, firingOf } from '../firing';
 import { boundsWithoutSecondChannel } from './bounds-without-second-channel';
 import type { Clipping } from './clipping';
 import { detectClipping } from './detect-clipping';
@@ -162,9 +162,9 @@ function recover<K extends 'absolute pressure' | 'force'>(
 /** The record with the ambient pressure that all further steps use. */
 function withAmbient(given: Firing, options: RecoverOptions, caller: string): AnalysedRecord {
   const record = analysedRecord(given);
-  const ambient = ambientOf(record, options.ambientPressure, caller);
+  const ambient = ambientSi(record, options.ambientPressure, caller);
   const ambientPressure = fromSiValue<'absolute pressure'>(ambient, 'absolute pressure', unitOf('kPa'));
-  return analysedRecord(firing({ ...record, ambientPressure }), Object.values(record.traces));
+  return analysedRecord(firingOf<Firing>({ ...record, ambientPressure }), Object.values(record.traces));
 }
 
 /** Two methods whose intervals do not overlap: an assumption of one of them is wrong. */
@@ -198,7 +198,7 @@ function readFacts(record: Firing, options: RecoverOptions, caller: string): Rec
       'expansionRatio',
     );
   return {
-    ambient: ambientOf(record, undefined, caller),
+    ambient: ambientSi(record, undefined, caller),
     throatArea: throat === undefined ? undefined : (Math.PI / 4) * throat * throat,
     expansionRatio,
     throatGrowth: options.throatGrowth ?? 'little',

@@ -1,4 +1,13 @@
-import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, unitOf } from '../../units';
+import {
+  choice,
+  fromSiValue,
+  MeopError,
+  procedure,
+  type Quantity,
+  ratio,
+  temperature,
+  unitOf,
+} from '../../units';
 import { type ThermocoupleType, thermocoupleFunctions } from './its90';
 
 export type { ThermocoupleType } from './its90';
@@ -59,70 +68,78 @@ export function readThermocouple(type: ThermocoupleType, voltage: number, coldJu
 const horner = (coefficients: readonly number[], x: number): number =>
   coefficients.reduceRight((sum, c) => sum * x + c, 0);
 
+const types = ['K', 'J', 'T', 'N', 'E'] as const satisfies readonly ThermocoupleType[];
+
+/** Type letter of a thermocouple. */
+export const thermocoupleType = /* @__PURE__ */ choice('type of the thermocouple', types);
+
+/** Temperature of the cold junction. */
+export const coldJunction = /* @__PURE__ */ temperature('T_c', 'temperature of the cold junction', {
+  example: '21 degC',
+});
+
+const source = 'NIST Standard Reference Database 60 (ITS-90; NIST Monograph 175, 1993)';
+
 /**
  * Returns the temperature of the hot junction of a thermocouple from its voltage and the temperature of its cold
  * junction.
  *
- * `voltage` is in mV, as in thermocouple tables. Source: NIST Standard Reference Database 60 (ITS-90; NIST Monograph
- * 175, 1993).
- *
- * @throws MeopError `out-of-domain` where no temperature within the range of the type gives the voltage
  * @example thermocoupleTemperature({ type: 'K', voltage: 4.09623, coldJunction: '0 degC' }).in('degC').toFixed(2) // => '100.00'
  */
-export function thermocoupleTemperature(options: {
-  readonly type: ThermocoupleType;
-  /** Measured voltage, mV. */
-  readonly voltage: number;
-  readonly coldJunction: QuantityInput<'temperature'>;
-}): Quantity<'temperature'> {
-  const { type, voltage } = options;
-  requireType('thermocoupleTemperature', type);
-  const cold = readInput('temperature', 'coldJunction', options.coldJunction, 'thermocoupleTemperature').si;
-  const kelvin = readThermocouple(type, voltage / 1000, cold);
-  if (!Number.isFinite(kelvin)) {
+export const thermocoupleTemperature = /* @__PURE__ */ procedure({
+  name: 'thermocoupleTemperature',
+  title: 'Temperature of a thermocouple from its voltage',
+  source,
+  inputs: {
+    type: thermocoupleType,
+    voltage: ratio('E', 'measured voltage in mV, as in thermocouple tables', { example: 4.09623 }),
+    coldJunction,
+  },
+  gives: 'the temperature of the hot junction',
+  example: { type: 'K', voltage: 4.09623, coldJunction: '0 degC' },
+  run: ({ type, voltage, coldJunction: cold }): Quantity<'temperature'> => {
+    const kelvin = readThermocouple(type, voltage / 1000, cold.si);
+    if (Number.isFinite(kelvin)) return fromSiValue<'temperature'>(kelvin, 'temperature', unitOf('degC'));
     const { inverse } = thermocoupleFunctions[type];
-    throw new MeopError(
-      'out-of-domain',
-      `thermocoupleTemperature: voltage must correspond to ${inverse[0].from} to ${inverse[inverse.length - 1].to} mV from a cold junction at 0 °C (type ${type}), got ${voltage} mV with the cold junction at ${String(options.coldJunction)}. Check polarity, type and for an open junction.`,
-      'voltage',
-      { value: voltage },
-    );
-  }
-  return fromSiValue<'temperature'>(kelvin, 'temperature', unitOf('degC'));
-}
+    throw new MeopError({
+      code: 'out-of-domain',
+      procedure: 'thermocoupleTemperature',
+      path: 'voltage',
+      given: `${voltage} mV`,
+      note: `cold junction at ${cold}`,
+      expected: `equivalent to ${inverse[0].from} to ${inverse[inverse.length - 1].to} mV with the cold junction at 0 °C (type ${type})`,
+      remedy: 'Check polarity and type, and for an open junction',
+    });
+  },
+});
 
 /**
  * Returns the voltage of a thermocouple in mV.
  *
- * @throws MeopError `out-of-domain` outside the type's range
  * @example thermocoupleVoltage({ type: 'K', temperature: '100 degC', coldJunction: '0 degC' }).toFixed(3) // => '4.096'
  */
-export function thermocoupleVoltage(options: {
-  readonly type: ThermocoupleType;
-  readonly temperature: QuantityInput<'temperature'>;
-  readonly coldJunction: QuantityInput<'temperature'>;
-}): number {
-  const { type } = options;
-  requireType('thermocoupleVoltage', type);
-  const hot = readInput('temperature', 'temperature', options.temperature, 'thermocoupleVoltage').si;
-  const cold = readInput('temperature', 'coldJunction', options.coldJunction, 'thermocoupleVoltage').si;
-  const volts = thermocoupleEmfSi(type, hot, cold);
-  if (Number.isFinite(volts)) return volts * 1000;
-  const { direct } = thermocoupleFunctions[type];
-  throw new MeopError(
-    'out-of-domain',
-    `thermocoupleVoltage: temperature and coldJunction must be from ${direct[0].from} to ${direct[direct.length - 1].to} °C (type ${type}), got ${String(options.temperature)} and ${String(options.coldJunction)}`,
-    'temperature',
-    { value: options.temperature },
-  );
-}
-
-function requireType(caller: string, type: string): void {
-  if (Object.hasOwn(thermocoupleFunctions, type)) return;
-  throw new MeopError(
-    'unknown-name',
-    `${caller}: unknown type '${type}'. Available: ${Object.keys(thermocoupleFunctions).join(', ')}.`,
-    'type',
-    { value: type },
-  );
-}
+export const thermocoupleVoltage = /* @__PURE__ */ procedure({
+  name: 'thermocoupleVoltage',
+  title: 'Voltage of a thermocouple from its temperatures',
+  source,
+  inputs: {
+    type: thermocoupleType,
+    temperature: temperature('T', 'temperature of the hot junction', { example: '100 degC' }),
+    coldJunction,
+  },
+  gives: 'the voltage in mV',
+  example: { type: 'K', temperature: '100 degC', coldJunction: '0 degC' },
+  run: ({ type, temperature: hot, coldJunction: cold }): number => {
+    const volts = thermocoupleEmfSi(type, hot.si, cold.si);
+    if (Number.isFinite(volts)) return volts * 1000;
+    const { direct } = thermocoupleFunctions[type];
+    throw new MeopError({
+      code: 'out-of-domain',
+      procedure: 'thermocoupleVoltage',
+      path: 'temperature',
+      given: hot,
+      note: `cold junction at ${cold}`,
+      expected: `from ${direct[0].from} to ${direct[direct.length - 1].to} °C (type ${type}), and the cold junction too`,
+    });
+  },
+});

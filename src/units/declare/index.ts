@@ -2,6 +2,7 @@
  * Declared inputs: every value that a calculation or a document accepts is declared once, by kind, and read,
  * checked, described and documented from its declaration. Imports only quantities and units of this module.
  */
+export { byName } from './by-name';
 export { type Choice, choice, type Named, type NamedTable, type NameOf, named, unknownName } from './choice';
 export type { Domain } from './domain';
 export { either } from './either';
@@ -10,6 +11,7 @@ export type { Argument, Arguments, Input, InputFacts, Inputs, Need, Values, Wors
 export { type List, type ListFacts, list } from './list';
 export { isParameter, optional } from './optional';
 export type { FieldInput, Parameter, ParameterFacts, ParameterOf, Parameters, Result } from './parameter';
+export { any, parameterOf } from './parameter';
 export * from './parameters';
 export type { Place } from './place';
 export { callback, flag, instance, words } from './plain-inputs';

@@ -15,7 +15,15 @@ export interface Trace<K extends NamedKind> extends Input<Series<K>, Series<K>, 
 export function trace<const K extends NamedKind>(
   kind: K,
   meaning: string,
-  { min = 1, ...facts }: InputFacts<Series<K>> & { readonly min?: number } = {},
+  {
+    min = 1,
+    remedy: fix,
+    ...facts
+  }: InputFacts<Series<K>> & {
+    readonly min?: number;
+    /** What to do with a series of another kind. */
+    readonly remedy?: string;
+  } = {},
 ): Trace<K> {
   const made = inputOf<Series<K>, Series<K>>({
     ...facts,
@@ -28,7 +36,8 @@ export function trace<const K extends NamedKind>(
       const wanted = `a series of ${kind === 'dimensionless' ? 'numbers' : article(kind).replace(/^an? /, '')}`;
       if (!isSeries(given))
         throw new MeopError({ code: 'wrong-kind', procedure, path, given, expected: wanted, remedy });
-      if (!accepts(kind, given.kind)) throw otherKind(given, given.kind, kind, { procedure, path, remedy });
+      if (!accepts(kind, given.kind))
+        throw otherKind(given, given.kind, kind, { procedure, path, remedy: fix ?? remedy });
       if (given.length < min)
         throw new MeopError({
           code: 'out-of-domain',
