@@ -27,8 +27,7 @@ export const documentVerbs: readonly Verb[] = [
         if (problems.length > 0) code = 1;
         if (json) await write(`${JSON.stringify({ source, problems })}\n`);
         else if (problems.length === 0) await write(`${source}: no errors\n`);
-        for (const { path, message } of json ? [] : problems)
-          await write(`${source}: ${path === '' ? 'document' : path}: ${message}\n`);
+        for (const { message } of json ? [] : problems) await write(`${source}: ${message}\n`);
       }
       return code;
     },

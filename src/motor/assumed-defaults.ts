@@ -1,5 +1,5 @@
 import type { Motor } from './document';
-import { isFaceSeal } from './document/seal-schema';
+import { isFaceSeal } from './document/closure-inputs';
 
 /** Values assumed for fields that the document does not specify and that affect the result, one line each. */
 export function assumedDefaults(motor: Motor): readonly string[] {

@@ -1,6 +1,6 @@
 import { type ColumnSegment, columnRegression, type Regression, withFlaws } from '../ballistics';
 import type { Motor } from './document';
-import { flawOf } from './document/flaw-schema';
+import { flawOf } from './document/flaw-inputs';
 import { grainOf } from './document/segment-grain';
 import { cachedRegression, type RegressionCache } from './regression-cache';
 

@@ -1,5 +1,20 @@
-import { fromSiValue, isQuantity, type Quantity, unitFor } from '../units';
+import {
+  caseFields,
+  fromSiValue,
+  type Input,
+  type Inputs,
+  isGroup,
+  isList,
+  isParameter,
+  isQuantity,
+  isVariants,
+  type Quantity,
+  unitFor,
+  type Worse,
+} from '../units';
 import type { Measured, Motor } from './document';
+import { motorInputs } from './document/motor-inputs';
+import { pathText } from './document/problems';
 
 /** Path of a value in a motor: `['grain', 'segments', 0, 'boreDiameter']`. */
 export type ValuePath = readonly (string | number)[];
@@ -12,25 +27,36 @@ export interface PlacedValue {
   readonly value: Quantity;
   /** Half of the tolerance range [SI]; zero where none is given. */
   readonly plusMinus: number;
+  /** The declared worst-case limit of its tolerance. */
+  readonly worse: Worse | undefined;
 }
 
-/** Every value of a motor, in the order of the document. */
-export function placedValues(motor: Motor, parts: readonly (keyof Motor)[]): readonly PlacedValue[] {
-  return parts.flatMap((part) => walk(motor[part], [String(part)]));
-}
+/** The parts of a motor that are declared. */
+export type MotorPart = keyof (typeof motorInputs)['fields'];
 
-function walk(node: unknown, path: ValuePath): PlacedValue[] {
-  if (isMeasured(node)) return [{ path, name: nameOf(path), value: node.value, plusMinus: node.plusMinus }];
-  if (Array.isArray(node)) return node.flatMap((item, i) => walk(item, [...path, i]));
-  if (typeof node !== 'object' || node === null || isQuantity(node)) return [];
-  return Object.entries(node).flatMap(([key, value]) => walk(value, [...path, key]));
-}
+/** Every value of a motor, in the order of its declaration. */
+export const placedValues = (motor: Motor, parts: readonly MotorPart[] = everyPart): readonly PlacedValue[] =>
+  parts.flatMap((part) => walk(motorInputs.fields[part], motor[part], [part]));
 
-const nameOf = (path: ValuePath): string =>
-  path.reduce<string>(
-    (text, key) => (typeof key === 'number' ? `${text}[${key}]` : text === '' ? key : `${text}.${key}`),
-    '',
-  );
+const everyPart = Object.keys(motorInputs.fields) as MotorPart[]; // true: the keys of a record of exactly these fields
+
+/** The values of a part of a motor, found by its declaration. */
+function walk(input: Input, node: unknown, path: ValuePath): readonly PlacedValue[] {
+  if (node === undefined) return [];
+  if (isParameter(input))
+    return isMeasured(node) ? [{ path, name: pathText(path), ...node, worse: input.worse }] : [];
+  const fields = (of: Inputs): readonly PlacedValue[] =>
+    Object.entries(of).flatMap(([field, one]) =>
+      walk(one, Reflect.get(Object(node), field), [...path, field]),
+    );
+  if (isGroup(input)) return fields(input.fields);
+  if (isVariants(input)) {
+    const { cases, discriminator, standard } = input;
+    return fields(caseFields(cases[String(Reflect.get(Object(node), discriminator) ?? standard)]));
+  }
+  if (!isList(input) || !Array.isArray(node)) return [];
+  return node.flatMap((item: unknown, i) => walk(input.item, item, [...path, i]));
+}
 
 function isMeasured(node: unknown): node is Measured {
   return (

@@ -26,7 +26,7 @@ export const factorSets: NamedTable<FactorSet, FactorSetName> = {
 };
 
 const factor = (symbol: string, meaning: string, example: number) =>
-  optional(ratio(symbol, meaning, { min: 1, example }));
+  optional(ratio(symbol, meaning, { min: 1, example, worse: 'neither' }));
 
 /** Factors of safety on the maximum expected operating pressure (MEOP). */
 export const factorsOfSafety = /* @__PURE__ */ inputs(

@@ -113,14 +113,14 @@ describe('the command', () => {
     const { code, out } = command.run(['check'], '{ "version": 2, "name": "x" }');
     expect(code).toBe(1);
     for (const path of ['case', 'nozzle', 'propellant', 'grain', 'ambient'])
-      expect(out).toContain(`standard input, line 1: ${path}: missing`);
+      expect(out).toContain(`standard input, line 1: missing required field ${path} (`);
     expect(command.run(['check'], 'no json').out).toContain('valid JSON');
     expect(command.run(['check'], '{\n "version": 2,\n}').out).toMatch(/line 3/);
     // What only the review would refuse.
     const motor = JSON.parse(JSON.stringify(demoMotor()));
     motor.closures.head.joint.engagement = '40 mm';
     expect(command.run(['check'], JSON.stringify(motor)).out).toContain(
-      'closures.head.joint.engagement: engagement must be no more than the metal of the closure',
+      'closures.head.joint.engagement must be no more than the metal of the closure',
     );
   });
 

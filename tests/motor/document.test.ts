@@ -91,7 +91,10 @@ describe('problems of a document', () => {
     );
     const error = errorOf(() => parseMotor(json));
     expect(error?.code).toBe('motor-document');
-    for (const path of paths) expect(error?.message).toContain(`  ${path}: `);
+    for (const { path, message } of motorProblems(json)) {
+      expect(message).toContain(path);
+      expect(error?.message).toContain(`  ${message}`);
+    }
     expect(error?.given).toEqual(motorProblems(json));
   });
 
@@ -176,13 +179,13 @@ describe('slips that would pass for a motor', () => {
   // Each would give a pressure that is too low, or a margin that is too good, without a word.
   test.each([
     ['ambient.pressure', '101.3 MPaa', 'kPa'],
-    ['ambient.temperature', '20 K', 'degC'],
-    ['temperatureRange.hottest', '40 K', 'degC'],
+    ['ambient.temperature', '20 K', '°C'],
+    ['temperatureRange.hottest', '40 K', '°C'],
     ['propellant.density', '1.75 kg/m^3', 'kg/m^3'],
     ['propellant.density', '17500 kg/m^3', 'kg/m^3'],
     ['propellant.burnLaw.referenceRate', '7.2 m/s', 'mm/s'],
     ['propellant.burnLaw.referenceRate', '7.2 um/s', 'mm/s'],
-    ['propellant.burnLaw.temperatureSensitivity', '0.12 1/K', 'kelvin'],
+    ['propellant.burnLaw.temperatureSensitivity', '0.12 1/K', '1/K'],
     ['propellant.molarMass', '39.9 kg/mol', 'g/mol'],
     ['propellant.flameTemperature', '160 K', 'K'],
     ['propellant.gamma', 11.36, 'at most'],

@@ -10,7 +10,7 @@ describe('bad documents', () => {
     ['closures.head.retainingRing', undefined, 'closures.head.joint', 'missing-field', 'retainingRing'],
     ['closures.aft.joint', joint, 'closures.aft.thread', 'contradiction', 'give one retention'],
     ['closures.head.retainingRing.grooveDepth', '6 mm', undefined, 'does-not-fit', 'less than the wall'],
-    ['closures.head.retainingRing.grooveDepth', '-1 mm', undefined, 'out-of-domain', 'more than 0'],
+    ['closures.head.retainingRing.grooveDepth', '-1 mm', undefined, 'out-of-domain', 'above 0'],
     ['closures.head.retainingRing.edgeMargin', '60 mm', undefined, 'does-not-fit', 'beyond the chamber'],
     ['closures.head.retainingRing.thickness', '60 mm', undefined, 'does-not-fit', 'beyond the chamber'],
     [
@@ -18,7 +18,7 @@ describe('bad documents', () => {
       undefined,
       undefined,
       'missing-field',
-      'from the manufacturer',
+      'by its manufacturer',
     ],
     ['closures.aft.thread.majorDiameter', '51 mm', undefined, 'does-not-fit', 'outside diameter of the case'],
     ['closures.aft.thread.majorDiameter', '38.5 mm', undefined, 'does-not-fit', 'at least one pitch larger'],
@@ -31,12 +31,12 @@ describe('bad documents', () => {
       '50 mm',
       undefined,
       'does-not-fit',
-      'the face of the case closes',
+      'The face of the case closes',
     ],
     ['closures.aft.seals.0.grooveInsideDiameter', '44 mm', undefined, 'does-not-fit', 'of the groove'],
     ['closures.aft.seals.0.grooveInsideDiameter', '17 mm', undefined, 'does-not-fit', 'surrounds'],
     ['closures.aft.seals.0.grooveDepth', '16 mm', undefined, 'does-not-fit', 'thickness of the closure'],
-    ['closures.aft.seals.0.seal', 'fase', undefined, 'unknown-name', "Did you mean 'face'"],
+    ['closures.aft.seals.0.seal', 'fase', undefined, 'unknown-name', "did you mean 'face'"],
     ['closures.aft.seals.0.seal', undefined, 'closures.aft.seals.0.grooveDepth', 'unknown-field', '"face"'],
     ['closures.head.seals.0.seal', 'face', 'closures.head.seals.0.grooveWidth', 'unknown-field', 'radial'],
     ['closures.head.seals.0.faceGap', '1 mm', undefined, 'unknown-field', 'Add "seal": "face"'],
@@ -113,6 +113,6 @@ test('the JSON Schema lets an editor ask for one way of holding, and for either 
     const { oneOf, properties: fields } = properties.closures.properties[end];
     expect(oneOf).toEqual(['joint', 'retainingRing', 'thread'].map((field) => ({ required: [field] })));
     expect(fields.retainingRing.description).toContain('retaining ring');
-    expect(fields.thread.description).toContain('retains a closure');
+    expect(fields.thread.description).toContain('closure');
   }
 });

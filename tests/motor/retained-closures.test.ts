@@ -16,7 +16,7 @@ import {
   reviewRetainingRing,
   reviewThreadedClosure,
 } from '../../src/index';
-import { structureMargins } from '../../src/motor/review/review';
+import { structureMargins } from '../../src/motor/review/hardware-review';
 import { settingsOf } from '../../src/motor/settings';
 import { atWorstCaseTolerances } from '../../src/motor/worst-case-tolerances';
 import { type Json, plover, withChange } from './plover';

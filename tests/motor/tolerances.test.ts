@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { demoMotor, type Motor, parseMotor, review } from '../../src/motor';
-import { structureMargins } from '../../src/motor/review/review';
+import { structureMargins } from '../../src/motor/review/hardware-review';
 import { settingsOf } from '../../src/motor/settings';
 import { placedValues } from '../../src/motor/varied-motor';
 import { atWorstCaseTolerances } from '../../src/motor/worst-case-tolerances';

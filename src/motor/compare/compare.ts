@@ -13,7 +13,7 @@ import { meopOf } from '../meop/meop';
 import { motorRegression } from '../motor-grain';
 import { predict } from '../predict';
 import type { RegressionCache } from '../regression-cache';
-import { structureMargins } from '../review/review';
+import { structureMargins } from '../review/hardware-review';
 import { settingsOf } from '../settings';
 import { atWorstCaseTolerances } from '../worst-case-tolerances';
 import {

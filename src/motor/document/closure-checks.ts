@@ -1,11 +1,12 @@
 import { customThread, threadGeometry } from '../../structures';
-import { fromSiValue, MeopError, type Quantity, unitOf } from '../../units';
-import { retentionMethods } from './closure-schema';
-import { both, type FitCheck, mm, type Path } from './fit-check';
-import { type DocumentProblem, pathText } from './problems';
-import { rawAt, rawList } from './raw-value';
+import { fromSiValue, type Quantity, unitOf } from '../../units';
+import { type FaceSealPart, retentionMethods, type SealPart } from './closure-inputs';
+import type { Partly } from './document-types';
+import { both, type Findings, mm, si } from './fit-check';
+import type { MotorParts } from './motor-schema';
+import type { Path } from './problems';
 
-/** The space in the case for a closure. */
+/** What a closure has to fit into. */
 export interface ClosureSpace {
   readonly outside: number | undefined;
   readonly wall: number | undefined;
@@ -14,213 +15,215 @@ export interface ClosureSpace {
   readonly beyond: number | undefined;
 }
 
-/** Checks that a closure, its retention and its seals fit the case. */
-export function checkClosure(json: unknown, end: 'head' | 'aft', fit: FitCheck, room: ClosureSpace): void {
+type Closure = Partly<NonNullable<NonNullable<MotorParts['closures']>['head']>>;
+type Part<F extends keyof Closure> = NonNullable<Closure[F]>;
+
+const methods = ['joint', 'retainingRing', 'thread'] as const;
+const ways = Object.entries(retentionMethods)
+  .map(([field, meaning]) => `${field} (${meaning})`)
+  .join(', ');
+
+/** Whether a closure, its retention and its seals fit together with the case. */
+export function checkClosure(
+  closure: Closure,
+  end: 'head' | 'aft',
+  found: Findings,
+  room: ClosureSpace,
+): void {
   const at: Path = ['closures', end];
-  const closure = rawAt(json, at);
-  if (typeof closure !== 'object' || closure === null || Array.isArray(closure)) return;
-  fit.problems.push(...holdingProblems(json, at));
-  const { length, need } = fit;
-  const opening: Path = [...at, 'opening'];
+  const { need } = found;
+  checkRetention(at, found);
   need(
-    both(length(...opening), room.bore, (o, b) => o < b),
-    opening,
-    `must be less than the bore of the case (${mm(room.bore)}), got ${mm(length(...opening))}`,
+    both(si(closure.opening), room.bore, (o, b) => o < b),
+    [...at, 'opening'],
+    `less than the bore of the case (${mm(room.bore)})`,
   );
-  checkBolts(json, [...at, 'joint'], fit, room);
-  checkRing([...at, 'retainingRing'], fit, room);
-  checkThread(json, [...at, 'thread'], fit, room);
-  rawList(json, [...at, 'seals']).forEach((seal, i) => {
+  const { joint, retainingRing, thread, seals = [] } = closure;
+  if (joint) checkBolts(joint, [...at, 'joint'], found, room);
+  if (retainingRing) checkRing(retainingRing, [...at, 'retainingRing'], found, room);
+  if (thread) checkThread(thread, [...at, 'thread'], found, room);
+  seals.forEach((seal, i) => {
     const own: Path = [...at, 'seals', i];
-    if (rawAt(seal, ['seal']) === 'face') checkFaceSeal(json, at, own, fit, room);
-    else checkRadialSeal(own, fit, room);
+    if (seal === undefined) return;
+    if (isRadial(seal)) checkRadialSeal(seal, own, found, room);
+    else checkFaceSeal(seal, closure, own, at, found, room);
   });
 }
 
-/** A closure has exactly one retention. */
-function holdingProblems(json: unknown, at: Path): DocumentProblem[] {
-  const given = Object.keys(retentionMethods).filter((field) => rawAt(json, [...at, field]) !== undefined);
-  const ways = Object.entries(retentionMethods)
-    .map(([field, meaning]) => `${field} (${meaning})`)
-    .join(', ');
-  if (given.length === 0)
-    return [
-      {
-        path: pathText([...at, 'joint']),
-        code: 'missing-field',
-        message: `missing required field: the closure needs a retention, one of ${ways}`,
-      },
-    ];
-  const [kept, ...more] = given;
-  return more.map((field) => ({
-    path: pathText([...at, field]),
-    code: 'contradiction',
-    message: `mutually exclusive with ${kept}; give one retention, one of ${ways}`,
-    value: rawAt(json, [...at, field]),
-  }));
+/** A closure is retained in exactly one way. */
+function checkRetention(at: Path, { isGiven, note }: Findings): void {
+  const [kept, ...more] = methods.filter((field) => isGiven([...at, field]));
+  if (kept === undefined)
+    note([...at, 'joint'], {
+      code: 'missing-field',
+      expected: `retention of the closure, one of ${ways}`,
+    });
+  for (const field of more)
+    note([...at, field], {
+      code: 'contradiction',
+      problem: `${field} and ${kept} are mutually exclusive; give one retention, one of ${ways}`,
+    });
 }
 
-function withinEnd(path: Path, what: string, { length, need }: FitCheck, { beyond }: ClosureSpace): void {
+function withinEnd(
+  size: number | undefined,
+  path: Path,
+  why: string,
+  { need }: Findings,
+  room: ClosureSpace,
+): void {
   need(
-    both(length(...path), beyond, (given, most) => given < most),
+    both(size, room.beyond, (given, most) => given < most),
     path,
-    `must be less than the length of the case beyond the chamber (${mm(beyond)}), got ${mm(length(...path))}: ${what}`,
+    `less than the length of the case beyond the chamber (${mm(room.beyond)})`,
+    why,
   );
 }
 
-function checkBolts(json: unknown, joint: Path, fit: FitCheck, room: ClosureSpace): void {
-  const { length, need } = fit;
-  const hole = length(...joint, 'holeDiameter');
-  const edge = length(...joint, 'edgeDistance');
+function checkBolts(joint: Part<'joint'>, at: Path, found: Findings, room: ClosureSpace): void {
+  const { need } = found;
+  const hole = si(joint.holeDiameter);
+  const edge = si(joint.edgeDistance);
   need(
     both(edge, hole, (e, d) => e > d / 2),
-    [...joint, 'edgeDistance'],
-    `must be more than the radius of the holes, got ${mm(edge)}: it is measured from their centres`,
+    [...at, 'edgeDistance'],
+    `more than the radius of the holes (${mm(hole && hole / 2)})`,
+    'It is measured from their centres',
   );
-  withinEnd([...joint, 'edgeDistance'], 'the bolts go through the closure', fit, room);
-  const bolt = majorDiameter(rawAt(json, [...joint, 'thread']));
+  withinEnd(edge, [...at, 'edgeDistance'], 'The bolts go through the closure', found, room);
+  const bolt = joint.thread === undefined ? undefined : threadGeometry(joint.thread).majorDiameter.si;
   need(
     both(hole, bolt, (d, b) => d >= b * 0.999),
-    [...joint, 'holeDiameter'],
-    `must be at least the diameter of the bolt (${mm(bolt)}), got ${mm(hole)}`,
+    [...at, 'holeDiameter'],
+    `at least the diameter of the bolt (${mm(bolt)})`,
   );
-  const count = rawAt(json, [...joint, 'count']);
+  const { count } = joint;
   need(
-    typeof count === 'number' ? both(hole, room.outside, (d, o) => count * d < Math.PI * o) : undefined,
-    [...joint, 'count'],
-    `holes of ${mm(hole)} must be fewer or smaller, got ${String(count)}: they leave no material of the case between them`,
+    count === undefined ? undefined : both(hole, room.outside, (d, o) => count * d < Math.PI * o),
+    [...at, 'count'],
+    `smaller: holes of ${mm(hole)} leave no material of the case between them`,
+    'Use fewer or smaller bolts',
   );
 }
 
-function checkRing(ring: Path, fit: FitCheck, room: ClosureSpace): void {
-  const { length, need } = fit;
-  const depth = length(...ring, 'grooveDepth');
-  need(
-    both(depth, room.wall, (h, t) => h < t),
-    [...ring, 'grooveDepth'],
-    `must be less than the wall of the case (${mm(room.wall)}), got ${mm(depth)}`,
+function checkRing(ring: Part<'retainingRing'>, at: Path, found: Findings, room: ClosureSpace): void {
+  found.need(
+    both(si(ring.grooveDepth), room.wall, (h, t) => h < t),
+    [...at, 'grooveDepth'],
+    `less than the wall of the case (${mm(room.wall)})`,
   );
-  withinEnd([...ring, 'edgeMargin'], 'the ring is outside the closure', fit, room);
-  withinEnd([...ring, 'thickness'], 'the ring is in the end of the case', fit, room);
+  withinEnd(si(ring.edgeMargin), [...at, 'edgeMargin'], 'The ring is outside the closure', found, room);
+  withinEnd(si(ring.thickness), [...at, 'thickness'], 'The ring is in the end of the case', found, room);
 }
 
-function checkThread(json: unknown, thread: Path, fit: FitCheck, room: ClosureSpace): void {
-  const { length, need } = fit;
+function checkThread(thread: Part<'thread'>, at: Path, found: Findings, room: ClosureSpace): void {
+  const { need } = found;
   const { outside, bore } = room;
-  const major = length(...thread, 'majorDiameter');
-  const pitch = length(...thread, 'pitch');
-  // Thread roots can be as deep as a sharp V: one eighth of the triangle height beyond the profile.
+  const major = si(thread.majorDiameter);
+  const pitch = si(thread.pitch);
+  // Its roots may be as deep as a sharp V: an eighth of the triangle's height beyond the profile.
   const roots = both(major, pitch, (d, p) => d + (p * Math.sqrt(3)) / 8) ?? major;
   need(
     both(roots, outside, (d, o) => d < o),
-    [...thread, 'majorDiameter'],
-    `must be less than the outside diameter of the case (${mm(outside)}), got ${mm(major)} (roots up to ${mm(roots)}): the thread is machined in the case`,
+    [...at, 'majorDiameter'],
+    `less than the outside diameter of the case (${mm(outside)})`,
+    `The thread, with roots at up to ${mm(roots)}, is machined in the case`,
   );
-  const geometry = both(major, pitch, (d, p) => tried(json, thread, fit, d, p));
+  const flanks = both(major, pitch, (d, p) => pitchDiameter(at, found, d, p));
   need(
-    both(geometry, bore, (d, b) => d > b),
-    [...thread, 'majorDiameter'],
-    `must be at least one pitch larger, got ${mm(major)}: the thread flanks are inside the bore of the case (${mm(bore)})`,
+    both(flanks, bore, (d, b) => d > b),
+    [...at, 'majorDiameter'],
+    'at least one pitch larger',
+    `The thread flanks are inside the bore of the case (${mm(bore)})`,
   );
-  const relief: Path = [...thread, 'reliefDiameter'];
+  const relief = si(thread.reliefDiameter);
   need(
-    both(length(...relief), major, (r, d) => r >= d),
-    relief,
-    `must be at least the diameter of the thread (${mm(major)}), got ${mm(length(...relief))}. Omit it if no groove is deeper than the thread.`,
+    both(relief, major, (r, d) => r >= d),
+    [...at, 'reliefDiameter'],
+    `at least the diameter of the thread (${mm(major)})`,
+    'Omit it if no groove is deeper than the thread',
   );
   need(
-    both(length(...relief), outside, (r, o) => r < o),
-    relief,
-    `must be less than the outside diameter of the case (${mm(outside)}), got ${mm(length(...relief))}`,
+    both(relief, outside, (r, o) => r < o),
+    [...at, 'reliefDiameter'],
+    `less than the outside diameter of the case (${mm(outside)})`,
   );
-  withinEnd([...thread, 'engagement'], 'the closure screws into the end of the case', fit, room);
+  withinEnd(
+    si(thread.engagement),
+    [...at, 'engagement'],
+    'The closure screws into the end of the case',
+    found,
+    room,
+  );
 }
 
-/** Pitch diameter of a custom thread; errors of its geometry are recorded. */
-function tried(
-  json: unknown,
-  thread: Path,
-  { problems }: FitCheck,
-  major: number,
-  pitch: number,
-): number | undefined {
-  if (!(major > 0 && pitch > 0)) return undefined; // reported by the schema
-  const length = (si: number): Quantity<'length'> => fromSiValue<'length'>(si, 'length', unitOf('mm'));
-  try {
-    return customThread({ majorDiameter: length(major), pitch: length(pitch) }).pitchDiameter.si;
-  } catch (error) {
-    if (!(error instanceof MeopError)) throw error;
-    const path = [...thread, error.path ?? 'pitch'];
-    const message = error.message.replace(/^\w+: (?:\w+: )?/, '');
-    problems.push({ path: pathText(path), code: error.code, message, value: rawAt(json, path) });
-    return undefined;
-  }
+/** The pitch diameter of a thread of the user's own; what its geometry refuses is noted. */
+function pitchDiameter(at: Path, found: Findings, major: number, pitch: number): number | undefined {
+  const length = (size: number): Quantity<'length'> => fromSiValue<'length'>(size, 'length', unitOf('mm'));
+  let diameter: number | undefined;
+  found.tried(at, () => {
+    diameter = customThread({ majorDiameter: length(major), pitch: length(pitch) }).pitchDiameter.si;
+  });
+  return diameter;
 }
 
-function checkRadialSeal(seal: Path, { length, need }: FitCheck, { bore }: ClosureSpace): void {
-  const land = length(...seal, 'closureDiameter');
-  const groove = length(...seal, 'grooveDiameter');
+type Radial = Partly<Exclude<SealPart, FaceSealPart>>;
+
+/** A seal that does not say where it is, is radial. */
+const isRadial = (seal: Partly<SealPart>): seal is Radial => seal.seal !== 'face';
+
+function checkRadialSeal(seal: Radial, at: Path, { need }: Findings, { bore }: ClosureSpace): void {
+  const land = si(seal.closureDiameter);
   need(
     both(land, bore, (d, b) => d < b),
-    [...seal, 'closureDiameter'],
-    `must be less than the bore of the case (${mm(bore)}), got ${mm(land)}`,
+    [...at, 'closureDiameter'],
+    `less than the bore of the case (${mm(bore)})`,
   );
   need(
-    both(groove, land, (g, d) => g < d),
-    [...seal, 'grooveDiameter'],
-    `must be less than the adjacent closure diameter (${mm(land)}), got ${mm(groove)}`,
+    both(si(seal.grooveDiameter), land, (g, d) => g < d),
+    [...at, 'grooveDiameter'],
+    `less than the adjacent closure diameter (${mm(land)})`,
   );
 }
 
 function checkFaceSeal(
-  json: unknown,
-  closure: Path,
-  seal: Path,
-  { problems, length, need }: FitCheck,
+  seal: Partly<FaceSealPart>,
+  closure: Closure,
+  at: Path,
+  end: Path,
+  { need, note, isGiven }: Findings,
   { outside }: ClosureSpace,
 ): void {
-  const outer = length(...seal, 'grooveOutsideDiameter');
-  const inner = length(...seal, 'grooveInsideDiameter');
-  const depth = length(...seal, 'grooveDepth');
+  const outer = si(seal.grooveOutsideDiameter);
+  const inner = si(seal.grooveInsideDiameter);
   need(
     both(outer, outside, (d, o) => d < o),
-    [...seal, 'grooveOutsideDiameter'],
-    `must be less than the outside diameter of the case (${mm(outside)}), got ${mm(outer)}: the face of the case closes the groove`,
+    [...at, 'grooveOutsideDiameter'],
+    `less than the outside diameter of the case (${mm(outside)})`,
+    'The face of the case closes the groove',
   );
   need(
     both(inner, outer, (d, o) => d < o),
-    [...seal, 'grooveInsideDiameter'],
-    `must be less than the outside diameter of the groove (${mm(outer)}), got ${mm(inner)}`,
+    [...at, 'grooveInsideDiameter'],
+    `less than the outside diameter of the groove (${mm(outer)})`,
   );
-  const opening = length(...closure, 'opening');
+  const opening = si(closure.opening);
   need(
     both(inner, opening, (d, o) => d > o),
-    [...seal, 'grooveInsideDiameter'],
-    `must be more than the opening of the closure (${mm(opening)}), got ${mm(inner)}: the groove surrounds the opening`,
+    [...at, 'grooveInsideDiameter'],
+    `more than the opening of the closure (${mm(opening)})`,
+    'The groove surrounds the opening',
   );
-  const plate = length(...closure, 'thickness');
+  const plate = si(closure.thickness);
   need(
-    both(depth, plate, (d, t) => d < t),
-    [...seal, 'grooveDepth'],
-    `must be less than the thickness of the closure (${mm(plate)}), got ${mm(depth)}`,
+    both(si(seal.grooveDepth), plate, (d, t) => d < t),
+    [...at, 'grooveDepth'],
+    `less than the thickness of the closure (${mm(plate)})`,
   );
-  const loose = (['joint', 'retainingRing'] as const).find(
-    (field) => rawAt(json, [...closure, field]) !== undefined,
-  );
-  if (loose !== undefined && rawAt(json, [...seal, 'faceGap']) === undefined)
-    problems.push({
-      path: pathText([...seal, 'faceGap']),
+  const loose = (['joint', 'retainingRing'] as const).find((field) => isGiven([...end, field]));
+  if (loose !== undefined && !isGiven([...at, 'faceGap']))
+    note([...at, 'faceGap'], {
       code: 'missing-field',
-      message: `missing required field (movement of the closure under pressure until stopped by ${retentionMethods[loose]}, which opens the faces), for example '0.2 mm'`,
+      expected: `movement of the closure under pressure until stopped by ${retentionMethods[loose]}, which opens the faces; for example '0.2 mm'`,
     });
-}
-
-function majorDiameter(thread: unknown): number | undefined {
-  if (typeof thread !== 'string') return undefined;
-  try {
-    return threadGeometry(thread).majorDiameter.si;
-  } catch (error) {
-    if (error instanceof MeopError) return undefined;
-    throw error;
-  }
 }

@@ -1,57 +1,60 @@
 import { checkClosure } from './closure-checks';
-import { both, fitCheck, mm, type Need, type Path, positive } from './fit-check';
+import type { Measured } from './document-types';
+import { both, type Findings, findings, mm, positive, type ReadDocument, si } from './fit-check';
 import type { DocumentProblem } from './problems';
-import { rawAt, rawList, rawSi } from './raw-value';
 
-/** Checks the dimensions between the parts of a document, as far as they can be read. */
-export function geometryProblems(json: unknown): DocumentProblem[] {
-  const fit = fitCheck(json);
-  const { problems, length, need } = fit;
+/** Whether the parts of a document fit together, as far as each could be read. */
+export function geometryProblems(document: ReadDocument): readonly DocumentProblem[] {
+  const { case: tube, liner, nozzle, propellant, closures } = document.parts;
+  const found = findings(document.json);
+  const { need } = found;
 
-  const outside = length('case', 'outsideDiameter');
-  const wall = length('case', 'wall');
+  const outside = si(tube?.outsideDiameter);
+  const wall = si(tube?.wall);
   const bore = positive(both(outside, wall, (d, t) => d - 2 * t));
   need(
     both(outside, wall, (d, t) => 2 * t < d),
     ['case', 'wall'],
-    `must be less than half the outside diameter (${mm(outside)}), got ${mm(wall)}`,
+    `less than half the outside diameter (${mm(outside)})`,
   );
-  const chamber = length('case', 'chamberLength');
+  const whole = si(tube?.length);
+  const chamber = si(tube?.chamberLength);
   need(
-    both(chamber, length('case', 'length'), (c, l) => c <= l),
+    both(chamber, whole, (c, l) => c <= l),
     ['case', 'chamberLength'],
-    `must be at most the length of the case (${mm(length('case', 'length'))}), got ${mm(chamber)}`,
+    `at most the length of the case (${mm(whole)})`,
   );
-  const liner = rawAt(json, ['liner']) === undefined ? 0 : length('liner', 'thickness');
-  const inside = positive(both(bore, liner, (b, t) => b - 2 * t));
+  const lined = document.isSound(['liner']) ? (si(liner?.thickness) ?? 0) : undefined;
+  const inside = positive(both(bore, lined, (b, t) => b - 2 * t));
   need(
-    both(bore, liner, (b, t) => 2 * t < b),
+    both(bore, lined, (b, t) => 2 * t < b),
     ['liner', 'thickness'],
-    `must be less than half the bore of the case (${mm(bore)}), got ${mm(liner)}`,
+    `less than half the bore of the case (${mm(bore)})`,
   );
 
-  const throat = length('nozzle', 'throatDiameter');
-  const wider = (path: Path): void =>
+  const throat = si(nozzle?.throatDiameter);
+  const wider = (measured: Measured | undefined, ...fields: string[]): void =>
     need(
-      both(length(...path), throat, (d, t) => d > t),
-      path,
-      `must be more than the throat diameter (${mm(throat)}), got ${mm(length(...path))}`,
+      both(si(measured), throat, (d, t) => d > t),
+      ['nozzle', ...fields],
+      `more than the throat diameter (${mm(throat)})`,
     );
-  wider(['nozzle', 'exitDiameter']);
-  wider(['nozzle', 'insert', 'outsideDiameter']);
-  const [cast, ideal] = (['density', 'idealDensity'] as const).map((field) =>
-    rawSi(json, ['propellant', field], 'density'),
-  );
+  wider(nozzle?.exitDiameter, 'exitDiameter');
+  wider(nozzle?.insert?.outsideDiameter, 'insert', 'outsideDiameter');
   need(
-    both(cast, ideal, (rho, solid) => rho <= solid * 1.005),
+    both(si(propellant?.density), si(propellant?.idealDensity), (cast, solid) => cast <= solid * 1.005),
     ['propellant', 'idealDensity'],
-    'must be more than the density as cast, because a grain without voids is denser',
+    `at least the density as cast (${propellant?.density?.value})`,
+    'A grain without voids is denser',
   );
 
-  grainProblems(json, inside, chamber, need);
-  const beyond = positive(both(length('case', 'length'), chamber, (l, c) => l - c));
-  for (const end of ['head', 'aft'] as const) checkClosure(json, end, fit, { outside, wall, bore, beyond });
-  return problems;
+  checkGrain(document, inside, chamber, found);
+  const beyond = positive(both(whole, chamber, (l, c) => l - c));
+  for (const end of ['head', 'aft'] as const) {
+    const closure = closures?.[end];
+    if (closure !== undefined) checkClosure(closure, end, found, { outside, wall, bore, beyond });
+  }
+  return found.problems;
 }
 
 const inner = [
@@ -63,47 +66,45 @@ const inner = [
   'slotDiameter',
 ] as const;
 
-function grainProblems(
-  json: unknown,
+type Sizes = { readonly [F in (typeof inner)[number] | 'outerDiameter']?: Measured | undefined };
+
+function checkGrain(
+  { parts: { grain }, isSound }: ReadDocument,
   inside: number | undefined,
   chamber: number | undefined,
-  need: Need,
+  { need }: Findings,
 ): void {
-  const segments = rawList(json, ['grain', 'segments']);
+  const segments = grain?.segments ?? [];
+  const spacing = isSound(['grain', 'spacing']) ? (si(grain?.spacing) ?? 0) : undefined;
   let column: number | undefined = 0;
   segments.forEach((segment, i) => {
-    const at = (field: string): Path => ['grain', 'segments', i, field];
-    const read = (field: string): number | undefined => rawSi(segment, [field], 'length');
-    const outer = read('outerDiameter');
+    const outer = si(segment?.outerDiameter);
     need(
       both(outer, inside, (d, room) => d <= room * (1 + 1e-9)),
-      at('outerDiameter'),
-      `must be at most the bore of case and liner (${mm(inside)}), got ${mm(outer)}`,
+      ['grain', 'segments', i, 'outerDiameter'],
+      `at most the bore of case and liner (${mm(inside)})`,
     );
+    const sizes: Sizes = segment ?? {};
     for (const field of inner)
       need(
-        both(read(field), outer, (b, d) => b < d),
-        at(field),
-        `must be less than the outer diameter (${mm(outer)}), got ${mm(read(field))}`,
+        both(si(sizes[field]), outer, (b, d) => b < d),
+        ['grain', 'segments', i, field],
+        `less than the outer diameter (${mm(outer)})`,
       );
-    const count = rawAt(segment, ['count']) ?? 1;
-    const one = read('length');
-    column = both(column, one, (sum, l) => sum + l * (typeof count === 'number' ? count : 1));
-    if (typeof count === 'number' && i < segments.length)
-      column = both(column, spacingOf(json), (sum, gap) => sum + gap * (i === 0 ? count - 1 : count));
+    const count = segment?.count ?? 1;
+    const gaps = i === 0 ? count - 1 : count;
+    column = both(column, si(segment?.length), (sum, one) => sum + one * count);
+    column = both(column, spacing, (sum, gap) => sum + gap * gaps);
   });
   need(
     segments.length === 0 ? undefined : both(column, chamber, (sum, room) => sum <= room * (1 + 1e-9)),
     ['grain', 'segments'],
-    `total length must be at most the chamber length (${mm(chamber)}), got ${mm(column)}`,
+    `at most as long as the chamber (${mm(chamber)}); the column is ${mm(column)} long`,
   );
-  const assumed = rawAt(json, ['grain', 'assumedFlaw', 'segment']);
+  const assumed = grain?.assumedFlaw?.segment;
   need(
-    typeof assumed === 'number' && segments.length > 0 ? assumed <= segments.length : undefined,
+    assumed !== undefined && segments.length > 0 ? assumed <= segments.length : undefined,
     ['grain', 'assumedFlaw', 'segment'],
-    `must be 1 to ${segments.length} (the number of segments), got ${String(assumed)}`,
+    `1 to ${segments.length}, the number of a segment`,
   );
 }
-
-const spacingOf = (json: unknown): number | undefined =>
-  rawAt(json, ['grain', 'spacing']) === undefined ? 0 : rawSi(json, ['grain', 'spacing'], 'length');

@@ -5,9 +5,10 @@
  * @example motorProblems('{').length // => 1
  * @module
  */
+
+export type { Measured, MeasureInput } from './document-types';
 export { motorJsonSchema } from './json-schema';
 export { strengthProblems } from './material-checks';
-export type { Measured, MeasureInput } from './measure';
 export { type Migration, migrateMotorDocument } from './migrate';
 export { type MotorDocument, type MotorParts, motorDocumentVersion, motorSchema } from './motor-schema';
 export { type Motor, type MotorInput, motorOf, motorProblems, parseMotor } from './parse-motor';

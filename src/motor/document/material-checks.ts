@@ -1,16 +1,12 @@
-import * as z from 'zod/mini';
 import { allowable, type Material, type StrengthProperty } from '../../structures';
 import { MeopError } from '../../units';
-import { materialField } from './material-field';
-import type { MotorInput } from './parse-motor';
-import { type DocumentProblem, pathText } from './problems';
-import { rawAt } from './raw-value';
+import { type MotorInput, motorOf } from './parse-motor';
+import { type DocumentProblem, givenAt, type Path, problemOf } from './problems';
 
-type Path = readonly (string | number)[];
-
+const methods = ['joint', 'retainingRing', 'thread'] as const;
 const ofTube: readonly StrengthProperty[] = ['yield', 'ultimate'];
 const bolted: readonly StrengthProperty[] = ['bearing yield', 'bearing ultimate', 'shear ultimate'];
-/** Strengths required by each retention. */
+/** By the retention of the closure. */
 const ofCase = { joint: bolted, retainingRing: ['shear ultimate'], thread: ['shear ultimate'] } as const;
 const ofClosure = { joint: bolted, retainingRing: [], thread: ['yield', 'shear ultimate'] } as const;
 
@@ -23,74 +19,74 @@ const fieldOf: Readonly<Partial<Record<StrengthProperty, string>>> = {
 };
 
 /**
- * Lists strengths that a review requires and that the materials of case and closures lack. A prediction does not
- * require them, so that they are not errors of the document.
+ * Strengths that the review requires of the materials of case and closures and that they lack. A prediction does without
+ * them, so that they are not problems of the document as such.
  *
+ * @throws MeopError `motor-document` for an invalid document
  * @example strengthProblems(demoMotor()).length // => 0
  */
 export function strengthProblems(input: MotorInput): readonly DocumentProblem[] {
-  const json: unknown = JSON.parse(JSON.stringify(input));
+  const motor = motorOf(input);
+  const { case: tube, closures = {}, document } = motor;
   const ends = (['head', 'aft'] as const).flatMap((end) => {
-    const held = (['joint', 'retainingRing', 'thread'] as const).find(
-      (field) => rawAt(json, ['closures', end, field]) !== undefined,
-    );
-    return held === undefined ? [] : [{ end, held }];
+    const closure = closures[end];
+    const method = methods.find((field) => closure?.[field] !== undefined);
+    return closure === undefined || method === undefined ? [] : [{ end, closure, method }];
   });
-  const wanted = new Set([
+  const required = new Set([
     ...ofTube,
-    ...ends.flatMap(({ held }): readonly StrengthProperty[] => ofCase[held]),
+    ...ends.flatMap(({ method }): readonly StrengthProperty[] => ofCase[method]),
   ]);
+  const part = (owner: Owner, at: Path, hot: string, properties: readonly StrengthProperty[]) => [
+    ...properties.flatMap((property) => lacking(document, owner.material, [...at, 'material'], property)),
+    ...(owner.temperature === undefined ? [] : heatProblem(document, owner.material, [...at, hot])),
+  ];
   return [
-    ...lacking(json, ['case', 'material'], [...wanted]),
-    ...heatProblems(json, ['case', 'material'], ['case', 'wallTemperature']),
-    ...ends.flatMap(({ end, held }) => [
-      ...lacking(json, ['closures', end, 'material'], ofClosure[held]),
-      ...heatProblems(json, ['closures', end, 'material'], ['closures', end, 'temperature']),
-    ]),
+    ...part({ ...tube, temperature: tube.wallTemperature }, ['case'], 'wallTemperature', [...required]),
+    ...ends.flatMap(({ end, closure, method }) =>
+      part(closure, ['closures', end], 'temperature', ofClosure[method]),
+    ),
   ];
 }
 
-function materialAt(json: unknown, path: Path): Material | undefined {
-  const raw = rawAt(json, path);
-  const read = raw === undefined ? undefined : z.safeParse(materialField('a material'), raw);
-  return read?.success ? read.data : undefined;
+interface Owner {
+  readonly material: Material;
+  readonly temperature?: unknown;
 }
 
-function lacking(json: unknown, path: Path, wanted: readonly StrengthProperty[]): DocumentProblem[] {
-  const material = materialAt(json, path);
-  if (material === undefined) return [];
-  return wanted.flatMap((property): DocumentProblem[] => {
-    try {
-      allowable({ material, property, edgeRatio: 2 });
-      return [];
-    } catch (error) {
-      if (!(error instanceof MeopError) || error.code !== 'no-allowable') throw error;
-      const field = fieldOf[property] ?? property;
-      const inPart = property.startsWith('bearing') ? `${field}.at2_0` : field;
-      return [
-        {
-          path: pathText([...path, ...(typeof rawAt(json, path) === 'object' ? [field] : [])]),
-          code: 'no-allowable',
-          message: `${material.name} has no minimum value of ${property}, which the review requires. Add ${inPart} with basis A, B, S or specified minimum, or use another material.`,
-          value: rawAt(json, path),
-        },
-      ];
-    }
+/** A strength that the review requires and a material does not have. */
+function lacking(
+  document: unknown,
+  material: Material,
+  path: Path,
+  property: StrengthProperty,
+): readonly DocumentProblem[] {
+  try {
+    allowable({ material, property, edgeRatio: 2 });
+    return [];
+  } catch (error) {
+    if (!(error instanceof MeopError) || error.code !== 'no-allowable') throw error;
+    const field = fieldOf[property] ?? property;
+    const given = givenAt(document, path);
+    const problem = new MeopError({
+      code: 'no-allowable',
+      given,
+      problem: `${material.name} has no minimum value of ${property}, which the review requires`,
+      remedy: `Add ${property.startsWith('bearing') ? `${field}.at2_0` : field} with basis A, B, S or specified minimum, or use another material`,
+    });
+    return [problemOf(problem, typeof given === 'object' ? [...path, field] : path)];
+  }
+}
+
+/** A temperature for a material whose strength at elevated temperature is not known. */
+function heatProblem(document: unknown, material: Material, path: Path): readonly DocumentProblem[] {
+  if (material.atTemperature !== undefined) return [];
+  const problem = new MeopError({
+    code: 'missing-data',
+    given: givenAt(document, path),
+    problem: `the strength of ${material.name} at elevated temperature is not known`,
+    remedy:
+      'Use a material with its temperature curve, or give strengths at temperature and leave this field out',
   });
-}
-
-/** A temperature for a material without strength data at elevated temperature. */
-function heatProblems(json: unknown, path: Path, temperature: Path): DocumentProblem[] {
-  const given = rawAt(json, temperature);
-  const material = given === undefined ? undefined : materialAt(json, path);
-  return material === undefined || material.atTemperature !== undefined
-    ? []
-    : [
-        {
-          path: pathText(temperature),
-          code: 'missing-data',
-          message: `the strength of ${material.name} at elevated temperature is not known. Use a material with its temperature curve, or give strengths at temperature and omit this field.`,
-          value: given,
-        },
-      ];
+  return [problemOf(problem, path)];
 }

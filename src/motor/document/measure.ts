@@ -4,155 +4,122 @@ import {
   isQuantity,
   MeopError,
   type NamedKind,
+  type Parameter,
   type Quantity,
-  type QuantityInput,
   readInput,
+  type Unit,
   unitFor,
 } from '../../units';
-import { explained } from './fields';
+import { inDomain, outOfDomain } from '../../units/declare/domain';
+import type { Measured } from './document-types';
+import { described, refuse } from './parts';
 import { implausible } from './plausible';
 
-/** A value of the document with its tolerance. */
-export interface Measured<K extends NamedKind = NamedKind> {
-  readonly value: Quantity<K>;
-  /** Half of the tolerance range [SI]; zero where none is given. */
-  readonly plusMinus: number;
-}
-
-/** Kind of a tolerance: that of a difference between two such values. */
-type ToleranceKind<K extends NamedKind> = K extends 'temperature'
-  ? 'temperature difference'
-  : K extends 'gauge pressure' | 'absolute pressure'
-    ? 'pressure difference'
-    : K;
-type Bare<K extends NamedKind> = QuantityInput<K> | (K extends 'dimensionless' ? number : never);
-
-/** A value in the document: a string with its unit, or an object with value and tolerance, absolute or in %. */
-export type MeasureInput<K extends NamedKind> =
-  | Bare<K>
-  | { readonly value: Bare<K>; readonly plusMinus: Bare<ToleranceKind<K>> | `${number} %` };
-
-/** Domain of a value, in SI. */
-export interface MeasureDomain {
-  readonly above?: number;
-  readonly below?: number;
-  readonly min?: number;
-  readonly max?: number;
-  /** Description of the domain, such as `more than 1`. */
-  readonly words?: string;
-  /** True for an integer, such as a count. */
-  readonly whole?: boolean;
-}
-
-type MeasureSchema<K extends NamedKind> = z.ZodMiniType<Measured<K>, MeasureInput<K>>;
-
-// Kinds whose values may be zero or negative unless the field restricts them.
-const free: ReadonlySet<string> = /* @__PURE__ */ new Set([
-  'gauge pressure',
-  'pressure difference',
-  'temperature difference',
-  'temperature sensitivity',
-  'angle',
-  'dimensionless',
-]);
-
-/** A field with a quantity, with or without a tolerance. `example` is shown in messages. */
-export function measure<const K extends NamedKind>(
-  kind: K,
-  meaning: string,
-  example: string,
-  given: MeasureDomain = {},
-): MeasureSchema<K> {
-  const domain: MeasureDomain =
-    Object.keys(given).length > 0 || free.has(kind) ? given : { above: 0, words: 'more than 0' };
+/** The schema of a declared quantity, with or without a tolerance. */
+export function measure(parameter: Parameter) {
+  const { kind, meaning, example } = parameter;
   const read = z.pipe(
     z.unknown(),
-    z.transform((value, context): Measured<K> => {
-      const problems: MeasureProblem[] = [];
-      const found = readMeasure(kind, value, domain, `${meaning}, for example ${example}`, problems);
-      for (const { code, message, path, value: input } of problems)
-        context.issues.push({ code: 'custom', message, input, path: [...path], params: { code } });
-      return found ?? z.NEVER;
-    }),
+    z.transform((value, context): Measured | undefined =>
+      readMeasure(parameter, value, (error, ...path) => refuse(context, error, value, path)),
+    ),
   );
-  // Valid: every string or object of the input type is parsed; the type of the compiler is narrower.
-  const typed = read as z.ZodMiniType<Measured<K>, MeasureInput<K>>;
-  return explained(typed, {
+  return described(read, {
     description: `${meaning} [${kind}]`,
-    examples: [example],
+    ...(example !== undefined && { examples: [String(example)] }),
     $ref: `#/$defs/${measureName(kind)}`,
   });
 }
 
-interface MeasureProblem {
-  readonly code: string;
-  readonly message: string;
-  readonly path: readonly string[];
-  readonly value: unknown;
-}
+type Report = (error: MeopError, ...path: readonly string[]) => void;
 
-function readMeasure<K extends NamedKind>(
-  kind: K,
-  given: unknown,
-  domain: MeasureDomain,
-  hint: string,
-  problems: MeasureProblem[],
-): Measured<K> | undefined {
-  const problem = (code: string, message: string, value: unknown, ...path: string[]): undefined => {
-    problems.push({ code, message, path, value });
-  };
-  if (given === undefined) return problem('missing-field', `missing required field (${hint})`, given);
+function readMeasure(parameter: Parameter, given: unknown, report: Report): Measured | undefined {
+  const { kind, meaning, example } = parameter;
+  if (given === undefined) {
+    report(new MeopError({ code: 'missing-field', expected: `${meaning}, for example ${String(example)}` }));
+    return undefined;
+  }
   const toleranced = isToleranced(given);
-  if (typeof given === 'object' && !isQuantity(given) && !toleranced)
-    return problem(
-      'wrong-kind',
-      `must be a value with its unit or { "value": …, "plusMinus": … } (${hint}), got ${given === null ? 'null' : Array.isArray(given) ? 'a list' : 'an object without value and plusMinus'}`,
-      given,
-    );
+  if (typeof given === 'object' && !isQuantity(given) && !toleranced) {
+    const expected = `a value with its unit, such as ${String(example)}, or { "value": …, "plusMinus": … }`;
+    report(new MeopError({ code: 'wrong-kind', given, expected }));
+    return undefined;
+  }
   const [text, band] = toleranced ? [given.value, given.plusMinus] : [given, undefined];
-  const valuePath = toleranced ? ['value'] : [];
-  const value = tried(kind, text, hint, (code, message) => problem(code, message, text, ...valuePath));
-  const other = toleranced ? Object.keys(given).filter((key) => key !== 'value' && key !== 'plusMinus') : [];
-  for (const key of other)
-    problem('unknown-field', `unknown field. Available: value, plusMinus.`, undefined, key);
-  const plusMinus = toleranced
-    ? readTolerance(kind, band, value, (code, message) => problem(code, message, band, 'plusMinus'))
-    : 0;
+  const path = toleranced ? ['value'] : [];
+  const value = attempt(() => readValue(parameter, text), report, ...path);
+  for (const key of toleranced ? Object.keys(given) : [])
+    if (key !== 'value' && key !== 'plusMinus')
+      report(new MeopError({ code: 'unknown-field', given: key, expected: 'value, plusMinus' }), key);
+  const plusMinus = toleranced ? attempt(() => readTolerance(kind, band, value), report, 'plusMinus') : 0;
   if (value === undefined) return undefined;
-  const outside = outsideOf(domain, value.si) ?? whole(domain, value.si) ?? implausible(kind, value.si);
-  if (outside) return problem('out-of-domain', `must be ${outside}, got ${shown(text)}`, text, ...valuePath);
+  const wrong = unlikely(parameter, value, text);
+  if (wrong !== undefined) {
+    report(wrong, ...path);
+    return undefined;
+  }
   if (plusMinus === undefined) return undefined;
-  if (outsideOf(domain, value.si - plusMinus) ?? outsideOf(domain, value.si + plusMinus))
-    return problem(
-      'out-of-domain',
-      `must be smaller, got ${shown(band)}: the value with its tolerance must be ${domain.words ?? 'in its domain'}`,
-      band,
-      'plusMinus',
-    );
-  return { value, plusMinus };
+  const domain = { ...parameter.domain, whole: false };
+  const outside = [value.si - plusMinus, value.si + plusMinus].find((si) => !inDomain(si, domain));
+  if (outside === undefined) return { value, plusMinus };
+  const { expected } = outOfDomain(kind, domain, band, unitToShow(parameter), nowhere);
+  report(
+    new MeopError({
+      code: 'out-of-domain',
+      given: band,
+      expected: `smaller: the value with its tolerance must be ${expected}`,
+    }),
+    'plusMinus',
+  );
+  return undefined;
 }
 
-type Report = (code: string, message: string) => undefined;
+const nowhere = { procedure: '', path: '' };
 
-function tried<K extends NamedKind>(
-  kind: K,
-  text: unknown,
-  hint: string,
-  report: Report,
-): Quantity<K> | undefined {
+function attempt<V>(read: () => V, report: Report, ...path: readonly string[]): V | undefined {
   try {
-    const { si, unit } = readInput(kind, '', text, 'motor');
-    return fromSiValue<K>(si, kind, isQuantity(text) ? unitFor(kind, text.unit) : unit);
+    return read();
   } catch (error) {
     if (!(error instanceof MeopError)) throw error;
-    // The example of the field is more helpful than the units of any value of the kind.
-    if (error.code === 'bare-number')
-      return report(error.code, `must have a unit, got ${String(text)} (${hint})`);
-    const message = error.statement;
-    const hasFix = /must be|write|use|did you mean/i.test(message);
-    return report(error.code, hasFix ? message : `${message} It must be the ${hint}.`);
+    report(error, ...path);
+    return undefined;
   }
 }
+
+function readValue({ kind, meaning, example }: Parameter, text: unknown): Quantity<NamedKind> {
+  try {
+    const { si, unit } = readInput(kind, '', text, '');
+    return fromSiValue<NamedKind>(si, kind, isQuantity(text) ? unitFor(kind, text.unit) : unit);
+  } catch (error) {
+    // The units that suit any value of the kind may be far from this one's.
+    if (!(error instanceof MeopError) || error.code !== 'bare-number') throw error;
+    const expected = `a value with its unit, for example ${String(example)} (${meaning})`;
+    throw new MeopError({ code: 'bare-number', given: text, expected });
+  }
+}
+
+/** The error for a value outside its domain, or one that no small motor has. */
+function unlikely(parameter: Parameter, { si }: Quantity, text: unknown): MeopError | undefined {
+  const { kind, domain } = parameter;
+  const { above, min = above, below, max = below } = domain;
+  const remedy =
+    min !== undefined && max !== undefined && kind !== 'dimensionless' ? 'Check the unit' : undefined;
+  if (!inDomain(si, domain)) {
+    const { expected } = outOfDomain(kind, domain, text, unitToShow(parameter), nowhere);
+    return new MeopError({ code: 'out-of-domain', given: text, expected, remedy });
+  }
+  const most = implausible(kind, si);
+  if (most === undefined) return undefined;
+  return new MeopError({
+    code: 'out-of-domain',
+    given: text,
+    expected: most,
+    remedy: 'Check the unit',
+  });
+}
+
+/** The unit in which a field is usually written: that of its example. */
+const unitToShow = ({ kind, example }: Parameter): Unit => readInput(kind, '', example, '').unit;
 
 const tolerance = "half of the tolerance range, for example '0.05 mm' or '2 %'";
 
@@ -163,50 +130,28 @@ const toleranceKind = (kind: NamedKind): NamedKind =>
       ? 'pressure difference'
       : kind;
 
-function readTolerance(
-  kind: NamedKind,
-  given: unknown,
-  value: Quantity | undefined,
-  report: Report,
-): number | undefined {
-  // A fraction of the value, for kinds with a true zero; per cent of a plain number would be ambiguous.
+function readTolerance(kind: NamedKind, given: unknown, value: Quantity | undefined): number | undefined {
+  const refused = (code: string, expected: string): MeopError => new MeopError({ code, given, expected });
+  // A share of the value, for kinds with a true zero; the per cent of a plain number would be ambiguous.
   if (typeof given === 'string' && /%\s*$/.test(given) && kind !== 'dimensionless') {
     if (kind === 'temperature' || kind === 'gauge pressure')
-      return report('wrong-kind', `must be given in a unit, got ${shown(given)}: a ${kind} has no true zero`);
-    const share = tried('dimensionless', given, tolerance, report);
-    if (share === undefined || value === undefined) return undefined;
-    if (share.si >= 0 && share.si < 1) return Math.abs(share.si * value.si);
-    return report('out-of-domain', `must be 0 % to less than 100 %, got ${shown(given)}`);
+      throw refused('wrong-kind', `given in its unit, since a ${kind} has no true zero`);
+    const { si } = readInput('dimensionless', '', given, '');
+    if (si >= 0 && si < 1) return value && Math.abs(si * value.si);
+    throw refused('out-of-domain', 'at least 0 % and below 100 %');
   }
-  if (given === undefined) return report('missing-field', `missing required field (${tolerance})`);
-  const half = tried(toleranceKind(kind), given, tolerance, report);
-  if (half === undefined || half.si >= 0) return half?.si;
-  return report('out-of-domain', `must be 0 or more, got ${shown(given)}`);
+  if (given === undefined) throw new MeopError({ code: 'missing-field', expected: tolerance });
+  const { si } = readInput(toleranceKind(kind), '', given, '');
+  if (si >= 0) return si;
+  throw refused('out-of-domain', 'at least 0: it is half of the tolerance range');
 }
 
-function isToleranced(given: unknown): given is { readonly value: unknown; readonly plusMinus?: unknown } {
-  return typeof given === 'object' && given !== null && 'value' in given && !isQuantity(given);
+interface Given {
+  readonly value: unknown;
+  readonly plusMinus?: unknown;
 }
-
-function outsideOf(domain: MeasureDomain, si: number): string | undefined {
-  const { above, below, min, max, words } = domain;
-  const inside =
-    !(above !== undefined && !(si > above)) &&
-    !(below !== undefined && !(si < below)) &&
-    !(min !== undefined && !(si >= min)) &&
-    !(max !== undefined && !(si <= max));
-  return inside ? undefined : (words ?? 'in its domain');
-}
-
-const whole = (domain: MeasureDomain, si: number): string | undefined =>
-  domain.whole && !Number.isInteger(si) ? 'an integer' : undefined;
-
-const shown = (value: unknown): string =>
-  typeof value === 'string'
-    ? `'${value.slice(0, 60)}'`
-    : isQuantity(value)
-      ? `'${value.toJSON()}'`
-      : String(value);
+const isToleranced = (given: unknown): given is Given =>
+  typeof given === 'object' && given !== null && 'value' in given && !isQuantity(given);
 
 /** The JSON Schema of a kind of value, which the schema of the document contains once. */
 export function measureJson(kind: NamedKind): Record<string, unknown> {
@@ -229,5 +174,5 @@ export function measureJson(kind: NamedKind): Record<string, unknown> {
   };
 }
 
-/** Name of the definition of a kind. */
+/** What the definition of a kind is called there. */
 export const measureName = (kind: NamedKind): string => kind.replaceAll(' ', '-');

@@ -2,9 +2,11 @@ import { MeopError } from '../../units';
 import { geometryProblems } from './geometry-checks';
 import { meaningProblems } from './meaning-checks';
 import { migrateMotorDocument } from './migrate';
+import { motorInputs } from './motor-inputs';
 import { type MotorDocument, type MotorParts, motorDocumentVersion, motorSchema } from './motor-schema';
-import { type DocumentProblem, documentError, problemsOfIssues } from './problems';
-import { rawAt } from './raw-value';
+import { problemsOf } from './parts';
+import { type DocumentProblem, documentError, givenAt, type Path, problemOf } from './problems';
+import { runSchema } from './run-schema';
 
 const isMotor = Symbol.for('meop.motor');
 
@@ -62,40 +64,44 @@ function readDocument(json: unknown): Read {
   const plain = plainJson(json);
   if ('problem' in plain) return { problems: [plain.problem] };
   const document = migrateMotorDocument(plain.value);
-  const version = rawAt(document, ['version']);
-  if (typeof version === 'number' && version > motorDocumentVersion)
-    return {
-      problems: [
-        {
-          path: 'version',
-          code: 'newer-document',
-          message: `must be at most ${motorDocumentVersion}, the latest version that this library reads, got ${version}. Use a newer library.`,
-          value: version,
-        },
-      ],
-    };
-  const parsed = motorSchema.safeParse(document);
-  const found = [
-    ...(parsed.success ? [] : problemsOfIssues(parsed.error.issues)),
-    ...geometryProblems(document),
-    ...meaningProblems(document),
-  ];
+  const version = givenAt(document, ['version']);
+  if (typeof version === 'number' && version > motorDocumentVersion) {
+    const error = new MeopError({
+      code: 'newer-document',
+      given: version,
+      expected: `at most ${motorDocumentVersion}, the latest version that this library reads`,
+      remedy: 'Use a newer version of the library',
+    });
+    return { problems: [problemOf(error, 'version')] };
+  }
+  const { whole, parts = {}, issues } = runSchema(motorSchema, document);
+  const read = {
+    json: document,
+    parts,
+    isSound: (path: Path, aside?: string) =>
+      !issues.some(
+        ({ path: place = [] }) =>
+          path.every((key, i) => place[i] === key) && (aside === undefined || place[path.length] !== aside),
+      ),
+  };
+  const found = [...issues.flatMap(problemsOf), ...geometryProblems(read), ...meaningProblems(read)];
   const seen = new Set<string>();
   // An error of the schema takes precedence; a check of the same field would only repeat it.
   const problems = inOrder(found.filter(({ path }) => !seen.has(path) && seen.add(path)));
-  if (!parsed.success || problems.length > 0) return { problems };
-  return { motor: makeMotor(parsed.data, document), problems };
+  return whole === undefined || problems.length > 0
+    ? { problems }
+    : { motor: makeMotor(whole, document), problems };
 }
 
-/** // In the order of the parts of the document, so that errors of one part are listed together. */
+/** In the order of the parts of the document, so that errors of one part are listed together. */
 function inOrder(problems: readonly DocumentProblem[]): readonly DocumentProblem[] {
-  const order = Object.keys(motorSchema.shape);
+  const order = Object.keys(motorInputs.fields);
   const rank = ({ path }: DocumentProblem): number => order.indexOf(path.split(/[.[]/, 1)[0] ?? '');
   return [...problems].sort((a, b) => rank(a) - rank(b));
 }
 
 function makeMotor(parts: MotorParts, document: unknown): Motor {
-  // Valid: accepted by the schema.
+  // True: the schema has accepted it.
   const written = document as MotorDocument;
   const made: Motor = {
     ...parts,
@@ -122,40 +128,38 @@ function motorText({ name, case: tube, nozzle, propellant, grain }: MotorParts):
   ].join('\n');
 }
 
-/** Error of the JSON parser with line and column instead of the position. */
-function placed(says: string, text: string): string {
-  const position = /at position (\d+)(?! \(line)/.exec(says);
-  if (position === null) return says;
+/** What the parser of JSON reports, with line and column in place of the position. */
+function placed(report: string, text: string): string {
+  const position = /at position (\d+)(?! \(line)/.exec(report);
+  if (position === null) return report;
   const before = text.slice(0, Number(position[1])).split('\n');
-  return `${says}: line ${before.length}, character ${(before.at(-1)?.length ?? 0) + 1}`;
+  return `${report}: line ${before.length}, character ${(before.at(-1)?.length ?? 0) + 1}`;
 }
 
-/**
- * The document as plain data: text is parsed as JSON, quantities become strings, and anything that is not JSON is
- * rejected.
- */
+/** The document as plain data: text is read as JSON, quantities become their texts, and what is not JSON is refused. */
 function plainJson(json: unknown): { readonly value: unknown } | { readonly problem: DocumentProblem } {
-  const refused = (code: string, message: string): { readonly problem: DocumentProblem } => ({
-    problem: { path: '', code, message },
+  const refused = (expected: string, given?: unknown): { readonly problem: DocumentProblem } => ({
+    problem: problemOf(
+      new MeopError({ code: 'no-json', expected, ...(given !== undefined && { given }) }),
+      '',
+    ),
   });
   if (typeof json === 'string') {
     try {
       return { value: JSON.parse(json) };
     } catch (error) {
       const why = error instanceof SyntaxError ? placed(error.message, json) : String(error);
-      return refused('no-json', `document must be valid JSON (${why})`);
+      return refused(`valid JSON (${why})`);
     }
   }
   try {
     const text = JSON.stringify(json, (_, value: unknown) =>
       typeof value === 'number' && !Number.isFinite(value) ? String(value) : value,
     );
-    return text === undefined
-      ? refused('no-json', `document must be an object (motor document), got ${String(json)}`)
-      : { value: JSON.parse(text) };
+    return text === undefined ? refused('an object: a motor document', json) : { value: JSON.parse(text) };
   } catch (error) {
     if (error instanceof MeopError || error instanceof TypeError)
-      return refused('no-json', `document must be convertible to JSON (${error.message})`);
+      return refused(`convertible to JSON (${error.message})`);
     throw error;
   }
 }

@@ -27,5 +27,5 @@ export function implausible(kind: NamedKind, si: number): string | undefined {
   const limit = most[kind];
   return limit === undefined || Math.abs(si) <= limit[0]
     ? undefined
-    : `at most ${limit[1]} for a small motor (check the unit)`;
+    : `at most ${limit[1]} for a small motor`;
 }

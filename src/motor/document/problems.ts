@@ -1,15 +1,17 @@
-import type * as z from 'zod/mini';
 import { MeopError } from '../../units';
 
-/** An error of a document. */
+/** Where a value is in a document: `['grain', 'segments', 0, 'boreDiameter']`. */
+export type Path = readonly (string | number)[];
+
+/** One error of a document. */
 export interface DocumentProblem {
   /** Path, such as `grain.segments[0].boreDiameter`; empty for the document as a whole. */
   readonly path: string;
-  /** Error code, as of a {@link MeopError}. */
+  /** As of a {@link MeopError}. */
   readonly code: string;
-  /** Limit, value as given, and fix. */
+  /** What is wrong at that path, the value as given, what is required, and the fix. */
   readonly message: string;
-  /** The value as given, if any. */
+  /** The value as given, where there is one. */
   readonly value?: unknown;
 }
 
@@ -22,50 +24,38 @@ export function pathText(path: readonly PropertyKey[]): string {
   );
 }
 
-const codes: Readonly<Record<string, string>> = {
-  unrecognized_keys: 'unknown-field',
-  invalid_union: 'unknown-name',
-  invalid_value: 'unknown-name',
-  too_small: 'out-of-domain',
-};
-
-/** Error code of a zod issue. */
-export function codeOf(issue: z.core.$ZodIssue): string {
-  const own: unknown = issue.code === 'custom' ? issue.params?.code : undefined;
-  const missing = issue.message.startsWith('missing');
-  return typeof own === 'string' ? own : missing ? 'missing-field' : (codes[issue.code] ?? 'wrong-kind');
+/** An error at a place of the document. */
+export function problemOf(
+  error: MeopError,
+  path: Path | string,
+  value: unknown = error.given,
+): DocumentProblem {
+  const text = typeof path === 'string' ? path : pathText(path);
+  const { code, statement: message } = error.at('', text || 'document');
+  return { path: text, code, message, ...(value !== undefined && { value }) };
 }
 
-/** Errors found by zod, each with its path, an unknown field under its own name. */
-export function problemsOfIssues(issues: readonly z.core.$ZodIssue[]): DocumentProblem[] {
-  return issues.flatMap((issue): DocumentProblem[] => {
-    if (issue.code === 'unrecognized_keys') {
-      const messages = issue.message.split('\n');
-      return issue.keys.map((key, i) => ({
-        path: pathText([...issue.path, key]),
-        code: 'unknown-field',
-        message: messages[i] ?? issue.message,
-      }));
-    }
-    return [
-      {
-        path: pathText(issue.path),
-        code: codeOf(issue),
-        message: issue.message,
-        ...(issue.input !== undefined && { value: issue.input }),
-      },
-    ];
-  });
-}
-
-/** The error with all errors of a document: one line each in its message, and the list in `value`. */
-export function documentError(problems: readonly DocumentProblem[], name: string): MeopError {
-  const lines = problems.map(({ path, message }) => `  ${path === '' ? 'document' : path}: ${message}`);
-  const count = problems.length === 1 ? '1 error' : `${problems.length} errors`;
-  return new MeopError(
-    'motor-document',
-    `${name}: ${count} in the motor document\n${lines.join('\n')}`,
-    problems[0]?.path,
-    { value: problems, expected: 'a motor document without errors' },
+/** What stands at a path of a document as it was given; undefined where nothing does. */
+export function givenAt(json: unknown, path: Path): unknown {
+  return path.reduce<unknown>(
+    (value, key) =>
+      typeof value === 'object' && value !== null
+        ? Object.getOwnPropertyDescriptor(value, key)?.value
+        : undefined,
+    json,
   );
+}
+
+/** The error with all problems of a document: one line each in its message, the list in `given`. */
+export function documentError(problems: readonly DocumentProblem[], procedure: string): MeopError {
+  const lines = problems.map(({ message }) => `  ${message}`);
+  const count = problems.length === 1 ? '1 problem' : `${problems.length} problems`;
+  const error = new MeopError({
+    code: 'motor-document',
+    procedure,
+    given: problems,
+    expected: 'a motor document without problems',
+    problem: `${count} in the motor document\n${lines.join('\n')}`,
+  });
+  return error;
 }

@@ -13,8 +13,8 @@ import {
   tubularSegment,
 } from '../../ballistics';
 import type { Quantity } from '../../units';
-import type { Measured } from './measure';
-import type { SegmentPart } from './segment-schema';
+import type { Measured } from './document-types';
+import type { SegmentPart } from './segment-inputs';
 
 /** The grain of a segment without its flaws. */
 export function grainOf(segment: SegmentPart): Grain {

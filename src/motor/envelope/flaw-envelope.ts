@@ -8,7 +8,7 @@ import { peakResponse, workState } from '../meop/peak-response';
 import { worstCorner } from '../meop/worst-corner';
 import { namedRows } from '../part-rows';
 import type { RegressionCache } from '../regression-cache';
-import { structureMargins } from '../review/review';
+import { structureMargins } from '../review/hardware-review';
 import { settingsOf } from '../settings';
 import { atWorstCaseTolerances } from '../worst-case-tolerances';
 import { type FlawFamily, type FlawKind, type FlawSize, flawFamilies } from './flaw-family';

@@ -1,27 +1,20 @@
 import { type FailureMargin, governing } from '../../structures';
 import { failureSequence } from '../../structures/failure-mode/failure-sequence';
-import type { Quantity } from '../../units';
 import { assumedDefaults, notEvaluated } from '../assumed-defaults';
-import { type Motor, type MotorInput, motorOf } from '../document';
+import { type DocumentProblem, type Motor, type MotorInput, motorOf, strengthProblems } from '../document';
 import { documentError } from '../document/problems';
 import { meopOf } from '../meop/meop';
 import type { Meop } from '../meop/meop-result';
-import { linesOf, type PartLine, written } from '../part-lines';
+import { type PartLine, written } from '../part-lines';
 import type { RegressionCache } from '../regression-cache';
-import { type MotorSettings, settingsOf } from '../settings';
-import { atWorstCaseTolerances, unusedTolerances } from '../worst-case-tolerances';
-import { closureMargins, type Retention } from './closure-margins';
+import { settingsOf } from '../settings';
+import { unusedTolerances } from '../worst-case-tolerances';
 import { flowChecks } from './flow-checks';
-import { insertMargins } from './insert-margins';
+import { hardwareReview } from './hardware-review';
 import { instrumentReviews } from './instrument-review';
-import { reviewProblems } from './review-problems';
 import type { Review } from './review-result';
 import { reviewText } from './review-text';
-import { allSeals, faceSealReviews, sealReviews } from './seal-review';
-import { standMargins } from './stand-margins';
-import { worstShell } from './worst-shell';
-
-type End = 'head' | 'aft';
+import { allSeals } from './seal-review';
 
 /**
  * Reviews a motor at its MEOP: the margin of safety of every failure mode with worst-case dimensions, sorted; the
@@ -37,14 +30,13 @@ export function review(input: MotorInput): Review {
 
 /** {@link review} with a shared cache of regressions. */
 export function reviewOf(motor: Motor, cache: RegressionCache): Review {
-  needSound(motor);
+  needSound(strengthProblems(motor));
   const settings = settingsOf(motor);
   const meop = meopOf(motor, cache);
-  const worst = atWorstCaseTolerances(motor);
-  const structure = structureMargins(worst, meop.pressure, meop.thrust, settings);
+  const hardware = hardwareReview(motor, meop.pressure, meop.thrust, settings);
+  needSound(hardware.problems);
+  const { worst, structure, seals, faceSeals } = hardware;
   const margins = [...structure.margins].sort((a, b) => a.marginOfSafety - b.marginOfSafety);
-  const seals = sealReviews(motor, worst, meop.pressure);
-  const faceSeals = faceSealReviews(motor, worst, meop.pressure);
   const everyRing = allSeals({ seals, faceSeals });
   const instruments = instrumentReviews(worst, meop, settings);
   const found: Omit<Review, 'toString'> = {
@@ -78,52 +70,9 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
   };
 }
 
-/** Throws for a motor that cannot be reviewed, with the list of errors. */
-function needSound(motor: Motor): void {
-  const problems = reviewProblems(motor);
+/** Refuses a motor that cannot be reviewed, with the list of what prevents it. */
+function needSound(problems: readonly DocumentProblem[]): void {
   if (problems.length > 0) throw documentError(problems, 'review');
-}
-
-/**
- * All margins of case, closures, insert, stand and restraint of a motor with its given values, at a gauge pressure
- * and a thrust.
- */
-export function structureMargins(
-  motor: Motor,
-  pressure: Quantity<'gauge pressure'>,
-  thrust: Quantity<'force'>,
-  settings: MotorSettings,
-) {
-  const shell = worstShell(motor, pressure, settings);
-  const ends = (['head', 'aft'] as const).map((end) => {
-    const closure = motor.closures?.[end];
-    return [end, closure && closureMargins(motor, end, closure, pressure, settings)] as const;
-  });
-  const insert = insertMargins(motor, pressure, settings);
-  const stand = standMargins(motor, thrust);
-  const held = <F extends keyof Retention>(field: F): { readonly [E in End]?: NonNullable<Retention[F]> } =>
-    Object.fromEntries(ends.flatMap(([end, one]) => (one?.[field] === undefined ? [] : [[end, one[field]]])));
-  return {
-    margins: [
-      ...shell.margins,
-      ...ends.flatMap(([, one]) => one?.margins ?? []),
-      ...insert.margins,
-      ...stand.margins,
-    ],
-    joints: held('joint'),
-    retainingRings: held('retainingRing'),
-    threads: held('thread'),
-    restraint: stand.restraint,
-    cautions: [
-      ...linesOf('case', shell.cautions),
-      ...ends.flatMap(
-        ([end, one]) =>
-          one?.cautions ?? [{ text: `${end} closure not specified; joint and seals are not evaluated.` }],
-      ),
-      ...insert.cautions,
-      ...stand.cautions,
-    ],
-  };
 }
 
 function cautionsOf(

@@ -1,9 +1,17 @@
 import { type FaceSeal, faceSeal, type ORingGland, oRingGland } from '../../structures';
-import type { Quantity } from '../../units';
+import { fromSiValue, type Quantity, unitOf } from '../../units';
 import type { Motor } from '../document';
-import { isFaceSeal } from '../document/seal-schema';
+import { isFaceSeal } from '../document/closure-inputs';
+import type { Path } from '../document/problems';
+import { type Attempt, orThrow } from './refusals';
 import type { FaceSealReview, Review, SealReview } from './review-result';
 import { toleranced } from './worst-sizes';
+
+const placesOf = (end: 'head' | 'aft', i: number): readonly Path[] => [
+  ['closures', end, 'seals', i],
+  ['closures', end],
+  ['case'],
+];
 
 /**
  * Evaluates every radial O-ring at MEOP over its tolerances; the bore has the tolerances of tube and wall. `worst`
@@ -13,6 +21,7 @@ export function sealReviews(
   motor: Motor,
   worst: Motor,
   meop: Quantity<'gauge pressure'>,
+  attempt: Attempt = orThrow,
 ): readonly SealReview[] {
   const { case: tube, closures, ambient } = motor;
   const { temperatureRange } = worst;
@@ -29,29 +38,32 @@ export function sealReviews(
       if (isFaceSeal(seal)) return [];
       const atWorst = worst.closures?.[closure]?.seals[i];
       const { hardness, backupThickness } = atWorst === undefined || isFaceSeal(atWorst) ? seal : atWorst;
-      return [
-        {
-          closure,
-          place: i + 1,
-          gland: oRingGland({
-            ring: seal.ring,
-            bore,
-            grooveDiameter: toleranced(seal.grooveDiameter),
-            grooveWidth: toleranced(seal.grooveWidth),
-            closureDiameter: toleranced(seal.closureDiameter),
-            pressure: meop,
-            caseWall: thinnest.value,
-            caseMaterial: tube.material,
-            ...(rise > 0 && { caseTemperatureRise: `${rise} delta_K` as const }),
-            ...(hardness && { hardness: hardness.value.si }),
-            ...(seal.compound && { compound: seal.compound }),
-            ...(temperatureRange && { coldest: temperatureRange.coldest.value }),
-            ...(wallTemperature && { hottest: wallTemperature.value }),
-            ...(seal.backupRings !== undefined && { backupRings: seal.backupRings }),
-            ...(backupThickness && { backupThickness: backupThickness.value }),
+      const gland = attempt(placesOf(closure, i), () =>
+        oRingGland({
+          ring: seal.ring,
+          bore,
+          grooveDiameter: toleranced(seal.grooveDiameter),
+          grooveWidth: toleranced(seal.grooveWidth),
+          closureDiameter: toleranced(seal.closureDiameter),
+          pressure: meop,
+          caseWall: thinnest.value,
+          caseMaterial: tube.material,
+          ...(rise > 0 && {
+            caseTemperatureRise: fromSiValue<'temperature difference'>(
+              rise,
+              'temperature difference',
+              unitOf('delta_K'),
+            ),
           }),
-        },
-      ];
+          ...(hardness && { hardness: hardness.value.si }),
+          ...(seal.compound && { compound: seal.compound }),
+          ...(temperatureRange && { coldest: temperatureRange.coldest.value }),
+          ...(wallTemperature && { hottest: wallTemperature.value }),
+          ...(seal.backupRings !== undefined && { backupRings: seal.backupRings }),
+          ...(backupThickness && { backupThickness: backupThickness.value }),
+        }),
+      );
+      return gland === undefined ? [] : [{ closure, place: i + 1, gland }];
     }),
   );
 }
@@ -61,6 +73,7 @@ export function faceSealReviews(
   motor: Motor,
   worst: Motor,
   meop: Quantity<'gauge pressure'>,
+  attempt: Attempt = orThrow,
 ): readonly FaceSealReview[] {
   const { temperatureRange } = worst;
   const { wallTemperature } = worst.case;
@@ -71,19 +84,21 @@ export function faceSealReviews(
       const { hardness, faceGap } = atWorst === undefined || !isFaceSeal(atWorst) ? seal : atWorst;
       const own = worst.closures?.[closure]?.temperature;
       const hottest = (own?.value.si ?? 0) > (wallTemperature?.value.si ?? 0) ? own : wallTemperature;
-      const face = faceSeal({
-        ring: seal.ring,
-        grooveOutsideDiameter: toleranced(seal.grooveOutsideDiameter),
-        grooveInsideDiameter: toleranced(seal.grooveInsideDiameter),
-        grooveDepth: toleranced(seal.grooveDepth),
-        pressure: meop,
-        ...(faceGap && { faceGap: faceGap.value }),
-        ...(hardness && { hardness: hardness.value.si }),
-        ...(seal.compound && { compound: seal.compound }),
-        ...(temperatureRange && { coldest: temperatureRange.coldest.value }),
-        ...(hottest && { hottest: hottest.value }),
-      });
-      return [{ closure, place: i + 1, face }];
+      const face = attempt(placesOf(closure, i), () =>
+        faceSeal({
+          ring: seal.ring,
+          grooveOutsideDiameter: toleranced(seal.grooveOutsideDiameter),
+          grooveInsideDiameter: toleranced(seal.grooveInsideDiameter),
+          grooveDepth: toleranced(seal.grooveDepth),
+          pressure: meop,
+          ...(faceGap && { faceGap: faceGap.value }),
+          ...(hardness && { hardness: hardness.value.si }),
+          ...(seal.compound && { compound: seal.compound }),
+          ...(temperatureRange && { coldest: temperatureRange.coldest.value }),
+          ...(hottest && { hottest: hottest.value }),
+        }),
+      );
+      return face === undefined ? [] : [{ closure, place: i + 1, face }];
     }),
   );
 }

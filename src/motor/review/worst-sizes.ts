@@ -1,6 +1,6 @@
 import { fromSiValue, type Quantity, unitFor, unitOf } from '../../units';
 import type { Measured, Motor } from '../document';
-import { isFaceSeal } from '../document/seal-schema';
+import { isFaceSeal } from '../document/closure-inputs';
 import type { Closure } from './closure-heat';
 
 /** A length with its limits, as required by the seal calculations. */

@@ -21,7 +21,7 @@ const number = { min: 1, whole: true } as const;
 /** The steel wire rope of a restraint. */
 export const rope = /* @__PURE__ */ inputs(
   {
-    diameter: length('d', 'diameter of the rope', { example: '1/4 in' }),
+    diameter: length('d', 'diameter of the rope', { example: '1/4 in', worse: 'neither' }),
     construction: words("construction of the rope, such as '7x19' or '6x19 IWRC'", { example: '7x19' }),
     grade: words("grade of the rope, such as 'aircraft carbon', 'improved plow' or '1770'", {
       example: 'aircraft carbon',
@@ -41,6 +41,7 @@ export const anchor = /* @__PURE__ */ inputs(
         min: 0,
         max: Math.PI / 2,
         example: '0 deg',
+        worse: 'neither',
       }),
       0,
     ),

@@ -16,6 +16,7 @@ export * from './parameters';
 export type { Place } from './place';
 export { callback, flag, instance, words } from './plain-inputs';
 export { readInputs } from './read-inputs';
+export { isChoice, isGroup, isList, isNamed, isVariants } from './sorts';
 export * from './thermal-parameters';
 export { type Trace, trace } from './trace';
 export { unitName } from './unit-name';

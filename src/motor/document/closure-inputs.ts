@@ -1,0 +1,72 @@
+import {
+  boreGland,
+  closurePlate,
+  closureThread,
+  faceGland,
+  radialBolts,
+  retainingRing,
+} from '../../structures';
+import { inputs, list, optional, variants, words } from '../../units';
+import type { ReadAs } from './document-types';
+
+/** How a closure can be retained: the fields of which it has exactly one, and what each is. */
+export const retentionMethods = {
+  joint: 'radial bolts',
+  retainingRing: 'a retaining ring in a groove of the case',
+  thread: 'a thread on the closure',
+} as const;
+
+const ofFace = (field: string): string =>
+  `'${field}' belongs to a face seal. Add "seal": "face", or give the groove of a radial seal: grooveDiameter, grooveWidth and closureDiameter`;
+const ofBore = (field: string): string =>
+  `'${field}' belongs to a radial seal. Omit "seal": "face", or give the groove of a face seal: grooveOutsideDiameter, grooveInsideDiameter and grooveDepth`;
+const instead = (fields: readonly string[], fix: (field: string) => string) =>
+  Object.fromEntries(fields.map((field) => [field, fix(field)]));
+
+/** An O-ring and its groove: radial, unless it is in a face. */
+export const sealInputs = /* @__PURE__ */ variants(
+  'seal',
+  'O-ring and its groove',
+  {
+    radial: inputs(boreGland.fields, {
+      meaning: boreGland.meaning,
+      instead: instead(['grooveOutsideDiameter', 'grooveInsideDiameter', 'grooveDepth', 'faceGap'], ofFace),
+    }),
+    face: inputs(faceGland.fields, {
+      meaning: faceGland.meaning,
+      instead: instead(
+        ['grooveDiameter', 'grooveWidth', 'closureDiameter', 'backupRings', 'backupThickness'],
+        ofBore,
+      ),
+    }),
+  },
+  { standard: 'radial' },
+);
+
+/** A seal as read. */
+export type SealPart = ReadAs<typeof sealInputs>;
+
+/** A seal in a face. */
+export type FaceSealPart = Extract<SealPart, { readonly seal: 'face' }>;
+
+export const isFaceSeal = (seal: SealPart): seal is FaceSealPart => seal.seal === 'face';
+
+const closure = (end: 'head' | 'aft') =>
+  optional(
+    inputs(
+      {
+        ...closurePlate.fields,
+        joint: optional(radialBolts),
+        retainingRing: optional(retainingRing),
+        thread: optional(closureThread),
+        seals: list('O-rings, the one nearest the gas first', sealInputs),
+        notes: optional(words('remarks')),
+      },
+      { meaning: `${end} closure` },
+    ),
+  );
+
+/** The closures, how they are retained, and their seals. */
+export const closuresInputs = /* @__PURE__ */ optional(
+  inputs({ head: closure('head'), aft: closure('aft') }, { meaning: 'closures' }),
+);

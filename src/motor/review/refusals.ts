@@ -1,0 +1,33 @@
+import { MeopError } from '../../units';
+import { type DocumentProblem, givenAt, type Path, problemOf } from '../document/problems';
+
+/** Runs the calculation of a part; undefined where it refuses the part. The places are where its fields may be in the document. */
+export type Attempt = <V>(places: readonly Path[], calculate: () => V) => V | undefined;
+
+/** Lets a refusal through. */
+export const orThrow: Attempt = (_, calculate) => calculate();
+
+/** Notes what the calculations of parts refuse, at the first of the places that has the field they name. */
+export function refusals(document: unknown): {
+  readonly attempt: Attempt;
+  readonly problems: readonly DocumentProblem[];
+} {
+  const problems: DocumentProblem[] = [];
+  return {
+    problems,
+    attempt: (places, calculate) => {
+      try {
+        return calculate();
+      } catch (error) {
+        if (!(error instanceof MeopError)) throw error;
+        const fields = error.path === 'temperature' ? ['temperature', 'wallTemperature'] : [error.path ?? ''];
+        const found = places
+          .flatMap((place) => fields.map((field): Path => [...place, field]))
+          .find((path) => givenAt(document, path) !== undefined);
+        const path = found ?? places[0] ?? [];
+        problems.push(problemOf(error, path, givenAt(document, path)));
+        return undefined;
+      }
+    },
+  };
+}
