@@ -1,86 +1,83 @@
 import { findRoot } from '../numerics';
-import {
-  fromSiValue,
-  MeopError,
-  type Quantity,
-  type QuantityInput,
-  readInput,
-  table,
-  unitOf,
-} from '../units';
-import { type FieldsOf, requireFields } from '../units/known-fields';
-import { readPositive } from '../units/refusal';
+import { flag, fromSiValue, MeopError, optional, procedure, type Quantity, table, unitOf } from '../units';
 import { type BurnLaw, temperatureFactorSi } from './burn-law';
 import { bandRateSi } from './burn-law-band';
 import { barelyStable, effectiveBands } from './effective-bands';
-import type { Propellant } from './propellant';
-import { rangeCautions, sensitivityUnknown } from './rate-by-law';
+import { burningToThroat } from './equilibrium-inputs';
+import { grainTemperature } from './motor-inputs';
+import { type Propellant, propellantValue } from './propellant';
+import { outsideRemedy, rangeCautions, rangeText, sensitivityUnknown } from './rate-by-law';
 
-/** A chamber pressure at which gas made and gas let out balance. */
+/** A chamber pressure at which gas generation and outflow balance. */
 export interface EquilibriumRoot {
   readonly pressure: Quantity<'absolute pressure'>;
   readonly burnRate: Quantity<'speed'>;
-  /** Whether a small disturbance dies away; from an unstable root the pressure runs to a neighbour. */
+  /** Whether a small disturbance decays; from an unstable root the pressure moves to an adjacent one. */
   readonly stable: boolean;
-  /** Inside a band of the law, or held at a pressure where the law jumps from one band to the next. */
+  /** Inside a band of the law, or at the common limit of two bands with different rates. */
   readonly place: 'band' | 'jump';
-  /** Relative change of pressure per relative change of burning area; zero where the jump holds it. */
+  /** Relative change of pressure per relative change of burning area; zero at a common limit of two bands. */
   readonly amplification: number;
   readonly cautions: readonly string[];
 }
 
-/** Every equilibrium, from the lowest pressure up; prints as a table. */
+/** Every equilibrium, by increasing pressure; prints as a table. */
 export type EquilibriumRoots = readonly EquilibriumRoot[];
 
-/** What {@link equilibriumPressures} needs to know. */
-export interface EquilibriumOptions {
-  readonly propellant: Propellant;
-  /** K, burning area over throat area. */
-  readonly burningAreaRatio: number;
-  /** That of the burn law where left out. */
-  readonly grainTemperature?: QuantityInput<'temperature'>;
-  /** Whether the gas that fills the growing chamber counts. Default: it does. */
-  readonly gasStorage?: boolean;
-}
-
 const context = 'equilibriumPressures';
-const fields: FieldsOf<EquilibriumOptions> = {
-  propellant: 'required',
-  burningAreaRatio: 'required',
-  grainTemperature: 'optional',
-  gasStorage: 'optional',
-};
 
 /**
- * Every equilibrium of a propellant at a burning-area ratio, stable or not, for a law of any number of bands.
+ * Every equilibrium pressure of a propellant at a burning-area ratio, stable or not, for a law of any number of bands.
  *
- * Balance: (ρ − p/(R·T))·r(p)·K = p/c*. The term p/(R·T) is the gas that fills the volume the burned propellant
- * leaves; it lowers the pressure by some 0.5 % and is left out by `gasStorage: false`. Inside a band at most one
- * pressure balances and it is stable, as its exponent is below 1. A jump down between bands can hold the pressure
- * there; a jump up can make a pressure that no motor keeps. A law that is told to clamp keeps the rate at the end of its
- * range; of one that is told to refuse other pressures only the roots in its range are given.
+ * Balance: (ρ − p/(R·T))·r(p)·K = p/c*. The term p/(R·T) is the gas that fills the volume of the burned propellant; it
+ * lowers the pressure by some 0.5 % and is neglected with `gasStorage: false`. Inside a band at most one
+ * pressure satisfies the balance, and it is stable, as the exponent is below 1. Where the rate falls between two bands, the
+ * pressure can remain at their common limit; where it rises, that limit can be an unstable equilibrium. A clamped law keeps the
+ * rate at the limit of its range; for a law that does not allow other pressures, only the roots in its range are given.
  *
- * Source: steady mass balance, Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 11.
- *
- * @throws MeopError `out-of-domain`, `missing-field`, `unknown-field`; `out-of-range` where a law refuses the pressure of
- * every root
+ * @throws MeopError `out-of-range` where a law allows none of the pressures
  * @example equilibriumPressures({ propellant: publishedPropellant('potassium nitrate/sucrose'), burningAreaRatio: 300 }).length // => 1
  */
-export function equilibriumPressures(options: EquilibriumOptions): EquilibriumRoots {
-  requireFields(context, options, fields);
-  const { propellant, burningAreaRatio, grainTemperature, gasStorage = true } = options;
-  const K = readPositive('dimensionless', 'burningAreaRatio', burningAreaRatio, context).si;
+export const equilibriumPressures = /* @__PURE__ */ procedure({
+  name: context,
+  title: 'Equilibrium chamber pressures for any burn law',
+  source: 'steady mass balance, Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 11',
+  inputs: {
+    propellant: propellantValue,
+    burningAreaRatio: burningToThroat,
+    grainTemperature: optional(grainTemperature),
+    gasStorage: optional(
+      flag('whether the gas that fills the growing volume of the chamber is included'),
+      true,
+    ),
+  },
+  gives: 'every equilibrium with its burning rate, stability and amplification, by increasing pressure',
+  example:
+    "equilibriumPressures({ propellant: publishedPropellant('potassium nitrate/sucrose'), burningAreaRatio: 300 })",
+  run: equilibria,
+});
+
+interface Given {
+  readonly propellant: Propellant;
+  readonly burningAreaRatio: number;
+  readonly grainTemperature: Quantity<'temperature'> | undefined;
+  readonly gasStorage: boolean;
+}
+
+function equilibria({
+  propellant,
+  burningAreaRatio: K,
+  grainTemperature,
+  gasStorage,
+}: Given): EquilibriumRoots {
   const { law, density, characteristicVelocity, gasConstant, effectiveTemperature } = propellant;
-  const factor =
-    grainTemperature === undefined
-      ? 1
-      : temperatureFactorSi(law, readInput('temperature', 'grainTemperature', grainTemperature, context).si);
+  const factor = grainTemperature === undefined ? 1 : temperatureFactorSi(law, grainTemperature.si);
   const temperatureCautions =
     grainTemperature !== undefined && law.temperatureSensitivity === undefined ? [sensitivityUnknown] : [];
   const stored = gasStorage ? 1 / (gasConstant.si * effectiveTemperature.si) : 0;
   const bands = effectiveBands(law);
   const rate = (band: number, p: number): number => factor * bandRateSi(bands[band], p);
-  // Gas made over gas let out, less one, without dividing by a pressure that may be tiny.
+  // Gas generation/outflow, less one, without dividing by a pressure that may be tiny.
   const excess = (band: number, p: number): number =>
     ((density.si - stored * p) * rate(band, p) * K * characteristicVelocity.si) / p - 1;
   const cautions = (p: number, exponent: number): readonly string[] => [
@@ -91,9 +88,9 @@ export function equilibriumPressures(options: EquilibriumOptions): EquilibriumRo
 
   const roots: EquilibriumRoot[] = [];
   const add = (si: number, band: number, stable: boolean, place: 'band' | 'jump'): void => {
-    const said = cautions(si, place === 'band' ? bands[band].exponent : 0);
+    const found = cautions(si, place === 'band' ? bands[band].exponent : 0);
     roots.push({
-      pressure: fromSiValue<'absolute pressure'>(si, 'absolute pressure', unitOf('MPa'), said),
+      pressure: fromSiValue<'absolute pressure'>(si, 'absolute pressure', unitOf('MPa'), found),
       burnRate: fromSiValue<'speed'>(
         place === 'band' ? rate(band, si) : si / (characteristicVelocity.si * K * (density.si - stored * si)),
         'speed',
@@ -102,7 +99,7 @@ export function equilibriumPressures(options: EquilibriumOptions): EquilibriumRo
       stable,
       place,
       amplification: place === 'band' ? amplification(bands[band].exponent, stored * si, density.si) : 0,
-      cautions: said,
+      cautions: found,
     });
   };
   const most = stored > 0 ? density.si / stored : Number.POSITIVE_INFINITY;
@@ -131,16 +128,18 @@ export function equilibriumPressures(options: EquilibriumOptions): EquilibriumRo
   return Object.assign([...known], { toString: text, [Symbol.for('nodejs.util.inspect.custom')]: text });
 }
 
-function inRange({ characterised: { from, to } }: BurnLaw, roots: readonly EquilibriumRoot[]) {
+function inRange(law: BurnLaw, roots: readonly EquilibriumRoot[]) {
+  const { from, to } = law.characterised;
   const known = roots.filter(({ pressure }) => pressure.si >= from && pressure.si <= to);
   if (known.length > 0) return known;
   const where = roots.map(({ pressure }) => `${Number((pressure.si / 1e6).toPrecision(4))} MPa`).join(', ');
-  throw new MeopError(
-    'out-of-range',
-    `${context}: the equilibrium is at ${where}; the burn law was characterised from ${from / 1e6} to ${to / 1e6} MPa and is told to refuse others: say outside: 'extrapolate' or 'clamp'`,
-    'propellant',
-    { expected: `${from} to ${to} Pa` },
-  );
+  throw new MeopError({
+    code: 'out-of-range',
+    procedure: context,
+    path: 'propellant',
+    problem: `the equilibrium pressure ${where} is outside the characterised range of the burn law, ${rangeText(law)}`,
+    remedy: outsideRemedy,
+  });
 }
 
 // d ln p / d ln A of the balance: 1 / (1 − n + x), x = share of the gas density in what is left of the solid's.
@@ -148,7 +147,7 @@ function amplification(exponent: number, gasDensity: number, solidDensity: numbe
   return 1 / (1 - exponent + gasDensity / (solidDensity - gasDensity));
 }
 
-/** The one root of a falling function in [lower, upper); upper may be infinite. */
+/** The only root of a decreasing function in [lower, upper); upper may be infinite. */
 function rootInBand(
   excess: (p: number) => number,
   exponent: number,
@@ -165,11 +164,13 @@ function rootInBand(
   if (lower === 0) for (let i = 0; excess(low) < 0 && i < 2000 && low > 1e-300; i++) low /= 2;
   if (low === high) low /= 2;
   if (!(excess(low) >= 0) || !(excess(high) < 0))
-    throw new MeopError(
-      'no-solution',
-      `${context}: no pressure between ${low} and ${high} Pa balances at an exponent of ${exponent}: check the burning-area ratio`,
-      'burningAreaRatio',
-    );
+    throw new MeopError({
+      code: 'no-solution',
+      procedure: context,
+      path: 'burningAreaRatio',
+      problem: `no pressure between ${low} and ${high} Pa satisfies the balance at an exponent of ${exponent}`,
+      remedy: 'Check the burning-area ratio',
+    });
   // In ln p the function is close to straight, whatever the decade.
   return Math.exp(
     findRoot((logP) => excess(Math.exp(logP)), { lower: Math.log(low), upper: Math.log(high) }).root,

@@ -13,7 +13,6 @@ export { convertBurnRateCoefficient } from './burn-rate-coefficient';
 export { compareFirings, type FiringComparison } from './compare-firings';
 export * from './equilibrium';
 export {
-  type EquilibriumOptions,
   type EquilibriumRoot,
   type EquilibriumRoots,
   equilibriumPressures,

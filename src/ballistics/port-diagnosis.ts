@@ -1,6 +1,7 @@
 import { fromSiArray, type Series } from '../units';
 import type { PortAtStation } from './grain';
-import { portEndMachSi, portMachSi, portStagnationPressureRatio } from './port-flow';
+import { portStagnationPressureRatio } from './port-flow';
+import { portEndMach, portMachAt } from './port-mach';
 import type { MotorModel } from './simulation/motor-model';
 import type { RunSamples } from './simulation/sample-recorder';
 
@@ -64,7 +65,7 @@ export function portDiagnosis(
     }
     const throat = Math.PI * samples.throatRadius[i] ** 2;
     portToThroat[i] = areas[open.length - 1] / throat;
-    const endMach = samples.massFlow[i] > 0 ? portEndMachSi(portToThroat[i], m.gamma) : 0;
+    const endMach = samples.massFlow[i] > 0 ? portEndMach(portToThroat[i], m.gamma) : 0;
     headRatio[i] = 1 / portStagnationPressureRatio.si({ mach: endMach, gamma: m.gamma });
     const head = headRatio[i] * samples.pressure[i];
     let ahead = 0;
@@ -72,7 +73,7 @@ export function portDiagnosis(
       const part = around > 0 ? perimeters[s] / around : 1 / open.length;
       flux[s][i] = (samples.massFlow[i] * (ahead + 0.5 * part)) / areas[s];
       ahead += part;
-      mach[s][i] = portMachSi(flux[s][i], head, m.gasEnergy, m.gamma);
+      mach[s][i] = portMachAt(flux[s][i], head, m.gasEnergy, m.gamma);
       ratio[s][i] = headRatio[i] / (1 + m.gamma * mach[s][i] ** 2);
     }
   }

@@ -1,12 +1,19 @@
-import { machFromAreaRatioSi } from '../thermo/mach-from-area-ratio';
-import { formula, length, massFlow, massFlux, ratio, readInput } from '../units';
-import { readPositive, refusal } from '../units/refusal';
-
-const procedure = 'portEnd';
+import {
+  absolutePressure,
+  formula,
+  length,
+  massFlow,
+  massFlux,
+  procedure,
+  ratio,
+  specificGasConstant,
+  temperature,
+} from '../units';
+import { portEndMach, portMachAt } from './port-mach';
+import { gamma } from './propellant-inputs';
 
 const source =
-  'momentum balance of a constant-area port with gas entering at right angles, no friction; Shapiro (1953) ch. 8 and Price, J. Appl. Phys. (1955), from memory';
-const gamma = ratio('γ', 'ratio of specific heats', { above: 1 });
+  'momentum balance of a constant-area port with gas entering at right angles, no friction; Shapiro (1953) ch. 8 and Price, J. Appl. Phys. (1955); quoted from memory, not verified';
 const mach = ratio('M', 'Mach number at the aft end of the port', { min: 0, max: 1 });
 
 /**
@@ -33,100 +40,105 @@ export const portMassFlux = /* @__PURE__ */ formula({
 });
 
 /**
- * Static pressure at the head end of a port over that at its aft end.
+ * Ratio of the static pressure at the head end of a port to that at its aft end.
  *
  * @example portStaticPressureRatio({ mach: 0.3, gamma: 1.2 }) // => 1.108
  */
 export const portStaticPressureRatio = /* @__PURE__ */ formula({
   name: 'portStaticPressureRatio',
-  title: 'Static pressure, head end over aft end of the port',
+  title: 'Static pressure ratio of a port, head end/aft end',
   equation: 'p_h/p_a = 1 + γ·M²',
   source,
   inputs: { mach, gamma },
-  output: ratio('p_h/p_a', 'static pressure at the head end over that at the aft end'),
+  output: ratio('p_h/p_a', 'static pressure at the head end/static pressure at the aft end'),
   example: { mach: 0.3, gamma: 1.2 },
   si: ({ mach: M, gamma: g }) => 1 + g * M * M,
   solve: { mach: (value, { gamma: g }) => Math.sqrt((value - 1) / g) },
 });
 
 /**
- * Stagnation pressure at the aft end of a port, which drives the nozzle, over static pressure at its head end, which a
- * gauge in the forward closure reads.
+ * Ratio of the stagnation pressure at the aft end of a port, which is the supply pressure of the nozzle, to the static
+ * pressure at its head end, which is measured in the forward closure.
  *
  * @example portStagnationPressureRatio({ mach: 0.3, gamma: 1.2 }) // => 0.952373356
  */
 export const portStagnationPressureRatio = /* @__PURE__ */ formula({
   name: 'portStagnationPressureRatio',
-  title: 'Stagnation pressure at the aft end over head-end pressure',
+  title: 'Pressure ratio of a port, aft stagnation/head end',
   equation: 'p_0/p_h = (1 + (γ − 1)·M² / 2)^(γ / (γ − 1)) / (1 + γ·M²)',
   source,
   inputs: { mach, gamma },
-  output: ratio('p_0/p_h', 'stagnation pressure at the aft end over head-end pressure'),
+  output: ratio('p_0/p_h', 'stagnation pressure at the aft end/head-end pressure'),
   example: { mach: 0.3, gamma: 1.2 },
   si: ({ mach: M, gamma: g }) =>
     Math.exp((g / (g - 1)) * Math.log1p(((g - 1) / 2) * M * M)) / (1 + g * M * M),
 });
 
-/** The flow at the aft end of a port and what it does to the pressure along it. */
+/** The flow at the aft end of a port and the pressure ratios along it. */
 export interface PortEnd {
   /** Mach number at the aft end; 1 where the port chokes before the throat does. */
   readonly mach: number;
   readonly choked: boolean;
-  /** Static pressure at the head end over that at the aft end. */
+  /** Static pressure at the head end/static pressure at the aft end. */
   readonly headToAftStatic: number;
-  /** Stagnation pressure at the aft end over head-end pressure. */
+  /** Stagnation pressure at the aft end/head-end pressure. */
   readonly aftStagnationToHead: number;
 }
 
 /**
- * Flow at the aft end of a port from port-to-throat area ratio, isentropic from there to the choked throat.
+ * Flow at the aft end of a port from the port-to-throat area ratio, isentropic from there to the choked throat. `.si` gives the
+ * Mach number.
  *
- * Source: A/A* relation, NACA Report 1135; momentum balance as in {@link portStaticPressureRatio}.
- *
- * @throws MeopError `out-of-domain`
  * @example portEnd({ portToThroat: 2, gamma: 1.2 }).headToAftStatic // => 1.11699046
  */
-export function portEnd({
-  portToThroat,
-  gamma: g,
-}: {
-  readonly portToThroat: number;
-  readonly gamma: number;
-}): PortEnd {
-  const J = readPositive('dimensionless', 'portToThroat', portToThroat, procedure).si;
-  const k = readInput('dimensionless', 'gamma', g, procedure).si;
-  if (!(k > 1)) throw refusal(procedure, 'gamma', g, 'a value above 1');
-  const M = portEndMachSi(J, k);
-  return {
-    mach: M,
-    choked: J <= 1,
-    headToAftStatic: portStaticPressureRatio.si({ mach: M, gamma: k }),
-    aftStagnationToHead: portStagnationPressureRatio.si({ mach: M, gamma: k }),
-  };
-}
+export const portEnd = /* @__PURE__ */ procedure({
+  name: 'portEnd',
+  title: 'Flow at the aft end of a port',
+  source: 'A/A* relation, NACA Report 1135; momentum balance as in portStaticPressureRatio',
+  inputs: { portToThroat: ratio('J', 'port area/throat area', { above: 0, example: 2 }), gamma },
+  gives: 'the Mach number at the aft end and the pressure ratios along the port',
+  example: { portToThroat: 2, gamma: 1.2 },
+  si: ({ portToThroat, gamma: g }: { readonly portToThroat: number; readonly gamma: number }): number =>
+    portEndMach(portToThroat, g),
+  run: ({ portToThroat, gamma: g }): PortEnd => {
+    const M = portEndMach(portToThroat, g);
+    return {
+      mach: M,
+      choked: portToThroat <= 1,
+      headToAftStatic: portStaticPressureRatio.si({ mach: M, gamma: g }),
+      aftStagnationToHead: portStagnationPressureRatio.si({ mach: M, gamma: g }),
+    };
+  },
+});
 
 /**
- * Mach number at the aft end of a port; plain numbers, unchecked.
+ * Mach number in a port from mass flux and head-end pressure: the subsonic root of
+ * G·√(R·T)/p_h = √γ·M·√(1 + (γ−1)/2·M²) / (1 + γ·M²), 1 where there is none.
  *
- * @example portEndMachSi(2, 1.2) // => 0.312237165
+ * @example portMach({ massFlux: '2175.790441 kg/(m^2*s)', headPressure: '4 MPa', gasConstant: '200 J/(kg*K)', gasTemperature: '1500 K', gamma: 1.2 }) // => 0.3
  */
-export function portEndMachSi(portToThroat: number, g: number): number {
-  return portToThroat <= 1 ? 1 : machFromAreaRatioSi(portToThroat, g, false);
-}
-
-/**
- * Mach number where the flux is G in a port with head-end pressure p_h: the subsonic root of
- * G·√(R·T)/p_h = √γ·M·√(1 + (γ−1)/2·M²) / (1 + γ·M²), 1 where there is none; plain numbers, unchecked.
- *
- * @example portMachSi(2175.790441, 4e6, 3e5, 1.2) // => 0.3
- */
-export function portMachSi(massFluxSi: number, headPressure: number, gasEnergy: number, g: number): number {
-  const s = (massFluxSi * Math.sqrt(gasEnergy)) / headPressure;
-  const ss = s * s;
-  // A quadratic in M²: (γ²·s² − γ·(γ−1)/2)·x² + (2·γ·s² − γ)·x + s² = 0; its small root without cancellation.
-  const a = g * g * ss - (g * (g - 1)) / 2;
-  const b = 2 * g * ss - g;
-  const discriminant = b * b - 4 * a * ss;
-  if (!(discriminant > 0) || b >= 0) return 1;
-  return Math.min(1, Math.sqrt((2 * ss) / (-b + Math.sqrt(discriminant))));
-}
+export const portMach = /* @__PURE__ */ procedure({
+  name: 'portMach',
+  title: 'Mach number in a port',
+  source,
+  inputs: {
+    massFlux: massFlux('G', 'mass flux in the port'),
+    headPressure: absolutePressure('p_h', 'static pressure at the head end'),
+    gasConstant: specificGasConstant('R', 'specific gas constant'),
+    gasTemperature: temperature('T', 'gas temperature'),
+    gamma,
+  },
+  gives: 'the Mach number, at most 1',
+  example: {
+    massFlux: '2000 kg/(m^2*s)',
+    headPressure: '4 MPa',
+    gasConstant: '200 J/(kg*K)',
+    gasTemperature: '1500 K',
+    gamma: 1.2,
+  },
+  si: (
+    v: Readonly<Record<'massFlux' | 'headPressure' | 'gasConstant' | 'gasTemperature' | 'gamma', number>>,
+  ): number => portMachAt(v.massFlux, v.headPressure, v.gasConstant * v.gasTemperature, v.gamma),
+  run: ({ massFlux: flux, headPressure, gasConstant, gasTemperature, gamma: g }): number =>
+    portMachAt(flux.si, headPressure.si, gasConstant.si * gasTemperature.si, g),
+});

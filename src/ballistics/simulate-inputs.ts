@@ -3,14 +3,13 @@ import {
   absolutePressure,
   choice,
   instance,
-  length,
   optional,
   ratio,
-  speed,
   time,
   variants,
   words,
 } from '../units';
+import { lenoirRobillardInputs, thresholdInputs } from './erosive-inputs';
 import { ambientPressure, chamber, grainTemperature, ignition, nozzle } from './motor-inputs';
 import { propellantValue } from './propellant';
 import { isBurnable } from './read-grain';
@@ -22,20 +21,6 @@ const flux = optional(
   ),
   'mean',
 );
-
-/** Constants of the Lenoir-Robillard law. */
-export const lenoirRobillardInputs = {
-  coefficient: ratio('α', 'coefficient of the law in SI, m^2.8·kg^−0.8·s^−0.2', { min: 0, example: 1.7e-5 }),
-  // From memory: fits many propellants.
-  decay: optional(ratio('β', 'decay constant of the law', { above: 0 }), 53),
-  length: length('L', 'distance from the head end, or hydraulic diameter in later use', { example: '0.3 m' }),
-};
-
-/** Constants of the threshold law. */
-export const thresholdInputs = {
-  threshold: speed('u_th', 'gas velocity at which augmentation begins', { above: 0, example: '200 m/s' }),
-  gain: ratio('k', 'augmentation at twice the threshold, less one', { min: 0, example: 0.2 }),
-};
 
 /** Erosive burning of a simulated motor. */
 export const erosiveBurning = variants('law', 'law of erosive burning', {
