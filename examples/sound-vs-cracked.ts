@@ -72,7 +72,7 @@ const flawed = simulate({
 });
 
 for (const record of [sound, flawed]) console.log(`${summarize(record)}\n`);
-console.log(String(compareFirings(sound, flawed)));
+console.log(String(compareFirings({ reference: sound, other: flawed })));
 console.log('\nAn analysis is no permission: a grain with a known crack belongs in no motor.');
 
 mkdirSync('examples/out', { recursive: true });

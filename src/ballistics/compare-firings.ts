@@ -1,25 +1,36 @@
 import { type Firing, summarize } from '../firing';
-import { fromSiArray, fromSiValue, MeopError, type Quantity, type Series, table, unitOf } from '../units';
+import { firingInput } from '../firing/firing';
+import {
+  fromSiArray,
+  fromSiValue,
+  MeopError,
+  printable,
+  procedure,
+  type Quantity,
+  type Series,
+  table,
+  unitOf,
+} from '../units';
 
-/** One firing against another: `other` over `reference`, or the difference between them. */
+/** Comparison of two firings: `other`/`reference`, or the difference between them. */
 export interface FiringComparison {
-  /** Peak pressure of the other over that of the reference. */
+  /** Peak pressure of the other/that of the reference. */
   readonly peakPressureRatio: number | undefined;
   readonly peakThrustRatio: number | undefined;
   readonly totalImpulseRatio: number | undefined;
-  /** Burn time of the other over that of the reference, by the 10 % rule of their summaries. */
+  /** Burn time of the other/that of the reference, by the 10 % rule of their summaries. */
   readonly burnTimeRatio: number | undefined;
-  /** When the pressure of each peaked. */
+  /** Time of peak pressure of each. */
   readonly timeOfPeak: { readonly reference: Quantity<'time'>; readonly other: Quantity<'time'> } | undefined;
-  /** Times from the first 10 % point of each, on which the differences below stand. */
+  /** Times of the differences below, from the first 10 % point of each firing. */
   readonly time: Series<'time'>;
-  /** Other less reference. */
+  /** Pressure of the other minus that of the reference. */
   readonly pressureDifference: Series<'pressure difference'> | undefined;
   readonly thrustDifference: Series<'force'> | undefined;
-  /** Root mean square of the pressure difference over the reference's mean pressure. */
+  /** Root mean square of the pressure difference/mean pressure of the reference. */
   readonly pressureDeviation: number | undefined;
   readonly thrustDeviation: number | undefined;
-  /** Burning area that the other has more, by burned depth, where both know their area. */
+  /** Additional burning area of the other, by burned depth, where the area of both is known. */
   readonly addedArea: { readonly depth: Series<'length'>; readonly area: Series<'area'> } | undefined;
   toString(): string;
 }
@@ -27,23 +38,44 @@ export interface FiringComparison {
 const points = 400;
 
 /**
- * Compares two firings, predicted or measured in any pairing: a cracked motor with the sound one, a prediction with its
- * log. The traces are laid over each other at their first 10 % points, so that ignition delay does not count.
+ * Compares two firings, predicted or measured in any combination: a cracked motor with the flaw-free one, a prediction with its
+ * log. The traces are aligned at their first 10 % points, so that ignition delay has no effect.
  *
  * @throws MeopError `nothing-to-compare` where the two have neither pressure nor thrust in common; `nothing-to-sum-up` where
  * one of them never rises above zero
- * @example compareFirings(firing({ origin: 'predicted', time: series([0, 1, 2], 's'), thrust: series([0, 5, 0], 'N') }), firing({ origin: 'measured', time: series([0, 1, 2], 's'), thrust: series([0, 6, 0], 'N') })).peakThrustRatio // => 1.2
+ * @example compareFirings({ reference: firing({ origin: 'predicted', time: series([0, 1, 2], 's'), thrust: series([0, 5, 0], 'N') }), other: firing({ origin: 'measured', time: series([0, 1, 2], 's'), thrust: series([0, 6, 0], 'N') }) }).peakThrustRatio // => 1.2
  */
-export function compareFirings(reference: Firing, other: Firing): FiringComparison {
+export const compareFirings = /* @__PURE__ */ procedure({
+  name: 'compareFirings',
+  title: 'Comparison of two firings',
+  source: 'engineering practice, no published source',
+  inputs: {
+    reference: { ...firingInput, meaning: 'firing that the other is compared with' },
+    other: { ...firingInput, meaning: 'other firing' },
+  },
+  gives: 'ratios of peaks, impulse and burn time, and the differences of the traces over time',
+  example:
+    "compareFirings({ reference: firing({ origin: 'predicted', time: series([0, 1, 2], 's'), thrust: series([0, 5, 0], 'N') }), other: firing({ origin: 'measured', time: series([0, 1, 2], 's'), thrust: series([0, 6, 0], 'N') }) })",
+  run: comparison,
+});
+
+function comparison({
+  reference,
+  other,
+}: {
+  readonly reference: Firing;
+  readonly other: Firing;
+}): FiringComparison {
   const hasPressure = reference.pressure !== undefined && other.pressure !== undefined;
   const hasThrust = reference.thrust !== undefined && other.thrust !== undefined;
   if (!hasPressure && !hasThrust)
-    throw new MeopError(
-      'nothing-to-compare',
-      'compareFirings: the two firings have neither pressure nor thrust in common',
-      'other',
-    );
-  // Times of both are taken on a trace that both have, or they would be laid over each other at unlike points.
+    throw new MeopError({
+      code: 'nothing-to-compare',
+      procedure: 'compareFirings',
+      path: 'other',
+      problem: 'the two firings have neither pressure nor thrust in common',
+    });
+  // Times of both are those of a trace that both have, so that they are aligned at corresponding points.
   const a = summarize(hasThrust ? reference : withoutThrust(reference));
   const b = summarize(hasThrust ? other : withoutThrust(other));
   const ratio = (x: { readonly si: number } | undefined, y: { readonly si: number } | undefined) =>
@@ -73,31 +105,32 @@ export function compareFirings(reference: Firing, other: Firing): FiringComparis
           two: onTime(other, b.tenPercent.start.si, other.thrust.si),
         }
       : undefined;
-  const made: FiringComparison = {
-    peakPressureRatio: ratio(a.peakPressure, b.peakPressure),
-    peakThrustRatio: ratio(a.peakThrust, b.peakThrust),
-    totalImpulseRatio: ratio(a.totalImpulse, b.totalImpulse),
-    burnTimeRatio: ratio(a.burnTime ?? a.actionTime, b.burnTime ?? b.actionTime),
-    timeOfPeak:
-      a.timeOfPeakPressure && b.timeOfPeakPressure
-        ? { reference: a.timeOfPeakPressure, other: b.timeOfPeakPressure }
-        : undefined,
-    time: fromSiArray('time', time),
-    pressureDifference:
-      pressures && fromSiArray('pressure difference', difference(pressures.one, pressures.two)),
-    thrustDifference: thrusts && fromSiArray('force', difference(thrusts.one, thrusts.two)),
-    pressureDeviation: pressures && deviation(pressures.one, pressures.two),
-    thrustDeviation: thrusts && deviation(thrusts.one, thrusts.two),
-    addedArea: addedArea(reference, other),
-    toString: () => comparisonText(made),
-    ...{ [Symbol.for('nodejs.util.inspect.custom')]: () => comparisonText(made) },
-  };
+  const made: FiringComparison = printable(
+    {
+      peakPressureRatio: ratio(a.peakPressure, b.peakPressure),
+      peakThrustRatio: ratio(a.peakThrust, b.peakThrust),
+      totalImpulseRatio: ratio(a.totalImpulse, b.totalImpulse),
+      burnTimeRatio: ratio(a.burnTime ?? a.actionTime, b.burnTime ?? b.actionTime),
+      timeOfPeak:
+        a.timeOfPeakPressure && b.timeOfPeakPressure
+          ? { reference: a.timeOfPeakPressure, other: b.timeOfPeakPressure }
+          : undefined,
+      time: fromSiArray('time', time),
+      pressureDifference:
+        pressures && fromSiArray('pressure difference', difference(pressures.one, pressures.two)),
+      thrustDifference: thrusts && fromSiArray('force', difference(thrusts.one, thrusts.two)),
+      pressureDeviation: pressures && deviation(pressures.one, pressures.two),
+      thrustDeviation: thrusts && deviation(thrusts.one, thrusts.two),
+      addedArea: addedArea(reference, other),
+    },
+    () => comparisonText(made),
+  );
   return made;
 }
 
 const withoutThrust = ({ thrust: _, ...rest }: Firing): Firing => rest;
 
-/** Values at other abscissae, by straight lines; the end values outside. */
+/** Values at other abscissae by linear interpolation; the end values outside. */
 function resampled(x: Float64Array, values: Float64Array, at: Float64Array, shift: number): Float64Array {
   let k = 0;
   return at.map((wanted) => {
@@ -118,7 +151,7 @@ function deviation(one: Float64Array, two: Float64Array): number | undefined {
   return mean > 0 ? Math.sqrt(square) / mean : undefined;
 }
 
-/** Burning area of the other less that of the reference at each depth that both reach. */
+/** Burning area of the other minus that of the reference at each depth that both reach. */
 function addedArea(reference: Firing, other: Firing): FiringComparison['addedArea'] {
   if (!reference.web || !reference.burningArea || !other.web || !other.burningArea) return undefined;
   const one = byDepth(reference.web.si, reference.burningArea.si);
@@ -137,7 +170,7 @@ interface Burned {
   readonly area: Float64Array;
 }
 
-/** Depth and area while depth grows: in the tail-off it stands still. */
+/** Depth and area while depth increases: in the tail-off it is constant. */
 function byDepth(depth: Float64Array, area: Float64Array): Burned {
   const grows = (_: number, i: number): boolean => i === 0 || depth[i] > depth[i - 1];
   return { depth: depth.filter(grows), area: area.filter(grows) };
@@ -145,10 +178,8 @@ function byDepth(depth: Float64Array, area: Float64Array): Burned {
 
 function comparisonText(made: FiringComparison): string {
   const percent = (value: number | undefined): string =>
-    value === undefined
-      ? 'not known'
-      : `${value >= 1 ? '+' : '−'}${(100 * Math.abs(value - 1)).toFixed(1)} %`;
-  const most = made.addedArea?.area.si.reduce((a, b) => Math.max(a, b), 0);
+    value === undefined ? 'unknown' : `${value >= 1 ? '+' : '−'}${(100 * Math.abs(value - 1)).toFixed(1)} %`;
+  const max = made.addedArea?.area.si.reduce((a, b) => Math.max(a, b), 0);
   return table([
     { figure: 'peak pressure', change: percent(made.peakPressureRatio) },
     { figure: 'peak thrust', change: percent(made.peakThrustRatio) },
@@ -157,8 +188,8 @@ function comparisonText(made: FiringComparison): string {
     ...(made.timeOfPeak === undefined
       ? []
       : [{ figure: 'time of peak', change: `${made.timeOfPeak.reference} to ${made.timeOfPeak.other}` }]),
-    ...(most === undefined
+    ...(max === undefined
       ? []
-      : [{ figure: 'most added area', change: String(fromSiValue<'area'>(most, 'area', unitOf('cm^2'))) }]),
+      : [{ figure: 'maximum added area', change: String(fromSiValue<'area'>(max, 'area', unitOf('cm^2'))) }]),
   ]);
 }

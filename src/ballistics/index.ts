@@ -1,5 +1,5 @@
 /**
- * Burn law, grain regression, chamber pressure, simulation. Imports the floors below: firing, nozzle, thermo,
+ * Burn law, grain regression, chamber pressure, simulation. Imports the lower layers only: firing, nozzle, thermo,
  * structures, units and numerics.
  *
  * @example burnRate({ referenceRate: '8 mm/s', referencePressure: '1 MPa', exponent: 0.3, pressure: '1 MPa' }).in('mm/s') // => 8
@@ -29,24 +29,19 @@ export type { BurnConditions } from './rate-by-law';
 export {
   type DifferenceCause,
   type DifferenceExplanation,
-  type DifferenceOptions,
   explainDifference,
   type PredictionDifference,
 } from './reduction/explain-difference';
 export {
   type BurnLawFit,
-  type BurnLawFitInput,
-  type FiringPoint,
   fitBurnLaw,
 } from './reduction/fit-burn-law';
 export {
   type EquivalentFlaw,
   type ImpliedArea,
-  type ImpliedAreaInput,
   impliedBurningArea,
 } from './reduction/implied-area';
 export { type ImpliedThroat, impliedThroat } from './reduction/implied-throat';
-export type { TraceInput } from './reduction/rates-along-burn';
 export { type BurnRate, burnRate } from './saint-robert';
 export { type MassBalance, type SimulatedFiring, simulate } from './simulate';
 export type { SimulateInput } from './simulate-inputs';

@@ -1,3 +1,4 @@
+import { expansionRatio, throatDiameter } from '../firing/motor-inputs';
 import { separationCriteria } from '../nozzle';
 import {
   absolutePressure,
@@ -14,21 +15,8 @@ import {
   volume,
 } from '../units';
 
-/** Pressure of the surroundings. */
-export const ambientPressure = absolutePressure('p_a', 'absolute pressure of the surroundings', {
-  min: 0,
-  example: '1 atm',
-});
-
 /** Temperature of the grain before ignition. */
 export const grainTemperature = temperature('T_p', 'initial grain temperature', { example: '21 degC' });
-
-/** Diameter of the throat before the firing. */
-export const throatDiameter = length('d_t', 'throat diameter', {
-  example: '12 mm',
-  worse: 'high',
-  synonyms: ['nozzle throat'],
-});
 
 /** Change of the throat radius during the firing: ṙ = ṙ_ref·(p / p_ref)^m. */
 export const throatErosion = inputs(
@@ -59,7 +47,7 @@ export const throatErosion = inputs(
 export const nozzle = inputs(
   {
     throatDiameter,
-    expansionRatio: optional(ratio('ε', 'exit area/throat area', { min: 1, example: 5 })),
+    expansionRatio: optional(expansionRatio),
     exitDiameter: optional(
       length('d_e', 'exit diameter, instead of the expansion ratio', { example: '28 mm' }),
     ),
@@ -88,8 +76,8 @@ export const nozzle = inputs(
   {
     meaning: 'nozzle',
     checks: [
-      ({ expansionRatio, exitDiameter }) =>
-        (expansionRatio === undefined) === (exitDiameter === undefined)
+      ({ expansionRatio: ratioGiven, exitDiameter }) =>
+        (ratioGiven === undefined) === (exitDiameter === undefined)
           ? {
               code: 'missing-field',
               path: 'expansionRatio',

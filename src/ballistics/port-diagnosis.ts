@@ -13,26 +13,27 @@ export interface PortFlow {
   readonly massFlux: readonly Series<'mass flux'>[];
   /** Mach number at each station. */
   readonly mach: readonly Float64Array[];
-  /** Static pressure at each station over chamber pressure (the stagnation pressure that drives the nozzle). */
+  /** Static pressure at each station/chamber pressure (the stagnation pressure at the nozzle). */
   readonly staticPressureRatio: readonly Float64Array[];
-  /** Port area at the aft station over throat area. */
+  /** Port area at the aft station/throat area. */
   readonly portToThroat: Float64Array;
-  /** Pressure at the head end over chamber pressure: what a gauge in the forward closure reads too much. */
+  /** Pressure at the head end/chamber pressure: the relative excess measured in the forward closure. */
   readonly headPressureRatio: Float64Array;
   readonly cautions: readonly string[];
 }
 
-/** What is seen in practice as the onset of erosive burning in composite propellants: 2 lb/(in²·s). */
+/** Onset of erosive burning in composite propellants in practice: 2 lb/(in²·s). */
 const fluxOfPractice = 1400;
 
-/** Stations at which there is a port from the start; what rounding leaves of a closed one is none. */
+/** Stations with a port from the start; the rounding error of a closed station does not count as a port. */
 export function openStations(stations: readonly PortAtStation[]): readonly PortAtStation[] {
   return stations.filter(({ area }) => area.si[0] > 1e-9 * area.max().si);
 }
 
 /**
- * Works out the flow along the port from the samples of a run. The stations see the gas made ahead of them, shared out
- * by the perimeter that burns; their areas are in step with `depth`. Pressure and Mach number follow from the momentum balance of a port of even area.
+ * Computes the flow along the port from the samples of a run. Each station passes the gas generated ahead of it, distributed
+ * by the burning perimeter; their areas correspond to `depth`. Pressure and Mach number follow from the momentum balance of a port
+ * of constant area.
  */
 export function portDiagnosis(
   m: MotorModel,
@@ -91,7 +92,7 @@ export function portDiagnosis(
   };
 }
 
-/** Where the model of one pressure for the whole chamber stops being true. */
+/** Cautions where the model of one pressure for the whole chamber is not valid. */
 function portCautions(
   m: MotorModel,
   { time, massFlow }: RunSamples,
@@ -101,29 +102,29 @@ function portCautions(
 ): readonly string[] {
   const flowing = massFlow.findIndex((flow) => flow > 0);
   if (flowing < 0) return [];
-  const least = portToThroat[flowing];
+  const initial = portToThroat[flowing];
   const until = (above: number): string => {
     const i = portToThroat.findIndex((value, at) => at >= flowing && value >= above);
     return i < 0 ? 'the end' : `${time[i].toPrecision(3)} s`;
   };
   const excess = `${(100 * (headRatio[flowing] - 1)).toFixed(1)} %`;
   const cautions: string[] = [];
-  if (least <= 1)
+  if (initial <= 1)
     cautions.push(
-      `the port is no larger than the throat until ${until(1)}: it chokes first and sets the flow, so the pressure at the head end is higher than predicted`,
+      `the port area does not exceed the throat area until ${until(1)}; the port chokes instead of the throat and determines the flow, so the head-end pressure is higher than predicted`,
     );
-  else if (least < 2)
+  else if (initial < 2)
     cautions.push(
-      `port-to-throat area ratio ${least.toPrecision(3)} at the start: the head end reads ${excess} above the pressure that drives the nozzle, and one pressure for the whole chamber is a coarse model until ${until(2)}`,
+      `port-to-throat area ratio ${initial.toPrecision(3)} at the start; the head-end pressure is ${excess} above the stagnation pressure at the nozzle, and one pressure for the whole chamber is a coarse model until ${until(2)}`,
     );
-  if (least > 1 && least <= 4 && m.erosive === undefined)
+  if (initial > 1 && initial <= 4 && m.erosive === undefined)
     cautions.push(
-      `port-to-throat area ratio at or below 4 until ${until(4)}: erosive burning is to be expected and is not in this prediction (rule of thumb in textbooks)`,
+      `port-to-throat area ratio at or below 4 until ${until(4)}; erosive burning is likely and is not included in this prediction (rule of thumb in textbooks)`,
     );
-  const most = aftFlux.reduce((a, b) => Math.max(a, b), 0);
-  if (most > fluxOfPractice && m.erosive === undefined)
+  const max = aftFlux.reduce((a, b) => Math.max(a, b), 0);
+  if (max > fluxOfPractice && m.erosive === undefined)
     cautions.push(
-      `mass flux up to ${most.toFixed(0)} kg/(m²·s) in the port, above the ${fluxOfPractice} from which erosive burning is seen in composite propellants (engineering practice, no published source)`,
+      `the mass flux in the port reaches ${max.toFixed(0)} kg/(m²·s), above the ${fluxOfPractice} at which erosive burning begins in composite propellants (engineering practice, no published source)`,
     );
   return cautions;
 }

@@ -1,3 +1,4 @@
+import { ambientPressure } from '../firing/motor-inputs';
 import {
   type Arguments,
   absolutePressure,
@@ -10,7 +11,7 @@ import {
   words,
 } from '../units';
 import { lenoirRobillardInputs, thresholdInputs } from './erosive-inputs';
-import { ambientPressure, chamber, grainTemperature, ignition, nozzle } from './motor-inputs';
+import { chamber, grainTemperature, ignition, nozzle } from './motor-inputs';
 import { propellantValue } from './propellant';
 import { isBurnable } from './read-grain';
 

@@ -7,7 +7,7 @@ import { hostModule } from './host-module';
 import { runRows } from './simulation/batch-kernel';
 import type { MotorModel } from './simulation/motor-model';
 
-/** The thread's end of the channel to its maker. */
+/** The thread's end of the channel to the main thread. */
 interface Port {
   on(event: 'message', listener: (message: Request) => void): unknown;
   postMessage(message: unknown, transfer?: readonly ArrayBufferLike[]): void;

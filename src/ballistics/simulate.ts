@@ -231,24 +231,24 @@ function endCautions(
   const ways: Readonly<Record<RunEnd, readonly string[]>> = {
     'burned out': [],
     'stop pressure': [
-      `the pressure had fallen back to ${(model.stopPressure / 1e6).toPrecision(3)} MPa ${when} with propellant left: slivers, or a motor that goes out`,
+      `the pressure had fallen to the stop pressure of ${(model.stopPressure / 1e6).toPrecision(3)} MPa ${when} with propellant left: slivers, or extinction`,
     ],
     'pressure limit': [
       hasBurst
-        ? `the chamber bursts ${when}: its pressure reaches the ${limit} given as its limit${held ? ', the nozzle closure still holding' : ''}`
+        ? `the chamber bursts ${when}: its pressure reaches the burst pressure of ${limit}${held ? ' with the nozzle closure still closed' : ''}`
         : held
-          ? `the nozzle closure still held ${when}, when the pressure reached ${limit}: there the gas is a fifth as dense as the propellant and the model has ended`
-          : `the pressure runs away ${when}: at ${limit} the gas is a fifth as dense as the propellant and the model has ended; no equilibrium was reached below`,
+          ? `the nozzle closure was still closed ${when}, when the pressure reached ${limit}; there the gas is a fifth as dense as the propellant and the model is no longer valid`
+          : `the pressure diverges ${when}: at ${limit} the gas is a fifth as dense as the propellant and the model is no longer valid; there is no equilibrium at a lower pressure`,
     ],
     'closure held': [
-      `all propellant had burned ${when} and the nozzle closure still held: the chamber stays at ${(result.endPressure / 1e6).toPrecision(4)} MPa`,
+      `all propellant had burned ${when} with the nozzle closure still closed; the chamber remains at ${(result.endPressure / 1e6).toPrecision(4)} MPa`,
     ],
     'time limit': [
       Number.isFinite(result.burnoutTime)
         ? `the run ended ${when} with the chamber still at ${atEnd}: all propellant had burned at ${result.burnoutTime.toPrecision(4)} s`
         : hasTimeLimit
           ? `the motor had not burned out at the time limit: it burns at ${atEnd} ${when}`
-          : `the motor had not burned out when the run ended ${when}: it burns at ${atEnd}, hardly lit`,
+          : `the motor had not burned out when the run ended ${when}: it burns at ${atEnd}, barely ignited`,
     ],
     'throat closed': [`deposits have closed the throat ${when}`],
     'not converged': [],

@@ -163,7 +163,7 @@ function processors(): number {
   return typeof count === 'number' ? Math.min(16, count) : 1;
 }
 
-/** The worker's file: beside the file this code was built into, or a folder above. */
+/** The file of the worker: in the folder of the file this code was built into, or in the folder above. */
 async function workerUrl(Maker: ThreadMaker): Promise<URL | undefined> {
   const here = ownAddress();
   if (here === undefined || !here.startsWith('file:')) return undefined;

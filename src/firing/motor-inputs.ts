@@ -21,6 +21,8 @@ export const ambientPressure = /* @__PURE__ */ absolutePressure('p_a', 'pressure
 /** Throat diameter before firing. */
 export const throatDiameter = /* @__PURE__ */ length('d_t', 'throat diameter before firing', {
   example: '13.5 mm',
+  worse: 'high',
+  synonyms: ['nozzle throat'],
 });
 
 /** Mass of propellant burned. */

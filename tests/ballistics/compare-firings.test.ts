@@ -15,7 +15,7 @@ const motor = {
 describe('comparison of firings', () => {
   it('a firing is like itself', () => {
     const record = simulate(motor);
-    const same = compareFirings(record, record);
+    const same = compareFirings({ reference: record, other: record });
     expect(same.peakPressureRatio).toBe(1);
     expect(same.pressureDeviation).toBe(0);
     expect(same.addedArea?.area.si.every((value) => value === 0)).toBe(true);
@@ -32,7 +32,7 @@ describe('comparison of firings', () => {
       pressure: record.pressure,
       thrust: record.thrust,
     });
-    expect(compareFirings(record, late).pressureDeviation).toBeLessThan(1e-9);
+    expect(compareFirings({ reference: record, other: late }).pressureDeviation).toBeLessThan(1e-9);
   });
 
   it('a crack adds the area of both its faces, and pressure by the amplified area ratio (crack-ignition-pressure)', () => {
@@ -53,7 +53,7 @@ describe('comparison of firings', () => {
     );
     const sound = simulate(motor);
     const flawed = simulate({ ...motor, grain: cracked });
-    const comparison = compareFirings(sound, flawed);
+    const comparison = compareFirings({ reference: sound, other: flawed });
     const added = comparison.addedArea;
     expect(added).toBeDefined();
     // Both faces, 2 × 10 mm × 20 mm, at the start.
@@ -73,15 +73,15 @@ describe('comparison of firings', () => {
     const pressure = series([0, 4, 4, 0], 'MPa');
     const both = firing({ origin: 'predicted', time, pressure, thrust: series([0, 0, 500, 0], 'N') });
     const alone = firing({ origin: 'measured', time, pressure });
-    expect(compareFirings(both, alone).pressureDeviation).toBeCloseTo(0, 12);
-    expect(compareFirings(alone, both).pressureDeviation).toBeCloseTo(0, 12);
+    expect(compareFirings({ reference: both, other: alone }).pressureDeviation).toBeCloseTo(0, 12);
+    expect(compareFirings({ reference: alone, other: both }).pressureDeviation).toBeCloseTo(0, 12);
   });
 
   it('refuses records that share nothing', () => {
     const time = series([0, 1, 2], 's');
     const thrust = firing({ origin: 'measured', time, thrust: series([0, 1, 0], 'N') });
     const pressure = firing({ origin: 'measured', time, pressure: series([0, 1, 0], 'MPa') });
-    expect(() => compareFirings(thrust, pressure)).toThrow(
+    expect(() => compareFirings({ reference: thrust, other: pressure })).toThrow(
       expect.objectContaining({ code: 'nothing-to-compare' }),
     );
   });

@@ -150,6 +150,6 @@ describe('diagnosis along the port', () => {
   it('cautions when the port is tight', () => {
     const tight = simulate({ ...segmentMotor(), nozzle: { throatDiameter: '12 mm', expansionRatio: 2 } });
     expect(tight.cautions.join('\n')).toMatch(/port-to-throat area ratio 1\.78 at the start/);
-    expect(tight.cautions.join('\n')).toMatch(/erosive burning is to be expected/);
+    expect(tight.cautions.join('\n')).toMatch(/erosive burning is likely/);
   });
 });

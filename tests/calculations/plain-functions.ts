@@ -33,7 +33,7 @@ export const notYet: Readonly<Record<string, string>> = {
   firing:
     'bridgeCalibration burnEdges calibrate currentLoopCalibration detectClipping firingFromLog fitCalibration invertCalibration ratiometricCalibration readLog recoverPressure recoverThrust reduceFiring tareCalibration thermocoupleCalibration traceLag',
   ballistics:
-    'chippedEdge columnRegression compareFirings composedGrain coneCore crack cylinderCore debond drawGrain endBurner explainDifference extrudedCore finCore finocyl fitBurnLaw freeRod grainColumn impliedBurningArea impliedThroat internalTube neutralStarAngle offsetBore regress regressColumn rodAndTube slottedTube sphereCore sphericalGrain star taperedCore tubularSegment voidBubble wagonWheel withFlaws',
+    'chippedEdge columnRegression composedGrain coneCore crack cylinderCore debond drawGrain endBurner extrudedCore finCore finocyl freeRod grainColumn internalTube neutralStarAngle offsetBore regress regressColumn rodAndTube slottedTube sphereCore sphericalGrain star taperedCore tubularSegment voidBubble wagonWheel withFlaws',
   motor:
     'compare demoMotor display drawPlot flawEnvelope meop migrateMotorDocument reductionInputs motorJsonSchema motorOf motorProblems parseMotor patchMotor plotFiring plotFlawEnvelope plotMargins plotRegression predict report reportDrawings reportPage review reviewProblems strengthProblems',
 };

@@ -1,49 +1,51 @@
 import type { Firing } from '../../firing';
-import { ambientSi } from '../../firing/ambient';
 import { analysedRecord } from '../../firing/analysis/analysed-record';
 import type { AnalysedTrace } from '../../firing/analysis/analysed-trace';
+import { firingInput } from '../../firing/firing';
 import { findMinimum } from '../../numerics';
-import { fromSiValue, MeopError, type Quantity, type QuantityInput, table, unitOf } from '../../units';
-import { refusal } from '../../units/refusal';
+import {
+  fromSiValue,
+  MeopError,
+  optional,
+  printable,
+  procedure,
+  type Quantity,
+  ratio,
+  table,
+  unitOf,
+} from '../../units';
+import { ambientAt, pressureRecord } from './firing-inputs';
 
-/** A single cause that could make a firing differ from its prediction. */
+/** A single possible cause of a difference between a firing and its prediction. */
 export type DifferenceCause = 'burning area' | 'throat area' | 'characteristic velocity' | 'burning rate';
 
-/** How well one cause alone explains a measured trace. */
+/** The extent to which one cause alone explains a measured trace. */
 export interface DifferenceExplanation {
   readonly cause: DifferenceCause;
-  /** What the predicted value must be multiplied by. */
+  /** Factor on the predicted value. */
   readonly factor: number;
-  /** Root mean square of what it leaves over, as a share of the measured peaks. */
+  /** Root mean square of the remaining difference/measured peaks. */
   readonly residual: number;
-  /** Share of the difference that it takes away: 1 is all of it. */
+  /** Fraction of the difference that it explains; 1 is all of it. */
   readonly explained: number;
   readonly note: string;
 }
 
-/** A prediction against its firing. */
+/** Comparison of a prediction with its firing. */
 export interface PredictionDifference {
-  /** Shift that puts the 10 % point of the prediction on that of the firing. */
+  /** Time shift that aligns the 10 % points of prediction and firing. */
   readonly shift: Quantity<'time'>;
-  /** Measured over predicted; undefined where a channel is missing from either. */
+  /** Measured/predicted; undefined where either lacks the channel. */
   readonly peakPressureRatio: number | undefined;
   readonly peakThrustRatio: number | undefined;
   readonly impulseRatio: number | undefined;
   readonly burnTimeRatio: number;
-  /** Root mean square difference as a share of the measured peaks. */
+  /** Root mean square difference/measured peaks. */
   readonly residual: number;
   /** The best first. */
   readonly explanations: readonly DifferenceExplanation[];
   readonly cautions: readonly string[];
   toString(): string;
-}
-
-/** What is known beyond the two records. */
-export interface DifferenceOptions {
-  /** Of the burn law. Default 0.35, with a caution. */
-  readonly exponent?: number;
-  /** Pressure around the motor, for a record that does not say it and whose pressure is compared. */
-  readonly ambientPressure?: QuantityInput<'absolute pressure'>;
 }
 
 interface Trace {
@@ -57,37 +59,60 @@ interface Trace {
 
 const points = 400;
 
+const at = { procedure: 'explainDifference', path: '' };
+
 /**
- * Compares a predicted and a measured firing, aligned at their 10 % points, and asks of each single cause which factor on
- * it would explain the measured traces best, and how well.
+ * Compares a predicted and a measured firing, aligned at their 10 % points, and finds for each single cause the factor that
+ * explains the measured traces best, and to what extent.
  *
  * Near equilibrium a factor f on area, c* or (inverse) throat area gives p·f^(1/(1−n)) and a time shorter by f^(n/(1−n));
- * one on the rate p·f^(1/(1−n)) and a time shorter by f^(1/(1−n)). Pressure alone cannot tell area from c* and throat;
- * thrust tells the throat, which it scales too.
+ * one on the rate p·f^(1/(1−n)) and a time shorter by f^(1/(1−n)). Pressure alone does not distinguish area from c* and throat;
+ * thrust distinguishes the throat, which scales it too.
  *
- * Source: logarithmic derivatives of the equilibrium pressure, Sutton & Biblarz, Rocket Propulsion Elements, 7th ed.
- * (2001), ch. 11.
- *
- * @throws MeopError `missing-field` where the two have no channel in common or a pressure no ambient pressure, `out-of-domain` for an exponent not below 1
- * @example ((a) => explainDifference(a, a).residual)(firing({ origin: 'measured', time: series([0, 1, 2, 3, 4, 5, 6], 's'), thrust: series([0, 0, 10, 10, 0, 0, 0], 'N') })) // => 0
+ * @throws MeopError `missing-field` where the two have no channel in common or a pressure has no ambient pressure
+ * @example ((a) => explainDifference({ predicted: a, measured: a }).residual)(firing({ origin: 'measured', time: series([0, 1, 2, 3, 4, 5, 6], 's'), thrust: series([0, 0, 10, 10, 0, 0, 0], 'N') })) // => 0
  */
-export function explainDifference(
-  predicted: Firing,
-  measured: Firing,
-  options: DifferenceOptions = {},
-): PredictionDifference {
+export const explainDifference = /* @__PURE__ */ procedure({
+  name: at.procedure,
+  title: 'Possible causes of a difference between prediction and firing',
+  source:
+    'logarithmic derivatives of the equilibrium pressure, Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 11',
+  inputs: {
+    predicted: firingInput,
+    measured: firingInput,
+    exponent: optional(
+      ratio('n', 'pressure exponent of the burn law; 0.35 is assumed, with a caution, if omitted', {
+        above: -2,
+        below: 1,
+      }),
+    ),
+    ambientPressure: pressureRecord.ambientPressure,
+  },
+  gives: 'ratios of the two firings and, for each single cause, the factor that explains the difference best',
+  example:
+    "explainDifference({ predicted: firing({ origin: 'predicted', time: series([0, 1, 2, 3, 4, 5, 6], 's'), thrust: series([0, 0, 12, 10, 0, 0, 0], 'N') }), measured: firing({ origin: 'measured', time: series([0, 1, 2, 3, 4, 5, 6], 's'), thrust: series([0, 0, 10, 10, 0, 0, 0], 'N') }), exponent: 0.32 })",
+  run: explanationOf,
+});
+
+interface Given {
+  readonly predicted: Firing;
+  readonly measured: Firing;
+  readonly exponent: number | undefined;
+  readonly ambientPressure: Quantity<'absolute pressure'> | undefined;
+}
+
+function explanationOf({ predicted, measured, ...options }: Given): PredictionDifference {
   const { exponent = 0.35 } = options;
-  if (!(exponent < 1 && exponent > -2))
-    throw refusal('explainDifference', 'exponent', exponent, 'below 1 and above -2');
   const pressure = pair(predicted, measured, 'pressure', options.ambientPressure);
   const thrust = pair(predicted, measured, 'thrust', undefined);
   const lead = pressure ?? thrust;
   if (lead === undefined)
-    throw new MeopError(
-      'missing-field',
-      'explainDifference: predicted and measured have neither pressure nor thrust in common',
-      'measured',
-    );
+    throw new MeopError({
+      code: 'missing-field',
+      procedure: at.procedure,
+      path: 'measured',
+      expected: 'pressure or thrust, in both firings',
+    });
   const misfit = (timeFactor: number, pressureFactor: number, thrustFactor: number): number => {
     const parts = [
       ...(pressure ? [rms(pressure, timeFactor, pressureFactor)] : []),
@@ -113,39 +138,40 @@ export function explainDifference(
     })
     .sort((a, b) => a.residual - b.residual);
   const cautions: string[] = [];
-  if (options.exponent === undefined) cautions.push('the burn-law exponent is not given: 0.35 taken');
-  if (!thrust) cautions.push('without thrust, area, c* and throat cannot be told apart');
-  if (residual < 0.01) cautions.push('the prediction is within 1 %: there is little to explain');
+  if (options.exponent === undefined) cautions.push('exponent not specified; assumed 0.35');
+  if (!thrust) cautions.push('without thrust, area, c* and throat cannot be distinguished');
+  if (residual < 0.01) cautions.push('the difference from the prediction is less than 1 %');
   else if (explanations[0].explained < 0.5)
     cautions.push(
-      'no single cause explains half of the difference: several at once, or one that changes during the burn (a flaw, an eroding throat)',
+      'no single cause explains half of the difference; several may act together, or one may change during the burn (a flaw, throat erosion)',
     );
   const [first, second] = explanations;
   if (residual >= 0.01 && second.residual < 1.15 * first.residual)
     cautions.push(
       sameTrace(first.cause) && sameTrace(second.cause)
-        ? 'burning area and characteristic velocity change pressure and thrust alike, and no trace tells them apart: the propellant weighed does (c* from pressure integral, throat and mass), or the grain measured'
-        : `${first.cause} and ${second.cause} explain it about equally well: weigh and measure to decide`,
+        ? 'burning area and characteristic velocity have the same effect on pressure and thrust, and no trace distinguishes them; weigh the propellant (c* from pressure integral, throat and mass) or measure the grain'
+        : `${first.cause} and ${second.cause} explain the difference about equally well; weigh and measure to distinguish them`,
     );
-  const made: PredictionDifference = {
-    shift: fromSiValue(lead.measured.start - lead.predicted.start, 'time', unitOf('s')),
-    peakPressureRatio: pressure && pressure.measured.peak / pressure.predicted.peak,
-    peakThrustRatio: thrust && thrust.measured.peak / thrust.predicted.peak,
-    impulseRatio: thrust && integral(thrust.measured) / integral(thrust.predicted),
-    burnTimeRatio: (lead.measured.end - lead.measured.start) / (lead.predicted.end - lead.predicted.start),
-    residual,
-    explanations,
-    cautions,
-    toString: () => differenceText(made),
-    ...{ [Symbol.for('nodejs.util.inspect.custom')]: () => differenceText(made) },
-  };
+  const made: PredictionDifference = printable(
+    {
+      shift: fromSiValue<'time'>(lead.measured.start - lead.predicted.start, 'time', unitOf('s')),
+      peakPressureRatio: pressure && pressure.measured.peak / pressure.predicted.peak,
+      peakThrustRatio: thrust && thrust.measured.peak / thrust.predicted.peak,
+      impulseRatio: thrust && integral(thrust.measured) / integral(thrust.predicted),
+      burnTimeRatio: (lead.measured.end - lead.measured.start) / (lead.predicted.end - lead.predicted.start),
+      residual,
+      explanations,
+      cautions,
+    },
+    () => differenceText(made),
+  );
   return made;
 }
 
 const sameTrace = (cause: DifferenceCause): boolean =>
   cause === 'burning area' || cause === 'characteristic velocity';
 
-/** How times, pressure and thrust go with a factor on each cause. */
+/** Dependence of times, pressure and thrust on a factor on each cause. */
 function causes(n: number): readonly {
   readonly cause: DifferenceCause;
   readonly scale: (f: number) => { readonly time: number; readonly p: number; readonly f: number };
@@ -156,29 +182,29 @@ function causes(n: number): readonly {
     {
       cause: 'burning area',
       scale: (f) => ({ time: f ** (-n * up), p: f ** up, f: f ** up }),
-      note: 'more surface than drawn: flaws, a bore too long, ends not inhibited',
+      note: 'more burning area than drawn: flaws, a longer bore, ends not inhibited',
     },
     {
       cause: 'throat area',
       scale: (f) => ({ time: f ** (n * up), p: f ** -up, f: f ** (1 - up) }),
-      note: 'measure the throat, before and after',
+      note: 'measure the throat before and after the firing',
     },
     {
       cause: 'characteristic velocity',
-      // Thrust goes with pressure; what tells it from the area is the propellant weighed.
+      // Thrust is proportional to pressure; only the weight of the propellant distinguishes c* from the area.
       scale: (f) => ({ time: f ** (-n * up), p: f ** up, f: f ** up }),
-      note: 'c* follows from pressure integral, throat and weighed propellant',
+      note: 'c* follows from pressure integral, throat and propellant weight',
     },
     {
       cause: 'burning rate',
       scale: (f) => ({ time: f ** -up, p: f ** up, f: f ** up }),
-      note: 'batch, grain temperature or particle size: same impulse in another time',
+      note: 'batch, grain temperature or particle size: same impulse, different burn time',
     },
   ];
 }
 
 function bestOf(f: (x: number) => number): { readonly x: number; readonly value: number } {
-  // The misfit has side valleys where edges pass each other: the valley is found by steps first.
+  // The misfit has local minima where edges cross: the global one is located by steps first.
   let start = 0;
   for (let x = -0.7; x <= 0.7001; x += 0.05) if (f(x) < f(start)) start = x;
   const found = findMinimum(f, {
@@ -199,13 +225,13 @@ function pair(
   predicted: Firing,
   measured: Firing,
   channel: 'pressure' | 'thrust',
-  around: QuantityInput<'absolute pressure'> | undefined,
+  around: Quantity<'absolute pressure'> | undefined,
 ): TracePair | undefined {
   const { [channel]: a } = analysedRecord(predicted).traces;
   const { [channel]: b } = analysedRecord(measured).traces;
   if (a === undefined || b === undefined) return undefined;
   const rest = (record: Firing): number =>
-    channel === 'pressure' ? ambientSi(record, record.ambientPressure ?? around, 'explainDifference') : 0;
+    channel === 'pressure' ? ambientAt(record, record.ambientPressure ?? around, at) : 0;
   return { predicted: traceAbove(a, rest(predicted)), measured: traceAbove(b, rest(measured)) };
 }
 
@@ -214,20 +240,20 @@ function traceAbove({ time, values, edges }: AnalysedTrace, rest: number): Trace
   return { time, values, rest, start, end, peak };
 }
 
-/** Root mean square of measured less scaled prediction, as a share of the measured peak, over both burns. */
+/** Root mean square of (measured − scaled prediction)/measured peak, over both burns. */
 function rms({ predicted, measured }: TracePair, timeFactor: number, valueFactor: number): number {
   const length = Math.max(measured.end - measured.start, (predicted.end - predicted.start) * timeFactor);
   let squares = 0;
   for (let k = 0; k <= points; k++) {
     const t = (1.1 * length * k) / points - 0.02 * length;
-    const p = valueFactor * (at(predicted, predicted.start + t / timeFactor) - predicted.rest);
-    const m = at(measured, measured.start + t) - measured.rest;
+    const p = valueFactor * (valueAt(predicted, predicted.start + t / timeFactor) - predicted.rest);
+    const m = valueAt(measured, measured.start + t) - measured.rest;
     squares += (m - p) ** 2;
   }
   return Math.sqrt(squares / (points + 1)) / measured.peak;
 }
 
-function at({ time, values, rest }: Trace, t: number): number {
+function valueAt({ time, values, rest }: Trace, t: number): number {
   const n = time.length;
   if (t < time[0] || t > time[n - 1]) return rest;
   let low = 0;
@@ -250,7 +276,7 @@ function integral({ time, values, rest }: Trace): number {
 function differenceText(difference: PredictionDifference): string {
   const { explanations, cautions, residual, burnTimeRatio } = difference;
   const ratio = (name: string, value: number | undefined): string[] =>
-    value === undefined ? [] : [`  ${name} measured over predicted: ${value.toFixed(3)}`];
+    value === undefined ? [] : [`  ${name} measured/predicted: ${value.toFixed(3)}`];
   return [
     `difference ${(100 * residual).toFixed(1)} % of peak, root mean square`,
     ...ratio('peak pressure', difference.peakPressureRatio),

@@ -1,62 +1,48 @@
 import type { Firing } from '../../firing';
-import { ambientSi } from '../../firing/ambient';
-import { analysedRecord } from '../../firing/analysis/analysed-record';
+import { throatDiameter } from '../../firing/motor-inputs';
 import { median } from '../../numerics';
 import {
   fromSiArray,
   fromSiValue,
+  length,
   MeopError,
+  optional,
+  procedure,
   type Quantity,
-  type QuantityInput,
-  readInput,
   type Series,
   unitOf,
 } from '../../units';
-import { type BurnLaw, temperatureFactorSi } from '../burn-law';
+import { type BurnLaw, burnLaw, temperatureFactorSi } from '../burn-law';
 import { bandAt, bandRateSi } from '../burn-law-band';
-import { type Grain, type Regression, regress } from '../grain';
+import type { Grain, Regression } from '../grain';
+import { grainTemperature } from '../motor-inputs';
+import { castDensity, deliveredVelocity } from '../propellant-inputs';
+import { ambientAt, grainInput, pressureOf, pressureRecord, regressionOf } from './firing-inputs';
 
-/** What {@link impliedBurningArea} needs to know beside the pressure. */
-export interface ImpliedAreaInput {
-  readonly record: Firing;
-  /** Pressure around the motor. Default: that of the record; one of the two is needed. */
-  readonly ambientPressure?: QuantityInput<'absolute pressure'>;
-  readonly law: BurnLaw;
-  readonly density: QuantityInput<'density'>;
-  /** Delivered. */
-  readonly characteristicVelocity: QuantityInput<'speed'>;
-  /** Default: that of the record. */
-  readonly throatDiameter?: QuantityInput<'length'>;
-  readonly finalThroatDiameter?: QuantityInput<'length'>;
-  readonly grainTemperature?: QuantityInput<'temperature'>;
-  /** The grain as it should have been; with it the excess and what it amounts to are told. */
-  readonly flawFreeGrain?: Grain | Regression;
-}
-
-/** The burning area that a pressure trace implies, and what is over that of the sound grain. */
+/** The burning area implied by a pressure trace, and its excess over that of the flaw-free grain. */
 export interface ImpliedArea {
   readonly time: Series<'time'>;
-  /** Burning over throat area. */
+  /** Burning area/throat area. */
   readonly areaRatio: Series<'dimensionless'>;
   readonly burningArea: Series<'area'>;
   /** Burned depth. */
   readonly depth: Series<'length'>;
-  /** Of the sound grain at that depth; undefined where none was given. */
+  /** Burning area of the flaw-free grain at that depth; undefined where no grain is given. */
   readonly flawFreeArea: Series<'area'> | undefined;
   readonly excess: Series<'area'> | undefined;
   readonly flaw: EquivalentFlaw | undefined;
-  /** The least excess that would have been told as a flaw: a twentieth of the sound area, or more where noise hides it. */
+  /** Minimum excess that is reported as a flaw: a twentieth of the flaw-free area, or more where noise exceeds it. */
   readonly detectableExcess: Quantity<'area'> | undefined;
   readonly cautions: readonly string[];
 }
 
-/** What the excess area amounts to. */
+/** Flaws equivalent to the excess area. */
 export interface EquivalentFlaw {
   /** Upper tenth of the excess, as means over fortieths of the burn. */
   readonly maxExcess: Quantity<'area'>;
-  /** As a share of the sound area then. */
+  /** Maximum excess/flaw-free area at that time. */
   readonly maxExcessFraction: number;
-  /** When the excess first stays above a twentieth of the sound area. */
+  /** Time from which the excess remains above a twentieth of the flaw-free area. */
   readonly from: Quantity<'time'>;
   readonly atDepth: Quantity<'length'>;
   /** A crack has two faces: half of the excess is its area. */
@@ -67,38 +53,68 @@ export interface EquivalentFlaw {
   readonly debondArea: Quantity<'area'>;
 }
 
-const caller = 'impliedBurningArea';
+const at = { procedure: 'impliedBurningArea', path: '' };
+
+/** Throat diameter after the firing. */
+export const finalThroatDiameter = length('d_t,2', 'throat diameter after the firing', {
+  example: '12.4 mm',
+});
 
 /**
- * Burning area from pressure: K = p / (ρ·c*·r(p)), moment by moment, and its excess over the sound grain at the same
- * burned depth: how much extra surface flaws exposed, and when.
+ * Burning area from pressure, K = p / (ρ·c*·r(p)) at each sample, and its excess over the flaw-free grain at the same
+ * burned depth: the additional surface exposed by flaws, and when.
  *
- * Quasi-steady: gas stored in the chamber is neglected, so rise and tail are left out. An error of c*, density or burn law
- * shifts the whole curve; a flaw shows as a change of it.
- *
- * Source: equilibrium of burning and outflow, Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 11.
+ * Quasi-steady: gas stored in the chamber is neglected, so rise and tail-off are excluded. An error of c*, density or burn law
+ * shifts the whole curve; a flaw changes its shape.
  *
  * @throws MeopError `missing-field`, `no-pulse`
  * @example impliedBurningArea({ record: firing({ origin: 'measured', time: series([0, 1, 2, 3, 4], 's'), pressure: series([0.1, 2, 2, 2, 0.1], 'MPa') }), ambientPressure: '0.1 MPa', law: saintRobert({ referenceRate: '5 mm/s', referencePressure: '2 MPa', exponent: 0.3 }), density: '1800 kg/m^3', characteristicVelocity: '900 m/s', throatDiameter: '10 mm' }).areaRatio.at(1).si.toFixed(1) // => '246.9'
  */
-export function impliedBurningArea(input: ImpliedAreaInput): ImpliedArea {
-  const { record, law } = input;
-  const trace = analysedRecord(record).traces.pressure;
-  if (trace === undefined)
-    throw new MeopError('missing-field', `${caller}: record: no pressure in it`, 'record');
-  const read = (kind: 'density' | 'speed', field: 'density' | 'characteristicVelocity'): number =>
-    readInput(kind, field, input[field], caller).si;
-  const flux = read('density', 'density') * read('speed', 'characteristicVelocity');
-  const throat = throatOf(input);
+export const impliedBurningArea = /* @__PURE__ */ procedure({
+  name: at.procedure,
+  title: 'Burning area from a pressure trace',
+  source:
+    'equilibrium of gas generation and outflow, Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 11',
+  inputs: {
+    ...pressureRecord,
+    law: burnLaw,
+    density: castDensity,
+    characteristicVelocity: deliveredVelocity,
+    throatDiameter: optional({
+      ...throatDiameter,
+      meaning: `${throatDiameter.meaning}; that of the record if omitted`,
+    }),
+    finalThroatDiameter: optional(finalThroatDiameter),
+    grainTemperature: optional(grainTemperature),
+    flawFreeGrain: optional(grainInput),
+  },
+  gives: 'burning area over time and, with a flaw-free grain, its excess and the equivalent flaws',
+  example:
+    "impliedBurningArea({ record: firing({ origin: 'measured', time: series([0, 1, 2, 3, 4], 's'), pressure: series([0.1, 2, 2, 2, 0.1], 'MPa') }), ambientPressure: '0.1 MPa', law: saintRobert({ referenceRate: '5 mm/s', referencePressure: '2 MPa', exponent: 0.3 }), density: '1800 kg/m^3', characteristicVelocity: '900 m/s', throatDiameter: '10 mm' })",
+  run: areaOverTime,
+});
+
+interface Given {
+  readonly record: Firing;
+  readonly ambientPressure: Quantity<'absolute pressure'> | undefined;
+  readonly law: BurnLaw;
+  readonly density: Quantity<'density'>;
+  readonly characteristicVelocity: Quantity<'speed'>;
+  readonly throatDiameter: Quantity<'length'> | undefined;
+  readonly finalThroatDiameter: Quantity<'length'> | undefined;
+  readonly grainTemperature: Quantity<'temperature'> | undefined;
+  readonly flawFreeGrain: Grain | Regression | undefined;
+}
+
+function areaOverTime(given: Given): ImpliedArea {
+  const { record, law, flawFreeGrain } = given;
+  const trace = pressureOf(record, at);
+  const flux = given.density.si * given.characteristicVelocity.si;
+  const throat = throatOf(given);
   const warmth =
-    input.grainTemperature === undefined
-      ? 1
-      : temperatureFactorSi(
-          law,
-          readInput('temperature', 'grainTemperature', input.grainTemperature, caller).si,
-        );
+    given.grainTemperature === undefined ? 1 : temperatureFactorSi(law, given.grainTemperature.si);
   const { time, values: pressure } = trace;
-  const edges = trace.edges(0.1, ambientSi(record, input.ambientPressure, caller));
+  const edges = trace.edges(0.1, ambientAt(record, given.ambientPressure, at));
   const count = edges.last - edges.first + 1;
   const ratio = new Float64Array(count);
   const area = new Float64Array(count);
@@ -122,17 +138,16 @@ export function impliedBurningArea(input: ImpliedAreaInput): ImpliedArea {
     area[k] = ratio[k] * throat(passed / total || 0);
   }
   const cautions: string[] = [];
-  const regression =
-    input.flawFreeGrain && ('si' in input.flawFreeGrain ? input.flawFreeGrain : regress(input.flawFreeGrain));
-  const sound = regression && depth.map((w) => (w < regression.si.burnout ? regression.si.areaAt(w) : 0));
-  const excess = sound && area.map((a, k) => a - sound[k]);
+  const regression = flawFreeGrain && regressionOf(flawFreeGrain);
+  const flawFree = regression && depth.map((w) => (w < regression.si.burnout ? regression.si.areaAt(w) : 0));
+  const excess = flawFree && area.map((a, k) => a - flawFree[k]);
   const times = time.slice(edges.first, edges.last + 1);
-  const found = excess && sound && equivalent(times, depth, sound, excess, input.flawFreeGrain);
+  const found = excess && flawFree && equivalent(times, depth, flawFree, excess, flawFreeGrain);
   if (regression) {
     const reached = depth[count - 1] / regression.burnout.si;
     if (Math.abs(reached - 1) > 0.08)
       cautions.push(
-        `by this burn law the burn reaches ${(100 * reached).toFixed(0)} % of the grain's depth: law, web or edges are off, and the excess with them`,
+        `with this burn law, the burn reaches ${(100 * reached).toFixed(0)} % of the depth of the grain; burn law, web or edges of the burn are in error, and so is the excess area`,
       );
   }
   return {
@@ -140,48 +155,43 @@ export function impliedBurningArea(input: ImpliedAreaInput): ImpliedArea {
     areaRatio: fromSiArray('dimensionless', ratio),
     burningArea: fromSiArray('area', area, 'cm^2'),
     depth: fromSiArray('length', depth, 'mm'),
-    flawFreeArea: sound && fromSiArray('area', sound, 'cm^2'),
+    flawFreeArea: flawFree && fromSiArray('area', flawFree, 'cm^2'),
     excess: excess && fromSiArray('area', excess, 'cm^2'),
     flaw: found?.flaw,
-    detectableExcess: found && fromSiValue(found.least, 'area', unitOf('cm^2')),
+    detectableExcess: found && fromSiValue(found.min, 'area', unitOf('cm^2')),
     cautions,
   };
 }
 
-/** Throat area by the share of the pressure integral that has passed. */
-function throatOf(input: ImpliedAreaInput): (share: number) => number {
-  const first =
-    input.throatDiameter === undefined
-      ? input.record.initialThroatDiameter?.si
-      : readInput('length', 'throatDiameter', input.throatDiameter, caller).si;
+/** Throat area by the fraction of the pressure integral. */
+function throatOf(given: Given): (fraction: number) => number {
+  const first = given.throatDiameter?.si ?? given.record.initialThroatDiameter?.si;
   if (first === undefined || !(first > 0))
-    throw new MeopError(
-      'missing-field',
-      `${caller}: throatDiameter: neither given nor in the record`,
-      'throatDiameter',
-    );
-  const last =
-    input.finalThroatDiameter === undefined
-      ? first
-      : readInput('length', 'finalThroatDiameter', input.finalThroatDiameter, caller).si;
-  return (share) => (Math.PI / 4) * (first * first + share * (last * last - first * first));
+    throw new MeopError({
+      code: 'missing-field',
+      procedure: at.procedure,
+      path: 'throatDiameter',
+      expected: `${throatDiameter.meaning}; the record has none`,
+    });
+  const last = given.finalThroatDiameter?.si ?? first;
+  return (fraction) => (Math.PI / 4) * (first * first + fraction * (last * last - first * first));
 }
 
 const blocks = 40;
 
-/** The excess in the middle of the burn as one flaw; none where its means stay within a twentieth of the sound area or their noise. */
+/** The excess in the middle of the burn as one flaw; none where its means are within a twentieth of the flaw-free area or their noise. */
 function equivalent(
   time: Float64Array,
   depth: Float64Array,
-  sound: Float64Array,
+  flawFree: Float64Array,
   excess: Float64Array,
   grain: Grain | Regression | undefined,
-): { readonly flaw: EquivalentFlaw | undefined; readonly least: number } {
+): { readonly flaw: EquivalentFlaw | undefined; readonly min: number } {
   const n = excess.length;
-  // Pressure needs a moment to follow after lighting, and the tail-off has no burning area left.
+  // Pressure follows ignition with a delay, and no burning area is left in the tail-off.
   const from = Math.floor(0.06 * n);
   const to = Math.floor(0.9 * n);
-  // Of single samples the highest are the noise's: means are compared.
+  // The highest single samples are noise: means are compared.
   const count = Math.max(1, Math.min(blocks, to - from));
   const edge = (k: number): number => from + Math.floor((k * (to - from)) / count);
   const means = (values: Float64Array): Float64Array =>
@@ -190,7 +200,7 @@ function equivalent(
       return part.reduce((sum, value) => sum + value, 0) / Math.max(1, part.length);
     });
   const over = means(excess);
-  const whole = means(sound);
+  const whole = means(flawFree);
   // The median second difference is 0.6745·√6 standard deviations.
   const bends = Array.from({ length: Math.max(0, to - from - 2) }, (_, i) =>
     Math.abs(excess[from + i] - 2 * excess[from + i + 1] + excess[from + i + 2]),
@@ -207,11 +217,11 @@ function equivalent(
   let peak = 0;
   for (let k = 0; k < count; k++) if (over[k] > over[peak]) peak = k;
   const share = whole[peak] > 0 ? top / whole[peak] : 0;
-  const least = Math.max(0.05 * whole[peak], 4 * noise);
-  if (!(share > 0.05 && top > least)) return { flaw: undefined, least };
+  const min = Math.max(0.05 * whole[peak], 4 * noise);
+  if (!(share > 0.05 && top > min)) return { flaw: undefined, min };
   let first = peak;
   while (first > 0 && over[first - 1] > Math.max(0.05 * whole[first - 1], 2 * noise)) first--;
-  // What is there in the first mean may have been there from lighting.
+  // An excess in the first mean may have existed from ignition.
   const start = first === 0 ? 0 : edge(first);
   const of = (si: number): Quantity<'area'> => fromSiValue(si, 'area', unitOf('cm^2'));
   const length = grain && 'length' in grain ? grain.length.si : undefined;
@@ -225,5 +235,5 @@ function equivalent(
       length === undefined ? undefined : fromSiValue(top / 2 / length, 'length', unitOf('mm')),
     debondArea: of(top),
   };
-  return { flaw, least };
+  return { flaw, min };
 }

@@ -1,23 +1,28 @@
-import type { Firing } from '../../firing';
-import { ambientSi } from '../../firing/ambient';
 import { analysedRecord } from '../../firing/analysis/analysed-record';
-import { MeopError, type QuantityInput, readInput } from '../../units';
-import { type Grain, type Regression, regress } from '../grain';
+import { throatDiameter } from '../../firing/motor-inputs';
+import { inputs, MeopError, optional, type Values, volume } from '../../units';
+import type { Regression } from '../grain';
+import { castDensity, gamma } from '../propellant-inputs';
+import { ambientAt, grainInput, pressureOf, pressureRecord, regressionOf } from './firing-inputs';
+import { finalThroatDiameter } from './implied-area';
 
-/** One firing of a known grain: the rate at every moment of the burn. */
-export interface TraceInput {
-  readonly record: Firing;
-  readonly grain: Grain | Regression;
-  /** Pressure around the motor. Default: that of the record; one of the two is needed. */
-  readonly ambientPressure?: QuantityInput<'absolute pressure'>;
-  /** Free volume of the empty chamber; without it the gas stored in the chamber is not counted. */
-  readonly chamberVolume?: QuantityInput<'volume'>;
-  readonly gamma?: number;
-  readonly throatDiameter?: QuantityInput<'length'>;
-  readonly finalThroatDiameter?: QuantityInput<'length'>;
-  /** Density as cast; with it c* is told as well. */
-  readonly density?: QuantityInput<'density'>;
-}
+/** One firing of a known grain, from which the burning rate follows at each moment of the burn. */
+export const traceInputs = inputs(
+  {
+    ...pressureRecord,
+    grain: grainInput,
+    chamberVolume: optional(
+      volume('V', 'volume of the empty chamber; without it, gas stored in the chamber is neglected'),
+    ),
+    gamma: optional(gamma, 1.2),
+    throatDiameter: optional(throatDiameter),
+    finalThroatDiameter: optional(finalThroatDiameter),
+    density: optional(castDensity),
+  },
+  { meaning: 'one firing of a known grain' },
+);
+
+type Given = Values<typeof traceInputs.fields>;
 
 /** Burning rate and pressure along one firing, SI. */
 export interface RatesAlongBurn {
@@ -30,32 +35,28 @@ export interface RatesAlongBurn {
 
 const means = 120;
 
+const at = { procedure: 'fitBurnLaw', path: 'trace' };
+
 /**
- * Rate along the burn of a known grain. What has left through the throat is in proportion to the integral of p·A_t, all of
- * it being the propellant cast; the volume gone gives the depth, and the flow over density and burning area the rate. No
- * trace is differentiated but for the gas stored in the chamber.
+ * Rate along the burn of a known grain. The outflow is proportional to the integral of p·A_t, and its total is the
+ * propellant cast; the volume burned gives the depth, and flow/(density·burning area) the rate. No
+ * trace is differentiated, except for the gas stored in the chamber.
  *
  * Source: mass balance of the chamber, Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 11.
  */
-export function ratesAlongBurn(input: TraceInput): RatesAlongBurn {
+export function ratesAlongBurn(input: Given): RatesAlongBurn {
   const record = analysedRecord(input.record);
-  const trace = record.traces.pressure;
-  if (trace === undefined)
-    throw new MeopError(
-      'missing-field',
-      'fitBurnLaw: trace.record: the record has no pressure',
-      'trace.record',
-    );
-  const regression: Regression = 'si' in input.grain ? input.grain : regress(input.grain);
+  const trace = pressureOf(input.record, at);
+  const regression = regressionOf(input.grain);
   const { time, values: pressure } = trace;
-  const ambient = ambientSi(record, input.ambientPressure, 'fitBurnLaw: trace');
+  const ambient = ambientAt(input.record, input.ambientPressure, at);
   const edges = trace.edges(0.01, ambient);
   const from = Math.max(0, edges.first - 1);
   const to = Math.min(time.length - 1, edges.last + 1);
   const total = throatIntegral(time, pressure, from, to, input);
   const all = total.running[total.running.length - 1];
   const cast = regression.castVolume.si;
-  // Gas that fills the room which propellant leaves, as volume of propellant: p·V/(R·T) / ρ.
+  // Gas that fills the volume of the burned propellant, as volume of propellant: p·V/(R·T) / ρ.
   const stored = storage(input, all, cast);
   const { burnout } = regression.si;
   const volume: number[] = [];
@@ -79,7 +80,7 @@ export function ratesAlongBurn(input: TraceInput): RatesAlongBurn {
   for (let k = width; k + width < n; k += strideBy) {
     const gone = volume[k];
     const depth = depthOf(regression, cast - gone);
-    // Lighting and the last sliver do not follow the table.
+    // Ignition and the last sliver do not follow the table.
     if (depth < 0.06 * burnout || depth > 0.94 * Math.min(burnout, regression.web.si)) continue;
     const flow = (volume[k + width] - volume[k - width]) / (times[k + width] - times[k - width]);
     const rate = flow / regression.si.areaAt(depth);
@@ -90,20 +91,22 @@ export function ratesAlongBurn(input: TraceInput): RatesAlongBurn {
     result.depth.push(depth);
   }
   if (result.time.length < 8)
-    throw new MeopError(
-      'too-few-points',
-      `fitBurnLaw: trace: only ${result.time.length} moments between lighting and burnout are usable; sample faster`,
-      'trace.record',
-    );
+    throw new MeopError({
+      code: 'too-few-points',
+      procedure: at.procedure,
+      path: 'trace.record',
+      problem: `${result.time.length} moments between ignition and burnout are usable; at least 8 are required`,
+      remedy: 'Use a record with a higher sample rate',
+    });
   return {
     time: Float64Array.from(result.time),
     pressure: Float64Array.from(result.pressure),
     rate: Float64Array.from(result.rate),
     depth: Float64Array.from(result.depth),
     cautions: [
-      ...(record.cautions.length > 0 ? ['the record itself carries cautions'] : []),
+      ...(record.cautions.length > 0 ? ['the record has cautions'] : []),
       ...(input.chamberVolume === undefined
-        ? ['gas stored in the chamber is not counted: give chamberVolume']
+        ? ['chamberVolume not specified; gas stored in the chamber is neglected']
         : []),
     ],
   };
@@ -115,14 +118,10 @@ function throatIntegral(
   pressure: Float64Array,
   from: number,
   to: number,
-  input: TraceInput,
+  input: Given,
 ): { readonly running: Float64Array } {
-  const first =
-    input.throatDiameter &&
-    readInput('length', 'trace.throatDiameter', input.throatDiameter, 'fitBurnLaw').si;
-  const last =
-    input.finalThroatDiameter &&
-    readInput('length', 'trace.finalThroatDiameter', input.finalThroatDiameter, 'fitBurnLaw').si;
+  const first = input.throatDiameter?.si;
+  const last = input.finalThroatDiameter?.si;
   const growth = first && last ? (last / first) ** 2 - 1 : 0;
   const running = new Float64Array(to - from + 1);
   for (let i = 1; i < running.length; i++) {
@@ -134,22 +133,19 @@ function throatIntegral(
 }
 
 function storage(
-  input: TraceInput,
+  input: Given,
   pressureIntegral: number,
   cast: number,
 ): (pressure: number, gone: number) => number {
   const { chamberVolume, throatDiameter } = input;
   if (chamberVolume === undefined || throatDiameter === undefined) return () => 0;
-  const room = readInput('volume', 'trace.chamberVolume', chamberVolume, 'fitBurnLaw').si;
-  const throat = readInput('length', 'trace.throatDiameter', throatDiameter, 'fitBurnLaw').si;
-  const g = input.gamma ?? 1.2;
+  const room = chamberVolume.si;
+  const throat = throatDiameter.si;
+  const g = input.gamma;
   const vandenkerckhove = Math.sqrt(g) * (2 / (g + 1)) ** ((g + 1) / (2 * (g - 1)));
-  // ρ·c* = A_t·∫p dt / V, and R·T = (Γ·c*)²: the density of the gas over that of the propellant is p·(ρ/(ρ·c*)²)/Γ²,
-  // which needs the propellant's own density: taken as 1750 kg/m³ where it is not given.
-  const density =
-    input.density === undefined
-      ? 1750
-      : readInput('density', 'trace.density', input.density, 'fitBurnLaw').si;
+  // ρ·c* = A_t·∫p dt / V, and R·T = (Γ·c*)²: gas density/propellant density is p·(ρ/(ρ·c*)²)/Γ²,
+  // which requires the density of the propellant: 1750 kg/m³ is assumed where it is not given.
+  const density = input.density?.si ?? 1750;
   const impulsePerVolume = ((Math.PI / 4) * throat * throat * pressureIntegral) / cast;
   const perPascal = density / (vandenkerckhove * impulsePerVolume) ** 2;
   return (pressure, gone) => pressure * perPascal * (room - cast + gone);

@@ -1,6 +1,6 @@
 // Burning area and propellant volume by burned depth, cut into pieces on which both are smooth.
 
-/** What a regression must tell the chamber: plain SI numbers, in step with `depth`. */
+/** The regression as the chamber needs it: plain SI numbers that correspond to `depth`. */
 export interface DepthTable {
   /** Burned depth [m], ascending from 0; a jump of the area stands between two depths close together. */
   readonly depth: Float64Array;
@@ -101,7 +101,7 @@ function withKinks(table: DepthTable, landings: readonly number[]): DepthTable {
   };
 }
 
-/** Places in the array that {@link lookUp} fills: what was asked for, then the interval it last looked into. */
+/** Places in the array that {@link lookUp} fills: the values found, then the interval of the last search. */
 export enum Surface {
   area,
   areaSlope,

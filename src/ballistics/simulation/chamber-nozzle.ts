@@ -58,7 +58,7 @@ export function nozzleMassFlow(m: MotorModel, w: ChamberWorkspace, p: number, th
   return choked * Math.min(1, unchokedShare(m, w, mach, throat));
 }
 
-/** Mass flow over choked mass flow where the stream leaves the exit at a Mach number; above 1 the throat is choked. */
+/** Mass flow/choked mass flow at a Mach number in the exit; above 1 the throat is choked. */
 function unchokedShare(m: MotorModel, w: ChamberWorkspace, mach: number, throat: number): number {
   return (massFlowParameterSi(mach, m.gamma) * expansionOf(m, throat)) / w.nozzle.vandenkerckhove;
 }

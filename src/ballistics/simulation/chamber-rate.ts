@@ -78,7 +78,7 @@ export function anchorRate(m: MotorModel, w: ChamberWorkspace): void {
   else a[Anchor.high] = 0;
 }
 
-/** Makes the point, where `w.rate` has just been worked out, the anchor. */
+/** Makes the point, where `w.rate` has just been computed, the anchor. */
 function dropAnchor(m: MotorModel, w: ChamberWorkspace, band: number): void {
   const { anchor: a } = w;
   const p = w.point[1];

@@ -19,7 +19,7 @@ export function beginRun(m: MotorModel, w: ChamberWorkspace): void {
   setNozzle(m, w, idealNozzle(m.gamma, Math.max(1, m.exitArea / (Math.PI * m.throatRadius ** 2))));
 }
 
-/** Share of the surface that is alight: it grows evenly over the time of flame spread. */
+/** Ignited fraction of the surface, which increases evenly over the time of flame spread. */
 export function ignitedFraction(m: MotorModel, w: ChamberWorkspace, t: number): number {
   if (!w.burning) return 0;
   return w.spreading ? t / m.flameSpreadTime : 1;
@@ -28,7 +28,7 @@ export function ignitedFraction(m: MotorModel, w: ChamberWorkspace, t: number): 
 /**
  * Writes p', y' and r_t' at the point.
  *
- * p' = (R·T/V)·((ρ − p/(R·T))·A_b·r + ṁ_igniter − ṁ_nozzle), y' = r times the share alight, V = V_chamber − V_propellant(y).
+ * p' = (R·T/V)·((ρ − p/(R·T))·A_b·r + ṁ_igniter − ṁ_nozzle), y' = r times the ignited fraction, V = V_chamber − V_propellant(y).
  * Source: mass balance of the gas in the free volume at constant temperature (derived).
  */
 export function chamberSlopes(m: MotorModel, w: ChamberWorkspace): void {

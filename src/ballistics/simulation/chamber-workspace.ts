@@ -4,7 +4,7 @@ import { lookUpArray } from './burn-table';
 
 /** Arrays and switches of one run, reused from run to run. */
 export interface ChamberWorkspace {
-  /** Where slopes are wanted: t, p, y and throat radius. Numbers handed over in arrays are not boxed, arguments are. */
+  /** Point of the slopes: t, p, y and throat radius. Numbers in arrays are not boxed, arguments are. */
   readonly point: Float64Array;
   /** The step: t, h, then p, y, throat radius and their slopes at its start. */
   readonly start: Float64Array;

@@ -17,7 +17,7 @@ export interface ErosiveKernel {
   readonly strength: number;
   /** β, or the threshold velocity [m/s]. */
   readonly limit: number;
-  /** Share of the flux at the aft end of the port that is taken to act on all of it. */
+  /** Fraction of the flux at the aft end of the port that is assumed to act on the whole port. */
   readonly fluxShare: number;
   /** Port area [m²] in step with the depths of the table. */
   readonly portArea: Float64Array;

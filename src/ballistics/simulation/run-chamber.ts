@@ -12,14 +12,14 @@ import { clearResult, type RunResult } from './run-result';
 
 const mostSteps = 50_000;
 
-/** What a step ran into before its end. */
+/** What a step crosses before its end. */
 type Crossing = 'none' | 'depth' | 'closure' | 'limit' | 'stop';
 
 /**
  * Runs a motor and fills `result`; plain numbers, unchecked. The same model gives the same bits.
  *
- * The step size keeps the estimated error of each step below `tolerance`. Times at which the equations change (igniter
- * out, surface alight) are ends of steps; depths at which the burning area jumps, the opening of the closure, the limit
+ * The step size keeps the estimated error of each step below `tolerance`. Times at which the equations change (end of
+ * the igniter, surface ignited) are ends of steps; depths at which the burning area jumps, the opening of the closure, the limit
  * and the stop pressure are landed on by shortening the step until its end is there.
  */
 export function runChamber(
@@ -197,7 +197,7 @@ interface Landing {
   readonly crossing: Crossing;
 }
 
-/** Shortens the step until it ends at the crossing; what comes first wins. */
+/** Shortens the step until it ends at the first crossing. */
 function land(m: MotorModel, w: ChamberWorkspace, result: RunResult, first: Crossing): Landing {
   const p = w.start[2];
   const y = w.start[3];

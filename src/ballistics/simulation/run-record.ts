@@ -5,7 +5,7 @@ import { inside } from './inside-step';
 import type { MotorModel } from './motor-model';
 import type { RunResult } from './run-result';
 
-/** Told of every state to be kept, in order of time. */
+/** Receives every state to be recorded, in order of time. */
 export interface RunRecorder {
   /** Samples per step; the last one stands at its end. */
   readonly perStep: number;

@@ -22,7 +22,7 @@ export interface RunResult {
   pressureIntegral: number;
   /** ∫ṁ dt through the nozzle [kg] */
   massThroughNozzle: number;
-  /** Least and greatest pressure between 5 % and 95 % of the burnout depth [Pa]. */
+  /** Minimum and maximum pressure between 5 % and 95 % of the burnout depth [Pa]. */
   minBurnPressure: number;
   maxBurnPressure: number;
   /** Steps accepted and rejected, and evaluations of the slopes. */

@@ -20,7 +20,7 @@ export interface RunSamples {
   readonly throatRadius: Float64Array;
   readonly thrust: Float64Array;
   readonly massFlow: Float64Array;
-  /** Area alight [m²]. */
+  /** Ignited burning area [m²]. */
   readonly burningArea: Float64Array;
   /** Propellant left [m³]. */
   readonly volume: Float64Array;

@@ -101,7 +101,7 @@ function attempt<T>(make: () => T, cautions: string[]): T | undefined {
 function explained(motor: Motor, predicted: SimulatedFiring, measured: ReducedFiring): PredictionDifference {
   const { burnLaw } = motor.propellant;
   const exponent = burnLaw.exponent ?? burnLaw.bands?.[0]?.exponent;
-  return explainDifference(predicted, measured.record, exponent ? { exponent: exponent.value.si } : {});
+  return explainDifference({ predicted, measured: measured.record, exponent: exponent?.value.si });
 }
 
 function areaOf(motor: Motor, measured: ReducedFiring, cache: RegressionCache): ImpliedArea {

@@ -28,7 +28,6 @@ const motor = {
   law: saintRobert({ referenceRate: '4.3 mm/s', referencePressure: '2 MPa', exponent: 0.3 }),
   density: '1780 kg/m^3',
   characteristicVelocity: '900 m/s',
-  throatDiameter: '10 mm',
 } as const;
 const around = { ambientPressure: '90 kPa' } as const;
 const steeper = firing({
@@ -40,13 +39,15 @@ const steeper = firing({
   ),
 });
 
-test.each<[string, (r: typeof record, given: { ambientPressure?: '90 kPa' }) => unknown]>([
+test.each<[string, string, (r: typeof record, given: { ambientPressure?: '90 kPa' }) => unknown]>([
   [
     'the burn law along a trace',
+    'trace.ambientPressure',
     (r, given) => fitBurnLaw({ trace: { record: r, grain, ...given } }).exponent,
   ],
   [
     'the burn law from firings',
+    'firings.0.ambientPressure',
     (r, given) =>
       fitBurnLaw({
         firings: [
@@ -57,15 +58,22 @@ test.each<[string, (r: typeof record, given: { ambientPressure?: '90 kPa' }) => 
   ],
   [
     'the implied burning area',
-    (r, given) => impliedBurningArea({ record: r, ...motor, ...given }).areaRatio.si[100],
+    'ambientPressure',
+    (r, given) =>
+      impliedBurningArea({ record: r, ...motor, throatDiameter: '10 mm', ...given }).areaRatio.si[100],
   ],
-  ['the implied throat', (r, given) => impliedThroat({ record: r, ...motor, grain, ...given }).growth],
+  [
+    'the implied throat',
+    'ambientPressure',
+    (r, given) => impliedThroat({ record: r, ...motor, grain, ...given }).growth,
+  ],
   [
     'the explanation of a difference',
-    (r, given) => explainDifference(steeper, r, { exponent: 0.3, ...given }).residual,
+    'ambientPressure',
+    (r, given) => explainDifference({ predicted: steeper, measured: r, exponent: 0.3, ...given }).residual,
   ],
-])('%s needs the ambient pressure: of the record, or given', (_, of) => {
-  expect(codeAndPathOf(() => of(record, {}))).toBe('missing-field ambientPressure');
+])('%s needs the ambient pressure: of the record, or given', (_, path, of) => {
+  expect(codeAndPathOf(() => of(record, {}))).toBe(`missing-field ${path}`);
   const given = of(record, around);
   expect(given).toBe(of(said, {}));
   expect(Number.isFinite(given)).toBe(true);
@@ -82,5 +90,5 @@ test('thrust alone stands at zero before ignition: nothing of the air is asked',
       'N',
     ),
   });
-  expect(explainDifference(thrust, thrust).residual).toBe(0);
+  expect(explainDifference({ predicted: thrust, measured: thrust }).residual).toBe(0);
 });

@@ -263,17 +263,21 @@ describe('explaining a difference', () => {
     ['throat area', { throat: 7.3 }, (7.3 / 7) ** 2],
     ['burning rate', { rate: 0.9 }, 0.9],
   ] as const)('%s, changed as %o', (cause, change, factor) => {
-    const [best] = explainDifference(reference, fired(change), { exponent: 0.32 }).explanations;
+    const [best] = explainDifference({
+      predicted: reference,
+      measured: fired(change),
+      exponent: 0.32,
+    }).explanations;
     expect(best.cause).toBe(cause);
     expect(best.factor / factor).toBeCloseTo(1, 1.7);
     expect(best.explained).toBeGreaterThan(0.9);
   });
 
   test('a firing explains itself: nothing to explain', () => {
-    const difference = explainDifference(reference, reference, { exponent: 0.32 });
+    const difference = explainDifference({ predicted: reference, measured: reference, exponent: 0.32 });
     expect(difference.residual).toBeLessThan(1e-9);
     expect(difference.peakPressureRatio).toBe(1);
-    expect(difference.cautions.join()).toMatch(/little to explain/);
+    expect(difference.cautions.join()).toMatch(/less than 1 %/);
   });
 
   test('a crack is no single cause', () => {
@@ -285,7 +289,9 @@ describe('explaining a difference', () => {
       from: '2.5 mm',
       to: '82.5 mm',
     });
-    const difference = explainDifference(reference, fired({ grain: withFlaws(sound, flaw) }), {
+    const difference = explainDifference({
+      predicted: reference,
+      measured: fired({ grain: withFlaws(sound, flaw) }),
       exponent: 0.32,
     });
     expect(difference.peakPressureRatio).toBeGreaterThan(1.1);
