@@ -1,7 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { relative } from 'node:path';
 import { defineConfig } from 'vitest/config';
-import { testsNaming } from './scripts/quick/tests-naming';
+import { testsNaming } from './scripts/quick/tests-naming.ts';
 
 // What draws hundreds of motors, firings or documents, or refines grids, has a step of its own: npm run test:statistics.
 const slow = 'tests/**/*.slow.test.ts';
