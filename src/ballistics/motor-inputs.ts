@@ -24,7 +24,7 @@ export const throatErosion = inputs(
     referenceRate: speed(
       'ṙ_ref',
       'recession rate of the throat radius at the reference pressure; negative where deposits build up',
-      { example: '0.02 mm/s', worse: 'low' },
+      { example: '0.02 mm/s', worse: 'firing low' },
     ),
     referencePressure: optional(
       absolutePressure('p_ref', 'pressure of that rate; required with an exponent', { example: '4 MPaa' }),
@@ -60,7 +60,7 @@ export const nozzle = inputs(
         above: 0,
         max: 1.05,
         example: 0.95,
-        worse: 'high',
+        worse: 'firing high',
       }),
       1,
     ),
@@ -136,26 +136,30 @@ export const ignition = inputs(
     initialPressure: optional(
       absolutePressure('p_i', 'chamber pressure at the start; that of the surroundings if omitted', {
         example: '0.3 MPaa',
-        worse: 'high',
+        worse: 'firing high',
       }),
     ),
     igniterMass: optional(
       mass('m_i', 'mass of gas from the igniter, with the properties of the chamber gas', {
         min: 0,
         example: '0.5 g',
-        worse: 'high',
+        worse: 'firing high',
       }),
       0,
     ),
     igniterDuration: optional(
-      time('t_i', 'duration of the igniter, at a constant flow', { min: 0, example: '0.1 s', worse: 'low' }),
+      time('t_i', 'duration of the igniter, at a constant flow', {
+        min: 0,
+        example: '0.1 s',
+        worse: 'firing low',
+      }),
       0,
     ),
     flameSpreadTime: optional(
       time('t_f', 'time in which the flame spreads evenly over the surface', {
         min: 0,
         example: '0.05 s',
-        worse: 'low',
+        worse: 'firing low',
       }),
       0,
     ),
@@ -163,7 +167,7 @@ export const ignition = inputs(
       gaugePressure('p_c', 'pressure at which the nozzle closure opens; no closure if omitted', {
         above: 0,
         example: '1 MPag',
-        worse: 'high',
+        worse: 'firing high',
       }),
     ),
   },

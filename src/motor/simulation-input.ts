@@ -2,6 +2,7 @@ import type { Regression, SimulateInput } from '../ballistics';
 import { conicalDivergenceFactor } from '../nozzle';
 import { fromSiValue, type Quantity, unitOf } from '../units';
 import type { Motor } from './document';
+import { nominal } from './document/nominal';
 import { propellantOf } from './document/propellant-of';
 
 /** Inside of case and liner, which contains the grain. */
@@ -36,16 +37,6 @@ export function simulationInput(
     chamber: { innerDiameter: chamberDiameter(motor), length: motor.case.chamberLength.value },
     ambient: ambient.pressure.value,
     grainTemperature,
-    ...(ignition && {
-      ignition: {
-        ...(ignition.initialPressure && { initialPressure: ignition.initialPressure.value }),
-        ...(ignition.igniterMass && { igniterMass: ignition.igniterMass.value }),
-        ...(ignition.igniterDuration && { igniterDuration: ignition.igniterDuration.value }),
-        ...(ignition.flameSpreadTime && { flameSpreadTime: ignition.flameSpreadTime.value }),
-        ...(ignition.nozzleClosureBurstPressure && {
-          nozzleClosureBurstPressure: ignition.nozzleClosureBurstPressure.value,
-        }),
-      },
-    }),
+    ...(ignition && { ignition: nominal(ignition) }),
   };
 }

@@ -6,14 +6,14 @@ import {
   isGroup,
   isList,
   isParameter,
-  isQuantity,
   isVariants,
   type Quantity,
   unitFor,
   type Worse,
 } from '../units';
-import type { Measured, Motor } from './document';
+import type { Motor } from './document';
 import { motorInputs } from './document/motor-inputs';
+import { isMeasured } from './document/nominal';
 import { pathText } from './document/problems';
 
 /** Path of a value in a motor: `['grain', 'segments', 0, 'boreDiameter']`. */
@@ -56,16 +56,6 @@ function walk(input: Input, node: unknown, path: ValuePath): readonly PlacedValu
   }
   if (!isList(input) || !Array.isArray(node)) return [];
   return node.flatMap((item: unknown, i) => walk(input.item, item, [...path, i]));
-}
-
-function isMeasured(node: unknown): node is Measured {
-  return (
-    typeof node === 'object' &&
-    node !== null &&
-    'plusMinus' in node &&
-    'value' in node &&
-    isQuantity(node.value)
-  );
 }
 
 /** Returns the motor with other values at some paths [SI]; its document is unchanged. */

@@ -1,6 +1,7 @@
 import { chippedEdge, crack, debond, type Flaw, voidBubble } from '../../ballistics';
 import { angle, choice, flag, inputs, length, optional, variants } from '../../units';
 import type { ReadAs } from './document-types';
+import { nominal } from './nominal';
 
 const place = (symbol: string, meaning: string, example: `${number} mm`) =>
   length(symbol, `${meaning}, from the head end`, { above: 0, example, worse: 'neither' });
@@ -64,49 +65,22 @@ export type FlawPart = ReadAs<typeof flawInputs>;
 
 /** The flaw in the form of the ballistics module. */
 export function flawOf(part: FlawPart): Flaw {
-  const at = { angle: 'angle' in part && part.angle ? part.angle.value : '0 deg' } as const;
-  const lit = 'open' in part && part.open !== undefined ? { open: part.open } : {};
-  switch (part.flaw) {
+  const flaw = nominal(part);
+  switch (flaw.flaw) {
     case 'radial crack':
-      return crack({
-        plane: 'radial',
-        ...at,
-        innerRadius: part.innerRadius.value,
-        outerRadius: part.outerRadius.value,
-        from: part.from.value,
-        to: part.to.value,
-        ...lit,
-      });
+      return crack({ plane: 'radial', ...around, ...sizesOf(flaw) });
     case 'transverse crack':
-      return crack({
-        plane: 'transverse',
-        position: part.position.value,
-        ...(part.innerRadius && { innerRadius: part.innerRadius.value }),
-        outerRadius: part.outerRadius.value,
-        ...lit,
-      });
+      return crack({ plane: 'transverse', ...sizesOf(flaw) });
     case 'void':
-      return voidBubble({
-        diameter: part.diameter.value,
-        distanceFromAxis: part.distanceFromAxis.value,
-        position: part.position.value,
-        ...at,
-        ...lit,
-      });
+      return voidBubble({ ...around, ...sizesOf(flaw) });
     case 'debond':
-      return debond({
-        from: part.from.value,
-        to: part.to.value,
-        ...at,
-        ...(part.width && { width: part.width.value }),
-        ...lit,
-      });
+      return debond({ ...around, ...sizesOf(flaw) });
     case 'chipped edge':
-      return chippedEdge({
-        end: part.end,
-        edgeRadius: part.edgeRadius.value,
-        depth: part.depth.value,
-        ...at,
-      });
+      return chippedEdge({ ...around, ...sizesOf(flaw) });
   }
 }
+
+/** The direction of a flaw for which none is given. */
+const around = { angle: '0 deg' } as const;
+
+const sizesOf = <F extends { flaw: unknown }>({ flaw: _, ...sizes }: F) => sizes;

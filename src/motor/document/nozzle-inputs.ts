@@ -1,18 +1,6 @@
+import { ignition } from '../../ballistics/motor-inputs';
 import { materials } from '../../structures';
-import {
-  absolutePressure,
-  angle,
-  gaugePressure,
-  inputs,
-  length,
-  mass,
-  named,
-  optional,
-  ratio,
-  speed,
-  stress,
-  time,
-} from '../../units';
+import { angle, inputs, length, named, optional, ratio, speed, stress } from '../../units';
 
 /** The nozzle and its throat insert. */
 export const nozzleInputs = /* @__PURE__ */ inputs(
@@ -70,36 +58,4 @@ export const nozzleInputs = /* @__PURE__ */ inputs(
 );
 
 /** The ignition, as far as the analysis requires it. */
-export const ignitionInputs = /* @__PURE__ */ optional(
-  inputs(
-    {
-      igniterMass: optional(
-        mass('m_i', 'mass of gas from the igniter', { example: '0.5 g', worse: 'firing high' }),
-      ),
-      igniterDuration: optional(
-        time('t_i', 'duration of igniter gas flow', { example: '0.1 s', worse: 'firing low' }),
-      ),
-      initialPressure: optional(
-        absolutePressure('p_0', 'initial pressure of the analysis', {
-          example: '0.3 MPaa',
-          worse: 'firing high',
-        }),
-      ),
-      flameSpreadTime: optional(
-        time('t_f', 'time of flame spread over the surface', {
-          min: 0,
-          example: '0.05 s',
-          worse: 'firing low',
-        }),
-      ),
-      nozzleClosureBurstPressure: optional(
-        gaugePressure('p_b', 'burst pressure of the nozzle closure', {
-          above: 0,
-          example: '1 MPag',
-          worse: 'firing high',
-        }),
-      ),
-    },
-    { meaning: 'ignition' },
-  ),
-);
+export const ignitionInputs = /* @__PURE__ */ optional(ignition);

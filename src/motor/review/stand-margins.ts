@@ -11,6 +11,7 @@ import { failureMargin } from '../../structures/failure-mode/failure-margin';
 import type { FailureMode } from '../../structures/failure-mode/failure-mode';
 import { type Quantity, unitOf } from '../../units';
 import type { Motor } from '../document';
+import { nominal } from '../document/nominal';
 import { linesOf, type PartLine } from '../part-lines';
 
 /** Evaluation of stand and restraint for a thrust. */
@@ -93,29 +94,8 @@ function tippingModes({ anchors, axis }: Stand, thrust: Quantity<'force'>): read
   ];
 }
 
-function restraintOf(motor: Motor, thrust: Quantity<'force'>): RopeRestraint | undefined {
-  const held = motor.stand?.restraint;
-  if (held === undefined) return undefined;
-  const { rope, anchor } = held;
-  return ropeRestraint({
-    thrust,
-    slack: held.slack.value,
-    ropeLength: held.ropeLength.value,
-    rope: { diameter: rope.diameter.value, construction: rope.construction, grade: rope.grade },
-    termination: held.termination,
-    ...(motor.stand?.movingMass && { mass: motor.stand.movingMass.value }),
-    ...(held.legs !== undefined && { legs: held.legs }),
-    ...(held.legAngle && { legAngle: held.legAngle.value }),
-    ...(held.designFactor && { designFactor: held.designFactor.value.si }),
-    ...(held.shackle && { shackle: held.shackle.value }),
-    ...(anchor && {
-      anchor: {
-        count: anchor.count,
-        thread: anchor.thread,
-        boltClass: anchor.boltClass,
-        ...(anchor.pullAngle && { pullAngle: anchor.pullAngle.value }),
-        ...(anchor.factor && { factor: anchor.factor.value.si }),
-      },
-    }),
-  });
+function restraintOf({ stand }: Motor, thrust: Quantity<'force'>): RopeRestraint | undefined {
+  if (stand === undefined) return undefined;
+  const { movingMass: mass, restraint } = nominal(stand);
+  return restraint && ropeRestraint({ thrust, ...restraint, ...(mass && { mass }) });
 }
