@@ -3,7 +3,7 @@ import { angle, area, formula, length, ratio } from '../units';
 /**
  * Length of a straight cone between two diameters.
  *
- * @throws MeopError `out-of-domain` for a half angle not between 0 and 90°, or a large end smaller than the small one
+ * @throws MeopError `out-of-domain` for a half angle outside 0 to 90°, or a large end smaller than the small one
  * @example coneLength({ smallDiameter: '10 mm', largeDiameter: '30 mm', halfAngle: '12 deg' }).in('mm') // => 47.0463
  */
 export const coneLength = /* @__PURE__ */ formula({
@@ -63,12 +63,12 @@ export const expansionRatioOf = /* @__PURE__ */ formula({
     throatDiameter: length('D_t', 'throat diameter'),
     exitDiameter: length('D_e', 'exit diameter'),
   },
-  output: ratio('ε', 'exit over throat area', { min: 1 }),
+  output: ratio('ε', 'exit/throat area ratio', { min: 1 }),
   example: { throatDiameter: '10 mm', exitDiameter: '30 mm' },
   requires: [
     ({ throatDiameter, exitDiameter }) =>
       exitDiameter >= throatDiameter ||
-      'the exit must not be smaller than the throat: are the two exchanged?',
+      'the exit must not be smaller than the throat; check whether the two are exchanged',
   ],
   si: ({ throatDiameter, exitDiameter }) => (exitDiameter / throatDiameter) ** 2,
   solve: {

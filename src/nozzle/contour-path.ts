@@ -1,7 +1,7 @@
-// Pieces of a nozzle's inner profile in plain SI numbers: x along the axis, r from it. A profile is a chain of pieces,
-// each of which starts where the one before ends.
+// Pieces of a nozzle's inner profile in plain SI numbers: x along the axis, r from it. A profile is a chain of pieces;
+// each starts at the end of the previous one.
 
-/** A straight line, a circular arc, or a parabola given by its two ends and where their tangents meet. */
+/** A straight line, a circular arc, or a parabola given by its two ends and the intersection of its tangents. */
 export type ContourPiece =
   | { readonly kind: 'line'; readonly from: ContourPoint; readonly to: ContourPoint; readonly name: string }
   | {
@@ -26,7 +26,7 @@ export interface ContourPoint {
   readonly r: number;
 }
 
-/** The point at a share `u` of a piece, 0 at its start and 1 at its end. */
+/** The point at a fraction `u` of a piece, 0 at its start and 1 at its end. */
 export function pointOn(piece: ContourPiece, u: number): ContourPoint {
   const { from, to } = piece;
   if (piece.kind === 'line') return { x: from.x + u * (to.x - from.x), r: from.r + u * (to.r - from.r) };
@@ -57,7 +57,7 @@ export function sampleContour(pieces: readonly ContourPiece[], tolerance: number
   return points;
 }
 
-// The chord of an arc of angle θ lies r·θ²/8 inside it; that of a parabola, a quarter of its control's offset over n².
+// The chord of an arc of angle θ is r·θ²/8 inside it; that of a parabola, a quarter of its control offset divided by n².
 function segments(piece: ContourPiece, tolerance: number): number {
   if (piece.kind === 'line') return 1;
   if (piece.kind === 'arc') {
@@ -81,7 +81,7 @@ export function svgPathOf(pieces: readonly ContourPiece[]): string {
     if (piece.kind === 'line') parts.push(`L ${at(piece.to)}`);
     else if (piece.kind === 'parabola') parts.push(`Q ${at(piece.control)} ${at(piece.to)}`);
     else {
-      // Centre above the wall (a throat) or below it (the rounding into the chamber) decides the sense of the sweep.
+      // The centre above the wall (a throat) or below it (the rounding at the inlet) determines the sense of the sweep.
       const sweep = piece.centre.r > piece.from.r || piece.centre.r > piece.to.r ? 0 : 1;
       parts.push(`A ${mm(piece.radius)} ${mm(piece.radius)} 0 0 ${sweep} ${at(piece.to)}`);
     }

@@ -4,7 +4,7 @@ import { refusal } from '../units/refusal';
 import type { NozzleContourOptions } from './contour-options';
 import type { ContourPiece, ContourPoint } from './contour-path';
 
-// The lines, arcs and parabolas of a profile from what the options of nozzleContour say, in SI numbers; x is 0 where the throat begins.
+// The lines, arcs and parabolas of a profile from the options of nozzleContour, in SI numbers; x is 0 at the start of the throat.
 
 interface Convergent {
   readonly inlet: number;
@@ -22,7 +22,7 @@ export function convergentPieces(
   const rise = inlet - throat;
   if (rise === 0) return [];
   const drop = 1 - Math.cos(beta);
-  // Both arcs turn through the cone's angle, so between them they climb this share of their radii.
+  // Both arcs turn through the angle of the cone, so together they rise by this fraction of their radii.
   if ((round + up) * drop > rise * (1 + 1e-12)) {
     const fits = `at most ${mm(rise / drop)}, which is all that fits between inlet and throat at this angle,`;
     if (round === 0)
@@ -55,7 +55,7 @@ interface Divergent {
   readonly start: number;
 }
 
-/** Downstream throat arc, then cone or parabola to the lip. */
+/** Downstream throat arc, then cone or parabola to the exit lip. */
 export function divergentPieces(
   { throat, exit, down, start }: Divergent,
   options: NozzleContourOptions,
@@ -111,7 +111,7 @@ export function divergentPieces(
   if (!(lipAngle < turn))
     throw contourError('divergent.exitAngle', divergent.exitAngle, 'below the initial angle');
   const lip: ContourPoint = { x: start + (share * (exit - throat)) / Math.tan(Math.PI / 12), r: exit };
-  // Where the tangents at the two ends meet; a parabola that stays between them exists only if that lies between the ends.
+  // Intersection of the tangents at the two ends; a monotonic parabola exists only if it is between the ends.
   const control =
     (lip.r - arcEnd.r - Math.tan(lipAngle) * (lip.x - arcEnd.x)) / (Math.tan(turn) - Math.tan(lipAngle));
   if (!(control > 0 && control < lip.x - arcEnd.x))

@@ -28,18 +28,19 @@ const procedure = 'exitConditions';
 const gamma = /* @__PURE__ */ ratio('γ', 'ratio of specific heats', { above: 1 });
 
 /**
- * Exit over chamber pressure of a full-flowing nozzle. Solved for `expansionRatio` it gives the nozzle for a wanted exit pressure.
+ * Exit/chamber pressure ratio of a full-flowing nozzle. Solved for `expansionRatio` it gives the nozzle for a
+ * required exit pressure.
  *
  * @throws MeopError `out-of-domain` for γ not above 1 or an expansion ratio below 1
  * @example exitPressureRatio({ gamma: 1.2, expansionRatio: 10 }) // => 0.0125373
  */
 export const exitPressureRatio = /* @__PURE__ */ formula({
   name: 'exitPressureRatio',
-  title: 'Exit over chamber pressure',
+  title: 'Exit/chamber pressure ratio',
   equation: 'p_e/p_c = (1 + (γ − 1) / 2·M_e²)^(−γ / (γ − 1)), M_e from A/A* = ε, supersonic',
   source: 'NACA Report 1135 (1953), isentropic flow; area relation solved in a bracket',
-  inputs: { gamma, expansionRatio: ratio('ε', 'exit over throat area', { min: 1 }) },
-  output: ratio('p_e/p_c', 'exit over chamber pressure'),
+  inputs: { gamma, expansionRatio: ratio('ε', 'exit/throat area ratio', { min: 1 }) },
+  output: ratio('p_e/p_c', 'exit/chamber pressure ratio'),
   example: { gamma: 1.2, expansionRatio: 10 },
   si: ({ gamma, expansionRatio }) =>
     isentropicPressureRatioSi(machFromAreaRatioSi(expansionRatio, gamma, true), gamma),
@@ -61,7 +62,8 @@ export const exhaustVelocity = /* @__PURE__ */ formula({
   name: 'exhaustVelocity',
   title: 'Ideal exhaust velocity',
   equation: 'u_e = √(2·γ / (γ − 1)·R·T_0·(1 − (p_e / p_c)^((γ − 1) / γ)))',
-  source: 'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 3 (from memory)',
+  source:
+    'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 3 (quoted from memory, not verified)',
   inputs: {
     gamma,
     gasConstant: specificGasConstant('R', 'specific gas constant'),
@@ -97,13 +99,13 @@ export const exhaustVelocity = /* @__PURE__ */ formula({
 });
 
 /**
- * Greatest exhaust velocity: all thermal energy turned into motion by expansion to a vacuum.
+ * Maximum exhaust velocity: all thermal energy converted to kinetic energy by expansion to a vacuum.
  *
  * @example maximumExhaustVelocity({ gamma: 1.3, gasConstant: '287 J/(kg*K)', temperature: '3500 K' }).in('m/s') // => 2950.5
  */
 export const maximumExhaustVelocity = /* @__PURE__ */ formula({
   name: 'maximumExhaustVelocity',
-  title: 'Greatest exhaust velocity',
+  title: 'Maximum exhaust velocity',
   equation: 'u_max = √(2·γ / (γ − 1)·R·T_0)',
   source: 'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), section 3.3',
   inputs: {
@@ -111,13 +113,13 @@ export const maximumExhaustVelocity = /* @__PURE__ */ formula({
     gasConstant: specificGasConstant('R', 'specific gas constant'),
     temperature: temperature('T_0', 'chamber stagnation temperature'),
   },
-  output: speed('u_max', 'greatest exhaust velocity'),
+  output: speed('u_max', 'maximum exhaust velocity'),
   example: { gamma: 1.3, gasConstant: '287 J/(kg*K)', temperature: '3500 K' },
   si: ({ gamma, gasConstant, temperature: hot }) =>
     Math.sqrt(((2 * gamma) / (gamma - 1)) * gasConstant * hot),
 });
 
-/** What {@link exitConditions} needs. */
+/** Options of {@link exitConditions}. */
 export interface ExitConditionsOptions {
   readonly gamma: number;
   readonly gasConstant: QuantityInput<'specific gas constant'>;
@@ -125,11 +127,11 @@ export interface ExitConditionsOptions {
   readonly temperature: QuantityInput<'temperature'>;
   /** Chamber stagnation pressure. */
   readonly chamberPressure: QuantityInput<'absolute pressure'>;
-  /** Exit over throat area, at least 1. */
+  /** Exit/throat area ratio, at least 1. */
   readonly expansionRatio: number;
 }
 
-/** State of the stream in the exit of a full-flowing nozzle. */
+/** State of the flow at the exit of a full-flowing nozzle. */
 export interface ExitConditions {
   readonly mach: number;
   readonly pressure: Quantity<'absolute pressure'>;
@@ -147,7 +149,7 @@ const exitConditionsFields: FieldsOf<ExitConditionsOptions> = {
 };
 
 /**
- * Mach number, pressure, temperature, density and velocity in the exit of a full-flowing nozzle.
+ * Mach number, pressure, temperature, density and velocity at the exit of a full-flowing nozzle.
  *
  * Source: NACA Report 1135 (1953), isentropic flow.
  *

@@ -24,10 +24,10 @@ function expansionSi(gamma: number, pressureRatio: number): number {
 }
 
 /**
- * Expansion ratio at which the exit pressure is the ambient pressure: there the thrust coefficient has its maximum.
- * Also the expansion ratio for any wanted exit pressure.
+ * Expansion ratio at which the exit pressure equals the ambient pressure, where the thrust coefficient has its
+ * maximum. Also the expansion ratio for any required exit pressure.
  *
- * @throws MeopError `out-of-domain` for an ambient pressure above the critical pressure, at which nothing expands further
+ * @throws MeopError `out-of-domain` for an ambient pressure above the critical pressure
  * @example optimumExpansionRatio({ gamma: 1.2, chamberPressure: '300 psi', ambientPressure: '14.7 psi' }) // => 3.677073
  */
 export const optimumExpansionRatio = /* @__PURE__ */ formula({
@@ -36,24 +36,24 @@ export const optimumExpansionRatio = /* @__PURE__ */ formula({
   equation:
     'ε = ((2 / (γ + 1))^(1 / (γ − 1))·(p_c / p_a)^(1 / γ)) / √((γ + 1) / (γ − 1)·(1 − (p_a / p_c)^((γ − 1) / γ)))',
   source:
-    'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 3 (from memory), exit pressure equal to ambient',
+    'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 3 (quoted from memory, not verified), exit pressure equal to ambient',
   inputs: {
     gamma: ratio('γ', 'ratio of specific heats', { above: 1 }),
     chamberPressure: absolutePressure('p_c', 'chamber stagnation pressure'),
-    ambientPressure: absolutePressure('p_a', 'ambient or wanted exit pressure'),
+    ambientPressure: absolutePressure('p_a', 'ambient or required exit pressure'),
   },
-  output: ratio('ε', 'exit over throat area', { min: 1 }),
+  output: ratio('ε', 'exit/throat area ratio', { min: 1 }),
   example: { gamma: 1.2, chamberPressure: '300 psi', ambientPressure: '14.7 psi' },
   requires: [
     ({ gamma, chamberPressure, ambientPressure }) =>
       ambientPressure / chamberPressure <= isentropicPressureRatioSi(1, gamma) * (1 + 1e-15) ||
-      `the pressure must be at most the critical one, ${(isentropicPressureRatioSi(1, gamma) * chamberPressure).toPrecision(6)} Pa: above it the stream never reaches Mach 1`,
+      `the pressure must be at most the critical pressure, ${(isentropicPressureRatioSi(1, gamma) * chamberPressure).toPrecision(6)} Pa; above it the flow does not reach Mach 1`,
   ],
   si: ({ gamma, chamberPressure, ambientPressure }) =>
     Math.max(1, expansionSi(gamma, ambientPressure / chamberPressure)),
 });
 
-/** What {@link optimumExpansionAtAltitude} needs. */
+/** Options of {@link optimumExpansionAtAltitude}. */
 export interface OptimumExpansionAtAltitudeOptions {
   readonly gamma: number;
   readonly chamberPressure: QuantityInput<'absolute pressure'>;
@@ -82,7 +82,7 @@ export function optimumExpansionAtAltitude(options: OptimumExpansionAtAltitudeOp
   });
 }
 
-/** What {@link optimumExpansionOverTrace} needs. */
+/** Options of {@link optimumExpansionOverTrace}. */
 export interface OptimumExpansionOverTraceOptions {
   readonly gamma: number;
   readonly time: Series<'time'>;
@@ -91,10 +91,10 @@ export interface OptimumExpansionOverTraceOptions {
   readonly ambientPressure: QuantityInput<'absolute pressure'>;
 }
 
-/** The expansion ratio of greatest impulse. */
+/** The expansion ratio of maximum impulse. */
 export interface OptimumExpansionOverTrace {
   readonly expansionRatio: number;
-  /** Time average of the chamber pressure, to which the expansion ratio belongs. */
+  /** Time average of the chamber pressure, to which the expansion ratio corresponds. */
   readonly meanPressure: Quantity<'absolute pressure'>;
   readonly cautions: readonly string[];
 }
@@ -107,12 +107,13 @@ const optimumExpansionOverTraceFields: FieldsOf<OptimumExpansionOverTraceOptions
 };
 
 /**
- * Expansion ratio that gives the greatest impulse over a pressure trace. With ∂C_F,vac/∂ε = p_e/p_c the impulse
- * A_t·(C_F,vac·∫p dt − ε·p_a·t) is greatest where p_e/p_c = p_a·t/∫p dt: the optimum for the time average of the pressure.
+ * Expansion ratio of maximum impulse over a pressure trace. With ∂C_F,vac/∂ε = p_e/p_c the impulse A_t·(C_F,vac·∫p
+ * dt − ε·p_a·t) has its maximum where p_e/p_c = p_a·t/∫p dt: the optimum for the time average of the pressure.
  *
  * Source: derived from the thrust-coefficient equation, full-flowing at all times.
  *
- * @throws MeopError `out-of-domain` for series of different length, fewer than two points, or a mean pressure that does not choke
+ * @throws MeopError `out-of-domain` for series of different length, fewer than two points, or a mean pressure that
+ * does not choke
  * @example optimumExpansionOverTrace({ gamma: 1.2, time: series([0, 1], 's'), chamberPressure: seriesOf('absolute pressure', [4, 6], 'MPa'), ambientPressure: '101325 Pa' }).meanPressure.in('MPa') // => 5
  */
 export function optimumExpansionOverTrace(
@@ -123,7 +124,7 @@ export function optimumExpansionOverTrace(
   if (time.length !== chamberPressure.length || time.length < 2)
     throw new MeopError(
       'out-of-domain',
-      `optimumExpansionOverTrace: ${time.length} times and ${chamberPressure.length} pressures given; as many of each, and at least two, are expected`,
+      `optimumExpansionOverTrace: time and chamberPressure must have the same length of at least 2, got ${time.length} and ${chamberPressure.length}`,
       'chamberPressure',
     );
   const ambient = readInput(
@@ -140,13 +141,13 @@ export function optimumExpansionOverTrace(
     chamberPressure: meanPressure,
     ambientPressure: options.ambientPressure,
   });
-  const exit = ambient / mean; // exit over chamber pressure of the nozzle found
+  const exit = ambient / mean; // exit/chamber pressure ratio of the resulting nozzle
   let separated = 0;
   for (const p of chamberPressure.si) if (exit * p < 0.4 * ambient) separated++;
   const cautions =
     separated > 0
       ? [
-          `at ${separated} of ${time.length} points the stream would separate, which the optimum does not know: leave the start and tail-off out of the trace`,
+          `The flow would separate at ${separated} of ${time.length} points, which the optimum neglects. Exclude start and tail-off from the trace.`,
         ]
       : [];
   return { expansionRatio, meanPressure, cautions };

@@ -7,7 +7,7 @@ import { refusal } from '../units/refusal';
 
 const procedure = 'frictionThrustLoss';
 
-/** What {@link frictionThrustLoss} needs. */
+/** Options of {@link frictionThrustLoss}. */
 export interface FrictionLossOptions {
   readonly gamma: number;
   readonly gasConstant: QuantityInput<'specific gas constant'>;
@@ -21,7 +21,7 @@ export interface FrictionLossOptions {
   readonly halfAngle: QuantityInput<'angle'>;
 }
 
-/** Thrust lost to friction on the wall of the divergent cone. */
+/** Thrust loss by friction on the wall of the divergent cone. */
 export interface FrictionLoss {
   /** Loss of thrust coefficient. */
   readonly thrustCoefficient: number;
@@ -42,12 +42,12 @@ const frictionThrustLossFields: FieldsOf<FrictionLossOptions> = {
 };
 
 /**
- * Estimate of the thrust lost to friction in a conical divergent part: the turbulent flat-plate law at the local state,
- * starting at the throat, integrated along the cone. Compressibility and a cold wall are not corrected for, and act against each
- * other; take it as good to half of itself.
+ * Estimates the thrust loss by friction in a conical divergent section: the turbulent flat-plate law at the local
+ * state, starting at the throat, integrated along the cone. Compressibility and a cold wall are neglected; their
+ * effects are opposite. The accuracy is about 50 %.
  *
- * Source: local friction coefficient 0.0592·Re_x^(−1/5), Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, flat plate
- * in turbulent flow; viscosity taken as T^0.6 (from memory).
+ * Source: local friction coefficient 0.0592·Re_x^(−1/5), Incropera & DeWitt, Fundamentals of Heat and Mass
+ * Transfer, flat plate in turbulent flow; viscosity proportional to T^0.6 (quoted from memory, not verified).
  *
  * @throws MeopError `out-of-domain` for values outside the ranges of the fields
  * @example frictionThrustLoss({ gamma: 1.13, gasConstant: '196 J/(kg*K)', temperature: '1700 K', chamberPressure: '5 MPa', viscosity: '6e-5 Pa*s', throatDiameter: '12 mm', expansionRatio: 7, halfAngle: '12 deg' }).thrustCoefficient < 0.03 // => true
@@ -69,7 +69,7 @@ export function frictionThrustLoss(options: FrictionLossOptions): FrictionLoss {
   const angle = read('angle', 'halfAngle', 0);
   if (!(angle < Math.PI / 2)) throw refusal(procedure, 'halfAngle', options.halfAngle, 'below 90 deg');
 
-  // Along the wall: s from the throat, radius r_t + s·sin α; the axial part of τ on the ring 2πr·ds is what thrust loses.
+  // Along the wall: s from the throat, radius r_t + s·sin α; the axial component of τ on the ring 2πr·ds is the thrust loss.
   const length = (throat * (Math.sqrt(expansion) - 1)) / Math.sin(angle);
   const sample = (s: number): { readonly drag: number; readonly reynolds: number } => {
     const radius = throat + s * Math.sin(angle);
@@ -85,7 +85,7 @@ export function frictionThrustLoss(options: FrictionLossOptions): FrictionLoss {
       reynolds,
     };
   };
-  // s = length·u⁵ takes the s^(−1/5) singularity at the throat out of the integrand.
+  // s = length·u⁵ removes the s^(−1/5) singularity at the throat from the integrand.
   const drag = integratePanels((u) => sample(length * u ** 5).drag * 5 * length * u ** 4, {
     lower: 0,
     upper: 1,
@@ -95,7 +95,7 @@ export function frictionThrustLoss(options: FrictionLossOptions): FrictionLoss {
     thrustCoefficient: drag / (chamber * Math.PI * throat * throat),
     wallReynolds: sample(length).reynolds,
     cautions: [
-      'flat-plate estimate from the throat on: good to half of itself; a rough or slagged wall loses more',
+      'Flat-plate estimate from the throat, accurate to about 50 %. A rough or slagged wall has a larger loss.',
     ],
   };
 }

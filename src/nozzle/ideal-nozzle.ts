@@ -2,28 +2,32 @@ import { isentropicPressureRatioSi, vandenkerckhoveSi } from '../thermo/isentrop
 import { machFromAreaRatioSi } from '../thermo/mach-from-area-ratio';
 import { shockPressureRatioSi } from '../thermo/normal-shock-kernels';
 
-/** What one γ and one expansion ratio fix, worked out once: everything that does not depend on the pressures. */
+/** Quantities that depend only on γ and expansion ratio, not on the pressures. */
 export interface IdealNozzle {
   readonly gamma: number;
-  /** Exit over throat area. */
+  /** Exit/throat area ratio. */
   readonly expansionRatio: number;
   readonly vandenkerckhove: number;
   /** Mach number at the exit of the full-flowing nozzle. */
   readonly exitMach: number;
-  /** Exit over chamber pressure of the full-flowing nozzle. */
+  /** Exit/chamber pressure ratio of the full-flowing nozzle. */
   readonly exitPressureRatio: number;
-  /** Pressure at Mach 1 over chamber pressure. */
+  /** Ratio of the pressure at Mach 1 to chamber pressure. */
   readonly criticalPressureRatio: number;
-  /** Ambient over chamber pressure above which the throat is not choked, if the divergent part recovers pressure. */
+  /**
+   * Ambient/chamber pressure ratio above which the throat is not choked, if the divergent section recovers
+   * pressure.
+   */
   readonly maxChokedBackPressureRatio: number;
-  /** Ambient over chamber pressure at which a normal shock stands in the exit. */
+  /** Ambient/chamber pressure ratio at which a normal shock is at the exit. */
   readonly shockAtExit: number;
   /** Thrust coefficient in a vacuum, full flowing, without losses. */
   readonly vacuumThrustCoefficient: number;
 }
 
 /**
- * Exit state and limits of an ideal nozzle, for kernels; plain numbers, unchecked (`gamma` > 1, `expansionRatio` ≥ 1).
+ * Exit state and limits of an ideal nozzle, for kernels; plain numbers, unchecked (`gamma` > 1, `expansionRatio` ≥
+ * 1).
  *
  * @example idealNozzle(1.2, 10).vacuumThrustCoefficient // => 1.742307
  */
@@ -45,8 +49,8 @@ export function idealNozzle(gamma: number, expansionRatio: number): IdealNozzle 
 }
 
 /**
- * Vacuum thrust coefficient of a nozzle cut off where the Mach number is `mach`; plain numbers, unchecked.
- * Γ·(√γ·M/√B + 1/(√γ·M·√B)) with B = 1 + (γ−1)/2·M²: continuity has replaced the pressure term's power.
+ * Vacuum thrust coefficient of a nozzle truncated where the Mach number is `mach`; plain numbers, unchecked.
+ * Γ·(√γ·M/√B + 1/(√γ·M·√B)) with B = 1 + (γ−1)/2·M²: continuity replaces the power in the pressure term.
  *
  * @example vacuumThrustCoefficientAt(1, 1.2, vandenkerckhove.si({ gamma: 1.2 })) // => 1.241842
  */
@@ -56,8 +60,8 @@ export function vacuumThrustCoefficientAt(mach: number, gamma: number, vandenker
 }
 
 /**
- * Thrust coefficient of a full-flowing ideal nozzle; plain numbers, unchecked. For many pressures at one expansion ratio
- * work out {@link idealNozzle} once instead; for start, tail-off and separated flow use {@link nozzleFlowSi}.
+ * Thrust coefficient of a full-flowing ideal nozzle; plain numbers, unchecked. For many pressures at one expansion
+ * ratio use {@link idealNozzle} once instead; for start, tail-off and separated flow use {@link nozzleFlowSi}.
  *
  * @example thrustCoefficientSi(1.13, 7, 101325 / 5e6) // => 1.58897
  */

@@ -1,6 +1,6 @@
 /**
- * Thrust coefficient, expansion, regimes and separation, losses, throat change, sizing and the profile to turn.
- * Imports units, numerics, thermo and structures only.
+ * Thrust coefficient, expansion, regimes and separation, losses, throat erosion, sizing and the profile for
+ * machining. Imports only units, numerics, thermo and structures.
  *
  * @example thrustCoefficient({ gamma: 1.13, expansionRatio: 7, chamberPressure: '5 MPa', ambientPressure: '1 atm' }) // => 1.58897
  * @module

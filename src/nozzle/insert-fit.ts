@@ -15,13 +15,13 @@ import { readPositive, refusal } from '../units/refusal';
 const procedure = 'insertFit';
 
 /**
- * A dimension after free thermal growth.
+ * A dimension after free thermal expansion.
  *
  * @example thermallyExpandedDimension({ dimension: '40 mm', expansion: '4.5e-6 1/K', temperatureRise: '1000 delta_K' }).in('mm') // => 40.18
  */
 export const thermallyExpandedDimension = /* @__PURE__ */ formula({
   name: 'thermallyExpandedDimension',
-  title: 'Dimension after thermal growth',
+  title: 'Dimension after thermal expansion',
   equation: 'D = D_0·(1 + α·ΔT)',
   source: 'Definition of the mean coefficient of linear expansion',
   inputs: {
@@ -29,11 +29,11 @@ export const thermallyExpandedDimension = /* @__PURE__ */ formula({
     expansion: thermalExpansion('α', 'mean coefficient of linear expansion over the rise'),
     temperatureRise: temperatureDifference('ΔT', 'temperature above room temperature'),
   },
-  output: length('D', 'dimension when warm'),
+  output: length('D', 'dimension at temperature'),
   example: { dimension: '40 mm', expansion: '4.5e-6 1/K', temperatureRise: '1000 delta_K' },
   requires: [
     ({ expansion, temperatureRise }) =>
-      expansion * temperatureRise > -1 || 'the expansion leaves nothing of the dimension: check its unit',
+      expansion * temperatureRise > -1 || 'the expansion leaves no dimension; check its unit',
   ],
   si: ({ dimension, expansion, temperatureRise }) => dimension * (1 + expansion * temperatureRise),
   solve: {
@@ -47,15 +47,18 @@ export const thermallyExpandedDimension = /* @__PURE__ */ formula({
 export interface FitPart {
   /** Diameter at room temperature. */
   readonly diameter: QuantityInput<'length'>;
-  /** Tolerance either way; default none. */
+  /** Symmetric tolerance; default none. */
   readonly plusMinus?: QuantityInput<'length'>;
-  /** Mean coefficient of linear expansion. For graphite across the pressing direction it may differ by a third: take that one. */
+  /**
+   * Mean coefficient of linear expansion. For graphite it can differ by a third across the pressing direction; use
+   * that value.
+   */
   readonly expansion: QuantityInput<'thermal expansion'>;
   /** Temperature in service. */
   readonly temperature: QuantityInput<'temperature'>;
 }
 
-/** What {@link insertFit} needs. */
+/** Options of {@link insertFit}. */
 export interface InsertFitOptions {
   /** The throat insert, by its outer diameter. */
   readonly insert: FitPart;
@@ -65,7 +68,7 @@ export interface InsertFitOptions {
   readonly roomTemperature: QuantityInput<'temperature'>;
 }
 
-/** Least, nominal and greatest diametral clearance; negative is interference. */
+/** Minimum, nominal and maximum diametral clearance; negative is interference. */
 export interface Clearance {
   readonly min: Quantity<'length'>;
   readonly nominal: Quantity<'length'>;
@@ -73,11 +76,11 @@ export interface Clearance {
   readonly fit: 'clearance' | 'interference' | 'either';
 }
 
-/** The fit of an insert in its housing, cold and hot. */
+/** The fit of an insert in its housing, at room temperature and in service. */
 export interface InsertFit {
   readonly room: Clearance;
   readonly service: Clearance;
-  /** Width of the bond line, half the diametral clearance, cold and hot at nominal size. */
+  /** Width of the bond line, half the diametral clearance, at room temperature and in service, nominal size. */
   readonly bondLineAtRoom: Quantity<'length'>;
   readonly bondLineInService: Quantity<'length'>;
   readonly cautions: readonly string[];
@@ -98,12 +101,12 @@ const insertFitFields: FieldsOf<InsertFitOptions> = {
 
 /**
  * Clearance or interference between a throat insert and its housing, from the two diameters with their tolerances, at room
- * temperature and in service; and the bond line that has to follow the difference. Free growth: an interference so found is
- * what the parts would have to give way by, not a stress.
+ * temperature and in service; and the thickness of the bond line. Thermal expansion is free: an interference is a difference
+ * of diameters, not a stress.
  *
- * Source: linear thermal expansion; worst-case tolerance stack (common practice).
+ * Source: linear thermal expansion; worst-case tolerance stack (engineering practice, no published source).
  *
- * @throws MeopError `out-of-domain` for diameters or temperatures not above 0, a negative tolerance, or an expansion that is no small number
+ * @throws MeopError `out-of-domain` for diameters or temperatures not above 0, a negative tolerance, or an expansion that is not a small number
  * @example insertFit({ insert: { diameter: '40 mm', expansion: '4.5e-6 1/K', temperature: '1300 K' }, housing: { diameter: '40.2 mm', expansion: '23.6e-6 1/K', temperature: '400 K' }, roomTemperature: '300 K' }).service.nominal.in('mm') // => 0.114872
  */
 export function insertFit(options: InsertFitOptions): InsertFit {
@@ -124,18 +127,18 @@ export function insertFit(options: InsertFitOptions): InsertFit {
   const cautions = [
     ...(hot.fit !== 'clearance'
       ? [
-          'in service the insert may press on the housing: graphite takes compression, but a tapered or stepped seat may split',
+          'The insert can press on the housing in service. Graphite withstands compression, but a tapered or stepped seat can split.',
         ]
       : []),
     ...(cold.fit !== 'clearance'
-      ? ['at room temperature the parts may not go together without force or heat']
+      ? ['The parts may require force or heat for assembly at room temperature.']
       : []),
     ...(hot.max.si > cold.max.si
       ? [
-          'the gap opens in service: a rigid bond may crack and let gas past, and only the seat then holds the insert',
+          'The gap opens in service. A rigid bond can crack and leak gas; then only the seat retains the insert.',
         ]
       : []),
-    'transient: the insert heats in seconds, the housing much later; check the temperatures of ignition as well as of burnout',
+    'The temperatures are transient: the insert heats in seconds, the housing much later. Check the temperatures at ignition and at burnout.',
   ];
   return { room: cold, service: hot, bondLineAtRoom: half(cold), bondLineInService: half(hot), cautions };
 }

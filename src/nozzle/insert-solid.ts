@@ -5,28 +5,28 @@ import type { NozzleContour } from './nozzle-contour';
 
 const procedure = 'insertSolid';
 
-/** What {@link insertSolid} needs. */
+/** Options of {@link insertSolid}. */
 export interface InsertSolidOptions {
   /** Inner profile, from {@link nozzleContour}. */
   readonly contour: NozzleContour;
-  /** Outer diameter of the body that is turned. */
+  /** Outer diameter of the turned body. */
   readonly outerDiameter: QuantityInput<'length'>;
   readonly density: QuantityInput<'density'>;
-  /** Where the body begins and ends along the profile's x; default the whole profile. */
+  /** Ends of the body along x of the profile; default the whole profile. */
   readonly from?: QuantityInput<'length'>;
   readonly to?: QuantityInput<'length'>;
 }
 
 /** Surface, volume and mass of an insert or a whole nozzle body. */
 export interface InsertSolid {
-  /** Inner surface that the gas touches. */
+  /** Inner surface exposed to gas. */
   readonly wettedArea: Quantity<'area'>;
-  /** Volume of the body: outer cylinder less the bore. */
+  /** Volume of the body: outer cylinder minus the bore. */
   readonly volume: Quantity<'volume'>;
   /** Volume of the bore. */
   readonly boreVolume: Quantity<'volume'>;
   readonly mass: Quantity<'mass'>;
-  /** Least wall in the stretch. */
+  /** Minimum wall thickness of the body. */
   readonly leastWall: Quantity<'length'>;
 }
 
@@ -39,12 +39,13 @@ const insertSolidFields: FieldsOf<InsertSolidOptions> = {
 };
 
 /**
- * Wetted surface, volume and mass of a body turned with a nozzle profile inside and a cylinder outside; exact for the polygon of
- * the profile's points, which lies within its tolerance of the curve.
+ * Wetted surface, volume and mass of a body with a nozzle profile inside and a cylinder outside; exact for the
+ * polygon of the profile points, which is within its tolerance of the curve.
  *
  * Source: frustum geometry.
  *
- * @throws MeopError `out-of-domain` for an outer diameter that the bore breaks through, a density not above 0, or a stretch outside the profile
+ * @throws MeopError `out-of-domain` for an outer diameter not larger than the bore, a density not above 0, or ends
+ * outside the profile
  * @example insertSolid({ contour: nozzleContour({ throatDiameter: '12 mm', exitDiameter: '12 mm', inletDiameter: '12 mm', throatLength: '20 mm', divergent: { shape: 'cone', halfAngle: '12 deg' } }), outerDiameter: '40 mm', density: '1800 kg/m^3' }).mass.in('g') // => 41.168
  */
 export function insertSolid(options: InsertSolidOptions): InsertSolid {

@@ -11,12 +11,12 @@ import {
   line,
 } from './contour-pieces';
 
-/** Where a piece of the profile ends, and how the tool gets there. */
+/** End of a piece of the profile, and the tool path to it. */
 export interface ContourStation {
   readonly name: string;
   readonly x: Quantity<'length'>;
   readonly diameter: Quantity<'length'>;
-  /** Where the tool stands when the inlet face is zero. */
+  /** Tool position with zero at the inlet face. */
   readonly fromInlet: Quantity<'length'>;
   /** Radius of the arc that ends here. */
   readonly radius?: Quantity<'length'>;
@@ -26,11 +26,11 @@ export interface ContourStation {
   readonly halfAngle?: Quantity<'angle'>;
 }
 
-/** The inner profile of a nozzle from inlet to lip; x counts from the throat, negative upstream. */
+/** The inner profile of a nozzle from inlet to exit lip; x is measured from the throat, negative upstream. */
 export interface NozzleContour {
   readonly x: Series<'length'>;
   readonly radius: Series<'length'>;
-  /** What a lathe needs: the ends of every line and arc. */
+  /** Data for the lathe: the ends of every line and arc. */
   readonly stations: readonly ContourStation[];
   readonly length: Quantity<'length'>;
   readonly convergentLength: Quantity<'length'>;
@@ -43,13 +43,14 @@ export interface NozzleContour {
 }
 
 /**
- * Inner profile of a nozzle for turning: inlet rounding, convergent cone, throat arcs, and a cone or a parabolic bell. Arcs and
- * lines meet tangentially.
+ * Inner profile of a nozzle for machining: inlet rounding, convergent cone, throat arcs, and a cone or a parabolic
+ * bell. Arcs and lines meet tangentially.
  *
- * Source: geometry; a parabola from the throat arc to the lip stands for a bell as in Sutton & Biblarz, Rocket Propulsion
- * Elements, 7th ed. (2001), section 3.4 (after Rao).
+ * Source: geometry; a parabola from the throat arc to the exit lip represents a bell as in Sutton & Biblarz,
+ * Rocket Propulsion Elements, 7th ed. (2001), section 3.4 (after Rao).
  *
- * @throws MeopError `out-of-domain` for an exit or inlet smaller than the throat, angles outside 0 to 90°, or radii that do not fit between the diameters
+ * @throws MeopError `out-of-domain` for an exit or inlet smaller than the throat, angles outside 0 to 90°, or
+ * radii that do not fit between the diameters
  * @example nozzleContour({ throatDiameter: '12 mm', exitDiameter: '32 mm', inletDiameter: '40 mm', divergent: { shape: 'cone', halfAngle: '12 deg' } }).radius.min().in('mm') // => 6
  */
 export function nozzleContour(options: NozzleContourOptions): NozzleContour {
@@ -137,7 +138,7 @@ export function nozzleContour(options: NozzleContourOptions): NozzleContour {
     cautions:
       up < throat
         ? [
-            'the throat is sharp (upstream radius below the throat radius): discharge falls and the edge erodes first',
+            'The throat is sharp (upstream radius below the throat radius). The discharge coefficient decreases and the edge erodes first.',
           ]
         : [],
     toString: text,
@@ -148,5 +149,5 @@ export function nozzleContour(options: NozzleContourOptions): NozzleContour {
 const slopeOf = ({ from, to }: Extract<ContourPiece, { readonly kind: 'line' }>): number =>
   Math.atan2(Math.abs(to.r - from.r), to.x - from.x);
 const degrees = (si: number): Quantity<'angle'> => fromSiValue(si, 'angle', unitOf('deg'));
-// To the micrometre, as a drawing is dimensioned; four figures would leave a tenth at 100 mm.
+// To the micrometre, as on a drawing; four significant figures would round to 0.1 mm at 100 mm.
 const microns = (length: Quantity<'length'>): string => length.in('mm').toFixed(3);

@@ -2,7 +2,7 @@ import { formula, ratio, readInput, table } from '../units';
 import { refusal } from '../units/refusal';
 
 /**
- * Delivered thrust coefficient: divergence acts on the momentum term, the other factors on the whole.
+ * Delivered thrust coefficient: divergence acts on the momentum term, the other factors on the total.
  *
  * @example deliveredThrustCoefficient({ momentum: 1.55, pressure: 0.04, divergenceFactor: 0.989, efficiency: 0.97 }) // => 1.525762
  */
@@ -21,8 +21,7 @@ export const deliveredThrustCoefficient = /* @__PURE__ */ formula({
   output: ratio('C_F,del', 'delivered thrust coefficient'),
   example: { momentum: 1.55, pressure: 0.04, divergenceFactor: 0.989, efficiency: 0.97 },
   valid: [
-    ({ efficiency }) =>
-      efficiency <= 1 || 'an efficiency above 1 is no loss: check what it was calibrated on',
+    ({ efficiency }) => efficiency <= 1 || 'an efficiency above 1 is not a loss; check its calibration',
   ],
   si: ({ momentum, pressure, divergenceFactor, efficiency }) =>
     efficiency * (divergenceFactor * momentum + pressure),
@@ -35,8 +34,8 @@ export const deliveredThrustCoefficient = /* @__PURE__ */ formula({
 });
 
 /**
- * Velocity coefficient: exhaust velocity over the ideal one, from the nozzle efficiency, which is the ratio of the
- * enthalpies turned into motion.
+ * Velocity coefficient: actual/ideal exhaust velocity ratio, from the nozzle efficiency, which is the ratio of the
+ * enthalpies converted to kinetic energy.
  *
  * @throws MeopError `out-of-domain` for an efficiency not above 0 and at most 1
  * @example velocityCoefficient({ nozzleEfficiency: 0.95 }) // => 0.974679434
@@ -45,11 +44,12 @@ export const velocityCoefficient = /* @__PURE__ */ formula({
   name: 'velocityCoefficient',
   title: 'Velocity coefficient from nozzle efficiency',
   equation: 'ζ_v = √(η_n)',
-  source: 'Definition: kinetic energy goes with the square of velocity (any gas-turbine or rocket text)',
+  source:
+    'Definition: kinetic energy is proportional to the square of velocity (any gas-turbine or rocket textbook)',
   inputs: {
-    nozzleEfficiency: ratio('η_n', 'actual over ideal drop of enthalpy', { above: 0, max: 1 }),
+    nozzleEfficiency: ratio('η_n', 'actual/ideal enthalpy drop', { above: 0, max: 1 }),
   },
-  output: ratio('ζ_v', 'actual over ideal exhaust velocity'),
+  output: ratio('ζ_v', 'actual/ideal exhaust velocity'),
   example: { nozzleEfficiency: 0.95 },
   si: ({ nozzleEfficiency }) => Math.sqrt(nozzleEfficiency),
   solve: { nozzleEfficiency: (value) => value * value },
@@ -58,9 +58,9 @@ export const velocityCoefficient = /* @__PURE__ */ formula({
 /** One named loss of a nozzle. */
 export interface NozzleLoss {
   readonly name: string;
-  /** What is left: 1 is no loss. */
+  /** Remaining fraction; 1 without loss. */
   readonly factor: number;
-  /** Where the factor comes from: a title and edition, 'measured', or an honest 'assumed'. */
+  /** Source of the factor: a title and edition, 'measured', or 'assumed'. */
   readonly source: string;
 }
 
@@ -73,8 +73,8 @@ export interface NozzleEfficiency {
 }
 
 /**
- * The overall efficiency of named loss factors, each with its source. Losses of submergence are not modelled: a nozzle whose
- * entrance reaches into the chamber loses more than this says.
+ * The overall efficiency of named loss factors, each with its source. Losses by submergence are not modelled: the
+ * loss of a nozzle with its entrance inside the chamber is larger.
  *
  * @throws MeopError `out-of-domain` for a factor not above 0 and at most 1, naming the loss
  * @example nozzleEfficiency([{ name: 'friction', factor: 0.99, source: 'assumed' }, { name: 'droplets', factor: 0.96, source: 'assumed' }]).efficiency // => 0.9504
@@ -101,7 +101,7 @@ export function nozzleEfficiency(losses: readonly NozzleLoss[]): NozzleEfficienc
   return {
     losses,
     efficiency,
-    cautions: ['submergence of the nozzle in the chamber is not modelled'],
+    cautions: ['Submergence of the nozzle in the chamber is not modelled.'],
     toString: text,
     ...{ [Symbol.for('nodejs.util.inspect.custom')]: text },
   };

@@ -8,54 +8,59 @@ import { machFromShockStagnationPressureRatioSi } from '../thermo/normal-shock-k
 import { type IdealNozzle, vacuumThrustCoefficientAt } from './ideal-nozzle';
 import { type SeparationCriterion, separationMachSi } from './separation';
 
-/** How a nozzle runs at a back pressure. */
+/** Flow regime of a nozzle at a back pressure. */
 export type NozzleRegime =
   | 'no flow'
   | 'unchoked'
-  | 'shock in the divergent part'
+  | 'shock in the divergent section'
   | 'separated'
   | 'over-expanded'
-  | 'adapted'
+  | 'ideally expanded'
   | 'under-expanded';
 
 /**
- * What the divergent part does once the pressures no longer fill it: `recovers` is the inviscid textbook nozzle, a shock and a
- * subsonic diffuser; `stalled` leaves the wall behind, as a cone of more than about 8° half angle does (from memory): the
- * stream is a jet from the throat or from the point of separation.
+ * Behaviour of the divergent section when it does not flow full: `recovers` is the inviscid textbook nozzle, a
+ * shock and a subsonic diffuser; with `stalled` the flow separates from the wall, as in a cone of more than about
+ * 8° half angle (quoted from memory, not verified): it is a jet from the throat or from the point of separation.
  */
 export type DivergentBehaviour = 'recovers' | 'stalled';
 
-/** Places in the array that {@link nozzleFlowSi} fills. */
+/** Indices of the array that {@link nozzleFlowSi} fills. */
 export const nozzleFlowFields = {
-  /** Thrust over chamber pressure and throat area, without losses. */
+  /** Ratio of thrust to chamber pressure times throat area, without losses. */
   thrustCoefficient: 0,
-  /** Mass flow over the choked mass flow at the same chamber state. */
+  /** Ratio of mass flow to the choked mass flow at the same chamber state. */
   massFlowRatio: 1,
-  /** Mach number where the stream leaves the wall or the nozzle. */
+  /** Mach number at the separation point or at the exit. */
   exitMach: 2,
-  /** Pressure there over chamber pressure. */
+  /** Ratio of the pressure there to chamber pressure. */
   exitPressureRatio: 3,
-  /** Area of the shock, or of separation, over throat area; the expansion ratio where there is neither. */
+  /** Ratio of the area at the shock, or at separation, to throat area; the expansion ratio where there is neither. */
   eventAreaRatio: 4,
 } as const;
 
-/** Exit and ambient pressure count as equal within this share. */
-const adaptedWithin = 1e-3;
+/** Relative difference within which exit and ambient pressure are equal. */
+const idealExpansionWithin = 1e-3;
 
-/** A turbulent boundary layer withstands a normal shock up to about this Mach number (from memory). */
+/**
+ * Mach number of the strongest normal shock that a turbulent boundary layer withstands (quoted from memory, not
+ * verified).
+ */
 const shockStaysAttached = 1.3;
 
 /**
- * Regime, thrust and mass flow of an ideal nozzle at any ratio of ambient to chamber pressure from 0 up; plain numbers,
- * unchecked, written into `out` (five numbers, see {@link nozzleFlowFields}). From the vacuum up to no flow at all:
- * full flowing; separated where the criterion puts the separation inside the nozzle; a normal shock in the divergent part
- * where it is too weak to separate the stream (Mach 1.3) or stands before the place of separation; unchoked.
- * Behind the separation the wall is taken to be at ambient pressure. Thrust is continuous from full flowing to separated and
- * from shock to unchoked; it steps between separated and shock, where no simple theory holds: the last of the separated stream
- * gives a thrust coefficient of 0.2 to 0.45, the diffuser behind the first shock 0.04 to 0.25 (chamber pressures below 1.25 of the ambient).
- * With a `stalled` divergent part the throat unchokes at the critical pressure ratio and thrust falls to nothing without the
- * diffuser's dip, which suits the start and tail-off of a conical nozzle better. There the coefficient rises at the critical ratio:
- * by 0.1 with Summerfield's rule, which holds the stream to Mach 1.6 and more, by less than 0.001 with Schmucker's and Stark's.
+ * Regime, thrust and mass flow of an ideal nozzle at any ratio of ambient to chamber pressure from 0; plain
+ * numbers, unchecked, written into `out` (five numbers, see {@link nozzleFlowFields}). From the vacuum to zero
+ * flow: full flowing; separated where the criterion predicts separation inside the nozzle; a normal shock in the
+ * divergent section where it is too weak to separate the flow (Mach 1.3) or is upstream of the separation point;
+ * unchoked. Downstream of separation the wall pressure is assumed to be ambient. Thrust is continuous from full
+ * flowing to separated and from shock to unchoked. It is discontinuous between separated and shock, where no
+ * simple theory is valid: the last separated flow gives a thrust coefficient of 0.2 to 0.45, the diffuser behind
+ * the first shock 0.04 to 0.25 (chamber pressures below 1.25 times ambient). With a `stalled` divergent section
+ * the throat unchokes at the critical pressure ratio and thrust falls to zero without the dip of the diffuser,
+ * which is more suitable for start and tail-off of a conical nozzle. There the coefficient rises at the critical
+ * ratio: by 0.1 with Summerfield's rule, where the flow is attached to Mach 1.6 and more, by less than 0.001 with
+ * Schmucker's and Stark's.
  *
  * @example nozzleFlowSi(idealNozzle(1.2, 4), 0.02, 'summerfield', new Float64Array(5)) // => 'under-expanded'
  */
@@ -70,22 +75,24 @@ export function nozzleFlowSi(
   if (ambientOverChamber >= 1) return filled(out, 'no flow', 0, 0, 0, ambientOverChamber, expansionRatio);
   const stalled = divergent === 'stalled';
   if (ambientOverChamber >= (stalled ? nozzle.criticalPressureRatio : nozzle.maxChokedBackPressureRatio)) {
-    const area = stalled ? 1 : expansionRatio; // the section whose pressure is ambient
+    const area = stalled ? 1 : expansionRatio; // the section with ambient pressure
     const mach = machFromPressureRatioSi(ambientOverChamber, gamma);
     const share = (massFlowParameterSi(mach, gamma) * area) / nozzle.vandenkerckhove;
     const thrust = gamma * ambientOverChamber * mach * mach * area;
     return filled(out, 'unchoked', thrust, Math.min(1, share), mach, ambientOverChamber, area);
   }
   const fullFlowing = nozzle.vacuumThrustCoefficient - expansionRatio * ambientOverChamber;
-  if (exitPressureRatio >= ambientOverChamber * (1 - adaptedWithin)) {
+  if (exitPressureRatio >= ambientOverChamber * (1 - idealExpansionWithin)) {
     const regime =
-      exitPressureRatio > ambientOverChamber * (1 + adaptedWithin) ? 'under-expanded' : 'adapted';
+      exitPressureRatio > ambientOverChamber * (1 + idealExpansionWithin)
+        ? 'under-expanded'
+        : 'ideally expanded';
     return filled(out, regime, fullFlowing, 1, exitMach, exitPressureRatio, expansionRatio);
   }
   const inside = !stalled && ambientOverChamber > nozzle.shockAtExit;
   const shock = inside ? shockMach(nozzle, ambientOverChamber) : exitMach;
   const separation = separationMachSi(gamma, ambientOverChamber, criterion);
-  // The stream separates if it gets to where the criterion says so: before the lip, and before a shock that has not.
+  // The flow separates if it reaches the pressure of the criterion before the exit and before the shock.
   if (separation > 1 && separation < shock && !(inside && shock <= shockStaysAttached)) {
     const area = areaRatioSi(separation, gamma);
     const thrust =
@@ -104,7 +111,10 @@ export function nozzleFlowSi(
   return filled(out, 'over-expanded', fullFlowing, 1, exitMach, exitPressureRatio, expansionRatio);
 }
 
-/** Subsonic exit Mach number behind a shock: p_e·A_e is known and p·A·M·√(1 + t·M²) is the same at throat and exit. */
+/**
+ * Subsonic exit Mach number behind a shock: p_e·A_e is known, and p·A·M·√(1 + t·M²) is the same at throat and
+ * exit.
+ */
 function machAtExitBehindShock(
   { gamma, vandenkerckhove, expansionRatio }: IdealNozzle,
   ratio: number,
@@ -114,7 +124,7 @@ function machAtExitBehindShock(
   return Math.sqrt((2 * c * c) / (gamma * (1 + Math.sqrt(1 + (4 * t * c * c) / gamma))));
 }
 
-/** Mach number ahead of the normal shock that brings the stream to ambient pressure at the exit. */
+/** Mach number ahead of the normal shock that brings the flow to ambient pressure at the exit. */
 function shockMach(nozzle: IdealNozzle, ambientOverChamber: number): number {
   const mach = machAtExitBehindShock(nozzle, ambientOverChamber);
   const stagnation = ambientOverChamber / isentropicPressureRatioSi(mach, nozzle.gamma);
@@ -125,7 +135,7 @@ function shocked(nozzle: IdealNozzle, ambient: number, shock: number, out: Float
   const { gamma, expansionRatio } = nozzle;
   const mach = machAtExitBehindShock(nozzle, ambient);
   const thrust = gamma * ambient * mach * mach * expansionRatio;
-  return filled(out, 'shock in the divergent part', thrust, 1, mach, ambient, areaRatioSi(shock, gamma));
+  return filled(out, 'shock in the divergent section', thrust, 1, mach, ambient, areaRatioSi(shock, gamma));
 }
 
 function filled(

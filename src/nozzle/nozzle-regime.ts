@@ -7,41 +7,44 @@ import { type SeparationCriterion, separationCriteria } from './separation';
 
 const procedure = 'nozzleRegime';
 
-/** What {@link nozzleRegime} needs. */
+/** Options of {@link nozzleRegime}. */
 export interface NozzleRegimeOptions {
   readonly gamma: number;
-  /** Exit over throat area, at least 1. */
+  /** Exit/throat area ratio, at least 1. */
   readonly expansionRatio: number;
   /** Chamber stagnation pressure. */
   readonly chamberPressure: QuantityInput<'absolute pressure'>;
   readonly ambientPressure: QuantityInput<'absolute pressure'>;
-  /** Rule for where the stream leaves the wall; default `summerfield`. The rules differ by a fifth and more: see {@link separationPressure}. */
+  /**
+   * Separation criterion; default `summerfield`. The criteria differ by 20 % and more: see {@link
+   * separationPressure}.
+   */
   readonly criterion?: SeparationCriterion;
-  /** Whether the divergent part recovers pressure behind a shock; default `recovers`, the textbook nozzle. */
+  /** Behaviour of the divergent section behind a shock; default `recovers`, the textbook nozzle. */
   readonly divergent?: DivergentBehaviour;
 }
 
-/** How a nozzle runs, and between which chamber pressures it runs otherwise. */
+/** Flow regime of a nozzle, and the chamber pressures at which it changes. */
 export interface NozzleRegimeResult {
   readonly regime: NozzleRegime;
   readonly choked: boolean;
-  /** Without losses. */
+  /** Thrust coefficient without losses. */
   readonly thrustCoefficient: number;
-  /** Mass flow over the choked mass flow at this chamber state. */
+  /** Ratio of mass flow to the choked mass flow at this chamber state. */
   readonly massFlowRatio: number;
-  /** Mach number where the stream leaves the wall or the nozzle. */
+  /** Mach number at the separation point or at the exit. */
   readonly exitMach: number;
   /** Pressure there. */
   readonly exitPressure: Quantity<'absolute pressure'>;
-  /** Area of the shock over throat area, where a shock stands inside. */
+  /** Ratio of shock area to throat area, where a shock is inside. */
   readonly shockAreaRatio?: number;
-  /** Area at separation over throat area, where the stream separates. */
+  /** Ratio of separation area to throat area, where the flow separates. */
   readonly separationAreaRatio?: number;
   /** Chamber pressures that bound the inviscid regimes at this ambient pressure. */
   readonly minChokedPressure: Quantity<'absolute pressure'>;
-  /** Above it no normal shock stands inside. */
+  /** Minimum pressure without a normal shock inside. */
   readonly minShockFreePressure: Quantity<'absolute pressure'>;
-  /** The exit pressure is the ambient pressure. */
+  /** Pressure of ideal expansion: exit pressure equals ambient pressure. */
   readonly idealExpansionPressure: Quantity<'absolute pressure'>;
   readonly cautions: readonly string[];
 }
@@ -56,12 +59,14 @@ const nozzleRegimeFields: FieldsOf<NozzleRegimeOptions> = {
 };
 
 /**
- * Regime of a nozzle: unchoked, shock in the divergent part, separated, over-expanded, adapted or under-expanded, with thrust
- * coefficient and mass flow in each, and the chamber pressures at which the inviscid regimes change.
+ * Regime of a nozzle: unchoked, shock in the divergent section, separated, over-expanded, ideally expanded or
+ * under-expanded, with thrust coefficient and mass flow in each, and the chamber pressures at which the inviscid
+ * regimes change.
  *
- * Source: isentropic flow and normal shock (NACA Report 1135, 1953); separation by the criterion named.
+ * Source: isentropic flow and normal shock (NACA Report 1135, 1953); separation by the given criterion.
  *
- * @throws MeopError `out-of-domain` for γ not above 1, an exit smaller than the throat, negative pressures, a rule that does not exist
+ * @throws MeopError `out-of-domain` for γ not above 1, an exit smaller than the throat, negative pressures, or an
+ * unknown criterion
  * @example nozzleRegime({ gamma: 1.2, expansionRatio: 6, chamberPressure: '5 MPa', ambientPressure: '1 atm' }).regime // => 'under-expanded'
  */
 export function nozzleRegime(options: NozzleRegimeOptions): NozzleRegimeResult {
@@ -99,7 +104,7 @@ export function nozzleRegime(options: NozzleRegimeOptions): NozzleRegimeResult {
     massFlowRatio: out[1],
     exitMach: out[2],
     exitPressure: pressure(out[3] * chamber),
-    ...(regime === 'shock in the divergent part' && { shockAreaRatio: out[4] }),
+    ...(regime === 'shock in the divergent section' && { shockAreaRatio: out[4] }),
     ...(regime === 'separated' && { separationAreaRatio: out[4] }),
     minChokedPressure: pressure(ambient / chokedAt),
     minShockFreePressure: pressure(ambient / nozzle.shockAtExit),
@@ -111,15 +116,17 @@ export function nozzleRegime(options: NozzleRegimeOptions): NozzleRegimeResult {
 function cautionsFor(regime: NozzleRegime, divergent: DivergentBehaviour): readonly string[] {
   if (regime === 'separated')
     return [
-      'where a stream separates is known to a fifth at best, and throats under about 20 mm lie outside the tests',
-      'separated flow pulls to one side: expect side loads',
+      'The separation pressure is known within 20 % at best. Throats below about 20 mm are outside the range of the tests.',
+      'Separated flow is asymmetric and causes side loads.',
     ];
   const textbook = divergent === 'recovers';
-  if (regime === 'shock in the divergent part')
+  if (regime === 'shock in the divergent section')
     return [
-      'a shock stands inside only if the wall holds the stream: a cone above about 8° half angle will stall',
+      'A shock occurs inside only if the flow stays attached; in a cone above about 8° half angle it separates.',
     ];
   if (regime === 'unchoked' && textbook)
-    return ["the divergent part is taken as a perfect diffuser; for a cone use divergent: 'stalled'"];
+    return [
+      "The divergent section is assumed to be a perfect diffuser. For a cone use divergent: 'stalled'.",
+    ];
   return [];
 }

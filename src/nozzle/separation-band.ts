@@ -16,37 +16,37 @@ import { type SeparationCriterion, separationCriteria, separationMachSi } from '
 
 const procedure = 'separationPressure';
 
-/** What {@link separationPressure} needs. */
+/** Options of {@link separationPressure}. */
 export interface SeparationPressureOptions {
   readonly gamma: number;
   /** Chamber stagnation pressure. */
   readonly chamberPressure: QuantityInput<'absolute pressure'>;
   readonly ambientPressure: QuantityInput<'absolute pressure'>;
-  /** Exit over throat area, at least 1; with it each rule says whether this nozzle separates. */
+  /** Exit/throat area ratio, at least 1; if given, each criterion states whether this nozzle separates. */
   readonly expansionRatio?: number;
 }
 
-/** What one rule predicts. */
+/** Prediction of one criterion. */
 export interface SeparationPrediction {
   readonly criterion: SeparationCriterion;
-  /** Wall pressure at which the stream leaves the wall. */
+  /** Wall pressure at separation. */
   readonly pressure: Quantity<'absolute pressure'>;
   readonly pressureOverAmbient: number;
   readonly mach: number;
-  /** Area there over throat area. */
+  /** Ratio of the area there to throat area. */
   readonly areaRatio: number;
-  /** Thrust coefficient of the separated stream, wall behind it at ambient pressure. */
+  /** Thrust coefficient of the separated flow with ambient pressure on the wall downstream. */
   readonly thrustCoefficient: number;
-  /** Whether this is inside the nozzle; absent where no expansion ratio was given. */
+  /** True if separation is inside the nozzle; absent where no expansion ratio was given. */
   readonly separates?: boolean;
 }
 
-/** The band of the published rules. */
+/** Range of the published criteria. */
 export interface SeparationBand {
   readonly predictions: readonly SeparationPrediction[];
   readonly lowest: Quantity<'absolute pressure'>;
   readonly highest: Quantity<'absolute pressure'>;
-  /** What the rules say of the nozzle together; absent where no expansion ratio was given. */
+  /** Combined verdict of the criteria on the nozzle; absent where no expansion ratio was given. */
   readonly verdict?: 'attached' | 'separated' | 'the rules disagree';
   readonly cautions: readonly string[];
   toString(): string;
@@ -60,12 +60,13 @@ const separationPressureFields: FieldsOf<SeparationPressureOptions> = {
 };
 
 /**
- * Wall pressure at which an over-expanded stream separates: a band of published rules, since no one of them is right.
+ * Wall pressure at which over-expanded flow separates, as the range of five published criteria.
  *
- * Source: the rules as given at {@link summerfieldSeparationRatio}, {@link schmuckerSeparationRatio}, {@link kaltBadalSeparationRatio},
- * {@link schillingSeparationRatio} and {@link starkSeparationRatio}.
+ * Source: the criteria as given at {@link summerfieldSeparationRatio}, {@link schmuckerSeparationRatio}, {@link
+ * kaltBadalSeparationRatio}, {@link schillingSeparationRatio} and {@link starkSeparationRatio}.
  *
- * @throws MeopError `out-of-domain` for γ not above 1, an exit smaller than the throat, or an ambient pressure not above 0 or not below half of the chamber pressure
+ * @throws MeopError `out-of-domain` for γ not above 1, an exit smaller than the throat, or an ambient pressure not
+ * above 0 or not below half of the chamber pressure
  * @example separationPressure({ gamma: 1.2, chamberPressure: '300 psi', ambientPressure: '14.7 psi' }).predictions[0].pressure.in('psi') // => 5.88
  */
 export function separationPressure(options: SeparationPressureOptions): SeparationBand {
@@ -134,10 +135,10 @@ export function separationPressure(options: SeparationPressureOptions): Separati
             : 'the rules disagree',
     }),
     cautions: [
-      `the rules differ by ${((highest.si / lowest.si - 1) * 100).toFixed(0)} % here; throats under about 20 mm lie outside the tests they were fitted to`,
+      `The criteria differ by ${((highest.si / lowest.si - 1) * 100).toFixed(0)} % here. Throats below about 20 mm are outside the range of their tests.`,
       ...(predictions.some(({ mach }) => mach < 1.5)
         ? [
-            'some rule puts separation below Mach 1.5, outside the tests: so near the throat no rule is to be trusted',
+            'A criterion predicts separation below Mach 1.5, outside the range of its tests. No criterion is reliable so near the throat.',
           ]
         : []),
     ],

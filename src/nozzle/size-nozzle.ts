@@ -19,18 +19,18 @@ import { thrustCoefficientPartsSi } from './thrust-coefficient';
 
 const procedure = 'sizeNozzle';
 
-/** A target of thrust, or what the burning surface gives. */
+/** Target of a nozzle: a thrust, or the mass flow of a burning surface. */
 export type SizingTarget =
   | { readonly thrust: QuantityInput<'force'> }
   | {
       readonly burningArea: QuantityInput<'area'>;
-      /** Burning rate at the chamber pressure. */
+      /** Burn rate at the chamber pressure. */
       readonly burnRate: QuantityInput<'speed'>;
       readonly propellantDensity: QuantityInput<'density'>;
     }
   | {
       readonly burningArea: QuantityInput<'area'>;
-      /** Burning rate by Saint-Robert's law: its rate at a reference pressure, and the exponent. */
+      /** Burn rate by Saint-Robert's law: its rate at a reference pressure, and the exponent. */
       readonly burnLaw: {
         readonly referenceRate: QuantityInput<'speed'>;
         readonly referencePressure: QuantityInput<'absolute pressure'>;
@@ -39,27 +39,27 @@ export type SizingTarget =
       readonly propellantDensity: QuantityInput<'density'>;
     };
 
-/** What {@link sizeNozzle} needs. */
+/** Options of {@link sizeNozzle}. */
 export interface SizeNozzleOptions {
   readonly target: SizingTarget;
   /** Chamber stagnation pressure. */
   readonly chamberPressure: QuantityInput<'absolute pressure'>;
   readonly ambientPressure: QuantityInput<'absolute pressure'>;
-  /** Of the mixture, where the exhaust carries droplets. */
+  /** Of the mixture, if the exhaust contains droplets. */
   readonly gamma: number;
   /** Delivered characteristic velocity: ideal times its efficiency. */
   readonly characteristicVelocity: QuantityInput<'speed'>;
-  /** Exit over throat area; default the optimum for the ambient pressure. */
+  /** Exit/throat area ratio; default the optimum for the ambient pressure. */
   readonly expansionRatio?: number;
   /** Half angle of the divergent cone; default 12°. */
   readonly halfAngle?: QuantityInput<'angle'>;
   /** Half angle of the convergent cone; default 45°. */
   readonly convergentHalfAngle?: QuantityInput<'angle'>;
-  /** Diameter from which the convergent part starts; without it no convergent length is given. */
+  /** Diameter at the start of the convergent section; without it no convergent length is given. */
   readonly inletDiameter?: QuantityInput<'length'>;
-  /** Product of the losses other than divergence; default 1. See {@link nozzleEfficiency}. */
+  /** Product of the losses except divergence; default 1. See {@link nozzleEfficiency}. */
   readonly efficiency?: number;
-  /** Actual over ideal mass flow of the throat; default 1. */
+  /** Actual/ideal mass flow of the throat; default 1. */
   readonly dischargeCoefficient?: number;
 }
 
@@ -77,7 +77,9 @@ export interface SizedNozzle {
   readonly exitPressure: Quantity<'absolute pressure'>;
   readonly halfAngle: Quantity<'angle'>;
   readonly convergentHalfAngle: Quantity<'angle'>;
-  /** Along the axis, straight cones, without the rounding of throat and entrance: see {@link nozzleContour} for those. */
+  /**
+   * Length along the axis, straight cones, without the rounding of throat and entrance; see {@link nozzleContour}.
+   */
   readonly divergentLength: Quantity<'length'>;
   readonly convergentLength?: Quantity<'length'>;
   readonly cautions: readonly string[];
@@ -99,12 +101,13 @@ const sizeNozzleFields: FieldsOf<SizeNozzleOptions> = {
 };
 
 /**
- * Sizes a conical nozzle: throat and exit diameter, lengths and what it delivers, for a thrust or for a burning surface.
+ * Sizes a conical nozzle for a thrust or for a burning surface: throat and exit diameter, lengths and performance.
  *
- * Source: Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), chapter 3; F = C_F·p_c·A_t and ṁ = C_d·p_c·A_t/c*.
+ * Source: Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), chapter 3; F = C_F·p_c·A_t and ṁ =
+ * C_d·p_c·A_t/c*.
  *
- * @throws MeopError `out-of-domain` for values outside the ranges of the fields, an ambient pressure at which the throat is not choked,
- * or an expansion so far beyond the optimum that no thrust is left
+ * @throws MeopError `out-of-domain` for values outside the ranges of the fields, an ambient pressure at which the
+ * throat is not choked, or an expansion so far beyond the optimum that the thrust is not positive
  * @example sizeNozzle({ target: { thrust: '750 N' }, chamberPressure: '5 MPa', ambientPressure: '101325 Pa', gamma: 1.13, characteristicVelocity: '900 m/s' }).throatDiameter.in('mm') // => 11.01778
  */
 export function sizeNozzle(options: SizeNozzleOptions): SizedNozzle {
@@ -202,19 +205,19 @@ export function sizeNozzle(options: SizeNozzleOptions): SizedNozzle {
   const cautions = [
     ...(exitPressure < 0.4 * ambient
       ? [
-          'exit pressure is below 0.4 of ambient: the stream will separate and give another thrust: see nozzleRegime',
+          'Exit pressure is below 0.4 of ambient. The flow separates and the thrust differs; see nozzleRegime.',
         ]
       : ideal.shockAtExit * chamber < ambient
-        ? ['ambient pressure is so high that a shock stands in the divergent part: see nozzleRegime']
+        ? ['At this ambient pressure a shock occurs in the divergent section; see nozzleRegime.']
         : []),
     ...(half > Math.PI / 12
-      ? ['a half angle above 15° costs thrust by divergence and may not hold the stream']
+      ? ['A half angle above 15° increases the divergence loss, and the flow can separate.']
       : []),
     ...(efficiency === 1
-      ? ['no losses but divergence are counted: a firing will deliver a few per cent less']
+      ? ['Only the divergence loss is included. The delivered performance is a few per cent lower.']
       : []),
     ...(velocity * vandenkerckhoveSi(gamma) > 3500
-      ? ['the characteristic velocity is unusually high: check its unit']
+      ? ['The characteristic velocity is unusually high. Check its unit.']
       : []),
   ];
   const text = (): string =>

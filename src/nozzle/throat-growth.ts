@@ -1,7 +1,8 @@
 import { formula, length, ratio, speed, time } from '../units';
 
 /**
- * Throat diameter after a time at a radial recession rate: the diameter grows at twice the rate. A negative rate is deposition.
+ * Throat diameter after a time at a radial recession rate: the diameter grows at twice the rate. A negative rate
+ * is deposition.
  *
  * @throws MeopError `out-of-domain` where deposition would close the throat
  * @example erodedThroatDiameter({ throatDiameter: '12 mm', recessionRate: '0.1 mm/s', time: '3 s' }).in('mm') // => 12.6
@@ -31,7 +32,7 @@ export const erodedThroatDiameter = /* @__PURE__ */ formula({
 });
 
 /**
- * Growth of the throat area over the area at the start; negative where slag has narrowed it.
+ * Relative growth of the throat area; negative where slag has reduced it.
  *
  * @example throatAreaGrowth({ throatDiameter: '12 mm', erodedDiameter: '12.6 mm' }) // => 0.1025
  */
@@ -44,7 +45,7 @@ export const throatAreaGrowth = /* @__PURE__ */ formula({
     throatDiameter: length('D_t', 'throat diameter at the start'),
     erodedDiameter: length('D', 'throat diameter later'),
   },
-  output: ratio('ΔA/A', 'growth of the throat area over the area at the start'),
+  output: ratio('ΔA/A', 'relative growth of the throat area'),
   example: { throatDiameter: '12 mm', erodedDiameter: '12.6 mm' },
   si: ({ throatDiameter, erodedDiameter }) =>
     ((erodedDiameter - throatDiameter) * (erodedDiameter + throatDiameter)) /

@@ -4,7 +4,7 @@ import { readNotNegative, readPositive } from '../units/refusal';
 
 const procedure = 'throatLaw';
 
-/** How the throat wall recedes: each law gives a radial rate; a negative rate is slag building up. */
+/** Recession law of the throat wall: each law gives a radial rate; a negative rate is slag build-up. */
 export type ThroatLaw =
   | { readonly law: 'constant'; readonly rate: QuantityInput<'speed'> }
   | {
@@ -13,17 +13,17 @@ export type ThroatLaw =
       readonly referenceRate: QuantityInput<'speed'>;
       readonly referencePressure: QuantityInput<'absolute pressure'>;
       readonly exponent: number;
-      /** Time under gas before the wall is hot enough to recede; default 0. */
+      /** Heating time of the wall before recession starts; default 0. */
       readonly heatingTime?: QuantityInput<'time'>;
     }
   | {
       readonly law: 'after heating';
       readonly rate: QuantityInput<'speed'>;
-      /** Time under gas before the wall is hot enough to recede. */
+      /** Heating time of the wall before recession starts. */
       readonly heatingTime: QuantityInput<'time'>;
     };
 
-/** The same law on plain SI numbers, for kernels: rate = `rate`·(p/`pressure`)^`exponent` once heated for `heatingTime`. */
+/** The same law on plain SI numbers, for kernels: rate = `rate`·(p/`pressure`)^`exponent` after `heatingTime`. */
 export interface ThroatLawSi {
   readonly rate: number;
   readonly pressure: number;
@@ -32,9 +32,10 @@ export interface ThroatLawSi {
 }
 
 /**
- * A throat law read once into plain numbers, for simulations.
+ * Reads a throat law into plain numbers, for simulations.
  *
- * @throws MeopError `unknown-name` for a law that does not exist, `out-of-domain` for a reference pressure not above 0 or a negative heating time
+ * @throws MeopError `unknown-name` for an unknown law, `out-of-domain` for a reference pressure not above 0 or a
+ * negative heating time
  * @example throatLawSi({ law: 'constant', rate: '0.1 mm/s' }).rate // => 1e-4
  */
 export function throatLawSi(law: ThroatLaw): ThroatLawSi {
@@ -80,7 +81,7 @@ export function throatLawSi(law: ThroatLaw): ThroatLawSi {
     default:
       throw new MeopError(
         'unknown-name',
-        `throatLaw: law: ${String(given)} given; 'constant', 'pressure power' or 'after heating' is expected`,
+        `throatLaw: law must be 'constant', 'pressure power' or 'after heating', got ${String(given)}`,
         'law',
         { value: given },
       );
@@ -91,7 +92,8 @@ const heatingTimeOf = (given: QuantityInput<'time'>): number =>
   readNotNegative('time', 'heatingTime', given, procedure).si;
 
 /**
- * Radial recession rate in m/s at a chamber pressure and a time under gas; plain SI numbers, unchecked.
+ * Radial recession rate in m/s at a chamber pressure and a time after the start of flow; plain SI numbers,
+ * unchecked.
  *
  * @example throatRecessionRateSi(throatLawSi({ law: 'constant', rate: '0.1 mm/s' }), 5e6, 1) // => 1e-4
  */
@@ -100,7 +102,7 @@ export function throatRecessionRateSi(law: ThroatLawSi, pressure: number, heated
   return law.exponent === 0 ? law.rate : law.rate * (pressure / law.pressure) ** law.exponent;
 }
 
-/** What {@link throatHistory} needs. */
+/** Options of {@link throatHistory}. */
 export interface ThroatHistoryOptions {
   readonly throatDiameter: QuantityInput<'length'>;
   readonly law: ThroatLaw;
@@ -109,12 +111,12 @@ export interface ThroatHistoryOptions {
   readonly chamberPressure: Series<'absolute pressure'>;
 }
 
-/** Throat over a burn. */
+/** History of the throat over a burn. */
 export interface ThroatHistory {
   readonly time: Series<'time'>;
   readonly diameter: Series<'length'>;
   readonly area: Series<'area'>;
-  /** Growth of the area over the area at the start, at the end. */
+  /** Relative growth of the area at the end. */
   readonly areaGrowth: number;
 }
 
@@ -126,11 +128,11 @@ const throatHistoryFields: FieldsOf<ThroatHistoryOptions> = {
 };
 
 /**
- * Throat diameter over a pressure trace by an erosion law: the trapezoidal rule on the rate, split where the wall becomes hot
- * enough. Pressure and throat act on each other in a motor: there the simulation integrates the same law.
+ * Throat diameter over a pressure trace by an erosion law: the trapezoidal rule on the rate, split at the end of
+ * the heating time. In a motor, pressure and throat interact; there the simulation integrates the same law.
  *
- * @throws MeopError `out-of-domain` for series of different length, times that do not rise, a pressure that the law cannot raise to
- * its power, or a throat that slag would close
+ * @throws MeopError `out-of-domain` for series of different length, times that do not rise, a pressure that the
+ * law cannot raise to its power, or a throat closed by slag
  * @example throatHistory({ throatDiameter: '12 mm', law: { law: 'constant', rate: '0.1 mm/s' }, time: series([0, 3], 's'), chamberPressure: seriesOf('absolute pressure', [5, 5], 'MPa') }).diameter.at(-1).in('mm') // => 12.6
  */
 export function throatHistory(options: ThroatHistoryOptions): ThroatHistory {
@@ -140,7 +142,7 @@ export function throatHistory(options: ThroatHistoryOptions): ThroatHistory {
   if (count !== chamberPressure.length || count < 2)
     throw new MeopError(
       'out-of-domain',
-      `throatHistory: ${count} times and ${chamberPressure.length} pressures given; as many of each, and at least two, are expected`,
+      `throatHistory: time and chamberPressure must have the same length of at least 2, got ${count} and ${chamberPressure.length}`,
       'chamberPressure',
     );
   const start = readPositive('length', 'throatDiameter', options.throatDiameter, 'throatHistory').si;
@@ -156,10 +158,10 @@ export function throatHistory(options: ThroatHistoryOptions): ThroatHistory {
     if (!(step > 0))
       throw new MeopError(
         'out-of-domain',
-        `throatHistory: time[${i}] does not rise; rising times are expected`,
+        `throatHistory: time must be ascending; time[${i}] is not`,
         'time',
       );
-    // Only the share of the step after the wall is hot counts; Infinity marks both ends as heated.
+    // Only the part of the step after the heating time is included; Infinity marks both ends as heated.
     const hot = Math.min(1, Math.max(0, (t[i] - t[0] - law.heatingTime) / step));
     const before = p[i] + hot * (p[i - 1] - p[i]);
     const mean =
@@ -167,7 +169,7 @@ export function throatHistory(options: ThroatHistoryOptions): ThroatHistory {
     if (!Number.isFinite(mean))
       throw new MeopError(
         'out-of-domain',
-        `throatHistory: chamberPressure: ${before} Pa and ${p[i]} Pa given at ${t[i]} s; pressures above 0 are expected: the law raises them to the power ${law.exponent}`,
+        `throatHistory: chamberPressure must be above 0 Pa, got ${before} Pa and ${p[i]} Pa at ${t[i]} s. The law raises it to the power ${law.exponent}.`,
         'chamberPressure',
         { value: p[i], expected: 'above 0 Pa' },
       );
@@ -175,7 +177,7 @@ export function throatHistory(options: ThroatHistoryOptions): ThroatHistory {
     if (!(diameter[i] > 0))
       throw new MeopError(
         'out-of-domain',
-        `throatHistory: the deposit closes the throat at ${t[i]} s; check the rate of the law`,
+        `throatHistory: the deposit closes the throat at ${t[i]} s. Check the rate of the law.`,
         'law',
         { value: options.law },
       );

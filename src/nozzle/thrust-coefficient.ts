@@ -4,15 +4,17 @@ import { absolutePressure, formula, ratio } from '../units';
 import { idealNozzle, thrustCoefficientSi, vacuumThrustCoefficientAt } from './ideal-nozzle';
 
 const gamma = /* @__PURE__ */ ratio('γ', 'ratio of specific heats', { above: 1 });
-const expansionRatio = /* @__PURE__ */ ratio('ε', 'exit over throat area', { min: 1 });
-const sutton = 'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 3 (from memory)';
+const expansionRatio = /* @__PURE__ */ ratio('ε', 'exit/throat area ratio', { min: 1 });
+const sutton =
+  'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 3 (quoted from memory, not verified)';
 
 /**
  * Thrust coefficient of an ideal nozzle that flows full and is choked.
  *
- * A caution is attached where the stream would separate or a shock would stand inside: then {@link nozzleRegime} says what happens.
+ * A caution is attached where the flow would separate or a shock would be inside; then use {@link nozzleRegime}.
  *
- * @throws MeopError `out-of-domain` for γ not above 1, an expansion ratio below 1, or an ambient pressure so high that the throat is not choked
+ * @throws MeopError `out-of-domain` for γ not above 1, an expansion ratio below 1, or an ambient pressure at which
+ * the throat is not choked
  * @example thrustCoefficient({ gamma: 1.13, expansionRatio: 7, chamberPressure: '5 MPa', ambientPressure: '1 atm' }) // => 1.588973
  */
 export const thrustCoefficient = /* @__PURE__ */ formula({
@@ -32,15 +34,15 @@ export const thrustCoefficient = /* @__PURE__ */ formula({
   requires: [
     ({ gamma, expansionRatio, chamberPressure, ambientPressure }) =>
       ambientPressure / chamberPressure < idealNozzle(gamma, expansionRatio).maxChokedBackPressureRatio ||
-      `the throat is not choked: ambient must be below ${(idealNozzle(gamma, expansionRatio).maxChokedBackPressureRatio * chamberPressure).toPrecision(6)} Pa here; nozzleRegime treats unchoked flow`,
+      `the throat is not choked: ambient pressure must be below ${(idealNozzle(gamma, expansionRatio).maxChokedBackPressureRatio * chamberPressure).toPrecision(6)} Pa; use nozzleRegime for unchoked flow`,
   ],
   valid: [
     ({ gamma, expansionRatio, chamberPressure, ambientPressure }) =>
       idealNozzle(gamma, expansionRatio).exitPressureRatio * chamberPressure >= 0.4 * ambientPressure ||
-      'exit pressure is below 0.4 of ambient: the stream will separate and the thrust differ: see nozzleRegime',
+      'exit pressure is below 0.4 of ambient, so the flow separates and the thrust differs; see nozzleRegime',
     ({ gamma, expansionRatio, chamberPressure, ambientPressure }) =>
       idealNozzle(gamma, expansionRatio).shockAtExit * chamberPressure >= ambientPressure ||
-      'ambient pressure is so high that a shock stands in the divergent part and the thrust differs: see nozzleRegime',
+      'at this ambient pressure a shock occurs in the divergent section and the thrust differs; see nozzleRegime',
   ],
   si: ({ gamma, expansionRatio, chamberPressure, ambientPressure }) =>
     thrustCoefficientSi(gamma, expansionRatio, ambientPressure / chamberPressure),
@@ -71,7 +73,8 @@ export const vacuumThrustCoefficient = /* @__PURE__ */ formula({
 });
 
 /**
- * Thrust coefficient of an ideal nozzle whose exit pressure is the ambient pressure: the most that the pressure ratio allows.
+ * Thrust coefficient of an ideal nozzle with exit pressure equal to ambient pressure: the maximum for the pressure
+ * ratio.
  *
  * @throws MeopError `out-of-domain` for a pressure ratio that does not choke the throat
  * @example optimumThrustCoefficient({ gamma: 1.2, chamberPressure: '70 atm', ambientPressure: '1 atm' }) // => 1.600302
@@ -91,7 +94,7 @@ export const optimumThrustCoefficient = /* @__PURE__ */ formula({
   requires: [
     ({ gamma, chamberPressure, ambientPressure }) =>
       ambientPressure / chamberPressure <= isentropicPressureRatioSi(1, gamma) ||
-      'the ambient pressure is above the critical pressure: no divergent part can be adapted',
+      'the ambient pressure is above the critical pressure, so ideal expansion is impossible',
   ],
   si: ({ gamma, chamberPressure, ambientPressure }) =>
     vandenkerckhoveSi(gamma) *
@@ -102,34 +105,34 @@ export const optimumThrustCoefficient = /* @__PURE__ */ formula({
 });
 
 /**
- * Greatest thrust coefficient there is at a γ: infinite expansion into a vacuum.
+ * Maximum thrust coefficient at a given γ: infinite expansion into a vacuum.
  *
  * @example maximumThrustCoefficient({ gamma: 1.2 }) // => 2.246578
  */
 export const maximumThrustCoefficient = /* @__PURE__ */ formula({
   name: 'maximumThrustCoefficient',
-  title: 'Greatest thrust coefficient',
+  title: 'Maximum thrust coefficient',
   equation: 'C_F,max = √(2·γ² / (γ − 1)·(2 / (γ + 1))^((γ + 1) / (γ − 1)))',
   source: `${sutton}, limit of infinite expansion`,
   inputs: { gamma },
-  output: ratio('C_F,max', 'greatest thrust coefficient'),
+  output: ratio('C_F,max', 'maximum thrust coefficient'),
   example: { gamma: 1.2 },
   si: ({ gamma }) => vandenkerckhoveSi(gamma) * Math.sqrt((2 * gamma) / (gamma - 1)),
 });
 
 /** The two terms of a thrust coefficient. */
 export interface ThrustCoefficientParts {
-  /** What the exit momentum gives. */
+  /** Contribution of the exit momentum. */
   readonly momentum: number;
-  /** What the difference of exit and ambient pressure gives; negative when over-expanded. */
+  /** Contribution of the difference of exit and ambient pressure; negative when over-expanded. */
   readonly pressure: number;
   /** Their sum. */
   readonly total: number;
 }
 
 /**
- * Momentum and pressure terms of the thrust coefficient of a full-flowing nozzle; plain numbers, unchecked.
- * Only the momentum term takes the divergence factor.
+ * Momentum and pressure terms of the thrust coefficient of a full-flowing nozzle; plain numbers, unchecked. The
+ * divergence factor applies to the momentum term only.
  *
  * @example thrustCoefficientPartsSi(1.2, 10, 0).pressure // => 0.1253727
  */

@@ -12,7 +12,8 @@ import {
 const sutton = 'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001)';
 
 /**
- * Thrust from the thrust coefficient. Solved for `throatArea` it sizes the throat, for `thrustCoefficient` it reads a firing.
+ * Thrust from the thrust coefficient. Solved for `throatArea` it sizes the throat, for `thrustCoefficient` it
+ * evaluates a firing.
  *
  * @example thrust({ thrustCoefficient: 1.5, chamberPressure: '5 MPa', throatArea: '100 mm^2' }).in('N') // => 750
  */
@@ -20,7 +21,7 @@ export const thrust = /* @__PURE__ */ formula({
   name: 'thrust',
   title: 'Thrust from the thrust coefficient',
   equation: 'F = C_F·p_c·A_t',
-  source: `${sutton}, ch. 3 (from memory)`,
+  source: `${sutton}, ch. 3 (quoted from memory, not verified)`,
   inputs: {
     thrustCoefficient: ratio('C_F', 'thrust coefficient'),
     chamberPressure: absolutePressure('p_c', 'chamber stagnation pressure'),
@@ -38,7 +39,7 @@ export const thrust = /* @__PURE__ */ formula({
 });
 
 /**
- * Thrust as the momentum of the exhaust plus the pressure on the exit.
+ * Thrust as momentum flux plus pressure force at the exit.
  *
  * @example momentumThrust({ massFlow: '12 kg/s', exhaustVelocity: '2000 m/s', exitPressure: '1 bar', ambientPressure: '0.25 bar', exitArea: '335 cm^2' }).in('kN') // => 26.5125
  */
@@ -49,8 +50,8 @@ export const momentumThrust = /* @__PURE__ */ formula({
   source: `${sutton}, eq. 2-14`,
   inputs: {
     massFlow: massFlow('ṁ', 'mass flow', { min: 0 }),
-    exhaustVelocity: speed('u_e', 'velocity in the exit'),
-    exitPressure: absolutePressure('p_e', 'pressure in the exit', { min: 0 }),
+    exhaustVelocity: speed('u_e', 'velocity at the exit'),
+    exitPressure: absolutePressure('p_e', 'pressure at the exit', { min: 0 }),
     ambientPressure: absolutePressure('p_a', 'ambient pressure', { min: 0 }),
     exitArea: area('A_e', 'exit area'),
   },
@@ -73,8 +74,8 @@ export const momentumThrust = /* @__PURE__ */ formula({
 });
 
 /**
- * Thrust at one ambient pressure from the thrust in a vacuum. Solved for `exitArea` it finds the exit of an engine
- * from two thrusts.
+ * Thrust at one ambient pressure from the thrust in a vacuum. Solved for `exitArea` it gives the exit area of an
+ * engine from two thrusts.
  *
  * @example ambientThrust({ vacuumThrust: '1000 N', ambientPressure: '100 kPa', exitArea: '10 cm^2' }).in('N') // => 900
  */
@@ -82,7 +83,7 @@ export const ambientThrust = /* @__PURE__ */ formula({
   name: 'ambientThrust',
   title: 'Thrust at an ambient pressure',
   equation: 'F = F_vac − p_a·A_e',
-  source: `${sutton}, eq. 2-14 with p_a apart`,
+  source: `${sutton}, eq. 2-14 with p_a as a separate term`,
   inputs: {
     vacuumThrust: force('F_vac', 'thrust in a vacuum'),
     ambientPressure: absolutePressure('p_a', 'ambient pressure', { min: 0 }),
@@ -98,8 +99,8 @@ export const ambientThrust = /* @__PURE__ */ formula({
 });
 
 /**
- * Specific impulse: thrust over mass flow. In seconds it is divided by the standard gravity 9.80665 m/s², whatever g a
- * book rounds it to; in m/s it is the effective exhaust velocity.
+ * Specific impulse: thrust divided by mass flow. In seconds it is divided by the standard gravity 9.80665 m/s²,
+ * regardless of the rounding of g in a textbook; in m/s it is the effective exhaust velocity.
  *
  * @example specificImpulse({ thrust: '750 N', massFlow: '0.5 kg/s' }).in('m/s') // => 1500
  */
@@ -107,7 +108,7 @@ export const specificImpulse = /* @__PURE__ */ formula({
   name: 'specificImpulse',
   title: 'Specific impulse',
   equation: 'I_sp = F / ṁ',
-  source: `${sutton}, eq. 2-5; in seconds over standard gravity`,
+  source: `${sutton}, eq. 2-5; in seconds divided by standard gravity`,
   inputs: {
     thrust: force('F', 'thrust'),
     massFlow: massFlow('ṁ', 'mass flow', { above: 0 }),
@@ -122,7 +123,7 @@ export const specificImpulse = /* @__PURE__ */ formula({
 });
 
 /**
- * Specific impulse from what the chamber and the nozzle each contribute.
+ * Specific impulse from the contributions of chamber and nozzle.
  *
  * @example specificImpulseFromCoefficients({ characteristicVelocity: '900 m/s', thrustCoefficient: 1.5 }).in('m/s') // => 1350
  */
@@ -130,7 +131,7 @@ export const specificImpulseFromCoefficients = /* @__PURE__ */ formula({
   name: 'specificImpulseFromCoefficients',
   title: 'Specific impulse from c* and thrust coefficient',
   equation: 'I_sp = c*·C_F',
-  source: `${sutton}, ch. 3 (from memory)`,
+  source: `${sutton}, ch. 3 (quoted from memory, not verified)`,
   inputs: {
     characteristicVelocity: speed('c*', 'characteristic velocity', { above: 0 }),
     thrustCoefficient: ratio('C_F', 'thrust coefficient'),
@@ -153,7 +154,7 @@ export const nozzleMassFlow = /* @__PURE__ */ formula({
   name: 'nozzleMassFlow',
   title: 'Mass flow from characteristic velocity',
   equation: 'ṁ = p_c·A_t / c*',
-  source: `${sutton}, ch. 3 (from memory), definition of c*`,
+  source: `${sutton}, ch. 3 (quoted from memory, not verified), definition of c*`,
   inputs: {
     chamberPressure: absolutePressure('p_c', 'chamber stagnation pressure'),
     throatArea: area('A_t', 'throat area'),

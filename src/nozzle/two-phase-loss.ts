@@ -4,9 +4,9 @@ import { readPositive, refusal } from '../units/refusal';
 
 const name = 'twoPhaseLagBounds';
 
-/** What {@link twoPhaseLagBounds} needs. */
+/** Options of {@link twoPhaseLagBounds}. */
 export interface TwoPhaseLagOptions {
-  /** Condensed mass over all mass, from 0 to below 1. */
+  /** Condensed mass fraction, from 0 to below 1. */
   readonly condensedMassFraction: number;
   readonly gasSpecificHeat: QuantityInput<'specific heat'>;
   readonly condensedSpecificHeat: QuantityInput<'specific heat'>;
@@ -14,23 +14,26 @@ export interface TwoPhaseLagOptions {
   readonly gasConstant: QuantityInput<'specific gas constant'>;
   /** Chamber temperature. */
   readonly temperature: QuantityInput<'temperature'>;
-  /** Exit over chamber pressure, above 0 and below 1. */
+  /** Exit/chamber pressure ratio, above 0 and below 1. */
   readonly pressureRatio: number;
 }
 
-/** Specific impulse, adapted, in the four limits of how droplets follow the gas. */
+/** Specific impulse at ideal expansion, in the four limits of particle lag. */
 export interface TwoPhaseLagBounds {
-  /** Same velocity, same temperature: the upper bound, and what the mixture γ stands for. */
+  /** Same velocity and same temperature: the upper bound, which the mixture γ represents. */
   readonly noLag: Quantity<'specific impulse'>;
-  /** Same velocity, but droplets keep the chamber temperature. */
+  /** Same velocity; droplets keep the chamber temperature. */
   readonly thermalLag: Quantity<'specific impulse'>;
-  /** Droplets give up their heat but are not carried along. */
+  /** Same temperature; droplets are not accelerated. */
   readonly velocityLag: Quantity<'specific impulse'>;
   /** Neither: the lower bound. */
   readonly fullLag: Quantity<'specific impulse'>;
-  /** The lower bound over the upper: the factor lies between this and 1. */
+  /** Ratio of lower to upper bound: the factor is between this and 1. */
   readonly leastFactor: number;
-  /** Thermal lag alone over the upper bound: what remains lost with droplets fine enough to follow the stream. */
+  /**
+   * Ratio of the bound with thermal lag only to the upper bound: the remaining loss with droplets fine enough to
+   * follow the flow.
+   */
   readonly thermalLagFactor: number;
   readonly cautions: readonly string[];
 }
@@ -45,11 +48,11 @@ const twoPhaseLagBoundsFields: FieldsOf<TwoPhaseLagOptions> = {
 };
 
 /**
- * Bounds of the loss by droplets that lag behind the gas: specific impulse at equal exit and ambient pressure in the four
- * limiting cases. Fine droplets come near the upper bounds; where between the bounds a small nozzle lies only a firing tells.
+ * Bounds of the two-phase loss by particle lag: specific impulse at ideal expansion in the four limiting cases.
+ * Fine droplets are near the upper bounds; only a firing determines where a small nozzle is between the bounds.
  *
- * Source: derived from the energy and momentum balance of each limit; the four limits are those of Sutton & Biblarz, Rocket
- * Propulsion Elements, 7th ed. (2001), section 3.5 (from memory).
+ * Source: derived from the energy and momentum balance of each limit; the four limits are those of Sutton &
+ * Biblarz, Rocket Propulsion Elements, 7th ed. (2001), section 3.5 (quoted from memory, not verified).
  *
  * @throws MeopError `out-of-domain` for values outside the ranges of the fields
  * @example twoPhaseLagBounds({ condensedMassFraction: 0, gasSpecificHeat: '1960 J/(kg*K)', condensedSpecificHeat: '1550 J/(kg*K)', gasConstant: '231 J/(kg*K)', temperature: '1700 K', pressureRatio: 0.02 }).leastFactor // => 1
@@ -75,7 +78,7 @@ export function twoPhaseLagBounds(options: TwoPhaseLagOptions): TwoPhaseLagBound
   const hot = positive('temperature', 'temperature');
   const ratio = read('dimensionless', 'pressureRatio', (v) => v > 0 && v < 1, 'above 0 and below 1');
 
-  // Heat drop of a stream of specific heat c (for each kg of what moves) whose gas makes up `share` of it.
+  // Enthalpy drop of a flow of specific heat c (per kg of moving mass) with a gas mass fraction `share`.
   const speed = (c: number, share: number): number =>
     Math.sqrt(-2 * c * hot * Math.expm1(((share * r) / c) * Math.log(ratio)));
   const mixture = (1 - x) * gas + x * condensed;
@@ -92,6 +95,6 @@ export function twoPhaseLagBounds(options: TwoPhaseLagOptions): TwoPhaseLagBound
     fullLag: impulse(fullLag),
     leastFactor: fullLag / noLag,
     thermalLagFactor: thermalLag / noLag,
-    cautions: x > 0.1 ? ['the bounds are wide: they bracket the loss, they do not estimate it'] : [],
+    cautions: x > 0.1 ? ['The bounds are wide: they enclose the loss and do not estimate it.'] : [],
   };
 }

@@ -9,15 +9,15 @@ import {
 } from '../units';
 
 /**
- * Time until a thick wall's surface has warmed by a given amount under a constant heat flux: when a throat that recedes only
- * above some temperature begins to.
+ * Time for the surface of a thick wall to heat by a given temperature rise under a constant heat flux: the start
+ * of recession of a throat with a threshold temperature.
  *
  * @throws MeopError `out-of-domain` for values not above 0
  * @example wallHeatingTime({ conductivity: '100 W/(m*K)', density: '1800 kg/m^3', specificHeat: '1500 J/(kg*K)', temperatureRise: '1000 delta_K', heatFlux: '10 MW/m^2' }).in('s') // => 2.12058
  */
 export const wallHeatingTime = /* @__PURE__ */ formula({
   name: 'wallHeatingTime',
-  title: 'Time to warm the surface of a thick wall',
+  title: 'Time to heat the surface of a thick wall',
   equation: 't = π / 4·k·ρ·c·(ΔT / q)²',
   source:
     'Semi-infinite solid, constant surface flux: Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, section 5.7',

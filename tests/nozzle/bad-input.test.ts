@@ -156,7 +156,7 @@ describe('bad input', () => {
     ).toThrowError(/not choked/);
     expect(() =>
       nozzle.optimumExpansionRatio({ gamma: 1.4, chamberPressure: '1 MPa', ambientPressure: '0.6 MPa' }),
-    ).toThrowError(/critical one, 528282 Pa/);
+    ).toThrowError(/critical pressure, 528282 Pa/);
     expect(() => nozzle.expansionRatioOf({ throatDiameter: '30 mm', exitDiameter: '10 mm' })).toThrowError(
       /exchanged/,
     );

@@ -88,10 +88,10 @@ describe('regimes', () => {
   test('run in order as the back pressure rises, with thrust and mass flow finite and mass flow never above choked', () => {
     const order = [
       'under-expanded',
-      'adapted',
+      'ideally expanded',
       'over-expanded',
       'separated',
-      'shock in the divergent part',
+      'shock in the divergent section',
       'unchoked',
       'no flow',
     ];
@@ -157,7 +157,7 @@ describe('regimes', () => {
           const ratio =
             fixed.maxChokedBackPressureRatio -
             share * Math.min(0.1, fixed.maxChokedBackPressureRatio - fixed.shockAtExit);
-          fc.pre(nozzle.nozzleFlowSi(fixed, ratio, 'summerfield', out) === 'shock in the divergent part');
+          fc.pre(nozzle.nozzleFlowSi(fixed, ratio, 'summerfield', out) === 'shock in the divergent section');
           const stagnation = ratio / thermo.isentropicPressureRatio.si({ mach: out[2], gamma });
           // Choked flow through the exit at the lower stagnation pressure: Γ = p02/p01·parameter(M_e)·ε.
           close(

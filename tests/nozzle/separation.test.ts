@@ -64,14 +64,14 @@ describe('full-flowing thrust coefficient', () => {
     ambientPressure: '1 bar',
   } as const;
   test('says where a shock stands inside though the exit pressure is above 0.4 of ambient', () => {
-    expect(nozzle.nozzleRegime(low).regime).toBe('shock in the divergent part');
-    expect(nozzle.thrustCoefficient.cautions(low).join()).toMatch(/shock stands in the divergent part/);
+    expect(nozzle.nozzleRegime(low).regime).toBe('shock in the divergent section');
+    expect(nozzle.thrustCoefficient.cautions(low).join()).toMatch(/shock occurs in the divergent section/);
     const sized = nozzle.sizeNozzle({
       ...low,
       target: { thrust: '50 N' },
       characteristicVelocity: '900 m/s',
     });
-    expect(sized.cautions.join()).toMatch(/shock stands in the divergent part/);
+    expect(sized.cautions.join()).toMatch(/shock occurs in the divergent section/);
   });
   test('and is silent where the nozzle flows full', () => {
     const full = { ...low, chamberPressure: '20 bar' } as const;
