@@ -97,8 +97,7 @@ export function filterGain(
  * stays constant. The output lags the input; use `filterZeroPhase` for complete records.
  *
  * @example
- * Array.from(filterCausal(butterworthLowPass({ order: 3, cutoff: 5, sampleRate: 100 }), [7, 7, 7])).map((v) =>
- * v.toFixed(9)) // => ['7.000000000', '7.000000000', '7.000000000']
+ * Array.from(filterCausal(butterworthLowPass({ order: 3, cutoff: 5, sampleRate: 100 }), [7, 7, 7])).map((v) => v.toFixed(9)) // => ['7.000000000', '7.000000000', '7.000000000']
  */
 export function filterCausal(sections: readonly FilterSection[], signal: ArrayLike<number>): Float64Array {
   requireFiniteArray('signal', signal);
@@ -118,8 +117,7 @@ export function filterCausal(sections: readonly FilterSection[], signal: ArrayLi
  * published source).
  *
  * @example
- * filterZeroPhase(butterworthLowPass({ order: 2, cutoff: 5, sampleRate: 100, passes: 2 }), new
- * Float64Array(50).fill(3))[49].toFixed(9) // => '3.000000000'
+ * filterZeroPhase(butterworthLowPass({ order: 2, cutoff: 5, sampleRate: 100, passes: 2 }), new Float64Array(50).fill(3))[49].toFixed(9) // => '3.000000000'
  */
 export function filterZeroPhase(
   sections: readonly FilterSection[],

@@ -54,8 +54,7 @@ const MOST_DAMPING = 1e20;
  * Marquardt's method", report IMM-REP-1999-05, Technical University of Denmark.
  *
  * @example
- * fitNonlinear({ residuals: (p, out) => { out[0] = 10 * (p[1] - p[0] ** 2); out[1] = 1 - p[0]; }, count: 2,
- * initial: [-1.2, 1] }).parameters[1].toFixed(6) // => '1.000000'
+ * fitNonlinear({ residuals: (p, out) => { out[0] = 10 * (p[1] - p[0] ** 2); out[1] = 1 - p[0]; }, count: 2, initial: [-1.2, 1] }).parameters[1].toFixed(6) // => '1.000000'
  */
 export function fitNonlinear(options: NonlinearFitOptions): NonlinearFit {
   const { residuals: evaluate, count: m, initial, typical, tolerance = 1e-10, maxIterations = 200 } = options;

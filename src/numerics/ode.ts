@@ -44,8 +44,7 @@ export interface OdeResult {
  * Source: methods and step-size control as stated in `rodas5p.ts`, `dormand-prince.ts` and `step-control.ts`.
  *
  * @example
- * integrateOde({ derivative: (t, y, out) => { out[0] = -y[0]; }, start: 0, end: 1, initial: [1]
- * }).y[0].at(-1)?.toFixed(5) // => '0.36788'
+ * integrateOde({ derivative: (t, y, out) => { out[0] = -y[0]; }, start: 0, end: 1, initial: [1] }).y[0].at(-1)?.toFixed(5) // => '0.36788'
  */
 export function integrateOde(options: OdeOptions): OdeResult {
   const settings = checkOdeOptions(options);

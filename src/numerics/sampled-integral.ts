@@ -26,8 +26,7 @@ export function cumulativeTrapezoid(x: ArrayLike<number>, y: ArrayLike<number>):
  * Source: Simpson's rule for unequal intervals, the integral of the Lagrange parabola through three points.
  *
  * @example
- * Array.from(cumulativeSimpson([0, 1, 2], [0, 1, 4])).map((v) => v.toFixed(6)) // => ['0.000000', '0.333333',
- * '2.666667']
+ * Array.from(cumulativeSimpson([0, 1, 2], [0, 1, 4])).map((v) => v.toFixed(6)) // => ['0.000000', '0.333333', '2.666667']
  */
 export function cumulativeSimpson(x: ArrayLike<number>, y: ArrayLike<number>): Float64Array {
   checkSamples(x, y);
