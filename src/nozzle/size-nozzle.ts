@@ -77,9 +77,7 @@ export interface SizedNozzle {
   readonly exitPressure: Quantity<'absolute pressure'>;
   readonly halfAngle: Quantity<'angle'>;
   readonly convergentHalfAngle: Quantity<'angle'>;
-  /**
-   * Length along the axis, straight cones, without the rounding of throat and entrance; see {@link nozzleContour}.
-   */
+  /** Length along the axis of straight cones; see {@link nozzleContour} for rounded transitions. */
   readonly divergentLength: Quantity<'length'>;
   readonly convergentLength?: Quantity<'length'>;
   readonly cautions: readonly string[];
