@@ -106,10 +106,10 @@ export const exceptions: readonly EnglishException[] = [];
  * leaves the list at zero.
  */
 export const notYetRewritten: Readonly<Record<string, number>> = {
-  'src/nozzle': 40,
-  'src/structures': 235,
+  'src/firing': 3,
+  'src/structures': 142,
   'README.md': 2,
   'DEVELOPERS.md': 2,
-  'the review of the demo motor': 17,
-  'the page of the demo motor': 17,
+  'the review of the demo motor': 15,
+  'the page of the demo motor': 15,
 };
