@@ -127,7 +127,7 @@ export const propellant = /* @__PURE__ */ procedure({
 
 type Given = Values<typeof propellantInputs.fields>;
 
-// Γ² = γ·(2 / (γ + 1))^((γ + 1) / (γ − 1)) and R·T = (Γ·c*)² (Sutton & Biblarz 7th ed., ch. 3 (from memory)).
+// Γ² = γ·(2 / (γ + 1))^((γ + 1) / (γ − 1)) and R·T = (Γ·c*)² (Sutton & Biblarz 7th ed., ch. 3 (quoted from memory, not verified)).
 function vandenkerckhoveSquared(gamma: number): number {
   return gamma * (2 / (gamma + 1)) ** ((gamma + 1) / (gamma - 1));
 }

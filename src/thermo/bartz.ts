@@ -105,7 +105,8 @@ export const adiabaticWallTemperature = /* @__PURE__ */ formula({
   name: 'adiabaticWallTemperature',
   title: 'Adiabatic wall temperature',
   equation: 'T_aw = T_0·(1 + Pr^(1 / 3)·(γ − 1) / 2·M²) / (1 + (γ − 1) / 2·M²)',
-  source: 'Huzel & Huang, Design of Liquid Propellant Rocket Engines, NASA SP-125, section 4.4 (from memory)',
+  source:
+    'Huzel & Huang, Design of Liquid Propellant Rocket Engines, NASA SP-125, section 4.4 (quoted from memory, not verified)',
   inputs: {
     stagnationTemperature: temperature('T_0', 'stagnation temperature'),
     gamma,
@@ -135,7 +136,7 @@ export const prandtlEstimate = /* @__PURE__ */ formula({
   name: 'prandtlEstimate',
   title: 'Prandtl number estimated from γ',
   equation: 'Pr = 4·γ / (9·γ − 5)',
-  source: 'Huzel & Huang, NASA SP-125, eq. 4-15 (from memory; Eucken)',
+  source: 'Huzel & Huang, NASA SP-125, eq. 4-15 (quoted from memory, not verified; Eucken)',
   inputs: { gamma },
   output: ratio('Pr', 'Prandtl number'),
   example: { gamma: 1.2 },
@@ -154,7 +155,8 @@ export const combustionGasViscosity = /* @__PURE__ */ formula({
   name: 'combustionGasViscosity',
   title: 'Viscosity of combustion gas, estimated',
   equation: 'μ = μ_1·√(M / M_1)·(T / T_1)^0.6',
-  source: 'Huzel & Huang, NASA SP-125, eq. 4-16: 46.6e-10·√M·T^0.6 in lb/(in·s), g/mol and °R (from memory)',
+  source:
+    'Huzel & Huang, NASA SP-125, eq. 4-16: 46.6e-10·√M·T^0.6 in lb/(in·s), g/mol and °R (quoted from memory, not verified)',
   inputs: {
     molarMass: molarMassOfGas,
     temperature: temperature('T', 'temperature'),

@@ -12,7 +12,8 @@ export const idealCharacteristicVelocity = /* @__PURE__ */ formula({
   name: 'idealCharacteristicVelocity',
   title: 'Ideal characteristic velocity',
   equation: 'c* = √(R·T / γ)·((γ + 1) / 2)^((γ + 1) / (2·(γ − 1)))',
-  source: 'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 3 (from memory)',
+  source:
+    'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 3 (quoted from memory, not verified)',
   inputs: {
     gamma,
     gasConstant,

@@ -106,7 +106,8 @@ export const chokedMassFlow = /* @__PURE__ */ formula({
   name: 'chokedMassFlow',
   title: 'Mass flow through a choked throat',
   equation: 'ṁ = p0·A·√(γ / (R·T0))·(2 / (γ + 1))^((γ + 1) / (2·(γ − 1)))',
-  source: 'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 3 (from memory)',
+  source:
+    'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 3 (quoted from memory, not verified)',
   inputs: { ...stagnation, area: area('A', 'throat area') },
   output: massFlow('ṁ', 'mass flow'),
   example: {

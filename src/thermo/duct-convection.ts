@@ -74,7 +74,7 @@ export const gnielinskiNusselt = /* @__PURE__ */ formula({
   name: 'gnielinskiNusselt',
   title: 'Nusselt number in a duct, Gnielinski',
   equation: 'Nu = f / 8·(Re − 1000)·Pr / (1 + 12.7·√(f / 8)·(Pr^(2 / 3) − 1)), f = (0.79·ln(Re) − 1.64)^(−2)',
-  source: `${incropera}, eq. 8.21 and 8.62 (from memory)`,
+  source: `${incropera}, eq. 8.21 and 8.62 (quoted from memory, not verified)`,
   inputs: { reynolds: ratio('Re', 'Reynolds number on the diameter', { above: 1000 }), prandtl },
   output: ratio('Nu', 'Nusselt number'),
   example: { reynolds: 20384, prandtl: 0.7 },

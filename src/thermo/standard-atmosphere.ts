@@ -30,7 +30,7 @@ const layers = /* @__PURE__ */ chain([
 const lowest = -5000;
 const highest = 86000;
 
-/** M/M0 every 500 m from 80 to 86 km (U.S. Standard Atmosphere 1976, table 8, from memory; the end value is 0.999579). */
+/** M/M0 every 500 m from 80 to 86 km (U.S. Standard Atmosphere 1976, table 8, quoted from memory, not verified; the end value is 0.999579). */
 const molarMassShare = [
   1, 0.999996, 0.999989, 0.999971, 0.999941, 0.999909, 0.99987, 0.999829, 0.999786, 0.999741, 0.999694,
   0.999641, 0.999579,

@@ -36,7 +36,7 @@ const contactStep = /* @__PURE__ */ inputs(
     name,
     contact: thermalInsulance(
       'R_c',
-      'resistance of a contact; aluminium on aluminium in air, 10 µm rough, at 1 bar: 2.75e-4 m^2*K/W (Incropera, table 3.1, from memory)',
+      'resistance of a contact; aluminium on aluminium in air, 10 µm rough, at 1 bar: 2.75e-4 m^2*K/W (Incropera, table 3.1, quoted from memory, not verified)',
       { example: '2.75e-4 m^2*K/W' },
     ),
   },

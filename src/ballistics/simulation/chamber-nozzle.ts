@@ -21,7 +21,7 @@ export function setNozzle(m: MotorModel, w: ChamberWorkspace, nozzle: IdealNozzl
 /**
  * Thrust [N] at a chamber pressure; never below zero: a full-flowing nozzle cannot suck the motor back.
  *
- * Source: thrust coefficient of an ideal nozzle, Sutton & Biblarz 7th ed., ch. 3 (from memory), which makes the thrust of a
+ * Source: thrust coefficient of an ideal nozzle, Sutton & Biblarz 7th ed., ch. 3 (quoted from memory, not verified), which makes the thrust of a
  * full-flowing nozzle a straight line in pressure; other regimes as in the nozzle module.
  */
 export function thrustAt(m: MotorModel, w: ChamberWorkspace, p: number, throat: number): number {

@@ -36,8 +36,8 @@ export const removeBaseline = /* @__PURE__ */ procedure({
   subject: firingInput,
   inputs: {
     channels: channelsInput,
-    before: interval('pre-fire baseline; found where it is not given'),
-    after: interval('post-fire baseline; found where it is not given'),
+    before: interval('pre-fire baseline; default: detected'),
+    after: interval('post-fire baseline; default: detected'),
     mode: optional(
       choice('the pre-fire baseline throughout, or a line through both baselines, for a drifting zero', [
         'before',

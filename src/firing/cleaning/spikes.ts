@@ -115,7 +115,7 @@ export const removeSpikes = /* @__PURE__ */ procedure({
         },
         {
           meaning:
-            'minimum deviation of a spike, 2 % of the range of the channel where it is not given; it must exceed the largest true second difference',
+            'minimum deviation of a spike, default 2 % of the range of the channel; it must exceed the largest true second difference',
         },
       ),
     ),
