@@ -1,8 +1,10 @@
 // Every text of a document becomes a quantity once: when the document is read. The review works on the model.
 import { beforeEach, expect, test, vi } from 'vitest';
 
-const read = vi.hoisted(() => vi.fn<(text: string) => void>());
-vi.mock(import('../../src/units/parse'), async (original) => {
+// Loaded anew, since other tests share the modules of the library.
+const read = vi.fn<(text: string) => void>();
+vi.resetModules();
+vi.doMock(import('../../src/units/parse'), async (original) => {
   const actual = await original();
   return {
     ...actual,
@@ -12,8 +14,9 @@ vi.mock(import('../../src/units/parse'), async (original) => {
     },
   };
 });
-
 const { demoMotor, parseMotor, review, reviewProblems } = await import('../../src/motor');
+vi.doUnmock('../../src/units/parse');
+vi.resetModules();
 
 /** Every text of a document that has a unit, each as often as it is there. */
 function textsOf(node: unknown): readonly string[] {
