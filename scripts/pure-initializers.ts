@@ -64,14 +64,38 @@ function classEdits(statement: ts.ClassDeclaration, source: ts.SourceFile): Edit
   ];
 }
 
+/** Names taken out of an object, each a constant of its own: a pattern reads properties, and so is never dropped. */
+function takenApart(
+  { pos, end }: ts.VariableDeclaration,
+  pattern: ts.BindingPattern,
+  initializer: ts.Expression,
+  source: ts.SourceFile,
+): Edit {
+  const whole = initializer.getText(source);
+  const constants = pattern.elements.map((element) => {
+    if (
+      !ts.isBindingElement(element) ||
+      !ts.isIdentifier(element.name) ||
+      element.dotDotDotToken ||
+      element.initializer
+    )
+      throw new Error(`a pattern at module level holds plain names only: ${pattern.getText(source)}`);
+    const key = (element.propertyName ?? element.name).getText(source);
+    return `${element.name.text} = /* @__PURE__ */ (() => (${whole}).${key})()`;
+  });
+  return { from: pos, until: end, text: ` ${constants.join(', ')}` };
+}
+
 /** The source with every initializer that could act on load wrapped. */
 export function withPureInitializers(text: string, file: string): string {
   const source = ts.createSourceFile(file, text, ts.ScriptTarget.Latest, true);
   const edits = source.statements.flatMap((statement): Edit[] => {
     if (ts.isClassDeclaration(statement)) return classEdits(statement, source);
     if (!ts.isVariableStatement(statement)) return [];
-    return statement.declarationList.declarations.flatMap(({ name, initializer }) => {
-      if (!initializer || !ts.isIdentifier(name) || ts.isFunctionLike(initializer)) return [];
+    return statement.declarationList.declarations.flatMap((declaration) => {
+      const { name, initializer } = declaration;
+      if (!initializer || ts.isFunctionLike(initializer)) return [];
+      if (!ts.isIdentifier(name)) return [takenApart(declaration, name, initializer, source)];
       return mayActOnLoad(initializer) && !isMarked(initializer, source) ? wrapped(initializer, source) : [];
     });
   });
