@@ -1,11 +1,21 @@
 import { findRoot } from '../numerics';
-import { flag, fromSiValue, MeopError, optional, procedure, type Quantity, table, unitOf } from '../units';
+import {
+  flag,
+  fromSiValue,
+  MeopError,
+  optional,
+  procedure,
+  type Quantity,
+  table,
+  unitOf,
+  type Values,
+} from '../units';
 import { type BurnLaw, temperatureFactorSi } from './burn-law';
 import { bandRateSi } from './burn-law-band';
 import { barelyStable, effectiveBands } from './effective-bands';
 import { burningToThroat } from './equilibrium-inputs';
 import { grainTemperature } from './motor-inputs';
-import { type Propellant, propellantValue } from './propellant';
+import { propellantValue } from './propellant';
 import { outsideRemedy, rangeCautions, rangeText, sensitivityUnknown } from './rate-by-law';
 
 /** A chamber pressure at which gas generation and outflow balance. */
@@ -26,6 +36,17 @@ export type EquilibriumRoots = readonly EquilibriumRoot[];
 
 const context = 'equilibriumPressures';
 
+const equilibriumInputs = {
+  propellant: propellantValue,
+  burningAreaRatio: burningToThroat,
+  grainTemperature: optional(grainTemperature),
+  gasStorage: optional(
+    flag('whether the gas that fills the growing volume of the chamber is included'),
+    true,
+  ),
+};
+type Given = Values<typeof equilibriumInputs>;
+
 /**
  * Every equilibrium pressure of a propellant at a burning-area ratio, stable or not, for a law of any number of bands.
  *
@@ -42,27 +63,12 @@ export const equilibriumPressures = /* @__PURE__ */ procedure({
   name: context,
   title: 'Equilibrium chamber pressures for any burn law',
   source: 'steady mass balance, Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 11',
-  inputs: {
-    propellant: propellantValue,
-    burningAreaRatio: burningToThroat,
-    grainTemperature: optional(grainTemperature),
-    gasStorage: optional(
-      flag('whether the gas that fills the growing volume of the chamber is included'),
-      true,
-    ),
-  },
+  inputs: equilibriumInputs,
   gives: 'every equilibrium with its burning rate, stability and amplification, by increasing pressure',
   example:
     "equilibriumPressures({ propellant: publishedPropellant('potassium nitrate/sucrose'), burningAreaRatio: 300 })",
   run: equilibria,
 });
-
-interface Given {
-  readonly propellant: Propellant;
-  readonly burningAreaRatio: number;
-  readonly grainTemperature: Quantity<'temperature'> | undefined;
-  readonly gasStorage: boolean;
-}
 
 function equilibria({
   propellant,

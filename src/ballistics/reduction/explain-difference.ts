@@ -13,6 +13,7 @@ import {
   ratio,
   table,
   unitOf,
+  type Values,
 } from '../../units';
 import { ambientAt, pressureRecord } from './firing-inputs';
 
@@ -61,6 +62,19 @@ const points = 400;
 
 const at = { procedure: 'explainDifference', path: '' };
 
+const differenceInputs = {
+  predicted: firingInput,
+  measured: firingInput,
+  exponent: optional(
+    ratio('n', 'pressure exponent of the burn law; 0.35 is assumed, with a caution, if omitted', {
+      above: -2,
+      below: 1,
+    }),
+  ),
+  ambientPressure: pressureRecord.ambientPressure,
+};
+type Given = Values<typeof differenceInputs>;
+
 /**
  * Compares a predicted and a measured firing, aligned at their 10 % points, and finds for each single cause the factor that
  * explains the measured traces best, and to what extent.
@@ -77,29 +91,12 @@ export const explainDifference = /* @__PURE__ */ procedure({
   title: 'Possible causes of a difference between prediction and firing',
   source:
     'logarithmic derivatives of the equilibrium pressure, Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 11',
-  inputs: {
-    predicted: firingInput,
-    measured: firingInput,
-    exponent: optional(
-      ratio('n', 'pressure exponent of the burn law; 0.35 is assumed, with a caution, if omitted', {
-        above: -2,
-        below: 1,
-      }),
-    ),
-    ambientPressure: pressureRecord.ambientPressure,
-  },
+  inputs: differenceInputs,
   gives: 'ratios of the two firings and, for each single cause, the factor that explains the difference best',
   example:
     "explainDifference({ predicted: firing({ origin: 'predicted', time: series([0, 1, 2, 3, 4, 5, 6], 's'), thrust: series([0, 0, 12, 10, 0, 0, 0], 'N') }), measured: firing({ origin: 'measured', time: series([0, 1, 2, 3, 4, 5, 6], 's'), thrust: series([0, 0, 10, 10, 0, 0, 0], 'N') }), exponent: 0.32 })",
   run: explanationOf,
 });
-
-interface Given {
-  readonly predicted: Firing;
-  readonly measured: Firing;
-  readonly exponent: number | undefined;
-  readonly ambientPressure: Quantity<'absolute pressure'> | undefined;
-}
 
 function explanationOf({ predicted, measured, ...options }: Given): PredictionDifference {
   const { exponent = 0.35 } = options;

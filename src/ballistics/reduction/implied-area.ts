@@ -1,4 +1,3 @@
-import type { Firing } from '../../firing';
 import { throatDiameter } from '../../firing/motor-inputs';
 import { median } from '../../numerics';
 import {
@@ -11,8 +10,9 @@ import {
   type Quantity,
   type Series,
   unitOf,
+  type Values,
 } from '../../units';
-import { type BurnLaw, burnLaw, temperatureFactorSi } from '../burn-law';
+import { burnLaw, temperatureFactorSi } from '../burn-law';
 import { bandAt, bandRateSi } from '../burn-law-band';
 import type { Grain, Regression } from '../grain';
 import { grainTemperature } from '../motor-inputs';
@@ -60,6 +60,21 @@ export const finalThroatDiameter = length('d_t,2', 'throat diameter after the fi
   example: '12.4 mm',
 });
 
+const areaInputs = {
+  ...pressureRecord,
+  law: burnLaw,
+  density: castDensity,
+  characteristicVelocity: deliveredVelocity,
+  throatDiameter: optional({
+    ...throatDiameter,
+    meaning: `${throatDiameter.meaning}; that of the record if omitted`,
+  }),
+  finalThroatDiameter: optional(finalThroatDiameter),
+  grainTemperature: optional(grainTemperature),
+  flawFreeGrain: optional(grainInput),
+};
+type Given = Values<typeof areaInputs>;
+
 /**
  * Burning area from pressure, K = p / (ρ·c*·r(p)) at each sample, and its excess over the flaw-free grain at the same
  * burned depth: the additional surface exposed by flaws, and when.
@@ -75,36 +90,12 @@ export const impliedBurningArea = /* @__PURE__ */ procedure({
   title: 'Burning area from a pressure trace',
   source:
     'equilibrium of gas generation and outflow, Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 11',
-  inputs: {
-    ...pressureRecord,
-    law: burnLaw,
-    density: castDensity,
-    characteristicVelocity: deliveredVelocity,
-    throatDiameter: optional({
-      ...throatDiameter,
-      meaning: `${throatDiameter.meaning}; that of the record if omitted`,
-    }),
-    finalThroatDiameter: optional(finalThroatDiameter),
-    grainTemperature: optional(grainTemperature),
-    flawFreeGrain: optional(grainInput),
-  },
+  inputs: areaInputs,
   gives: 'burning area over time and, with a flaw-free grain, its excess and the equivalent flaws',
   example:
     "impliedBurningArea({ record: firing({ origin: 'measured', time: series([0, 1, 2, 3, 4], 's'), pressure: series([0.1, 2, 2, 2, 0.1], 'MPa') }), ambientPressure: '0.1 MPa', law: saintRobert({ referenceRate: '5 mm/s', referencePressure: '2 MPa', exponent: 0.3 }), density: '1800 kg/m^3', characteristicVelocity: '900 m/s', throatDiameter: '10 mm' })",
   run: areaOverTime,
 });
-
-interface Given {
-  readonly record: Firing;
-  readonly ambientPressure: Quantity<'absolute pressure'> | undefined;
-  readonly law: BurnLaw;
-  readonly density: Quantity<'density'>;
-  readonly characteristicVelocity: Quantity<'speed'>;
-  readonly throatDiameter: Quantity<'length'> | undefined;
-  readonly finalThroatDiameter: Quantity<'length'> | undefined;
-  readonly grainTemperature: Quantity<'temperature'> | undefined;
-  readonly flawFreeGrain: Grain | Regression | undefined;
-}
 
 function areaOverTime(given: Given): ImpliedArea {
   const { record, law, flawFreeGrain } = given;

@@ -1,9 +1,7 @@
-import type { Firing } from '../../firing';
 import { linearFit } from '../../numerics';
-import { fromSiArray, MeopError, procedure, type Quantity, type Series } from '../../units';
-import { type BurnLaw, burnLaw } from '../burn-law';
+import { fromSiArray, MeopError, procedure, type Series, type Values } from '../../units';
+import { burnLaw } from '../burn-law';
 import { bandAt, bandRateSi } from '../burn-law-band';
-import type { Grain, Regression } from '../grain';
 import { castDensity, deliveredVelocity } from '../propellant-inputs';
 import { ambientAt, grainInput, pressureOf, pressureRecord, regressionOf } from './firing-inputs';
 
@@ -17,6 +15,15 @@ export interface ImpliedThroat {
 
 const at = { procedure: 'impliedThroat', path: '' };
 
+const throatInputs = {
+  ...pressureRecord,
+  law: burnLaw,
+  density: castDensity,
+  characteristicVelocity: deliveredVelocity,
+  grain: grainInput,
+};
+type Given = Values<typeof throatInputs>;
+
 /**
  * Throat diameter during a burn where grain, burn law and c* are known: A_t = A_b·ρ·c*·r(p) / p at the depth burned. An equal
  * relative error of the burning area has the same effect on the pressure.
@@ -29,27 +36,12 @@ export const impliedThroat = /* @__PURE__ */ procedure({
   title: 'Throat erosion from a pressure trace',
   source:
     'equilibrium of gas generation and outflow, Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), ch. 11',
-  inputs: {
-    ...pressureRecord,
-    law: burnLaw,
-    density: castDensity,
-    characteristicVelocity: deliveredVelocity,
-    grain: grainInput,
-  },
+  inputs: throatInputs,
   gives: 'the throat diameter over time and the growth of its area',
   example:
     "impliedThroat({ record: firing({ origin: 'measured', time: series(Array.from({ length: 40 }, (_, i) => i / 10), 's'), pressure: series(Array.from({ length: 40 }, (_, i) => (i > 2 && i < 37 ? 2 : 0.1)), 'MPa') }), ambientPressure: '0.1 MPa', law: saintRobert({ referenceRate: '5 mm/s', referencePressure: '2 MPa', exponent: 0.3 }), density: '1800 kg/m^3', characteristicVelocity: '900 m/s', grain: internalTube({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '100 mm' }) })",
   run: throatOverTime,
 });
-
-interface Given {
-  readonly record: Firing;
-  readonly ambientPressure: Quantity<'absolute pressure'> | undefined;
-  readonly law: BurnLaw;
-  readonly density: Quantity<'density'>;
-  readonly characteristicVelocity: Quantity<'speed'>;
-  readonly grain: Grain | Regression;
-}
 
 function throatOverTime(given: Given): ImpliedThroat {
   const { record, law } = given;
