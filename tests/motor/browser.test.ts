@@ -90,7 +90,7 @@ describe.skipIf(executablePath === undefined)('the page in a browser', () => {
   test('by keyboard: the first stop skips to the content, the next go through the parts', async () => {
     const { page } = await open(1280, 'light');
     await page.keyboard.press('Tab');
-    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('To the content');
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Skip to content');
     await page.keyboard.press('Enter');
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('content');
     const broken = await page.evaluate(

@@ -27,7 +27,7 @@ export function htmlReport(content: ReportContent, drawings: Drawings = {}): str
 <style>${pageStyle}</style>
 </head>
 <body>
-<a class="skip" href="#content">To the content</a>
+<a class="skip" href="#content">Skip to content</a>
 <div class="sheet">
 <header>
 <div class="name">
@@ -37,7 +37,7 @@ ${headline.map(({ message, verdict }) => `<p class="headline${verdict === undefi
 </div>
 ${keyFigures.length === 0 ? '' : `<dl class="key">${keyFigures.map(([name, shown]) => `<div><dt>${escaped(name)}</dt><dd${classOf(shown)}>${escaped(cellText(shown))}</dd></div>`).join('')}</dl>`}
 </header>
-<nav aria-label="Parts of this report"><ul>${links.map(({ id, title: name }) => `<li><a href="#${id}">${escaped(name)}</a></li>`).join('')}</ul></nav>
+<nav aria-label="Sections of this report"><ul>${links.map(({ id, title: name }) => `<li><a href="#${id}">${escaped(name)}</a></li>`).join('')}</ul></nav>
 <main id="content" tabindex="-1">
 ${sections.map((part) => htmlSection(part, drawings)).join('\n')}
 <section class="before" id="before-firing" aria-labelledby="before-firing-title">

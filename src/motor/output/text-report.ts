@@ -50,6 +50,7 @@ export function textTable({ columns, rows }: ReportTable): string[] {
   );
   const last = columns.length - 1;
   if (last > 1) widths[0] = Math.min(widths[0], longestFirst);
+  if (last === 1) widths[0] = Math.min(widths[0], Math.max(longestFirst, lineWidth - widths[1] - 2));
   const others = widths.slice(0, -1).reduce((sum, width) => sum + width + 2, 0);
   if (last > 0 && !columns[last].numeric)
     widths[last] = Math.min(widths[last], Math.max(shortestLast, lineWidth - others));
