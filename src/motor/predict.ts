@@ -1,16 +1,22 @@
-import { type SimulatedFiring, simulate } from '../ballistics';
-import { type MotorInput, motorOf } from './document';
+import { simulate } from '../ballistics';
+import { procedure } from '../units';
+import { motorSubject } from './document/motor-subject';
 import { motorRegression } from './motor-grain';
 import { simulationInput } from './simulation-input';
 
 /**
- * Predicts the firing of a motor at nominal values and at the ambient temperature of its document, with the known
- * flaws of its grain. The assumed flaw is not included; see {@link meop}.
+ * The assumed flaw is not included; see {@link meop}.
  *
- * @throws MeopError `motor-document` for a document with errors, and the errors of {@link simulate}
  * @example predict(demoMotor()).end // => 'burned out'
  */
-export function predict(input: MotorInput): SimulatedFiring {
-  const motor = motorOf(input);
-  return simulate(simulationInput(motor, motorRegression(motor)));
-}
+export const predict = /* @__PURE__ */ procedure({
+  name: 'predict',
+  title: 'Prediction of the firing of a motor',
+  source: 'simulate: mass balance of the chamber with the burnback of the grain',
+  subject: motorSubject,
+  inputs: {},
+  gives:
+    'the simulated firing at nominal values and at the ambient temperature of the document, with the known flaws of its grain',
+  example: 'predict(demoMotor())',
+  run: (motor) => simulate(simulationInput(motor, motorRegression(motor))),
+});

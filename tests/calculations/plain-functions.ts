@@ -1,9 +1,17 @@
 // Exported functions that are not calculations, each with what it is instead.
 
+const document = 'reads or writes a document: it takes any JSON, and reports what is wrong with it';
 const tableLookUp = 'gives an entry of a table by its name, or the names';
 
 /** Functions that stay plain, by name. */
 export const plainFunctions: Readonly<Record<string, string>> = {
+  parseMotor: document,
+  motorOf: document,
+  motorProblems: document,
+  migrateMotorDocument: document,
+  patchMotor: document,
+  motorJsonSchema: document,
+  demoMotor: 'gives the document of the motor of the examples',
   speciesNames: tableLookUp,
   boltClassNames: tableLookUp,
   factorSetNames: tableLookUp,
@@ -35,5 +43,5 @@ export const notYet: Readonly<Record<string, string>> = {
   ballistics:
     'chippedEdge columnRegression composedGrain coneCore crack cylinderCore debond drawGrain endBurner extrudedCore finCore finocyl freeRod grainColumn internalTube neutralStarAngle offsetBore regress regressColumn rodAndTube slottedTube sphereCore sphericalGrain star taperedCore tubularSegment voidBubble wagonWheel withFlaws',
   motor:
-    'compare demoMotor display drawPlot flawEnvelope meop migrateMotorDocument reductionInputs motorJsonSchema motorOf motorProblems parseMotor patchMotor plotFiring plotFlawEnvelope plotMargins plotRegression predict report reportDrawings reportPage review reviewProblems strengthProblems',
+    'compare display drawPlot flawEnvelope reductionInputs plotFiring plotFlawEnvelope plotMargins plotRegression report reportDrawings reportPage',
 };

@@ -1,6 +1,7 @@
 import { allowable, type Material, type StrengthProperty } from '../../structures';
-import { MeopError } from '../../units';
-import { type MotorInput, motorOf } from './parse-motor';
+import { MeopError, procedure } from '../../units';
+import { motorSubject } from './motor-subject';
+import type { Motor } from './parse-motor';
 import { type DocumentProblem, givenAt, type Path, problemOf } from './problems';
 
 const methods = ['joint', 'retainingRing', 'thread'] as const;
@@ -19,15 +20,22 @@ const fieldOf: Readonly<Partial<Record<StrengthProperty, string>>> = {
 };
 
 /**
- * Strengths that the review requires of the materials of case and closures and that they lack. A prediction does without
- * them, so that they are not problems of the document as such.
+ * A prediction does without these strengths, so that they are not problems of the document as such.
  *
- * @throws MeopError `motor-document` for an invalid document
  * @example strengthProblems(demoMotor()).length // => 0
  */
-export function strengthProblems(input: MotorInput): readonly DocumentProblem[] {
-  const motor = motorOf(input);
-  const { case: tube, closures = {}, document } = motor;
+export const strengthProblems = /* @__PURE__ */ procedure({
+  name: 'strengthProblems',
+  title: 'Strengths that the review of a motor requires and its materials lack',
+  source: 'The strengths that the margins of case, closures and retention use',
+  subject: motorSubject,
+  inputs: {},
+  gives: 'one entry for each strength that a material of case or closures lacks',
+  example: 'strengthProblems(demoMotor())',
+  run: strengthsLacking,
+});
+
+function strengthsLacking({ case: tube, closures = {}, document }: Motor): readonly DocumentProblem[] {
   const ends = (['head', 'aft'] as const).flatMap((end) => {
     const closure = closures[end];
     const method = methods.find((field) => closure?.[field] !== undefined);

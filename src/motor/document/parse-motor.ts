@@ -31,9 +31,13 @@ export type MotorInput = Motor | MotorDocument;
  * @example parseMotor(demoMotor()).name // => 'Tern-54'
  */
 export function parseMotor(json: unknown): Motor {
-  const read = readDocument(json);
-  if (read.motor !== undefined) return read.motor;
-  throw documentError(read.problems, 'parseMotor');
+  return parsed(json, 'parseMotor');
+}
+
+function parsed(json: unknown, procedure: string): Motor {
+  const { motor, problems } = readDocument(json);
+  if (motor !== undefined) return motor;
+  throw documentError(problems, procedure);
 }
 
 /**
@@ -52,8 +56,15 @@ export function motorProblems(json: unknown): readonly DocumentProblem[] {
  * @example motorOf(demoMotor()).name // => 'Tern-54'
  */
 export function motorOf(input: MotorInput): Motor {
-  return isMotor in input ? input : parseMotor(input);
+  return readMotor(input, 'motorOf');
 }
+
+/** The motor that a calculation is given, or that of the document that it is given. @throws MeopError `motor-document` */
+export const readMotor = (given: unknown, procedure: string): Motor =>
+  isAMotor(given) ? given : parsed(given, procedure);
+
+const isAMotor = (given: unknown): given is Motor =>
+  typeof given === 'object' && given !== null && isMotor in given;
 
 interface Read {
   readonly motor?: Motor;

@@ -1,7 +1,8 @@
 import { type SimulatedFiring, simulate } from '../../ballistics';
 import { mean, standardDeviation } from '../../numerics';
-import { fromSiArray, fromSiValue, type Quantity, unitOf } from '../../units';
-import { type Motor, type MotorInput, motorOf } from '../document';
+import { fromSiArray, fromSiValue, procedure, type Quantity, unitOf } from '../../units';
+import type { Motor } from '../document';
+import { motorSubject } from '../document/motor-subject';
 import { type FlawSet, flawAccuracy, motorRegression } from '../motor-grain';
 import type { RegressionCache } from '../regression-cache';
 import { settingsOf } from '../settings';
@@ -15,22 +16,25 @@ import { peakSensitivities } from './sensitivity';
 import { worstCorner } from './worst-corner';
 
 /**
- * Computes the maximum expected operating pressure (MEOP): the peak at nominal values; the worst case, with every
- * toleranced value at its worst-case limit, the grain at its worst-case temperature and the assumed flaw; and a
- * percentile of a Monte Carlo over tolerances and temperatures, with the assumed flaw in each sample. Nominal,
- * worst case and the motor at the percentile are simulated in full. For the other samples the maximum equilibrium
- * pressure is scaled to the simulation.
+ * The worst case has every toleranced value at its worst-case limit, the grain at its worst-case temperature and the
+ * assumed flaw; each sample of the Monte Carlo has the assumed flaw. Nominal, worst case and the motor at the percentile
+ * are simulated in full. For the other samples the maximum equilibrium pressure is scaled to the simulation. Use
+ * `meop.allowance` for an ignition peak beyond that of the simulation.
  *
- * The definition is that of MIL-STD-1522A and AIAA S-080 (quoted from memory, not verified): the maximum pressure
- * expected in service, including dispersion and temperature. Use `meop.allowance` for an ignition peak beyond that
- * of the simulation.
- *
- * @throws MeopError `motor-document` for a document with errors, and the errors of `simulate`
  * @example meop(demoMotor()).basis // => 'worst case'
  */
-export function meop(input: MotorInput): Meop {
-  return meopOf(motorOf(input), new Map());
-}
+export const meop = /* @__PURE__ */ procedure({
+  name: 'meop',
+  title: 'Maximum expected operating pressure (MEOP)',
+  source:
+    'MIL-STD-1522A and AIAA S-080 (quoted from memory, not verified): the maximum pressure expected in service, including dispersion and temperature',
+  subject: motorSubject,
+  inputs: {},
+  gives:
+    'the peak pressure at nominal values, in the worst case, and at a percentile of a Monte Carlo over tolerances and temperatures',
+  example: 'meop(demoMotor())',
+  run: (motor) => meopOf(motor, new Map()),
+});
 
 /** {@link meop} with a shared cache of regressions. */
 export function meopOf(motor: Motor, cache: RegressionCache, flawsVary = false): Meop {

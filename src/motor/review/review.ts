@@ -1,7 +1,9 @@
 import { type FailureMargin, governing } from '../../structures';
 import { failureSequence } from '../../structures/failure-mode/failure-sequence';
+import { procedure } from '../../units';
 import { assumedDefaults, notEvaluated } from '../assumed-defaults';
-import { type DocumentProblem, type Motor, type MotorInput, motorOf, strengthProblems } from '../document';
+import { type DocumentProblem, type Motor, strengthProblems } from '../document';
+import { motorSubject } from '../document/motor-subject';
 import { documentError } from '../document/problems';
 import { meopOf } from '../meop/meop';
 import type { Meop } from '../meop/meop-result';
@@ -17,16 +19,22 @@ import { reviewText } from './review-text';
 import { allSeals } from './seal-review';
 
 /**
- * Reviews a motor at its MEOP: the margin of safety of every failure mode with worst-case dimensions, sorted; the
- * failure sequence; seals, port flow, instruments, stand and restraint. Values that the document does not specify
- * are reported in `assumptions` and `cautions`. The result is an analysis, not an approval to fire.
+ * Values that the document does not specify are reported in `assumptions` and `cautions`. The result is an analysis, not
+ * an approval to fire. A document that cannot be reviewed is refused with the list of {@link reviewProblems}.
  *
- * @throws MeopError `motor-document` for an invalid document, including the errors of {@link reviewProblems}
  * @example review(demoMotor()).passes // => true
  */
-export function review(input: MotorInput): Review {
-  return reviewOf(motorOf(input), new Map());
-}
+export const review = /* @__PURE__ */ procedure({
+  name: 'review',
+  title: 'Review of a motor at its MEOP',
+  source: 'The calculations of structures, nozzle and ballistics, each with its own source',
+  subject: motorSubject,
+  inputs: {},
+  gives:
+    'the margin of safety of every failure mode with worst-case dimensions, sorted; the failure sequence; seals, port flow, instruments, stand and restraint',
+  example: 'review(demoMotor())',
+  run: (motor) => reviewOf(motor, new Map()),
+});
 
 /** {@link review} with a shared cache of regressions. */
 export function reviewOf(motor: Motor, cache: RegressionCache): Review {
