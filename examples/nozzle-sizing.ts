@@ -13,7 +13,7 @@ import {
   sizeNozzle,
   thrust,
   thrustCoefficient,
-  thrustCoefficientPartsSi,
+  thrustCoefficientParts,
 } from '../src/index';
 
 const gamma = 1.2;
@@ -25,7 +25,12 @@ console.log(String(optimumExpansionRatio.explain({ gamma, chamberPressure, ambie
 const expansionRatio = 9.06; // as one would round it for the drawing
 console.log(String(thrustCoefficient.explain({ gamma, expansionRatio, chamberPressure, ambientPressure })));
 const divergenceFactor = conicalDivergenceFactor({ halfAngle: '15 deg' });
-const { momentum, pressure } = thrustCoefficientPartsSi(gamma, expansionRatio, 1 / 70);
+const { momentum, pressure } = thrustCoefficientParts({
+  gamma,
+  expansionRatio,
+  chamberPressure,
+  ambientPressure,
+});
 const delivered = { momentum, pressure, divergenceFactor, efficiency: 0.97 };
 console.log(String(deliveredThrustCoefficient.explain(delivered)));
 const throat = thrust.solveFor('throatArea', {
@@ -78,7 +83,7 @@ const bell = nozzleContour({
 console.log(String(contour));
 const solid = insertSolid({ contour, outerDiameter: '66 mm', density: '1780 kg/m^3' });
 console.log(
-  `wetted ${solid.wettedArea}, body ${solid.volume}, mass ${solid.mass}, least wall ${solid.leastWall}`,
+  `wetted ${solid.wettedArea}, body ${solid.volume}, mass ${solid.mass}, minimum wall ${solid.minWall}`,
 );
 
 const half = (path: string, flip: boolean, colour: string): string =>

@@ -19,7 +19,7 @@ try {
   await build({
     stdin: {
       contents: `export { machFromAreaRatioSi } from '${join(here, '../../src/thermo/mach-from-area-ratio')}';
-export { thrustCoefficientSi } from '${join(here, '../../src/nozzle')}';`,
+export { thrustCoefficientSi } from '${join(here, '../../src/nozzle/ideal-nozzle-kernels')}';`,
       resolveDir: here,
       loader: 'ts',
     },

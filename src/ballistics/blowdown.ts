@@ -1,8 +1,8 @@
+import { gamma } from '../thermo/gas-inputs';
 import {
   absolutePressure,
   area,
   formula,
-  ratio,
   specificGasConstant,
   speed,
   temperature,
@@ -81,7 +81,7 @@ export const adiabaticBlowdown = /* @__PURE__ */ formula({
   title: 'Tail-off pressure without heat exchange',
   equation: 'p = p_0·(1 + (γ − 1)·t / (2·τ))^(−2·γ / (γ − 1))',
   source: 'mass balance with m ~ p^(1/γ) (derived); as in textbooks on gas dynamics, discharge of a vessel',
-  inputs: { ...blowdown, gamma: ratio('γ', 'ratio of specific heats', { above: 1 }) },
+  inputs: { ...blowdown, gamma },
   output: absolutePressure('p', 'chamber pressure'),
   example: { pressure: '4 MPa', time: '10 ms', timeConstant: '11 ms', gamma: 1.14 },
   si: ({ pressure, time: t, timeConstant, gamma }) =>

@@ -1,4 +1,4 @@
-import { idealNozzle } from '../nozzle';
+import { idealNozzleSi } from '../nozzle/ideal-nozzle-kernels';
 import type { MotorModel } from './simulation/motor-model';
 import type { RunResult } from './simulation/run-result';
 
@@ -8,7 +8,7 @@ const separates = 0.4;
 
 /** Cautions of a predicted firing about its nozzle. */
 export function nozzleCautions(m: MotorModel, result: RunResult): readonly string[] {
-  const nozzle = idealNozzle(m.gamma, Math.max(1, m.exitArea / (Math.PI * m.throatRadius ** 2)));
+  const nozzle = idealNozzleSi(m.gamma, Math.max(1, m.exitArea / (Math.PI * m.throatRadius ** 2)));
   const chokes = m.ambientPressure / nozzle.criticalPressureRatio;
   const max = result.maxBurnPressure;
   if (max === 0) return [];

@@ -1,3 +1,4 @@
+import { gamma } from '../thermo/gas-inputs';
 import {
   absolutePressure,
   formula,
@@ -10,7 +11,6 @@ import {
   temperature,
 } from '../units';
 import { portEndMach, portMachAt } from './port-mach';
-import { gamma } from './propellant-inputs';
 
 const source =
   'momentum balance of a constant-area port with gas entering at right angles, no friction; Shapiro (1953) ch. 8 and Price, J. Appl. Phys. (1955); quoted from memory, not verified';

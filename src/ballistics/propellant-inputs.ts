@@ -1,3 +1,4 @@
+import { gamma } from '../thermo/gas-inputs';
 import {
   type Arguments,
   density,
@@ -30,9 +31,6 @@ export const deliveredVelocity = speed('c*', 'characteristic velocity delivered'
   above: 0,
   example: '860 m/s',
 });
-
-/** Ratio of specific heats of the products. */
-export const gamma = ratio('γ', 'ratio of specific heats', { above: 1, example: 1.14 });
 
 /** A propellant as the analysis needs it. */
 export const propellantInputs = inputs(

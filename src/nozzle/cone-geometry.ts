@@ -1,9 +1,9 @@
-import { angle, area, formula, length, ratio } from '../units';
+import { area, formula, length } from '../units';
+import { exitDiameter, expansionRatio, halfAngle, throatDiameter } from './nozzle-inputs';
 
 /**
  * Length of a straight cone between two diameters.
  *
- * @throws MeopError `out-of-domain` for a half angle outside 0 to 90°, or a large end smaller than the small one
  * @example coneLength({ smallDiameter: '10 mm', largeDiameter: '30 mm', halfAngle: '12 deg' }).in('mm') // => 47.0463
  */
 export const coneLength = /* @__PURE__ */ formula({
@@ -14,7 +14,7 @@ export const coneLength = /* @__PURE__ */ formula({
   inputs: {
     smallDiameter: length('D_1', 'diameter of the small end'),
     largeDiameter: length('D_2', 'diameter of the large end'),
-    halfAngle: angle('α', 'half angle', { above: 0, below: Math.PI / 2 }),
+    halfAngle,
   },
   output: length('L', 'length along the axis', { min: 0 }),
   example: { smallDiameter: '10 mm', largeDiameter: '30 mm', halfAngle: '12 deg' },
@@ -41,9 +41,8 @@ export const throatAreaOf = /* @__PURE__ */ formula({
   title: 'Area of a round throat',
   equation: 'A = π / 4·D²',
   source: 'Geometry',
-  inputs: { diameter: length('D', 'diameter') },
+  inputs: { diameter: length('D', 'diameter', { example: '12 mm' }) },
   output: area('A', 'area'),
-  example: { diameter: '12 mm' },
   si: ({ diameter }) => (Math.PI / 4) * diameter * diameter,
   solve: { diameter: (a) => Math.sqrt((4 * a) / Math.PI) },
 });
@@ -51,7 +50,6 @@ export const throatAreaOf = /* @__PURE__ */ formula({
 /**
  * Expansion ratio from the two diameters.
  *
- * @throws MeopError `out-of-domain` for an exit smaller than the throat
  * @example expansionRatioOf({ throatDiameter: '10 mm', exitDiameter: '30 mm' }) // => 9
  */
 export const expansionRatioOf = /* @__PURE__ */ formula({
@@ -59,16 +57,13 @@ export const expansionRatioOf = /* @__PURE__ */ formula({
   title: 'Expansion ratio from diameters',
   equation: 'ε = (D_e / D_t)²',
   source: 'Geometry; definition of the expansion ratio',
-  inputs: {
-    throatDiameter: length('D_t', 'throat diameter'),
-    exitDiameter: length('D_e', 'exit diameter'),
-  },
-  output: ratio('ε', 'exit/throat area ratio', { min: 1 }),
+  inputs: { throatDiameter, exitDiameter },
+  output: expansionRatio,
   example: { throatDiameter: '10 mm', exitDiameter: '30 mm' },
   requires: [
     ({ throatDiameter, exitDiameter }) =>
       exitDiameter >= throatDiameter ||
-      'the exit must not be smaller than the throat; check whether the two are exchanged',
+      'the exit must not be smaller than the throat: are the two exchanged?',
   ],
   si: ({ throatDiameter, exitDiameter }) => (exitDiameter / throatDiameter) ** 2,
   solve: {

@@ -1,10 +1,8 @@
-import { type MeopError, readInput } from '../units';
-import { requireFields } from '../units/known-fields';
-import { refusal } from '../units/refusal';
-import type { NozzleContourOptions } from './contour-options';
+import { MeopError, type Quantity } from '../units';
+import type { ContourDimensions } from './contour-inputs';
 import type { ContourPiece, ContourPoint } from './contour-path';
 
-// The lines, arcs and parabolas of a profile from the options of nozzleContour, in SI numbers; x is 0 at the start of the throat.
+// The lines, arcs and parabolas of a profile in SI numbers; x is 0 where the throat begins.
 
 interface Convergent {
   readonly inlet: number;
@@ -17,21 +15,17 @@ interface Convergent {
 /** Inlet rounding, cone and upstream throat arc, ending at x = 0. */
 export function convergentPieces(
   { inlet, throat, beta, round, up }: Convergent,
-  options: NozzleContourOptions,
+  given: ContourDimensions,
 ): ContourPiece[] {
   const rise = inlet - throat;
   if (rise === 0) return [];
   const drop = 1 - Math.cos(beta);
-  // Both arcs turn through the angle of the cone, so together they rise by this fraction of their radii.
+  // Both arcs turn through the angle of the cone, so together they rise by this share of their radii.
   if ((round + up) * drop > rise * (1 + 1e-12)) {
-    const fits = `at most ${mm(rise / drop)}, which is all that fits between inlet and throat at this angle,`;
-    if (round === 0)
-      throw contourError('throatRadius', options.throatRadius ?? `the default of ${mm(up)}`, fits);
-    throw contourError(
-      'entranceRadius',
-      options.entranceRadius,
-      `with the throat radius of ${mm(up)} together ${fits}`,
-    );
+    const fits = `at most ${mm(rise / drop)}, which is all that fits between inlet and throat at this angle`;
+    if (round === 0) throw misfit('throatRadius', given.throatRadius, up, fits);
+    const sum = `small enough that its sum with the throat radius of ${mm(up)} is ${fits}`;
+    throw misfit('entranceRadius', given.entranceRadius, round, sum);
   }
   const arcEnd: ContourPoint = { x: -up * Math.sin(beta), r: throat + up * drop };
   const coneStart: ContourPoint = {
@@ -58,32 +52,15 @@ interface Divergent {
 /** Downstream throat arc, then cone or parabola to the exit lip. */
 export function divergentPieces(
   { throat, exit, down, start }: Divergent,
-  options: NozzleContourOptions,
+  { divergent, downstreamRadius }: ContourDimensions,
 ): ContourPiece[] {
-  const { divergent } = options;
   if (exit === throat) return [];
-  const shape: unknown = Reflect.get(Object(divergent), 'shape');
-  if (shape !== 'cone' && shape !== 'bell') throw contourError('divergent.shape', shape, "'cone' or 'bell'");
-  if (divergent.shape === 'cone')
-    requireFields('nozzleContour: divergent', divergent, { shape: 'required', halfAngle: 'required' });
-  else
-    requireFields('nozzleContour: divergent', divergent, {
-      shape: 'required',
-      initialAngle: 'required',
-      exitAngle: 'required',
-      lengthShare: 'optional',
-    });
-  const turn =
-    divergent.shape === 'cone'
-      ? contourAngle('divergent.halfAngle', divergent.halfAngle)
-      : contourAngle('divergent.initialAngle', divergent.initialAngle);
+  const turn = (divergent.shape === 'cone' ? divergent.halfAngle : divergent.initialAngle).si;
   const arcEnd: ContourPoint = { x: start + down * Math.sin(turn), r: throat + down * (1 - Math.cos(turn)) };
-  if (arcEnd.r > exit)
-    throw contourError(
-      'downstreamRadius',
-      options.downstreamRadius,
-      'small enough for the arc to end inside the exit diameter',
-    );
+  if (arcEnd.r > exit) {
+    const fits = `at most ${mm((exit - throat) / (1 - Math.cos(turn)))}, so that the arc ends inside the exit diameter`;
+    throw misfit('downstreamRadius', downstreamRadius, down, fits);
+  }
   const throatArc =
     down > 0
       ? [
@@ -100,26 +77,20 @@ export function divergentPieces(
     const lip = { x: arcEnd.x + (exit - arcEnd.r) / Math.tan(turn), r: exit };
     return exit - arcEnd.r > 1e-12 * exit ? [...throatArc, line('divergent cone', arcEnd, lip)] : throatArc;
   }
-  const lipAngle = contourAngle('divergent.exitAngle', divergent.exitAngle, true);
-  const share = readInput(
-    'dimensionless',
-    'divergent.lengthShare',
-    divergent.lengthShare ?? 0.8,
-    'nozzleContour',
-  ).si;
-  if (!(share > 0)) throw contourError('divergent.lengthShare', divergent.lengthShare, 'above 0');
-  if (!(lipAngle < turn))
-    throw contourError('divergent.exitAngle', divergent.exitAngle, 'below the initial angle');
-  const lip: ContourPoint = { x: start + (share * (exit - throat)) / Math.tan(Math.PI / 12), r: exit };
-  // Intersection of the tangents at the two ends; a monotonic parabola exists only if it is between the ends.
+  const { initialAngle, exitAngle, lengthShare } = divergent;
+  const lipAngle = exitAngle.si;
+  const lip: ContourPoint = { x: start + (lengthShare * (exit - throat)) / Math.tan(Math.PI / 12), r: exit };
+  // Where the tangents at the two ends meet; a parabola that stays between them exists only if that lies between the ends.
   const control =
     (lip.r - arcEnd.r - Math.tan(lipAngle) * (lip.x - arcEnd.x)) / (Math.tan(turn) - Math.tan(lipAngle));
   if (!(control > 0 && control < lip.x - arcEnd.x))
-    throw contourError(
-      'divergent',
-      `${String(divergent.initialAngle)} to ${String(divergent.exitAngle)}`,
-      `an initial angle above and an exit angle below the mean slope of ${((Math.atan2(lip.r - arcEnd.r, lip.x - arcEnd.x) * 180) / Math.PI).toPrecision(4)} deg`,
-    );
+    throw new MeopError({
+      code: 'out-of-domain',
+      procedure: 'nozzleContour',
+      path: 'divergent',
+      given: `${initialAngle} to ${exitAngle}`,
+      expected: `an initial angle above and an exit angle below the mean slope of ${((Math.atan2(lip.r - arcEnd.r, lip.x - arcEnd.x) * 180) / Math.PI).toPrecision(4)} deg`,
+    });
   const meet: ContourPoint = { x: arcEnd.x + control, r: arcEnd.r + control * Math.tan(turn) };
   return [...throatArc, { kind: 'parabola', name: 'bell', from: arcEnd, to: lip, control: meet }];
 }
@@ -147,17 +118,17 @@ const arc = (
 
 const mm = (si: number): string => `${Number((1000 * si).toPrecision(5))} mm`;
 
-export function contourLength(field: string, value: unknown, least: number, strict: boolean): number {
-  const { si } = readInput('length', field, value, 'nozzleContour');
-  if (strict ? si > least : si >= least) return si;
-  throw contourError(field, value, strict ? 'above 0 mm' : 'at least 0 mm');
-}
-
-export function contourAngle(field: string, value: unknown, zero = false): number {
-  const { si } = readInput('angle', field, value, 'nozzleContour');
-  if ((zero ? si >= 0 : si > 0) && si < Math.PI / 2) return si;
-  throw contourError(field, value, `${zero ? 'from' : 'above'} 0 deg to below 90 deg`);
-}
-
-export const contourError = (field: string, value: unknown, expected: string): MeopError =>
-  refusal('nozzleContour', field, value ?? 'the default', expected);
+/** The error for a radius, as given or the default, that does not fit between the diameters. */
+const misfit = (
+  path: string,
+  given: Quantity<'length'> | undefined,
+  used: number,
+  expected: string,
+): MeopError =>
+  new MeopError({
+    code: 'out-of-domain',
+    procedure: 'nozzleContour',
+    path,
+    given: given ?? `the default of ${mm(used)}`,
+    expected,
+  });

@@ -1,24 +1,24 @@
 /**
- * Thrust coefficient, expansion, regimes and separation, losses, throat erosion, sizing and the profile for
- * machining. Imports only units, numerics, thermo and structures.
+ * Thrust coefficient, expansion, regimes and separation, losses, throat erosion, sizing and the contour.
+ * Imports units, numerics, thermo and structures only.
  *
  * @example thrustCoefficient({ gamma: 1.13, expansionRatio: 7, chamberPressure: '5 MPa', ambientPressure: '1 atm' }) // => 1.58897
  * @module
  */
 
 export * from './cone-geometry';
-export type { NozzleContourOptions } from './contour-options';
 export type { ContourPiece, ContourPoint } from './contour-path';
 export * from './exit-conditions';
 export * from './expansion';
 export * from './friction-loss';
 export * from './ideal-nozzle';
+export type { IdealNozzle, ThrustCoefficientParts } from './ideal-nozzle-kernels';
 export * from './insert-fit';
 export * from './insert-solid';
 export * from './losses';
-export * from './nozzle-contour';
+export { type ContourStation, type NozzleContour, nozzleContour } from './nozzle-contour';
 export * from './nozzle-efficiency';
-export * from './nozzle-flow';
+export type { DivergentBehaviour, NozzleRegime } from './nozzle-flow';
 export * from './nozzle-regime';
 export * from './separation';
 export * from './separation-band';

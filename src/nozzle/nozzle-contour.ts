@@ -1,22 +1,26 @@
-import { fromSiArray, fromSiValue, type Quantity, type Series, table, unitOf } from '../units';
-import { requireFields } from '../units/known-fields';
-import { type NozzleContourOptions, nozzleContourFields } from './contour-options';
-import { type ContourPiece, sampleContour, svgPathOf } from './contour-path';
 import {
-  contourAngle,
-  contourError,
-  contourLength,
-  convergentPieces,
-  divergentPieces,
-  line,
-} from './contour-pieces';
+  type Conflict,
+  fromSiArray,
+  fromSiValue,
+  isSeries,
+  MeopError,
+  printable,
+  procedure,
+  type Quantity,
+  type Series,
+  table,
+  unitOf,
+} from '../units';
+import { type ContourDimensions, contourInputs } from './contour-inputs';
+import { type ContourPiece, sampleContour, svgPathOf } from './contour-path';
+import { convergentPieces, divergentPieces, line } from './contour-pieces';
 
-/** End of a piece of the profile, and the tool path to it. */
+/** The end of a piece of the profile, with what a lathe needs to cut the piece. */
 export interface ContourStation {
   readonly name: string;
   readonly x: Quantity<'length'>;
   readonly diameter: Quantity<'length'>;
-  /** Tool position with zero at the inlet face. */
+  /** Tool position with the inlet face as zero. */
   readonly fromInlet: Quantity<'length'>;
   /** Radius of the arc that ends here. */
   readonly radius?: Quantity<'length'>;
@@ -30,7 +34,7 @@ export interface ContourStation {
 export interface NozzleContour {
   readonly x: Series<'length'>;
   readonly radius: Series<'length'>;
-  /** Data for the lathe: the ends of every line and arc. */
+  /** The ends of every line and arc, for turning. */
   readonly stations: readonly ContourStation[];
   readonly length: Quantity<'length'>;
   readonly convergentLength: Quantity<'length'>;
@@ -42,55 +46,81 @@ export interface NozzleContour {
   toString(): string;
 }
 
+/** Whether a value is a profile as {@link nozzleContour} makes it. */
+export const isNozzleContour = (value: unknown): value is NozzleContour => {
+  const { x, radius, pieces }: Readonly<Record<string, unknown>> = Object(value);
+  return isSeries(x) && isSeries(radius) && Array.isArray(pieces);
+};
+
+const notBelowThroat =
+  (path: 'exitDiameter' | 'inletDiameter') =>
+  (values: ContourDimensions): Conflict | undefined =>
+    values[path].si >= values.throatDiameter.si
+      ? undefined
+      : { path, given: values[path], expected: `at least the throat diameter, ${values.throatDiameter}` };
+
 /**
- * Inner profile of a nozzle for machining: inlet rounding, convergent cone, throat arcs, and a cone or a parabolic
- * bell. Arcs and lines meet tangentially.
+ * Inner profile of a nozzle for turning: inlet rounding, convergent cone, throat arcs, and a cone or a parabolic bell. Arcs and
+ * lines meet tangentially.
  *
- * Source: geometry; a parabola from the throat arc to the exit lip represents a bell as in Sutton & Biblarz,
- * Rocket Propulsion Elements, 7th ed. (2001), section 3.4 (after Rao).
- *
- * @throws MeopError `out-of-domain` for an exit or inlet smaller than the throat, angles outside 0 to 90°, or
- * radii that do not fit between the diameters
  * @example nozzleContour({ throatDiameter: '12 mm', exitDiameter: '32 mm', inletDiameter: '40 mm', divergent: { shape: 'cone', halfAngle: '12 deg' } }).radius.min().in('mm') // => 6
  */
-export function nozzleContour(options: NozzleContourOptions): NozzleContour {
-  requireFields('nozzleContour', options, nozzleContourFields);
-  const throat = contourLength('throatDiameter', options.throatDiameter, 0, true) / 2;
-  const exit = contourLength('exitDiameter', options.exitDiameter, 0, true) / 2;
-  const inlet = contourLength('inletDiameter', options.inletDiameter, 0, true) / 2;
-  const up =
-    options.throatRadius === undefined
-      ? 2 * throat
-      : contourLength('throatRadius', options.throatRadius, 0, false);
-  const down =
-    options.downstreamRadius === undefined
-      ? 0.4 * throat
-      : contourLength('downstreamRadius', options.downstreamRadius, 0, false);
-  const round =
-    options.entranceRadius === undefined
-      ? 0
-      : contourLength('entranceRadius', options.entranceRadius, 0, false);
-  const land =
-    options.throatLength === undefined ? 0 : contourLength('throatLength', options.throatLength, 0, false);
-  const tolerance = contourLength('tolerance', options.tolerance ?? '0.001 mm', 0, true);
-  const beta = contourAngle('convergentHalfAngle', options.convergentHalfAngle ?? '45 deg');
-  if (exit < throat) throw contourError('exitDiameter', options.exitDiameter, 'at least the throat diameter');
-  if (inlet < throat)
-    throw contourError('inletDiameter', options.inletDiameter, 'at least the throat diameter');
+export const nozzleContour = /* @__PURE__ */ procedure({
+  name: 'nozzleContour',
+  title: 'Inner profile of a nozzle',
+  source:
+    'Geometry; a parabola from the throat arc to the exit lip approximates a bell as in Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), section 3.4 (after Rao)',
+  inputs: contourInputs,
+  gives: 'points, stations for turning, lengths and SVG path of the profile',
+  example: {
+    throatDiameter: '12 mm',
+    exitDiameter: '32 mm',
+    inletDiameter: '40 mm',
+    divergent: { shape: 'cone', halfAngle: '12 deg' },
+  },
+  checks: [
+    notBelowThroat('exitDiameter'),
+    notBelowThroat('inletDiameter'),
+    ({ divergent }) =>
+      divergent.shape === 'cone' || divergent.exitAngle.si < divergent.initialAngle.si
+        ? undefined
+        : {
+            path: 'divergent.exitAngle',
+            given: divergent.exitAngle,
+            expected: `below the initial angle, ${divergent.initialAngle}`,
+          },
+  ],
+  run: (values): NozzleContour => {
+    const throat = values.throatDiameter.si / 2;
+    const exit = values.exitDiameter.si / 2;
+    const inlet = values.inletDiameter.si / 2;
+    const up = values.throatRadius?.si ?? 2 * throat;
+    const down = values.downstreamRadius?.si ?? 0.4 * throat;
+    const land = values.throatLength.si;
+    const convergent = { inlet, throat, beta: values.convergentHalfAngle.si, up };
+    const pieces = [
+      ...convergentPieces({ ...convergent, round: values.entranceRadius.si }, values),
+      ...(land > 0 ? [line('throat', { x: 0, r: throat }, { x: land, r: throat })] : []),
+      ...divergentPieces({ throat, exit, down, start: land }, values),
+    ];
+    if (pieces.length === 0)
+      throw new MeopError({
+        code: 'out-of-domain',
+        procedure: 'nozzleContour',
+        path: 'throatLength',
+        given: values.throatLength,
+        expected: 'above 0 mm where inlet, throat and exit have the same diameter',
+      });
+    return printed(pieces, values.tolerance.si, { land, sharp: up < throat });
+  },
+});
 
-  const pieces = [
-    ...convergentPieces({ inlet, throat, beta, round, up }, options),
-    ...(land > 0 ? [line('throat', { x: 0, r: throat }, { x: land, r: throat })] : []),
-    ...divergentPieces({ throat, exit, down, start: land }, options),
-  ];
-  if (pieces.length === 0)
-    throw contourError(
-      'throatLength',
-      options.throatLength,
-      'above 0 mm where inlet, throat and exit are of one diameter: there is no profile otherwise,',
-    );
+function printed(
+  pieces: readonly ContourPiece[],
+  tolerance: number,
+  { land, sharp }: { readonly land: number; readonly sharp: boolean },
+): NozzleContour {
   const points = sampleContour(pieces, tolerance);
-  const mm = (si: number): Quantity<'length'> => fromSiValue(si, 'length', unitOf('mm'));
   const first = pieces[0].from;
   const last = pieces[pieces.length - 1].to;
   const stations: ContourStation[] = [
@@ -107,18 +137,7 @@ export function nozzleContour(options: NozzleContourOptions): NozzleContour {
       ...(piece.kind === 'line' && { halfAngle: degrees(slopeOf(piece)) }),
     })),
   ];
-  const text = (): string =>
-    table(
-      stations.map(({ name, x, fromInlet, diameter, radius, halfAngle }) => ({
-        station: name,
-        'x, mm': microns(x),
-        'from inlet': microns(fromInlet),
-        diameter: microns(diameter),
-        radius: radius === undefined ? '' : microns(radius),
-        'half angle': halfAngle?.format() ?? '',
-      })),
-    );
-  return {
+  const result = {
     x: fromSiArray(
       'length',
       Float64Array.from(points, ({ x }) => x),
@@ -135,19 +154,29 @@ export function nozzleContour(options: NozzleContourOptions): NozzleContour {
     divergentLength: mm(last.x - land),
     svgPath: svgPathOf(pieces),
     pieces,
-    cautions:
-      up < throat
-        ? [
-            'The throat is sharp (upstream radius below the throat radius). The discharge coefficient decreases and the edge erodes first.',
-          ]
-        : [],
-    toString: text,
-    ...{ [Symbol.for('nodejs.util.inspect.custom')]: text },
+    cautions: sharp
+      ? [
+          'The throat is sharp (upstream radius below the throat radius). The discharge coefficient decreases and the edge erodes first.',
+        ]
+      : [],
   };
+  return printable(result, () =>
+    table(
+      stations.map(({ name, x, fromInlet, diameter, radius, halfAngle }) => ({
+        station: name,
+        'x, mm': microns(x),
+        'from inlet': microns(fromInlet),
+        diameter: microns(diameter),
+        radius: radius === undefined ? '' : microns(radius),
+        'half angle': halfAngle?.format() ?? '',
+      })),
+    ),
+  );
 }
 
+const mm = (si: number): Quantity<'length'> => fromSiValue(si, 'length', unitOf('mm'));
 const slopeOf = ({ from, to }: Extract<ContourPiece, { readonly kind: 'line' }>): number =>
   Math.atan2(Math.abs(to.r - from.r), to.x - from.x);
 const degrees = (si: number): Quantity<'angle'> => fromSiValue(si, 'angle', unitOf('deg'));
-// To the micrometre, as on a drawing; four significant figures would round to 0.1 mm at 100 mm.
+// To the micrometre, as a drawing is dimensioned; four figures would leave 0.1 mm at 100 mm.
 const microns = (length: Quantity<'length'>): string => length.in('mm').toFixed(3);

@@ -1,8 +1,7 @@
-import { formula, ratio, readInput, table } from '../units';
-import { refusal } from '../units/refusal';
+import { formula, inputs, list, printable, procedure, ratio, table, words } from '../units';
 
 /**
- * Delivered thrust coefficient: divergence acts on the momentum term, the other factors on the total.
+ * Delivered thrust coefficient: the divergence factor applies to the momentum term, the efficiency to the sum.
  *
  * @example deliveredThrustCoefficient({ momentum: 1.55, pressure: 0.04, divergenceFactor: 0.989, efficiency: 0.97 }) // => 1.525762
  */
@@ -21,7 +20,7 @@ export const deliveredThrustCoefficient = /* @__PURE__ */ formula({
   output: ratio('C_F,del', 'delivered thrust coefficient'),
   example: { momentum: 1.55, pressure: 0.04, divergenceFactor: 0.989, efficiency: 0.97 },
   valid: [
-    ({ efficiency }) => efficiency <= 1 || 'an efficiency above 1 is not a loss; check its calibration',
+    ({ efficiency }) => efficiency <= 1 || 'An efficiency above 1 is not a loss; check its calibration.',
   ],
   si: ({ momentum, pressure, divergenceFactor, efficiency }) =>
     efficiency * (divergenceFactor * momentum + pressure),
@@ -34,10 +33,7 @@ export const deliveredThrustCoefficient = /* @__PURE__ */ formula({
 });
 
 /**
- * Velocity coefficient: actual/ideal exhaust velocity ratio, from the nozzle efficiency, which is the ratio of the
- * enthalpies converted to kinetic energy.
- *
- * @throws MeopError `out-of-domain` for an efficiency not above 0 and at most 1
+ * Velocity coefficient, from the nozzle efficiency: the ratio of the enthalpies converted to kinetic energy.
  * @example velocityCoefficient({ nozzleEfficiency: 0.95 }) // => 0.974679434
  */
 export const velocityCoefficient = /* @__PURE__ */ formula({
@@ -47,10 +43,9 @@ export const velocityCoefficient = /* @__PURE__ */ formula({
   source:
     'Definition: kinetic energy is proportional to the square of velocity (any gas-turbine or rocket textbook)',
   inputs: {
-    nozzleEfficiency: ratio('η_n', 'actual/ideal enthalpy drop', { above: 0, max: 1 }),
+    nozzleEfficiency: ratio('η_n', 'actual/ideal enthalpy drop', { above: 0, max: 1, example: 0.95 }),
   },
   output: ratio('ζ_v', 'actual/ideal exhaust velocity'),
-  example: { nozzleEfficiency: 0.95 },
   si: ({ nozzleEfficiency }) => Math.sqrt(nozzleEfficiency),
   solve: { nozzleEfficiency: (value) => value * value },
 });
@@ -58,9 +53,9 @@ export const velocityCoefficient = /* @__PURE__ */ formula({
 /** One named loss of a nozzle. */
 export interface NozzleLoss {
   readonly name: string;
-  /** Remaining fraction; 1 without loss. */
+  /** Remaining share: 1 where nothing is lost. */
   readonly factor: number;
-  /** Source of the factor: a title and edition, 'measured', or 'assumed'. */
+  /** Origin of the factor. */
   readonly source: string;
 }
 
@@ -73,36 +68,50 @@ export interface NozzleEfficiency {
 }
 
 /**
- * The overall efficiency of named loss factors, each with its source. Losses by submergence are not modelled: the
- * loss of a nozzle with its entrance inside the chamber is larger.
+ * The product of named loss factors, each with its source. Submergence is not modelled: a nozzle whose entrance projects into
+ * the chamber has additional losses.
  *
- * @throws MeopError `out-of-domain` for a factor not above 0 and at most 1, naming the loss
- * @example nozzleEfficiency([{ name: 'friction', factor: 0.99, source: 'assumed' }, { name: 'droplets', factor: 0.96, source: 'assumed' }]).efficiency // => 0.9504
+ * @example nozzleEfficiency({ losses: [{ name: 'friction', factor: 0.99, source: 'assumed' }, { name: 'droplets', factor: 0.96, source: 'assumed' }] }).efficiency // => 0.9504
  */
-export function nozzleEfficiency(losses: readonly NozzleLoss[]): NozzleEfficiency {
-  let efficiency = 1;
-  losses.forEach(({ name, factor }, i) => {
-    const { si } = readInput('dimensionless', `losses[${i}].factor`, factor, 'nozzleEfficiency');
-    if (!(si > 0 && si <= 1))
-      throw refusal(
-        'nozzleEfficiency',
-        `losses[${i}].factor`,
-        factor,
-        'above 0 and at most 1',
-        `the factor of ${name} is what is left, not what is lost`,
-      );
-    efficiency *= si;
-  });
-  const text = (): string =>
-    table([
-      ...losses.map(({ name, factor, source }) => ({ loss: name, factor: factor.toPrecision(4), source })),
-      { loss: 'all', factor: efficiency.toPrecision(4), source: 'product' },
-    ]);
-  return {
-    losses,
-    efficiency,
-    cautions: ['Submergence of the nozzle in the chamber is not modelled.'],
-    toString: text,
-    ...{ [Symbol.for('nodejs.util.inspect.custom')]: text },
-  };
-}
+export const nozzleEfficiency = /* @__PURE__ */ procedure({
+  name: 'nozzleEfficiency',
+  title: 'Efficiency of a nozzle from its losses',
+  source: 'Product of the loss factors, each with its own source',
+  inputs: {
+    losses: list(
+      'losses of the nozzle',
+      inputs(
+        {
+          name: words('name of the loss', { example: 'friction' }),
+          factor: ratio('η_i', 'share that remains, not the share that is lost', {
+            above: 0,
+            max: 1,
+            example: 0.99,
+          }),
+          source: words("origin of the factor: a title and edition, 'measured' or 'assumed'", {
+            example: 'assumed',
+          }),
+        },
+        { meaning: 'a loss' },
+      ),
+      { min: 0 },
+    ),
+  },
+  gives: 'product of the factors',
+  example: {
+    losses: [
+      { name: 'friction', factor: 0.99, source: 'assumed' },
+      { name: 'droplets', factor: 0.96, source: 'assumed' },
+    ],
+  },
+  run: ({ losses }): NozzleEfficiency => {
+    const efficiency = losses.reduce((product, { factor }) => product * factor, 1);
+    const cautions = ['Submergence of the nozzle in the chamber is not modelled.'];
+    return printable({ losses, efficiency, cautions }, () =>
+      table([
+        ...losses.map(({ name, factor, source }) => ({ loss: name, factor: factor.toPrecision(4), source })),
+        { loss: 'all', factor: efficiency.toPrecision(4), source: 'product' },
+      ]),
+    );
+  },
+});

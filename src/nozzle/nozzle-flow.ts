@@ -5,10 +5,11 @@ import {
   massFlowParameterSi,
 } from '../thermo/isentropic-kernels';
 import { machFromShockStagnationPressureRatioSi } from '../thermo/normal-shock-kernels';
-import { type IdealNozzle, vacuumThrustCoefficientAt } from './ideal-nozzle';
-import { type SeparationCriterion, separationMachSi } from './separation';
+import { type IdealNozzle, vacuumThrustCoefficientAtSi } from './ideal-nozzle-kernels';
+import type { SeparationCriterion } from './separation';
+import { separationMachSi } from './separation-mach';
 
-/** Flow regime of a nozzle at a back pressure. */
+/** How a nozzle runs at a back pressure. */
 export type NozzleRegime =
   | 'no flow'
   | 'unchoked'
@@ -18,51 +19,37 @@ export type NozzleRegime =
   | 'ideally expanded'
   | 'under-expanded';
 
-/**
- * Behaviour of the divergent section when it does not flow full: `recovers` is the inviscid textbook nozzle, a
- * shock and a subsonic diffuser; with `stalled` the flow separates from the wall, as in a cone of more than about
- * 8° half angle (quoted from memory, not verified): it is a jet from the throat or from the point of separation.
- */
-export type DivergentBehaviour = 'recovers' | 'stalled';
-
-/** Indices of the array that {@link nozzleFlowSi} fills. */
-export const nozzleFlowFields = {
-  /** Ratio of thrust to chamber pressure times throat area, without losses. */
-  thrustCoefficient: 0,
-  /** Ratio of mass flow to the choked mass flow at the same chamber state. */
-  massFlowRatio: 1,
-  /** Mach number at the separation point or at the exit. */
-  exitMach: 2,
-  /** Ratio of the pressure there to chamber pressure. */
-  exitPressureRatio: 3,
-  /** Ratio of the area at the shock, or at separation, to throat area; the expansion ratio where there is neither. */
-  eventAreaRatio: 4,
-} as const;
-
-/** Relative difference within which exit and ambient pressure are equal. */
-const idealExpansionWithin = 1e-3;
+/** How the divergent section may behave where it does not flow full. */
+export const divergentBehaviours = ['recovers', 'stalled'] as const;
 
 /**
- * Mach number of the strongest normal shock that a turbulent boundary layer withstands (quoted from memory, not
- * verified).
+ * Behaviour of the divergent section where it does not flow full. `recovers` is the inviscid textbook nozzle: a shock and a
+ * subsonic diffuser. With `stalled` the flow is a jet from the throat or from the point of separation, as in a cone of more than
+ * about 8° half angle (quoted from memory, not verified).
  */
+export type DivergentBehaviour = (typeof divergentBehaviours)[number];
+
+/** Exit and ambient pressure count as equal within this share. */
+const idealWithin = 1e-3;
+
+/** A turbulent boundary layer withstands a normal shock up to about this Mach number (quoted from memory, not verified). */
 const shockStaysAttached = 1.3;
 
 /**
- * Regime, thrust and mass flow of an ideal nozzle at any ratio of ambient to chamber pressure from 0; plain
- * numbers, unchecked, written into `out` (five numbers, see {@link nozzleFlowFields}). From the vacuum to zero
- * flow: full flowing; separated where the criterion predicts separation inside the nozzle; a normal shock in the
- * divergent section where it is too weak to separate the flow (Mach 1.3) or is upstream of the separation point;
- * unchoked. Downstream of separation the wall pressure is assumed to be ambient. Thrust is continuous from full
- * flowing to separated and from shock to unchoked. It is discontinuous between separated and shock, where no
- * simple theory is valid: the last separated flow gives a thrust coefficient of 0.2 to 0.45, the diffuser behind
- * the first shock 0.04 to 0.25 (chamber pressures below 1.25 times ambient). With a `stalled` divergent section
- * the throat unchokes at the critical pressure ratio and thrust falls to zero without the dip of the diffuser,
- * which is more suitable for start and tail-off of a conical nozzle. There the coefficient rises at the critical
- * ratio: by 0.1 with Summerfield's rule, where the flow is attached to Mach 1.6 and more, by less than 0.001 with
- * Schmucker's and Stark's.
+ * Regime, thrust and mass flow of an ideal nozzle at any ratio of ambient to chamber pressure from 0 up; plain numbers,
+ * unchecked. Writes five numbers into `out`: thrust coefficient without losses; mass flow/choked mass flow at the same chamber
+ * state; Mach number and pressure/chamber pressure where the flow separates or at the exit; and area/throat area at the shock or
+ * the separation, the expansion ratio where there is neither.
  *
- * @example nozzleFlowSi(idealNozzle(1.2, 4), 0.02, 'summerfield', new Float64Array(5)) // => 'under-expanded'
+ * From the vacuum up to no flow at all: full flowing; separated where the criterion puts the separation inside the nozzle; a
+ * normal shock in the divergent section where it is too weak to separate the flow (Mach 1.3) or lies upstream of the separation;
+ * unchoked. Downstream of the separation the wall is assumed to be at ambient pressure. Thrust is continuous from full flowing to
+ * separated and from shock to unchoked. It steps between separated and shock, where no simple theory is valid: the last separated
+ * flow gives a thrust coefficient of 0.2 to 0.45, the diffuser behind the first shock 0.04 to 0.25 (chamber pressures below 1.25
+ * times ambient).
+ * With a `stalled` divergent section the throat unchokes at the critical pressure ratio and thrust falls to nothing without the
+ * diffuser's dip, which suits the start and tail-off of a conical nozzle better. There the coefficient rises at the critical ratio:
+ * by 0.1 with Summerfield's rule, which keeps the flow attached to Mach 1.6 and more, by less than 0.001 with Schmucker's and Stark's.
  */
 export function nozzleFlowSi(
   nozzle: IdealNozzle,
@@ -75,28 +62,26 @@ export function nozzleFlowSi(
   if (ambientOverChamber >= 1) return filled(out, 'no flow', 0, 0, 0, ambientOverChamber, expansionRatio);
   const stalled = divergent === 'stalled';
   if (ambientOverChamber >= (stalled ? nozzle.criticalPressureRatio : nozzle.maxChokedBackPressureRatio)) {
-    const area = stalled ? 1 : expansionRatio; // the section with ambient pressure
+    const area = stalled ? 1 : expansionRatio; // the section whose pressure is ambient
     const mach = machFromPressureRatioSi(ambientOverChamber, gamma);
     const share = (massFlowParameterSi(mach, gamma) * area) / nozzle.vandenkerckhove;
     const thrust = gamma * ambientOverChamber * mach * mach * area;
     return filled(out, 'unchoked', thrust, Math.min(1, share), mach, ambientOverChamber, area);
   }
   const fullFlowing = nozzle.vacuumThrustCoefficient - expansionRatio * ambientOverChamber;
-  if (exitPressureRatio >= ambientOverChamber * (1 - idealExpansionWithin)) {
+  if (exitPressureRatio >= ambientOverChamber * (1 - idealWithin)) {
     const regime =
-      exitPressureRatio > ambientOverChamber * (1 + idealExpansionWithin)
-        ? 'under-expanded'
-        : 'ideally expanded';
+      exitPressureRatio > ambientOverChamber * (1 + idealWithin) ? 'under-expanded' : 'ideally expanded';
     return filled(out, regime, fullFlowing, 1, exitMach, exitPressureRatio, expansionRatio);
   }
   const inside = !stalled && ambientOverChamber > nozzle.shockAtExit;
   const shock = inside ? shockMach(nozzle, ambientOverChamber) : exitMach;
   const separation = separationMachSi(gamma, ambientOverChamber, criterion);
-  // The flow separates if it reaches the pressure of the criterion before the exit and before the shock.
+  // The flow separates where the criterion puts it, unless the exit or a weak shock is upstream of that.
   if (separation > 1 && separation < shock && !(inside && shock <= shockStaysAttached)) {
     const area = areaRatioSi(separation, gamma);
     const thrust =
-      vacuumThrustCoefficientAt(separation, gamma, nozzle.vandenkerckhove) - area * ambientOverChamber;
+      vacuumThrustCoefficientAtSi(separation, gamma, nozzle.vandenkerckhove) - area * ambientOverChamber;
     return filled(
       out,
       'separated',
@@ -111,10 +96,7 @@ export function nozzleFlowSi(
   return filled(out, 'over-expanded', fullFlowing, 1, exitMach, exitPressureRatio, expansionRatio);
 }
 
-/**
- * Subsonic exit Mach number behind a shock: p_e·A_e is known, and p·A·M·√(1 + t·M²) is the same at throat and
- * exit.
- */
+/** Subsonic exit Mach number behind a shock: p_e·A_e is known and p·A·M·√(1 + t·M²) is the same at throat and exit. */
 function machAtExitBehindShock(
   { gamma, vandenkerckhove, expansionRatio }: IdealNozzle,
   ratio: number,

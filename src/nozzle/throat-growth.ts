@@ -1,10 +1,9 @@
-import { formula, length, ratio, speed, time } from '../units';
+import { formula, length, ratio, time } from '../units';
+import { recessionRate, throatDiameter } from './nozzle-inputs';
 
 /**
- * Throat diameter after a time at a radial recession rate: the diameter grows at twice the rate. A negative rate
- * is deposition.
+ * Throat diameter after a time at a radial recession rate: the diameter grows at twice the rate.
  *
- * @throws MeopError `out-of-domain` where deposition would close the throat
  * @example erodedThroatDiameter({ throatDiameter: '12 mm', recessionRate: '0.1 mm/s', time: '3 s' }).in('mm') // => 12.6
  */
 export const erodedThroatDiameter = /* @__PURE__ */ formula({
@@ -13,8 +12,8 @@ export const erodedThroatDiameter = /* @__PURE__ */ formula({
   equation: 'D = D_t + 2·v·t',
   source: 'Geometry: recession is measured normal to the wall, so the diameter grows at twice the rate',
   inputs: {
-    throatDiameter: length('D_t', 'throat diameter at the start'),
-    recessionRate: speed('v', 'radial recession rate; negative for deposition'),
+    throatDiameter,
+    recessionRate,
     time: time('t', 'time', { min: 0 }),
   },
   output: length('D', 'throat diameter'),
@@ -32,7 +31,7 @@ export const erodedThroatDiameter = /* @__PURE__ */ formula({
 });
 
 /**
- * Relative growth of the throat area; negative where slag has reduced it.
+ * Growth of the throat area as a fraction of the area at the start; negative where slag has narrowed it.
  *
  * @example throatAreaGrowth({ throatDiameter: '12 mm', erodedDiameter: '12.6 mm' }) // => 0.1025
  */
@@ -42,10 +41,10 @@ export const throatAreaGrowth = /* @__PURE__ */ formula({
   equation: 'ΔA/A = (D / D_t)² − 1',
   source: 'Geometry',
   inputs: {
-    throatDiameter: length('D_t', 'throat diameter at the start'),
+    throatDiameter,
     erodedDiameter: length('D', 'throat diameter later'),
   },
-  output: ratio('ΔA/A', 'relative growth of the throat area'),
+  output: ratio('ΔA/A', 'growth of the throat area/area at the start'),
   example: { throatDiameter: '12 mm', erodedDiameter: '12.6 mm' },
   si: ({ throatDiameter, erodedDiameter }) =>
     ((erodedDiameter - throatDiameter) * (erodedDiameter + throatDiameter)) /

@@ -1,192 +1,122 @@
-import { fromSiArray, MeopError, type QuantityInput, readInput, type Series } from '../units';
-import { type FieldsOf, requireFields } from '../units/known-fields';
-import { readNotNegative, readPositive } from '../units/refusal';
+import {
+  absolutePressure,
+  fromSiArray,
+  MeopError,
+  optional,
+  procedure,
+  ratio,
+  type Series,
+  speed,
+  time,
+  type VariantValue,
+  variants,
+} from '../units';
+import { pressureTrace, recessionRate, sameLength, throatDiameter } from './nozzle-inputs';
 
-const procedure = 'throatLaw';
+const heatingTime = /* @__PURE__ */ time('t_h', 'time under gas before the wall is hot enough to recede', {
+  min: 0,
+  example: '1 s',
+});
 
-/** Recession law of the throat wall: each law gives a radial rate; a negative rate is slag build-up. */
-export type ThroatLaw =
-  | { readonly law: 'constant'; readonly rate: QuantityInput<'speed'> }
-  | {
-      readonly law: 'pressure power';
-      /** Radial rate at the reference pressure. */
-      readonly referenceRate: QuantityInput<'speed'>;
-      readonly referencePressure: QuantityInput<'absolute pressure'>;
-      readonly exponent: number;
-      /** Heating time of the wall before recession starts; default 0. */
-      readonly heatingTime?: QuantityInput<'time'>;
-    }
-  | {
-      readonly law: 'after heating';
-      readonly rate: QuantityInput<'speed'>;
-      /** Heating time of the wall before recession starts. */
-      readonly heatingTime: QuantityInput<'time'>;
-    };
+const laws = {
+  constant: { rate: recessionRate },
+  'pressure power': {
+    referenceRate: /* @__PURE__ */ speed('v_ref', 'radial recession rate at the reference pressure', {
+      example: '0.1 mm/s',
+    }),
+    referencePressure: /* @__PURE__ */ absolutePressure('p_ref', 'reference pressure of that rate', {
+      example: '5 MPa',
+    }),
+    exponent: /* @__PURE__ */ ratio('m', 'pressure exponent of the recession rate', { example: 0.8 }),
+    heatingTime: /* @__PURE__ */ optional(heatingTime, 0),
+  },
+  'after heating': { rate: recessionRate, heatingTime },
+};
 
-/** The same law on plain SI numbers, for kernels: rate = `rate`·(p/`pressure`)^`exponent` after `heatingTime`. */
-export interface ThroatLawSi {
-  readonly rate: number;
-  readonly pressure: number;
-  readonly exponent: number;
-  readonly heatingTime: number;
-}
+/** How the throat wall recedes: each law gives a radial rate; a negative rate is slag deposition. */
+const throatLaw = /* @__PURE__ */ variants('law', 'throat erosion law', laws, {
+  example: { law: 'constant', rate: '0.1 mm/s' },
+});
 
-/**
- * Reads a throat law into plain numbers, for simulations.
- *
- * @throws MeopError `unknown-name` for an unknown law, `out-of-domain` for a reference pressure not above 0 or a
- * negative heating time
- * @example throatLawSi({ law: 'constant', rate: '0.1 mm/s' }).rate // => 1e-4
- */
-export function throatLawSi(law: ThroatLaw): ThroatLawSi {
-  const given: unknown = Reflect.get(Object(law), 'law');
-  switch (law?.law) {
-    case 'constant':
-      requireFields(procedure, law, { law: 'required', rate: 'required' });
-      return {
-        rate: readInput('speed', 'rate', law.rate, procedure).si,
-        pressure: 1,
-        exponent: 0,
-        heatingTime: 0,
-      };
-    case 'pressure power': {
-      requireFields(procedure, law, {
-        law: 'required',
-        referenceRate: 'required',
-        referencePressure: 'required',
-        exponent: 'required',
-        heatingTime: 'optional',
-      });
-      const pressure = readPositive(
-        'absolute pressure',
-        'referencePressure',
-        law.referencePressure,
-        procedure,
-      ).si;
-      return {
-        rate: readInput('speed', 'referenceRate', law.referenceRate, procedure).si,
-        pressure,
-        exponent: readInput('dimensionless', 'exponent', law.exponent, procedure).si,
-        heatingTime: law.heatingTime === undefined ? 0 : heatingTimeOf(law.heatingTime),
-      };
-    }
-    case 'after heating':
-      requireFields(procedure, law, { law: 'required', rate: 'required', heatingTime: 'required' });
-      return {
-        rate: readInput('speed', 'rate', law.rate, procedure).si,
-        pressure: 1,
-        exponent: 0,
-        heatingTime: heatingTimeOf(law.heatingTime),
-      };
-    default:
-      throw new MeopError(
-        'unknown-name',
-        `throatLaw: law must be 'constant', 'pressure power' or 'after heating', got ${String(given)}`,
-        'law',
-        { value: given },
-      );
-  }
-}
-
-const heatingTimeOf = (given: QuantityInput<'time'>): number =>
-  readNotNegative('time', 'heatingTime', given, procedure).si;
-
-/**
- * Radial recession rate in m/s at a chamber pressure and a time after the start of flow; plain SI numbers,
- * unchecked.
- *
- * @example throatRecessionRateSi(throatLawSi({ law: 'constant', rate: '0.1 mm/s' }), 5e6, 1) // => 1e-4
- */
-export function throatRecessionRateSi(law: ThroatLawSi, pressure: number, heatedTime: number): number {
-  if (heatedTime < law.heatingTime) return 0;
-  return law.exponent === 0 ? law.rate : law.rate * (pressure / law.pressure) ** law.exponent;
-}
-
-/** Options of {@link throatHistory}. */
-export interface ThroatHistoryOptions {
-  readonly throatDiameter: QuantityInput<'length'>;
-  readonly law: ThroatLaw;
-  readonly time: Series<'time'>;
-  /** Absolute chamber pressure at those times. */
-  readonly chamberPressure: Series<'absolute pressure'>;
-}
-
-/** History of the throat over a burn. */
+/** Throat over a burn. */
 export interface ThroatHistory {
   readonly time: Series<'time'>;
   readonly diameter: Series<'length'>;
   readonly area: Series<'area'>;
-  /** Relative growth of the area at the end. */
+  /** Growth of the area from start to end, as a fraction of the area at the start. */
   readonly areaGrowth: number;
 }
 
-const throatHistoryFields: FieldsOf<ThroatHistoryOptions> = {
-  throatDiameter: 'required',
-  law: 'required',
-  time: 'required',
-  chamberPressure: 'required',
-};
-
 /**
- * Throat diameter over a pressure trace by an erosion law: the trapezoidal rule on the rate, split at the end of
- * the heating time. In a motor, pressure and throat interact; there the simulation integrates the same law.
+ * Throat diameter over a pressure trace by an erosion law: the trapezoidal rule on the rate, split where the wall becomes hot
+ * enough. In a motor, pressure and throat affect each other: there the simulation integrates the law together with the pressure.
  *
- * @throws MeopError `out-of-domain` for series of different length, times that do not rise, a pressure that the
- * law cannot raise to its power, or a throat closed by slag
  * @example throatHistory({ throatDiameter: '12 mm', law: { law: 'constant', rate: '0.1 mm/s' }, time: series([0, 3], 's'), chamberPressure: seriesOf('absolute pressure', [5, 5], 'MPa') }).diameter.at(-1).in('mm') // => 12.6
  */
-export function throatHistory(options: ThroatHistoryOptions): ThroatHistory {
-  requireFields('throatHistory', options, throatHistoryFields);
-  const { time, chamberPressure } = options;
-  const count = time.length;
-  if (count !== chamberPressure.length || count < 2)
-    throw new MeopError(
-      'out-of-domain',
-      `throatHistory: time and chamberPressure must have the same length of at least 2, got ${count} and ${chamberPressure.length}`,
-      'chamberPressure',
-    );
-  const start = readPositive('length', 'throatDiameter', options.throatDiameter, 'throatHistory').si;
-  const law = throatLawSi(options.law);
-  const t = time.si;
-  const p = chamberPressure.si;
-  const diameter = new Float64Array(count);
-  const area = new Float64Array(count);
-  diameter[0] = start;
-  area[0] = (Math.PI / 4) * start * start;
-  for (let i = 1; i < count; i++) {
-    const step = t[i] - t[i - 1];
-    if (!(step > 0))
-      throw new MeopError(
-        'out-of-domain',
-        `throatHistory: time must be ascending; time[${i}] is not`,
-        'time',
-      );
-    // Only the part of the step after the heating time is included; Infinity marks both ends as heated.
-    const hot = Math.min(1, Math.max(0, (t[i] - t[0] - law.heatingTime) / step));
-    const before = p[i] + hot * (p[i - 1] - p[i]);
-    const mean =
-      0.5 * (throatRecessionRateSi(law, before, Infinity) + throatRecessionRateSi(law, p[i], Infinity));
-    if (!Number.isFinite(mean))
-      throw new MeopError(
-        'out-of-domain',
-        `throatHistory: chamberPressure must be above 0 Pa, got ${before} Pa and ${p[i]} Pa at ${t[i]} s. The law raises it to the power ${law.exponent}.`,
-        'chamberPressure',
-        { value: p[i], expected: 'above 0 Pa' },
-      );
-    diameter[i] = diameter[i - 1] + 2 * mean * hot * step;
-    if (!(diameter[i] > 0))
-      throw new MeopError(
-        'out-of-domain',
-        `throatHistory: the deposit closes the throat at ${t[i]} s. Check the rate of the law.`,
-        'law',
-        { value: options.law },
-      );
-    area[i] = (Math.PI / 4) * diameter[i] ** 2;
-  }
-  return {
-    time,
-    diameter: fromSiArray('length', diameter, 'mm'),
-    area: fromSiArray('area', area, 'mm^2'),
-    areaGrowth: area[count - 1] / area[0] - 1,
-  };
+export const throatHistory = /* @__PURE__ */ procedure({
+  name: 'throatHistory',
+  title: 'Throat diameter over a pressure trace',
+  source: 'Trapezoidal rule on the erosion law; the diameter grows at twice the radial rate',
+  inputs: { throatDiameter, law: throatLaw, ...pressureTrace },
+  gives: 'diameter and area of the throat over time',
+  example:
+    "throatHistory({ throatDiameter: '12 mm', law: { law: 'constant', rate: '0.1 mm/s' }, time: series([0, 3], 's'), chamberPressure: seriesOf('absolute pressure', [5, 5], 'MPa') })",
+  checks: [
+    sameLength,
+    ({ time: { si: t } }) => {
+      const i = t.findIndex((one, at) => at > 0 && !(one > t[at - 1]));
+      return i < 0 ? undefined : { path: `time.${i}`, given: `${t[i]} s`, expected: `above ${t[i - 1]} s` };
+    },
+  ],
+  run: ({ throatDiameter, law, time, chamberPressure }): ThroatHistory => {
+    const { heated, reference, rate, exponent } = numbersOf(law);
+    const rateAt = (pressure: number): number =>
+      exponent === 0 ? rate : rate * (pressure / reference) ** exponent;
+    const t = time.si;
+    const p = chamberPressure.si;
+    const diameter = new Float64Array(t.length);
+    diameter[0] = throatDiameter.si;
+    for (let i = 1; i < t.length; i++) {
+      const step = t[i] - t[i - 1];
+      // Only the share of the step after the wall is hot counts.
+      const hot = Math.min(1, Math.max(0, (t[i] - t[0] - heated) / step));
+      const before = p[i] + hot * (p[i - 1] - p[i]);
+      const mean = 0.5 * (rateAt(before) + rateAt(p[i]));
+      if (!Number.isFinite(mean))
+        throw new MeopError({
+          code: 'out-of-domain',
+          procedure: 'throatHistory',
+          path: 'chamberPressure',
+          given: `${before} Pa and ${p[i]} Pa`,
+          note: `at ${t[i]} s`,
+          expected: `above 0 Pa, since the law raises it to the power ${exponent}`,
+        });
+      diameter[i] = diameter[i - 1] + 2 * mean * hot * step;
+      if (!(diameter[i] > 0))
+        throw new MeopError({
+          code: 'out-of-domain',
+          procedure: 'throatHistory',
+          path: 'law',
+          given: law,
+          problem: `the deposit closes the throat at ${t[i]} s`,
+          remedy: 'Check the rate of the law',
+        });
+    }
+    const area = diameter.map((d) => (Math.PI / 4) * d ** 2);
+    area[0] = (Math.PI / 4) * diameter[0] * diameter[0];
+    return {
+      time,
+      diameter: fromSiArray('length', diameter, 'mm'),
+      area: fromSiArray('area', area, 'mm^2'),
+      areaGrowth: area[t.length - 1] / area[0] - 1,
+    };
+  },
+});
+
+/** A law in SI numbers: rate·(p/reference)^exponent once heated. */
+function numbersOf(law: VariantValue<'law', typeof laws>) {
+  const heated = law.law === 'constant' ? 0 : law.heatingTime.si;
+  if (law.law !== 'pressure power') return { heated, reference: 1, rate: law.rate.si, exponent: 0 };
+  const { referenceRate, referencePressure, exponent } = law;
+  return { heated, reference: referencePressure.si, rate: referenceRate.si, exponent };
 }

@@ -1,19 +1,27 @@
 import {
   absolutePressure,
-  area,
   force,
   formula,
   massFlow,
-  ratio,
   specificImpulse as specificImpulseGiven,
   speed,
 } from '../units';
+import {
+  ambientPressure,
+  chamberPressure,
+  characteristicVelocity,
+  exitArea,
+  nozzleFlow,
+  throatArea,
+  thrustCoefficientInput as thrustCoefficient,
+} from './nozzle-inputs';
 
+const thrustOutput = /* @__PURE__ */ force('F', 'thrust', { example: '750 N' });
+const impulseOutput = /* @__PURE__ */ specificImpulseGiven('I_sp', 'specific impulse');
 const sutton = 'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001)';
 
 /**
- * Thrust from the thrust coefficient. Solved for `throatArea` it sizes the throat, for `thrustCoefficient` it
- * evaluates a firing.
+ * Thrust from the thrust coefficient. Solved for `throatArea` it sizes the throat, for `thrustCoefficient` it evaluates a firing.
  *
  * @example thrust({ thrustCoefficient: 1.5, chamberPressure: '5 MPa', throatArea: '100 mm^2' }).in('N') // => 750
  */
@@ -22,13 +30,8 @@ export const thrust = /* @__PURE__ */ formula({
   title: 'Thrust from the thrust coefficient',
   equation: 'F = C_F·p_c·A_t',
   source: `${sutton}, ch. 3 (quoted from memory, not verified)`,
-  inputs: {
-    thrustCoefficient: ratio('C_F', 'thrust coefficient'),
-    chamberPressure: absolutePressure('p_c', 'chamber stagnation pressure'),
-    throatArea: area('A_t', 'throat area'),
-  },
-  output: force('F', 'thrust'),
-  example: { thrustCoefficient: 1.5, chamberPressure: '5 MPa', throatArea: '100 mm^2' },
+  inputs: { thrustCoefficient, chamberPressure, throatArea },
+  output: thrustOutput,
   si: ({ thrustCoefficient, chamberPressure, throatArea }) =>
     thrustCoefficient * chamberPressure * throatArea,
   solve: {
@@ -39,7 +42,7 @@ export const thrust = /* @__PURE__ */ formula({
 });
 
 /**
- * Thrust as momentum flux plus pressure force at the exit.
+ * Thrust as the momentum of the exhaust plus the pressure on the exit.
  *
  * @example momentumThrust({ massFlow: '12 kg/s', exhaustVelocity: '2000 m/s', exitPressure: '1 bar', ambientPressure: '0.25 bar', exitArea: '335 cm^2' }).in('kN') // => 26.5125
  */
@@ -50,12 +53,12 @@ export const momentumThrust = /* @__PURE__ */ formula({
   source: `${sutton}, eq. 2-14`,
   inputs: {
     massFlow: massFlow('ṁ', 'mass flow', { min: 0 }),
-    exhaustVelocity: speed('u_e', 'velocity at the exit'),
-    exitPressure: absolutePressure('p_e', 'pressure at the exit', { min: 0 }),
-    ambientPressure: absolutePressure('p_a', 'ambient pressure', { min: 0 }),
-    exitArea: area('A_e', 'exit area'),
+    exhaustVelocity: speed('u_e', 'exhaust velocity'),
+    exitPressure: absolutePressure('p_e', 'exit pressure', { min: 0 }),
+    ambientPressure,
+    exitArea,
   },
-  output: force('F', 'thrust'),
+  output: thrustOutput,
   example: {
     massFlow: '12 kg/s',
     exhaustVelocity: '2000 m/s',
@@ -74,8 +77,8 @@ export const momentumThrust = /* @__PURE__ */ formula({
 });
 
 /**
- * Thrust at one ambient pressure from the thrust in a vacuum. Solved for `exitArea` it gives the exit area of an
- * engine from two thrusts.
+ * Thrust at one ambient pressure from the thrust in a vacuum. Solved for `exitArea` it finds the exit of an engine
+ * from two thrusts.
  *
  * @example ambientThrust({ vacuumThrust: '1000 N', ambientPressure: '100 kPa', exitArea: '10 cm^2' }).in('N') // => 900
  */
@@ -83,13 +86,9 @@ export const ambientThrust = /* @__PURE__ */ formula({
   name: 'ambientThrust',
   title: 'Thrust at an ambient pressure',
   equation: 'F = F_vac − p_a·A_e',
-  source: `${sutton}, eq. 2-14 with p_a as a separate term`,
-  inputs: {
-    vacuumThrust: force('F_vac', 'thrust in a vacuum'),
-    ambientPressure: absolutePressure('p_a', 'ambient pressure', { min: 0 }),
-    exitArea: area('A_e', 'exit area'),
-  },
-  output: force('F', 'thrust'),
+  source: `${sutton}, eq. 2-14, the term of p_a separated`,
+  inputs: { vacuumThrust: force('F_vac', 'thrust in a vacuum'), ambientPressure, exitArea },
+  output: thrustOutput,
   example: { vacuumThrust: '1000 N', ambientPressure: '100 kPa', exitArea: '10 cm^2' },
   si: ({ vacuumThrust, ambientPressure, exitArea }) => vacuumThrust - ambientPressure * exitArea,
   solve: {
@@ -99,8 +98,8 @@ export const ambientThrust = /* @__PURE__ */ formula({
 });
 
 /**
- * Specific impulse: thrust divided by mass flow. In seconds it is divided by the standard gravity 9.80665 m/s²,
- * regardless of the rounding of g in a textbook; in m/s it is the effective exhaust velocity.
+ * Specific impulse: thrust/mass flow. In seconds it is divided by the standard gravity 9.80665 m/s²; in m/s it is the effective
+ * exhaust velocity.
  *
  * @example specificImpulse({ thrust: '750 N', massFlow: '0.5 kg/s' }).in('m/s') // => 1500
  */
@@ -109,11 +108,8 @@ export const specificImpulse = /* @__PURE__ */ formula({
   title: 'Specific impulse',
   equation: 'I_sp = F / ṁ',
   source: `${sutton}, eq. 2-5; in seconds divided by standard gravity`,
-  inputs: {
-    thrust: force('F', 'thrust'),
-    massFlow: massFlow('ṁ', 'mass flow', { above: 0 }),
-  },
-  output: specificImpulseGiven('I_sp', 'specific impulse', {}),
+  inputs: { thrust: thrustOutput, massFlow: nozzleFlow },
+  output: impulseOutput,
   example: { thrust: '750 N', massFlow: '0.5 kg/s' },
   si: ({ thrust, massFlow }) => thrust / massFlow,
   solve: {
@@ -132,12 +128,8 @@ export const specificImpulseFromCoefficients = /* @__PURE__ */ formula({
   title: 'Specific impulse from c* and thrust coefficient',
   equation: 'I_sp = c*·C_F',
   source: `${sutton}, ch. 3 (quoted from memory, not verified)`,
-  inputs: {
-    characteristicVelocity: speed('c*', 'characteristic velocity', { above: 0 }),
-    thrustCoefficient: ratio('C_F', 'thrust coefficient'),
-  },
-  output: specificImpulseGiven('I_sp', 'specific impulse', {}),
-  example: { characteristicVelocity: '900 m/s', thrustCoefficient: 1.5 },
+  inputs: { characteristicVelocity, thrustCoefficient },
+  output: impulseOutput,
   si: ({ characteristicVelocity, thrustCoefficient }) => characteristicVelocity * thrustCoefficient,
   solve: {
     characteristicVelocity: (isp, { thrustCoefficient }) => isp / thrustCoefficient,
@@ -155,13 +147,8 @@ export const nozzleMassFlow = /* @__PURE__ */ formula({
   title: 'Mass flow from characteristic velocity',
   equation: 'ṁ = p_c·A_t / c*',
   source: `${sutton}, ch. 3 (quoted from memory, not verified), definition of c*`,
-  inputs: {
-    chamberPressure: absolutePressure('p_c', 'chamber stagnation pressure'),
-    throatArea: area('A_t', 'throat area'),
-    characteristicVelocity: speed('c*', 'characteristic velocity', { above: 0 }),
-  },
-  output: massFlow('ṁ', 'mass flow'),
-  example: { chamberPressure: '5 MPa', throatArea: '100 mm^2', characteristicVelocity: '900 m/s' },
+  inputs: { chamberPressure, throatArea, characteristicVelocity },
+  output: nozzleFlow,
   si: ({ chamberPressure, throatArea, characteristicVelocity }) =>
     (chamberPressure * throatArea) / characteristicVelocity,
   solve: {

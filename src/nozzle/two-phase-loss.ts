@@ -1,100 +1,86 @@
-import { fromSiValue, type NamedKind, type Quantity, type QuantityInput, readInput, unitOf } from '../units';
-import { type FieldsOf, requireFields } from '../units/known-fields';
-import { readPositive, refusal } from '../units/refusal';
+import { droplets, gasAlone } from '../thermo/gas-inputs';
+import { fromSiValue, procedure, type Quantity, ratio, unitOf } from '../units';
+import { chamberTemperature } from './nozzle-inputs';
 
-const name = 'twoPhaseLagBounds';
-
-/** Options of {@link twoPhaseLagBounds}. */
-export interface TwoPhaseLagOptions {
-  /** Condensed mass fraction, from 0 to below 1. */
-  readonly condensedMassFraction: number;
-  readonly gasSpecificHeat: QuantityInput<'specific heat'>;
-  readonly condensedSpecificHeat: QuantityInput<'specific heat'>;
-  /** Specific gas constant of the gas alone. */
-  readonly gasConstant: QuantityInput<'specific gas constant'>;
-  /** Chamber temperature. */
-  readonly temperature: QuantityInput<'temperature'>;
-  /** Exit/chamber pressure ratio, above 0 and below 1. */
-  readonly pressureRatio: number;
-}
-
-/** Specific impulse at ideal expansion, in the four limits of particle lag. */
+/** Specific impulse, ideally expanded, in the four limits of how droplets follow the gas. */
 export interface TwoPhaseLagBounds {
-  /** Same velocity and same temperature: the upper bound, which the mixture γ represents. */
+  /** Same velocity, same temperature: the upper bound, to which the mixture γ applies. */
   readonly noLag: Quantity<'specific impulse'>;
-  /** Same velocity; droplets keep the chamber temperature. */
+  /** Same velocity, but droplets remain at the chamber temperature. */
   readonly thermalLag: Quantity<'specific impulse'>;
-  /** Same temperature; droplets are not accelerated. */
+  /** Droplets give up their heat but are not accelerated. */
   readonly velocityLag: Quantity<'specific impulse'>;
-  /** Neither: the lower bound. */
+  /** Droplets are neither accelerated nor cooled: the lower bound. */
   readonly fullLag: Quantity<'specific impulse'>;
-  /** Ratio of lower to upper bound: the factor is between this and 1. */
-  readonly leastFactor: number;
-  /**
-   * Ratio of the bound with thermal lag only to the upper bound: the remaining loss with droplets fine enough to
-   * follow the flow.
-   */
+  /** Lower/upper bound: the factor is between this and 1. */
+  readonly minFactor: number;
+  /** Thermal lag only/upper bound: the remaining loss with droplets fine enough to follow the flow. */
   readonly thermalLagFactor: number;
   readonly cautions: readonly string[];
 }
 
-const twoPhaseLagBoundsFields: FieldsOf<TwoPhaseLagOptions> = {
-  condensedMassFraction: 'required',
-  gasSpecificHeat: 'required',
-  condensedSpecificHeat: 'required',
-  gasConstant: 'required',
-  temperature: 'required',
-  pressureRatio: 'required',
-};
-
 /**
- * Bounds of the two-phase loss by particle lag: specific impulse at ideal expansion in the four limiting cases.
- * Fine droplets are near the upper bounds; only a firing determines where a small nozzle is between the bounds.
+ * Bounds of the loss by droplets that lag behind the gas: specific impulse at equal exit and ambient pressure in the four
+ * limiting cases. Fine droplets come near the upper bounds; only a firing shows where a small nozzle is between the bounds.
  *
- * Source: derived from the energy and momentum balance of each limit; the four limits are those of Sutton &
- * Biblarz, Rocket Propulsion Elements, 7th ed. (2001), section 3.5 (quoted from memory, not verified).
- *
- * @throws MeopError `out-of-domain` for values outside the ranges of the fields
- * @example twoPhaseLagBounds({ condensedMassFraction: 0, gasSpecificHeat: '1960 J/(kg*K)', condensedSpecificHeat: '1550 J/(kg*K)', gasConstant: '231 J/(kg*K)', temperature: '1700 K', pressureRatio: 0.02 }).leastFactor // => 1
+ * @example twoPhaseLagBounds({ condensedMassFraction: 0, gasSpecificHeat: '1960 J/(kg*K)', condensedSpecificHeat: '1550 J/(kg*K)', gasConstant: '231 J/(kg*K)', temperature: '1700 K', pressureRatio: 0.02 }).minFactor // => 1
  */
-export function twoPhaseLagBounds(options: TwoPhaseLagOptions): TwoPhaseLagBounds {
-  requireFields(name, options, twoPhaseLagBoundsFields);
-  const read = (
-    kind: NamedKind,
-    field: keyof TwoPhaseLagOptions,
-    holds: (si: number) => boolean,
-    expected: string,
-  ): number => {
-    const { si } = readInput(kind, field, options[field], name);
-    if (holds(si)) return si;
-    throw refusal(name, field, options[field], expected);
-  };
-  const positive = (kind: NamedKind, field: keyof TwoPhaseLagOptions): number =>
-    readPositive(kind, field, options[field], name).si;
-  const x = read('dimensionless', 'condensedMassFraction', (v) => v >= 0 && v < 1, 'from 0 to below 1');
-  const r = positive('specific gas constant', 'gasConstant');
-  const gas = read('specific heat', 'gasSpecificHeat', (v) => v > r, 'above the gas constant');
-  const condensed = positive('specific heat', 'condensedSpecificHeat');
-  const hot = positive('temperature', 'temperature');
-  const ratio = read('dimensionless', 'pressureRatio', (v) => v > 0 && v < 1, 'above 0 and below 1');
-
-  // Enthalpy drop of a flow of specific heat c (per kg of moving mass) with a gas mass fraction `share`.
-  const speed = (c: number, share: number): number =>
-    Math.sqrt(-2 * c * hot * Math.expm1(((share * r) / c) * Math.log(ratio)));
-  const mixture = (1 - x) * gas + x * condensed;
-  const noLag = speed(mixture, 1 - x);
-  const thermalLag = speed((1 - x) * gas, 1 - x);
-  const velocityLag = (1 - x) * speed(mixture / (1 - x), 1);
-  const fullLag = (1 - x) * speed(gas, 1);
-  const impulse = (si: number): Quantity<'specific impulse'> =>
-    fromSiValue(si, 'specific impulse', unitOf('m/s'));
-  return {
-    noLag: impulse(noLag),
-    thermalLag: impulse(thermalLag),
-    velocityLag: impulse(velocityLag),
-    fullLag: impulse(fullLag),
-    leastFactor: fullLag / noLag,
-    thermalLagFactor: thermalLag / noLag,
-    cautions: x > 0.1 ? ['The bounds are wide: they enclose the loss and do not estimate it.'] : [],
-  };
-}
+export const twoPhaseLagBounds = /* @__PURE__ */ procedure({
+  name: 'twoPhaseLagBounds',
+  title: 'Bounds of the loss by droplets that lag behind the gas',
+  source:
+    'Derived from the energy and momentum balance of each limit; the four limits: Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), section 3.5 (quoted from memory, not verified)',
+  inputs: {
+    ...droplets,
+    gasConstant: gasAlone,
+    temperature: chamberTemperature,
+    pressureRatio: ratio('p_e/p_c', 'exit/chamber pressure', { above: 0, below: 1 }),
+  },
+  gives: 'specific impulse without lag, with thermal lag, with velocity lag and with both, and their ratios',
+  example: {
+    condensedMassFraction: 0.43,
+    gasSpecificHeat: '1960 J/(kg*K)',
+    condensedSpecificHeat: '1550 J/(kg*K)',
+    gasConstant: '231 J/(kg*K)',
+    temperature: '1700 K',
+    pressureRatio: 0.02,
+  },
+  checks: [
+    ({ gasSpecificHeat, gasConstant }) =>
+      gasSpecificHeat.si > gasConstant.si
+        ? undefined
+        : {
+            path: 'gasSpecificHeat',
+            given: gasSpecificHeat,
+            expected: `above the gas constant, ${gasConstant}`,
+          },
+  ],
+  run: ({
+    condensedMassFraction: x,
+    gasSpecificHeat: { si: gas },
+    condensedSpecificHeat: { si: condensed },
+    gasConstant: { si: r },
+    temperature: { si: hot },
+    pressureRatio,
+  }): TwoPhaseLagBounds => {
+    // From the enthalpy drop of a flow of specific heat c (per unit mass of what moves) whose gas makes up `share` of it.
+    const speed = (c: number, share: number): number =>
+      Math.sqrt(-2 * c * hot * Math.expm1(((share * r) / c) * Math.log(pressureRatio)));
+    const mixture = (1 - x) * gas + x * condensed;
+    const noLag = speed(mixture, 1 - x);
+    const thermalLag = speed((1 - x) * gas, 1 - x);
+    const velocityLag = (1 - x) * speed(mixture / (1 - x), 1);
+    const fullLag = (1 - x) * speed(gas, 1);
+    const impulse = (si: number): Quantity<'specific impulse'> =>
+      fromSiValue(si, 'specific impulse', unitOf('m/s'));
+    return {
+      noLag: impulse(noLag),
+      thermalLag: impulse(thermalLag),
+      velocityLag: impulse(velocityLag),
+      fullLag: impulse(fullLag),
+      minFactor: fullLag / noLag,
+      thermalLagFactor: thermalLag / noLag,
+      cautions: x > 0.1 ? ['The bounds are wide: they bracket the loss but do not estimate it.'] : [],
+    };
+  },
+});

@@ -6,6 +6,7 @@ import {
   optional,
   ratio,
   specificGasConstant,
+  specificHeat,
   temperature,
   words,
 } from '../units';
@@ -41,6 +42,26 @@ export const machBranch = /* @__PURE__ */ choice('subsonic or supersonic solutio
 export const gasConstant = /* @__PURE__ */ specificGasConstant('R', 'specific gas constant', {
   example: '350 J/(kg*K)',
 });
+
+/** Gas constant of a gas that carries droplets, without them. */
+export const gasAlone = /* @__PURE__ */ specificGasConstant('R_g', 'specific gas constant of the gas alone', {
+  example: '231 J/(kg*K)',
+});
+
+/** A gas with droplets of condensed products. */
+export const droplets = {
+  condensedMassFraction: /* @__PURE__ */ ratio('X', 'condensed mass/total mass', {
+    min: 0,
+    below: 1,
+    example: 0.43,
+  }),
+  gasSpecificHeat: /* @__PURE__ */ specificHeat('c_g', 'specific heat of the gas at constant pressure', {
+    example: '1960 J/(kg*K)',
+  }),
+  condensedSpecificHeat: /* @__PURE__ */ specificHeat('c_c', 'specific heat of the condensed matter', {
+    example: '1550 J/(kg*K)',
+  }),
+};
 
 /** A gas at rest upstream of a throat or an orifice. */
 export const stagnation = {

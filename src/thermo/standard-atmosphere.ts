@@ -2,7 +2,6 @@ import {
   absolutePressure,
   choice,
   fromSiValue,
-  length,
   MeopError,
   optional,
   procedure,
@@ -10,6 +9,7 @@ import {
   unitFor,
   unitOf,
 } from '../units';
+import { altitude, highest, lowest } from './altitude';
 
 // U.S. Standard Atmosphere 1976: its own gas constant, not that of the SI of 2019, which would move the pressure at
 // 80 km by 0.02 %. Layer table and constants as in the standard; pressures of the layer bases follow from the chain.
@@ -27,8 +27,6 @@ const layers = /* @__PURE__ */ chain([
   ['mesosphere', 51000, -0.0028],
   ['mesosphere', 71000, -0.002],
 ]);
-const lowest = -5000;
-const highest = 86000;
 
 /** M/M0 every 500 m from 80 to 86 km (U.S. Standard Atmosphere 1976, table 8, quoted from memory, not verified; the end value is 0.999579). */
 const molarMassShare = [
@@ -130,7 +128,7 @@ export const standardAtmosphere = /* @__PURE__ */ procedure({
   title: 'U.S. Standard Atmosphere 1976',
   source,
   inputs: {
-    altitude: length('z', 'altitude above mean sea level', { min: lowest, max: highest * (1 + 1e-12) }),
+    altitude,
     measure: optional(
       choice('measure of the altitude: geometric, or geopotential; they differ by 0.2 % at 11 km', [
         'geometric',

@@ -7,20 +7,14 @@ import {
   procedure,
   type Quantity,
   ratio,
-  specificGasConstant,
-  specificHeat,
   temperature,
   unitOf,
 } from '../units';
+import { droplets, gasAlone } from './gas-inputs';
 import { vandenkerckhoveSi } from './isentropic-kernels';
 
 const noLag =
   'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), section 3.5, two-phase flow: droplets at the velocity and temperature of the gas (quoted from memory, not verified)';
-const shares = {
-  condensedMassFraction: /* @__PURE__ */ ratio('X', 'condensed mass over all mass', { min: 0, below: 1 }),
-  gasSpecificHeat: /* @__PURE__ */ specificHeat('c_g', 'specific heat of the gas at constant pressure'),
-  condensedSpecificHeat: /* @__PURE__ */ specificHeat('c_c', 'specific heat of the condensed matter'),
-};
 
 /**
  * γ of a gas that carries droplets at its own velocity and temperature.
@@ -33,8 +27,8 @@ export const twoPhaseGamma = /* @__PURE__ */ formula({
   equation: 'γ = ((1 − X)·c_g + X·c_c) / ((1 − X)·c_g + X·c_c − (1 − X)·R_g)',
   source: noLag,
   inputs: {
-    ...shares,
-    gasConstant: specificGasConstant('R_g', 'specific gas constant of the gas alone'),
+    ...droplets,
+    gasConstant: gasAlone,
   },
   output: ratio('γ', 'ratio of specific heats of the mixture'),
   example: {
@@ -80,7 +74,7 @@ export const twoPhaseMixture = /* @__PURE__ */ procedure({
   title: 'Gas with droplets as one perfect gas',
   source: noLag,
   inputs: {
-    ...shares,
+    ...droplets,
     gasMolarMass: molarMass('M_g', 'molar mass of the gas alone'),
     temperature: optional(temperature('T', 'chamber temperature, for the characteristic velocity')),
   },

@@ -36,8 +36,6 @@ export const plainFunctions: Readonly<Record<string, string>> = {
 export const notYet: Readonly<Record<string, string>> = {
   structures:
     'burstPressure designJoint governing jointStressesSi margin marginTable radialGrowth reviewJoint reviewRetainingRing reviewShell reviewThreadedClosure ropeClips ropeRestraint terminationEfficiency thickWallStress thickWallStressSi wireRope yieldPressuresAtTemperature',
-  nozzle:
-    'exitConditions frictionThrustLoss idealNozzle insertFit insertSolid nozzleContour nozzleEfficiency nozzleFlowSi nozzleRegime optimumExpansionAtAltitude optimumExpansionOverTrace separationMachSi separationPressure sizeNozzle throatHistory throatLawSi throatRecessionRateSi thrustCoefficientPartsSi thrustCoefficientSi twoPhaseLagBounds vacuumThrustCoefficientAt',
   firing:
     'bridgeCalibration burnEdges calibrate currentLoopCalibration detectClipping firingFromLog fitCalibration invertCalibration ratiometricCalibration readLog recoverPressure recoverThrust reduceFiring tareCalibration thermocoupleCalibration traceLag',
   ballistics:

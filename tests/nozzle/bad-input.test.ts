@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import * as nozzle from '../../src/nozzle';
 import * as thermo from '../../src/thermo';
+import { series, seriesOf } from '../../src/units';
 import { codeAndPathOf, errorOf } from '../error-code';
 
 const calls: readonly (readonly [what: string, call: () => unknown, field: string, message: RegExp])[] = [
@@ -123,7 +124,7 @@ const calls: readonly (readonly [what: string, call: () => unknown, field: strin
         expansionRatio: 0.2,
       }),
     'expansionRatio',
-    /no smaller than the throat/,
+    /at least 1/,
   ],
   [
     'separation without over-expansion',
@@ -212,7 +213,9 @@ describe('a misspelt field inside a part is refused: its default would be taken 
     outsideCoefficient: '15 W/(m^2*K)',
   } as const;
   const gas = { molarMass: '28 g/mol', specificHeat: '1040 J/(kg*K)', parts: 1, nam: 'nitrogen' } as const;
-  const none: object = {};
+  const none = {};
+  const time = series([0, 1], 's');
+  const chamberPressure = seriesOf('absolute pressure', [5, 5], 'MPa');
 
   test.each([
     [
@@ -223,17 +226,20 @@ describe('a misspelt field inside a part is refused: its default would be taken 
           inletDiameter: '30 mm',
           divergent: bell,
         }),
-      /divergent: unknown field 'lengthShar'/,
+      /unknown field 'divergent\.lengthShar'/,
     ],
     [
       () => nozzle.insertFit({ insert: part, housing: part, roomTemperature: '300 K' }),
-      /insert: unknown field 'plusminus'/,
+      /unknown field 'insert\.plusminus'/,
     ],
-    [() => nozzle.throatLawSi(law), /unknown field 'heatTime'/],
-    [() => nozzle.sizeNozzle({ target: thrust, ...chamber }), /target: unknown field 'margin'/],
     [
-      () => nozzle.sizeNozzle({ target: none as nozzle.SizingTarget, ...chamber }),
-      /target must be a thrust, or a burning area/,
+      () => nozzle.throatHistory({ throatDiameter: '12 mm', law, time, chamberPressure }),
+      /unknown field 'law\.heatTime'/,
+    ],
+    [() => nozzle.sizeNozzle({ target: thrust, ...chamber }), /unknown field 'target\.margin'/],
+    [
+      () => nozzle.sizeNozzle({ target: none, ...chamber }),
+      /target: a thrust, or a burning area with its rate, is required/,
     ],
     [
       () => thermo.layeredWallHeat({ ...wall, steps: [plate, contact, plate] }),

@@ -33,10 +33,12 @@ describe('losses', () => {
     near(at('2 MPa') / at('8 MPa'), 4 ** 0.2, 1e-12);
   });
   test('the efficiency is the product, and a firing calibrates what is left', () => {
-    const known = nozzle.nozzleEfficiency([
-      { name: 'friction', factor: 0.99, source: 'assumed' },
-      { name: 'droplets', factor: 0.96, source: 'assumed' },
-    ]);
+    const known = nozzle.nozzleEfficiency({
+      losses: [
+        { name: 'friction', factor: 0.99, source: 'assumed' },
+        { name: 'droplets', factor: 0.96, source: 'assumed' },
+      ],
+    });
     near(known.efficiency, 0.9504, 1e-15);
     const parts = { momentum: 1.55, pressure: 0.04, divergenceFactor: 0.989 };
     const measured = nozzle.deliveredThrustCoefficient({ ...parts, efficiency: known.efficiency });
@@ -46,7 +48,7 @@ describe('losses', () => {
       1e-14,
     );
     expect(() =>
-      nozzle.nozzleEfficiency([{ name: 'friction', factor: 1.2, source: 'assumed' }]),
-    ).toThrowError(/what is left, not what is lost/);
+      nozzle.nozzleEfficiency({ losses: [{ name: 'friction', factor: 1.2, source: 'assumed' }] }),
+    ).toThrowError(/losses\.0\.factor must be above 0 and at most 1, got 1\.2/);
   });
 });

@@ -117,7 +117,7 @@ describe('profile', () => {
     near(solid.wettedArea.in('mm^2'), front.s + back.s, 1e-9);
     near(solid.volume.in('mm^3'), Math.PI * 25 * 25 * (front.l + back.l) - front.v - back.v, 1e-9);
     near(solid.mass.in('g'), solid.volume.in('cm^3') * 1.78, 1e-9);
-    near(solid.leastWall.in('mm'), 5, 1e-9);
+    near(solid.minWall.in('mm'), 5, 1e-9);
   });
 
   test('two stretches of a body make the whole', () => {
@@ -142,7 +142,7 @@ describe('profile', () => {
     [{ exitDiameter: '10 mm' }, /exitDiameter must be at least the throat diameter/],
     [{ inletDiameter: '10 mm' }, /at least the throat diameter/],
     [{ entranceRadius: '80 mm' }, /all that fits between inlet and throat/],
-    [{ convergentHalfAngle: '90 deg' }, /below 90 deg/],
+    [{ convergentHalfAngle: '90 deg' }, /below 90°/],
     [{ divergent: { shape: 'bell', initialAngle: '9 deg', exitAngle: '24 deg' } }, /below the initial angle/],
     [{ divergent: { shape: 'bell', initialAngle: '12 deg', exitAngle: '9 deg' } }, /mean slope/],
   ] as const)('refuses %o', (change, message) => {

@@ -1,12 +1,13 @@
 // Limits between the regimes: laws and errors, no expected values but those with their origin beside them.
 import { describe, expect, test } from 'vitest';
 import * as nozzle from '../../src/nozzle';
+import { separationMachSi } from '../../src/nozzle/separation-mach';
 import * as thermo from '../../src/thermo';
 
 const near = (found: number, wanted: number, rel: number): void =>
   expect(Math.abs(found - wanted)).toBeLessThanOrEqual(rel * Math.abs(wanted));
 
-describe('separation rules', () => {
+describe('separation criteria', () => {
   // Computed with Python 3.11 from 0.541·r^(−0.136) and π/(3·M) (formulas from memory).
   test('Schilling for cones: 0.3599624 at p_c/p_a 20', () =>
     near(nozzle.schillingSeparationRatio({ chamberOverAmbient: 20 }), 0.3599624, 1e-6));
@@ -29,7 +30,7 @@ describe('separation rules', () => {
     };
     for (const gamma of [1.04, 1.2, 1.4, 1.67])
       for (const ratio of [3, 10, 50, 1000]) {
-        const mach = nozzle.separationMachSi(gamma, 1 / ratio, criterion);
+        const mach = separationMachSi(gamma, 1 / ratio, criterion);
         near(thermo.isentropicPressureRatio.si({ mach, gamma }) * ratio, rule(mach, ratio), 1e-11);
       }
   });
@@ -45,7 +46,7 @@ describe('separation rules', () => {
     expect(cautions.join()).toMatch(/differ by 29 % here/);
   });
 
-  test('a rule outside its tests is said', () => {
+  test('a criterion outside its tests is reported', () => {
     const { cautions } = nozzle.separationPressure({
       gamma: 1.2,
       chamberPressure: '2.05 bar',
@@ -63,15 +64,15 @@ describe('full-flowing thrust coefficient', () => {
     chamberPressure: '1.52 bar',
     ambientPressure: '1 bar',
   } as const;
-  test('says where a shock stands inside though the exit pressure is above 0.4 of ambient', () => {
+  test('states where a shock is inside although the exit pressure is above 0.4 of ambient', () => {
     expect(nozzle.nozzleRegime(low).regime).toBe('shock in the divergent section');
-    expect(nozzle.thrustCoefficient.cautions(low).join()).toMatch(/shock occurs in the divergent section/);
+    expect(nozzle.thrustCoefficient.cautions(low).join()).toMatch(/shock is in the divergent section/);
     const sized = nozzle.sizeNozzle({
       ...low,
       target: { thrust: '50 N' },
       characteristicVelocity: '900 m/s',
     });
-    expect(sized.cautions.join()).toMatch(/shock occurs in the divergent section/);
+    expect(sized.cautions.join()).toMatch(/shock is in the divergent section/);
   });
   test('and is silent where the nozzle flows full', () => {
     const full = { ...low, chamberPressure: '20 bar' } as const;

@@ -56,8 +56,11 @@ describe('throat change', () => {
     expect(() => slag('-2 mm/s')).toThrowError(/closes the throat at 3 s/); // 12 mm at 4 mm/s
   });
   test('an unknown law is named with those that exist', () => {
-    // @ts-expect-error: no such law
-    expect(() => nozzle.throatLawSi({ law: 'cubic', rate: '1 mm/s' })).toThrowError(/must be 'constant'/);
+    const law = { law: 'cubic', rate: '1 mm/s' } as const;
+    const call = () =>
+      // @ts-expect-error: no such law
+      nozzle.throatHistory({ throatDiameter: '12 mm', law, time, chamberPressure });
+    expect(call).toThrowError(/unknown throat erosion law 'cubic'. Available: 'constant'/);
   });
 });
 

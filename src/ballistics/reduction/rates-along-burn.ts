@@ -1,8 +1,9 @@
 import { analysedRecord } from '../../firing/analysis/analysed-record';
 import { throatDiameter } from '../../firing/motor-inputs';
+import { gamma } from '../../thermo/gas-inputs';
 import { inputs, MeopError, optional, type Values, volume } from '../../units';
 import type { Regression } from '../grain';
-import { castDensity, gamma } from '../propellant-inputs';
+import { castDensity } from '../propellant-inputs';
 import { ambientAt, grainInput, pressureOf, pressureRecord, regressionOf } from './firing-inputs';
 import { finalThroatDiameter } from './implied-area';
 

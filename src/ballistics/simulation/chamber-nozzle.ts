@@ -1,5 +1,6 @@
 // Mass flow and thrust of the nozzle at a chamber pressure.
-import { type IdealNozzle, idealNozzle, nozzleFlowSi } from '../../nozzle';
+import { type IdealNozzle, idealNozzleSi } from '../../nozzle/ideal-nozzle-kernels';
+import { nozzleFlowSi } from '../../nozzle/nozzle-flow';
 import { machFromPressureRatioSi, massFlowParameterSi } from '../../thermo/isentropic-kernels';
 import { type ChamberWorkspace, Constant } from './chamber-workspace';
 import type { MotorModel } from './motor-model';
@@ -45,7 +46,8 @@ function thrustBelowFull(m: MotorModel, w: ChamberWorkspace, p: number, throat: 
 /** Brings the nozzle's expansion ratio up to date where its throat changes. */
 export function updateNozzle(m: MotorModel, w: ChamberWorkspace, throat: number): void {
   const ratio = expansionOf(m, throat);
-  if (Math.abs(ratio - w.nozzle.expansionRatio) > 1e-9 * ratio) setNozzle(m, w, idealNozzle(m.gamma, ratio));
+  if (Math.abs(ratio - w.nozzle.expansionRatio) > 1e-9 * ratio)
+    setNozzle(m, w, idealNozzleSi(m.gamma, ratio));
 }
 
 /** Mass flow through the nozzle [kg/s]. */

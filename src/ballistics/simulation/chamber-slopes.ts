@@ -1,5 +1,5 @@
 // The equations of the chamber: slopes of pressure, burned depth and throat radius, and their Jacobian.
-import { idealNozzle } from '../../nozzle';
+import { idealNozzleSi } from '../../nozzle/ideal-nozzle-kernels';
 import { lookUp, Surface } from './burn-table';
 import { massFlowSlopes, nozzleMassFlow, setNozzle } from './chamber-nozzle';
 import { erosiveRate, rateAt } from './chamber-rate';
@@ -16,7 +16,7 @@ export function beginRun(m: MotorModel, w: ChamberWorkspace): void {
   c[Constant.perGasEnergy] = 1 / m.gasEnergy;
   c[Constant.chamberVolume] = m.chamberVolume;
   c[Constant.flowFactor] = (m.dischargeCoefficient * Math.PI) / m.characteristicVelocity;
-  setNozzle(m, w, idealNozzle(m.gamma, Math.max(1, m.exitArea / (Math.PI * m.throatRadius ** 2))));
+  setNozzle(m, w, idealNozzleSi(m.gamma, Math.max(1, m.exitArea / (Math.PI * m.throatRadius ** 2))));
 }
 
 /** Ignited fraction of the surface, which increases evenly over the time of flame spread. */

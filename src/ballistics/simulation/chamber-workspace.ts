@@ -1,5 +1,5 @@
 // What one run works on: arrays and switches, made once and used for any number of runs.
-import { type IdealNozzle, idealNozzle } from '../../nozzle';
+import { type IdealNozzle, idealNozzleSi } from '../../nozzle/ideal-nozzle-kernels';
 import { lookUpArray } from './burn-table';
 
 /** Arrays and switches of one run, reused from run to run. */
@@ -69,7 +69,7 @@ export function chamberWorkspace(): ChamberWorkspace {
     next: new Float64Array(3),
     error: new Float64Array(3),
     dense: new Float64Array(9),
-    nozzle: idealNozzle(1.2, 1),
+    nozzle: idealNozzleSi(1.2, 1),
     piece: 0,
     interval: 0,
     burning: true,
