@@ -4,19 +4,20 @@
 import { crack, debond, drawGrain, internalTube, regress, voidBubble, withFlaws } from '../src/index';
 
 const sound = internalTube({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '100 mm' });
-const cracked = withFlaws(
-  sound,
-  crack({
-    plane: 'radial',
-    angle: '20 deg',
-    innerRadius: '8 mm',
-    outerRadius: '18 mm',
-    from: '30 mm',
-    to: '70 mm',
-  }),
-  voidBubble({ diameter: '5 mm', distanceFromAxis: '19 mm', angle: '200 deg', position: '60 mm' }),
-);
-const debonded = withFlaws(sound, debond({ from: '0 mm', to: '30 mm' }));
+const cracked = withFlaws(sound, {
+  flaws: [
+    crack({
+      plane: 'radial',
+      angle: '20 deg',
+      innerRadius: '8 mm',
+      outerRadius: '18 mm',
+      from: '30 mm',
+      to: '70 mm',
+    }),
+    voidBubble({ diameter: '5 mm', distanceFromAxis: '19 mm', angle: '200 deg', position: '60 mm' }),
+  ],
+});
+const debonded = withFlaws(sound, { flaws: [debond({ from: '0 mm', to: '30 mm' })] });
 
 // At equal throat and propellant, pressure goes with the burning area to the power 1/(1 - n). Invented exponent.
 const exponent = 0.35;

@@ -17,25 +17,26 @@ import {
 
 const segment = tubularSegment({ outerDiameter: '50 mm', boreDiameter: '18 mm', length: '80 mm' });
 // From the bore to within a millimetre of the wall, along half of the segment.
-const cracked = withFlaws(
-  segment,
-  crack({
-    plane: 'radial',
-    angle: '0 deg',
-    innerRadius: '8 mm',
-    outerRadius: '24 mm',
-    from: '20 mm',
-    to: '60 mm',
-  }),
-  crack({
-    plane: 'radial',
-    angle: '140 deg',
-    innerRadius: '8 mm',
-    outerRadius: '20 mm',
-    from: '0 mm',
-    to: '50 mm',
-  }),
-);
+const cracked = withFlaws(segment, {
+  flaws: [
+    crack({
+      plane: 'radial',
+      angle: '0 deg',
+      innerRadius: '8 mm',
+      outerRadius: '24 mm',
+      from: '20 mm',
+      to: '60 mm',
+    }),
+    crack({
+      plane: 'radial',
+      angle: '140 deg',
+      innerRadius: '8 mm',
+      outerRadius: '20 mm',
+      from: '0 mm',
+      to: '50 mm',
+    }),
+  ],
+});
 
 const motor = {
   propellant: propellant({

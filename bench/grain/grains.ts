@@ -26,25 +26,26 @@ export function sectionPerimeter(depths: readonly number[], accuracy: number): n
   return depths.map((w) => 1e3 * areaAt(w / 1e3));
 }
 
-export const cracked = withFlaws(
-  finocyl({ ...measures, length: '180 mm', finFrom: '100 mm' }),
-  crack({
-    plane: 'radial',
-    angle: '20 deg',
-    innerRadius: '10 mm',
-    outerRadius: '25 mm',
-    from: '30 mm',
-    to: '60 mm',
-  }),
-  crack({
-    plane: 'radial',
-    angle: '126 deg',
-    innerRadius: '10 mm',
-    outerRadius: '20 mm',
-    from: '50 mm',
-    to: '70 mm',
-  }),
-);
+export const cracked = withFlaws(finocyl({ ...measures, length: '180 mm', finFrom: '100 mm' }), {
+  flaws: [
+    crack({
+      plane: 'radial',
+      angle: '20 deg',
+      innerRadius: '10 mm',
+      outerRadius: '25 mm',
+      from: '30 mm',
+      to: '60 mm',
+    }),
+    crack({
+      plane: 'radial',
+      angle: '126 deg',
+      innerRadius: '10 mm',
+      outerRadius: '20 mm',
+      from: '50 mm',
+      to: '70 mm',
+    }),
+  ],
+});
 
 export const solve = (accuracy: number) => regressShape(cracked.shape, { accuracy, steps: 200 });
 export const solveAt = (cells: number) =>

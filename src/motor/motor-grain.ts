@@ -1,4 +1,5 @@
-import { type ColumnSegment, columnRegression, type Regression, withFlaws } from '../ballistics';
+import { columnRegression, type Regression, withFlaws } from '../ballistics';
+import { q } from '../units';
 import type { Motor } from './document';
 import { flawOf } from './document/flaw-inputs';
 import { grainOf } from './document/segment-grain';
@@ -30,19 +31,19 @@ export function motorRegression(
 ): Regression {
   const spacing = motor.grain.spacing?.value.si ?? 0;
   let position = 0;
-  const segments = motor.grain.segments.flatMap((segment, i): ColumnSegment[] => {
+  const segments = motor.grain.segments.flatMap((segment, i) => {
     const flaws = flawsOf(motor, i, choice);
     return Array.from({ length: segment.count ?? 1 }, (_, copy) => {
       const own = copy === 0 ? flaws : [];
       const sound = grainOf(segment);
-      const grain = own.length > 0 ? withFlaws(sound, ...own.map(flawOf)) : sound;
+      const grain = own.length > 0 ? withFlaws(sound, { flaws: own.map(flawOf) }) : sound;
       const regression = cachedRegression(grain, keyOf(segment, own), accuracy, cache);
-      const placed = { regression, position };
+      const placed = { regression, position: q(position, 'm') };
       position += grain.length.si + spacing;
       return placed;
     });
   });
-  return segments.length === 1 ? segments[0].regression : columnRegression(segments);
+  return segments.length === 1 ? segments[0].regression : columnRegression({ segments });
 }
 
 /** Key that is equal for equal segments. */

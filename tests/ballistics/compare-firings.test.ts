@@ -38,17 +38,18 @@ describe('comparison of firings', () => {
   it('a crack adds the area of both its faces, and pressure by the amplified area ratio (crack-ignition-pressure)', () => {
     const { expected } = caseOf('ballistics', 'crack-ignition-pressure');
     const cracked = regress(
-      withFlaws(
-        tube,
-        crack({
-          plane: 'radial',
-          angle: '0 deg',
-          innerRadius: '7 mm',
-          outerRadius: '18 mm',
-          from: '40 mm',
-          to: '60 mm',
-        }),
-      ),
+      withFlaws(tube, {
+        flaws: [
+          crack({
+            plane: 'radial',
+            angle: '0 deg',
+            innerRadius: '7 mm',
+            outerRadius: '18 mm',
+            from: '40 mm',
+            to: '60 mm',
+          }),
+        ],
+      }),
       { accuracy: 2e-3 },
     );
     const sound = simulate(motor);

@@ -52,17 +52,18 @@ describe('many firings in a plain loop', () => {
       },
     };
     const tube = internalTube({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '85 mm' });
-    const cracked = withFlaws(
-      tube,
-      crack({
-        plane: 'radial',
-        angle: '0 deg',
-        innerRadius: '7 mm',
-        outerRadius: '18 mm',
-        from: '30 mm',
-        to: '50 mm',
-      }),
-    );
+    const cracked = withFlaws(tube, {
+      flaws: [
+        crack({
+          plane: 'radial',
+          angle: '0 deg',
+          innerRadius: '7 mm',
+          outerRadius: '18 mm',
+          from: '30 mm',
+          to: '50 mm',
+        }),
+      ],
+    });
     const tubeMotor = { ...motor, propellant, grain: tube };
     const batch = await simulateMany({
       motor: tubeMotor,

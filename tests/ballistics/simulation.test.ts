@@ -280,7 +280,7 @@ describe('events', () => {
     const { voidBubble, withFlaws, regress } = await import('../../src/ballistics');
     const grain = withFlaws(
       internalTube({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '100 mm' }),
-      voidBubble({ distanceFromAxis: '17 mm', position: '50 mm', diameter: '4 mm' }),
+      { flaws: [voidBubble({ distanceFromAxis: '17 mm', position: '50 mm', diameter: '4 mm' })] },
     );
     const regression = regress(grain, { accuracy: 5e-3 });
     const record = simulate({

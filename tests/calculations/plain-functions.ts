@@ -38,8 +38,6 @@ export const notYet: Readonly<Record<string, string>> = {
     'burstPressure designJoint governing jointStressesSi margin marginTable radialGrowth reviewJoint reviewRetainingRing reviewShell reviewThreadedClosure ropeClips ropeRestraint terminationEfficiency thickWallStress thickWallStressSi wireRope yieldPressuresAtTemperature',
   firing:
     'bridgeCalibration burnEdges calibrate currentLoopCalibration detectClipping firingFromLog fitCalibration invertCalibration ratiometricCalibration readLog recoverPressure recoverThrust reduceFiring tareCalibration thermocoupleCalibration traceLag',
-  ballistics:
-    'chippedEdge columnRegression composedGrain coneCore crack cylinderCore debond drawGrain endBurner extrudedCore finCore finocyl freeRod grainColumn internalTube neutralStarAngle offsetBore regress regressColumn rodAndTube slottedTube sphereCore sphericalGrain star taperedCore tubularSegment voidBubble wagonWheel withFlaws',
   motor:
     'compare display drawPlot flawEnvelope reductionInputs plotFiring plotFlawEnvelope plotMargins plotRegression report reportDrawings reportPage',
 };

@@ -81,10 +81,12 @@ describe('predict', () => {
 describe('the grain column', () => {
   const one = regress(tubularSegment({ outerDiameter: '48 mm', boreDiameter: '22 mm', length: '76 mm' }));
   const short = regress(tubularSegment({ outerDiameter: '48 mm', boreDiameter: '30 mm', length: '40 mm' }));
-  const column = columnRegression([
-    { regression: one, position: 0 },
-    { regression: short, position: 0.078 },
-  ]);
+  const column = columnRegression({
+    segments: [
+      { regression: one, position: '0 m' },
+      { regression: short, position: '0.078 m' },
+    ],
+  });
 
   test('areas and volumes are the sums of the segments at every depth', () => {
     for (const w of [0, 1e-3, 4e-3, 8.9e-3, 9.1e-3, 12e-3]) {

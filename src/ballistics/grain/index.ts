@@ -2,28 +2,24 @@
  * Grain shapes, flaws and their regression: burning area and volume against depth burned, from exact distances.
  *
  * Folders, from the lowest: `surface`, `flaws`, `shapes`, `front`, `column`, `draw`. A folder imports only from the indexes of
- * folders below it; each may read its arguments with `measure`. Of other modules, only units and numerics are imported.
+ * folders below it; each may import the inputs that recur and `misfit`, the errors for dimensions that do not fit. Of other modules, only units and numerics are imported.
  *
  * @example regress(tubularSegment({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '85 mm' })).burningArea.at(0).in('mm^2') // => 7797.43297
  * @module
  */
 export {
   type ColumnRegression,
-  type ColumnSegment,
   columnRegression,
   type GrainColumn,
   grainColumn,
   regressColumn,
 } from './column';
-export { type DrawGrainOptions, drawGrain } from './draw';
+export { drawGrain } from './draw';
 export {
   chippedEdge,
   crack,
   debond,
   type Flaw,
-  type FreeCrack,
-  type RadialCrack,
-  type TransverseCrack,
   voidBubble,
 } from './flaws';
 export {
@@ -32,14 +28,12 @@ export {
   type Regression,
   type RegressionBreak,
   type RegressionKernel,
-  type RegressOptions,
   regress,
   type WallExposureMap,
 } from './front';
+export type { BurningEnds } from './grain-inputs';
 export {
-  type BurningEnds,
   type Core,
-  type CoreExtent,
   composedGrain,
   coneCore,
   cylinderCore,
@@ -51,15 +45,12 @@ export {
   type Grain,
   internalTube,
   neutralStarAngle,
-  type OuterMeasures,
-  type OutlinePoint,
   offsetBore,
   rodAndTube,
   slottedTube,
   sphereCore,
   sphericalGrain,
   star,
-  type TubeMeasures,
   taperedCore,
   tubularSegment,
   wagonWheel,

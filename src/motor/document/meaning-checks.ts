@@ -84,7 +84,7 @@ function checkGrain({ parts: { grain }, isSound }: ReadDocument, { problems, tri
     if (problems.length > before) return;
     const check = (flaw: unknown, path: Path): void => {
       if (flaw === undefined || !isSound(path)) return;
-      tried(path, () => withFlaws(grainOf(sound), flawOf(flaw as Flaw))); // true: nothing of it was refused
+      tried(path, () => withFlaws(grainOf(sound), { flaws: [flawOf(flaw as Flaw)] })); // true: nothing of it was refused
     };
     sound.flaws?.forEach((flaw, k) => {
       check(flaw, [...at, 'flaws', k]);

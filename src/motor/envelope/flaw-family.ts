@@ -51,7 +51,8 @@ export function flawFamilies(motor: Motor, depth: Float64Array): readonly FlawFa
   const bore = 'boreDiameter' in segment ? segment.boreDiameter.value.si / 2 : 0;
   const web = radius - bore;
   const count = segment.count ?? 1;
-  const addedBy = (...flaws: Flaw[]): Float64Array => difference(withFlaws(sound, ...flaws), baseArea, depth);
+  const addedBy = (...flaws: Flaw[]): Float64Array =>
+    difference(withFlaws(sound, { flaws: flaws }), baseArea, depth);
   const times = (added: Float64Array, factor: number): Float64Array => added.map((a) => a * factor);
   const size = (added: Float64Array, words: string): FlawSize => ({
     addedArea: Math.max(...added),

@@ -160,8 +160,9 @@ interface AnyDeclaration extends Omit<Declared<Inputs, unknown>, 'checks'> {
 const allOmissible = (inputs: Inputs): boolean =>
   Object.values(inputs).every(({ need }) => need !== 'required');
 
-// A subject has no field name: its errors use its meaning.
-const subjectPath = ({ takes }: Input): string => takes().replace(/^an? /, '');
+// A subject has no field name: its errors use its meaning, or the field where it has fields of its own.
+const subjectPath = ({ type, takes }: Input): string =>
+  type === 'variants' ? '' : takes().replace(/^an? /, '');
 
 function explained(
   inputs: Inputs,

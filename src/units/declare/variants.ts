@@ -1,6 +1,6 @@
 import { choice } from './choice';
 import { notAnObject } from './field-errors';
-import type { Group } from './group';
+import { checked, type Group } from './group';
 import type { Absent, Arguments, Input, InputFacts, Inputs, Need, Values } from './input';
 import { pathTo } from './place';
 import { inputOf } from './plain-inputs';
@@ -67,11 +67,11 @@ export function variants<
       const place = { procedure: at.procedure, path: pathTo(at, discriminator) };
       const { [discriminator]: name = standard, ...rest }: Readonly<Record<string, unknown>> = { ...value };
       const variant = which.read(name, place);
+      const one = cases[variant];
+      const values = readInputs(caseFields(one), rest, at);
+      if (isGroup(one)) checked(values, one.checks, at);
       // True: the fields are those of the variant that the discriminator names.
-      return {
-        [discriminator]: variant,
-        ...readInputs(caseFields(cases[variant]), rest, at),
-      } as VariantValue<D, C>;
+      return { [discriminator]: variant, ...values } as VariantValue<D, C>;
     },
   });
   return { ...made, type: 'variants', discriminator, cases, standard };

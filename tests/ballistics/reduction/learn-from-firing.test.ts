@@ -197,7 +197,7 @@ describe('implied burning area', () => {
       from: '22.5 mm',
       to: '62.5 mm',
     });
-    const area = read(fired({ grain: withFlaws(sound, flaw) }), sound);
+    const area = read(fired({ grain: withFlaws(sound, { flaws: [flaw] }) }), sound);
     // 10 x 40 mm, two faces: 4 cm² of crack at first, less as the bore eats it.
     expect(area.flaw?.crackArea.in('cm^2')).toBeGreaterThan(2.5);
     expect(area.flaw?.crackArea.in('cm^2')).toBeLessThan(4.8);
@@ -219,7 +219,7 @@ describe('implied burning area', () => {
         from: q(42.5 - Math.max(1, length) / 2, 'mm'),
         to: q(42.5 + Math.max(1, length) / 2, 'mm'),
       });
-      const shot = fired({ grain: length === 0 ? sound : withFlaws(sound, flaw) });
+      const shot = fired({ grain: length === 0 ? sound : withFlaws(sound, { flaws: [flaw] }) });
       for (let seed = 11; seed <= 13; seed++) {
         const area = impliedBurningArea({
           record: measured(shot, 1000, 0.01, seed),
@@ -291,7 +291,7 @@ describe('explaining a difference', () => {
     });
     const difference = explainDifference({
       predicted: reference,
-      measured: fired({ grain: withFlaws(sound, flaw) }),
+      measured: fired({ grain: withFlaws(sound, { flaws: [flaw] }) }),
       exponent: 0.32,
     });
     expect(difference.peakPressureRatio).toBeGreaterThan(1.1);

@@ -1,15 +1,42 @@
-import { fromSiArray, q, readInput } from '../../../units';
-import { type Regression, type RegressionKernel, regressionText } from '../front';
+import { fromSiArray, inputs, instance, length, list, procedure, q, readInput } from '../../../units';
+import { isRegression, type Regression, type RegressionKernel, regressionText } from '../front';
 import { columnMass } from './column-mass';
 import { type ColumnSegment, exposureOf, portsOf } from './column-stations';
 
 /**
- * Combines the regressions of segments in order, all burning at one rate: areas, volumes and ports at common depths.
- * Ends that face a gap burn as declared for their segment. The gaps contain no propellant.
+ * Areas, volumes and ports at common depths. Ends that face a gap burn as declared for their segment. The gaps contain no
+ * propellant.
  *
- * @example columnRegression([{ regression: regress(endBurner({ outerDiameter: '40 mm', length: '60 mm' })), position: 0 }]).burnout.in('mm') // => 60
+ * @example columnRegression({ segments: [{ regression: regress(endBurner({ outerDiameter: '40 mm', length: '60 mm' })), position: '0 mm' }] }).burnout.in('mm') // => 60
  */
-export function columnRegression(segments: readonly ColumnSegment[]): Regression {
+export const columnRegression = /* @__PURE__ */ procedure({
+  name: 'columnRegression',
+  title: 'Sum of the regressions of segments that burn at one rate',
+  source: 'sum of areas and volumes at equal depth; parallel-axis theorem for the inertia',
+  inputs: {
+    segments: list(
+      'segments, head end first',
+      inputs(
+        {
+          regression: instance('its regression', 'a regression', isRegression),
+          position: length('z', 'distance from the head end of the column to that of the segment', {
+            min: 0,
+            example: '0 mm',
+          }),
+        },
+        { meaning: 'a segment' },
+      ),
+    ),
+  },
+  gives: 'the regression of the column',
+  example:
+    "columnRegression({ segments: [{ regression: regress(endBurner({ outerDiameter: '40 mm', length: '60 mm' })), position: '0 mm' }] })",
+  run: ({ segments }) =>
+    sumOfSegments(segments.map(({ regression, position }) => ({ regression, position: position.si }))),
+});
+
+/** The regression of a column of segments. */
+export function sumOfSegments(segments: readonly ColumnSegment[]): Regression {
   const parts = segments.map(({ regression }) => regression);
   const si = columnKernel(parts);
   const { depth, area, volume, burnout } = si;

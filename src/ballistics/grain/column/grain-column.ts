@@ -1,9 +1,8 @@
-import type { QuantityInput } from '../../../units';
-import { type FieldsOf, requireFields } from '../../../units/known-fields';
-import { type Regression, type RegressOptions, regress } from '../front';
-import { readLength, refused, requireFit } from '../measure';
-import { type Grain, requireGrain } from '../shapes';
-import { columnRegression } from './column-regression';
+import { either, instance, length, list, optional, procedure, type Values } from '../../../units';
+import { type Regression, regressGrain, regressInputs } from '../front';
+import { misfit } from '../misfit';
+import { type Grain, grainValue } from '../shapes';
+import { sumOfSegments } from './column-regression';
 
 /** A stack of grains in one case, head end first. */
 export interface GrainColumn {
@@ -15,78 +14,91 @@ export interface GrainColumn {
   toString(): string;
 }
 
-const fields: FieldsOf<Parameters<typeof grainColumn>[0]> = { segments: 'required', spacers: 'optional' };
+const spacer = length('s', 'gap between adjacent segments', { min: 0, example: '1 mm' });
 
 /**
- * Stacks grains in one case, head end first, with spacers between them. The grains may differ.
+ * The grains may differ.
  *
- * @throws MeopError `grain-measure` when there is no segment, or when the number of spacers is not that of the gaps
  * @example String(grainColumn({ segments: [endBurner({ outerDiameter: '40 mm', length: '60 mm' })] })) // => 'column of 1 grain'
  */
-export function grainColumn(options: {
-  /** The grains, head end first. */
-  readonly segments: readonly Grain[];
-  /** Gap between adjacent segments: one length for all, or one for each gap [length, zero or more]. Default 0 mm. */
-  readonly spacers?: QuantityInput<'length'> | readonly QuantityInput<'length'>[];
-}): GrainColumn {
-  requireFields('grainColumn', options, fields);
-  const { segments, spacers = '0 mm' } = options;
-  requireFit(Array.isArray(segments), 'grainColumn', 'segments', segments, 'a list of grains');
-  segments.forEach((grain, i) => {
-    requireGrain('grainColumn', `segments[${i}]`, grain);
-  });
-  const joints = segments.length - 1;
-  if (joints < 0) throw refused('grainColumn', 'segments', segments, 'a list of at least one grain');
-  const list: readonly QuantityInput<'length'>[] = isList(spacers)
-    ? spacers
-    : Array.from({ length: joints }, () => spacers);
-  if (list.length !== joints)
-    throw refused('grainColumn', 'spacers', spacers, `one length or a list of ${joints}, one for each gap`);
-  const gaps = list.map((gap, i) => readLength('grainColumn', `spacers[${i}]`, gap, 'zero'));
-  const length = segments.reduce((sum, s) => sum + s.length.si, 0) + gaps.reduce((sum, g) => sum + g, 0);
-  const text = (): string => `column of ${segments.length} grain${segments.length === 1 ? '' : 's'}`;
-  const listed = (): string => [text(), ...segments.map((segment) => `  ${segment}`)].join('\n');
-  return {
-    segments,
-    gaps,
-    length,
-    toString: text,
-    ...{ [Symbol.for('nodejs.util.inspect.custom')]: listed },
-  };
-}
+export const grainColumn = /* @__PURE__ */ procedure({
+  name: 'grainColumn',
+  title: 'Column of grains in one case, with spacers between them',
+  source: 'geometry',
+  inputs: {
+    segments: list('grains, head end first', grainValue),
+    spacers: optional(
+      either('gap between adjacent segments: one for all, or one for each; none if omitted', [
+        spacer,
+        list('gaps, head end first', spacer, { min: 0 }),
+      ]),
+    ),
+  },
+  checks: [
+    ({ segments: { length: grains }, spacers }) =>
+      misfit(
+        spacers === undefined || !isList(spacers) || spacers.length === grains - 1,
+        'spacers',
+        isList(spacers) ? spacers.map(String) : spacers,
+        `one length or a list of ${grains - 1}, one for each gap`,
+      ),
+  ],
+  gives: 'the column',
+  example: "grainColumn({ segments: [endBurner({ outerDiameter: '40 mm', length: '60 mm' })] })",
+  run: ({ segments, spacers }): GrainColumn => {
+    const gaps = segments.slice(1).map((_, i) => (isList(spacers) ? spacers[i].si : (spacers?.si ?? 0)));
+    const whole = segments.reduce((sum, s) => sum + s.length.si, 0) + gaps.reduce((sum, g) => sum + g, 0);
+    const text = (): string => `column of ${segments.length} grain${segments.length === 1 ? '' : 's'}`;
+    const listed = (): string => [text(), ...segments.map((segment) => `  ${segment}`)].join('\n');
+    return {
+      segments,
+      gaps,
+      length: whole,
+      toString: text,
+      ...{ [Symbol.for('nodejs.util.inspect.custom')]: listed },
+    };
+  },
+});
 
-const isList = (
-  spacers: QuantityInput<'length'> | readonly QuantityInput<'length'>[],
-): spacers is readonly QuantityInput<'length'>[] => Array.isArray(spacers);
+type Spacer = ReturnType<typeof spacer.read>;
+const isList = (given: Spacer | readonly Spacer[] | undefined): given is readonly Spacer[] =>
+  Array.isArray(given);
 
 /** Regression of a column: the sum over its grains, and the regression of each grain. */
 export interface ColumnRegression extends Regression {
   readonly segments: readonly Regression[];
 }
 
+const isColumn = (value: unknown): value is GrainColumn =>
+  typeof value === 'object' && value !== null && 'segments' in value && 'gaps' in value;
+
 /**
- * Computes the burnback of a column. All grains burn at the same rate, so areas and volumes add at equal depth. Equal
- * grains are computed once.
+ * All grains burn at the same rate, so areas and volumes add at equal depth. Equal grains are computed once.
  *
- * @throws MeopError as {@link regress}
  * @example regressColumn(grainColumn({ segments: [endBurner({ outerDiameter: '40 mm', length: '60 mm' })] })).burnout.in('mm') // => 60
  */
-export function regressColumn(column: GrainColumn, options: RegressOptions = {}): ColumnRegression {
-  requireFit(
-    Array.isArray(column?.segments),
-    'regressColumn',
-    'column',
-    column,
-    'a column made by grainColumn',
-    'Use regress for a single grain',
-  );
+export const regressColumn = /* @__PURE__ */ procedure({
+  name: 'regressColumn',
+  title: 'Burnback of a column of grains',
+  source: 'law of Piobert (1839); sum over the grains',
+  subject: instance('the column', 'a column', isColumn, {
+    remedy: 'Make one with grainColumn; for a single grain, use regress',
+  }),
+  inputs: regressInputs,
+  gives: 'the sum over its grains, and the regression of each grain',
+  example:
+    "regressColumn(grainColumn({ segments: [endBurner({ outerDiameter: '40 mm', length: '60 mm' })] }))",
+  run: regressSegments,
+});
+
+function regressSegments(column: GrainColumn, options: Values<typeof regressInputs>): ColumnRegression {
   const { onProgress } = options;
   const kinds = [...new Set(column.segments)];
   const done = new Map<Grain, Regression>();
   kinds.forEach((grain, i) => {
     const progress =
       onProgress === undefined ? {} : { onProgress: (f: number) => onProgress((i + f) / kinds.length) };
-    done.set(grain, regress(grain, { ...options, ...progress }));
+    done.set(grain, regressGrain(grain, { ...options, ...progress }));
   });
   let position = 0;
   const placed = column.segments.flatMap((grain, i) => {
@@ -96,5 +108,5 @@ export function regressColumn(column: GrainColumn, options: RegressOptions = {})
     position += grain.length.si + (column.gaps[i] ?? 0);
     return [segment];
   });
-  return { ...columnRegression(placed), segments: placed.map(({ regression }) => regression) };
+  return { ...sumOfSegments(placed), segments: placed.map(({ regression }) => regression) };
 }

@@ -6,5 +6,4 @@
  * @module
  */
 export { columnRegression } from './column-regression';
-export type { ColumnSegment } from './column-stations';
 export { type ColumnRegression, type GrainColumn, grainColumn, regressColumn } from './grain-column';

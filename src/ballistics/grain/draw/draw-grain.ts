@@ -1,25 +1,22 @@
-import { formatNumber, type QuantityInput } from '../../../units';
-import { type FieldsOf, requireFields } from '../../../units/known-fields';
+import { angle, count, formatNumber, optional, procedure, type Values } from '../../../units';
 import { depthField, litSources } from '../front';
-import { readAngle, readCount, readLength, requireFit } from '../measure';
-import { type Grain, requireGrain } from '../shapes';
+import { startPosition } from '../grain-inputs';
+import { requireFit } from '../misfit';
+import { type Grain, grainValue } from '../shapes';
 import { wallRadius } from '../surface';
 import { flawMark, frontBands, type SectionView } from './section-view';
 
-/** Options of {@link drawGrain}. */
-export interface DrawGrainOptions {
-  /**
-   * Position of the cross-section [length from the head end]. Default: through the first flaw, otherwise through the
-   * middle of the fins or of another core of partial length, otherwise at mid-length.
-   */
-  readonly position?: QuantityInput<'length'>;
-  /** Direction of the plane of the longitudinal section [angle]. Default: through the first flaw, otherwise 0. */
-  readonly angle?: QuantityInput<'angle'>;
-  /** Number of burn fronts to draw [whole, 1 to 40]. Default 8. */
-  readonly fronts?: number;
-}
-
-const fields: FieldsOf<DrawGrainOptions> = { position: 'optional', angle: 'optional', fronts: 'optional' };
+const drawingInputs = {
+  position: optional(
+    startPosition(
+      'cross-section; if omitted, through the first flaw, otherwise through the middle of a core of partial length, otherwise at mid-length',
+    ),
+  ),
+  angle: optional(
+    angle('θ', 'direction of the longitudinal section; through the first flaw if omitted, otherwise 0'),
+  ),
+  fronts: optional(count('n', 'number of burn fronts', { max: 40 }), 8),
+};
 
 const STYLE = `
   svg { --paper: #fbf9f5; --ink: #26323d; --quiet: #6d7681; --near: #b5532d; --far: #f1d9a7; --flaw: #0b7f8c; font-family: 'Source Sans 3', 'DejaVu Sans', system-ui, sans-serif; }
@@ -35,16 +32,23 @@ const escaped = (text: string): string =>
   text.replace(/[&<>]/g, (c) => (c === '&' ? '&amp;' : c === '<' ? '&lt;' : '&gt;'));
 
 /**
- * Draws a grain as SVG text: a cross-section and a longitudinal section with burn fronts at equal steps of depth
- * burned; flaws are marked. Colours follow the light or dark setting of the viewer. Heavy lines mark surfaces that do
- * not burn.
+ * A cross-section and a longitudinal section with burn fronts at equal steps of depth burned; flaws are marked. Colours
+ * follow the light or dark setting of the viewer. Heavy lines mark surfaces that do not burn.
  *
- * @throws MeopError `grain-measure`
  * @example drawGrain(internalTube({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '100 mm' })).slice(0, 4) // => '<svg'
  */
-export function drawGrain(grain: Grain, options: DrawGrainOptions = {}): string {
-  requireGrain('drawGrain', 'grain', grain);
-  requireFields('drawGrain', options, fields);
+export const drawGrain = /* @__PURE__ */ procedure({
+  name: 'drawGrain',
+  title: 'Drawing of a grain with its burn fronts',
+  source: 'depths of the regression',
+  subject: grainValue,
+  inputs: drawingInputs,
+  gives: 'SVG text',
+  example: "drawGrain(internalTube({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '100 mm' }))",
+  run: drawing,
+});
+
+function drawing(grain: Grain, options: Values<typeof drawingInputs>): string {
   const { envelope } = grain.shape;
   const { radius, length } = envelope;
   const lit = litSources(grain.shape);
@@ -52,27 +56,17 @@ export function drawGrain(grain: Grain, options: DrawGrainOptions = {}): string 
   const flaws = lit.slice(lit.length - grain.flaws.length).map((l) => l.source);
   const seen = flaws.map((s) => flawMiddle(s.samples()));
   const aside = seen.find(([x, y]) => Math.hypot(x, y) > 1e-3 * radius);
-  const z =
-    options.position === undefined
-      ? (seen[0]?.[2] ?? middleOfPartial(grain))
-      : readLength('drawGrain', 'position', options.position, 'zero');
+  const z = options.position?.si ?? seen[0]?.[2] ?? middleOfPartial(grain);
   requireFit(
-    z >= 0 && z <= length,
     'drawGrain',
+    z >= 0 && z <= length,
     'position',
     options.position,
     `between 0 mm and ${grain.length}`,
   );
-  const angle =
-    options.angle === undefined
-      ? aside === undefined
-        ? 0
-        : Math.atan2(aside[1], aside[0])
-      : readAngle('drawGrain', 'angle', options.angle);
-  const count = readCount('drawGrain', 'fronts', options.fronts ?? 8, 1);
-  requireFit(count <= 40, 'drawGrain', 'fronts', options.fronts, 'at most 40');
-  const depth = deepestInSight(field.opensAt, envelope, z, angle);
-  const step = roundStep(depth / count);
+  const towards = options.angle?.si ?? (aside === undefined ? 0 : Math.atan2(aside[1], aside[0]));
+  const depth = deepestInSight(field.opensAt, envelope, z, towards);
+  const step = roundStep(depth / options.fronts);
   const fronts = Array.from({ length: Math.ceil(depth / step) }, (_, k) => (k + 1) * step);
 
   const names = wrapped(
@@ -81,7 +75,7 @@ export function drawGrain(grain: Grain, options: DrawGrainOptions = {}): string 
   );
   const top = 92 + 20 * names.length;
   const scale = Math.min(360 / (2 * radius), 560 / length);
-  const [c, s] = [Math.cos(angle), Math.sin(angle)];
+  const [c, s] = [Math.cos(towards), Math.sin(towards)];
   const local = wallRadius(envelope, z);
   const across: SectionView = {
     width: 2 * radius,
@@ -112,7 +106,7 @@ export function drawGrain(grain: Grain, options: DrawGrainOptions = {}): string 
       : `<rect ${box}/>`;
   const ruler = rulerLength(length);
   const cutX = along.left + z * scale;
-  const degrees = formatNumber(Math.round((angle * 1800) / Math.PI) / 10);
+  const degrees = formatNumber(Math.round((towards * 1800) / Math.PI) / 10);
   const mm = (m: number): string => formatNumber(Math.round(m * 1e5) / 100);
   return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width.toFixed(0)} ${height.toFixed(0)}" width="${width.toFixed(0)}" height="${height.toFixed(0)}" role="img" aria-label="${escaped(String(grain))}">
 <style>${STYLE}</style>

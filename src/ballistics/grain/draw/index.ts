@@ -5,4 +5,4 @@
  *
  * @module
  */
-export { type DrawGrainOptions, drawGrain } from './draw-grain';
+export { drawGrain } from './draw-grain';

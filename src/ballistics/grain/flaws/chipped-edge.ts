@@ -1,55 +1,46 @@
-import type { QuantityInput } from '../../../units';
-import { type FieldsOf, requireFields } from '../../../units/known-fields';
-import { inMillimetres, readAngle, readChoice, readLength, requireFit } from '../measure';
+import { choice, length, procedure } from '../../../units';
+import { inMillimetres, requireFit } from '../misfit';
 import { ball } from '../surface';
 import type { Flaw } from './flaw';
+import { flawAngle } from './flaw-inputs';
 
-const fields: FieldsOf<Parameters<typeof chippedEdge>[0]> = {
-  end: 'required',
-  edgeRadius: 'required',
-  angle: 'optional',
-  depth: 'required',
-};
+const name = 'chippedEdge';
 
-/**
- * A chip out of the edge between an end of the grain and its bore or wall, modelled as a ball centred on the edge.
- *
- * @throws MeopError `grain-measure`
- * @example chippedEdge({ end: 'aft', edgeRadius: '8 mm', angle: '30 deg', depth: '3 mm' }).kind // => 'chipped edge'
- */
-export function chippedEdge(options: {
-  /** End of the grain whose edge is chipped. */
-  readonly end: 'head' | 'aft';
-  /** Distance of the edge from the axis: radius of the bore or of the grain [length]. */
-  readonly edgeRadius: QuantityInput<'length'>;
-  /** Direction of the chip [angle]. Default 0. */
-  readonly angle?: QuantityInput<'angle'>;
-  /** Depth of the chip: radius of the ball [length, above zero]. */
-  readonly depth: QuantityInput<'length'>;
-}): Flaw {
-  const name = 'chippedEdge';
-  requireFields(name, options, fields);
-  readChoice(name, 'end', options.end, ['head', 'aft']);
-  const r = readLength(name, 'edgeRadius', options.edgeRadius, 'zero');
-  const angle = options.angle === undefined ? 0 : readAngle(name, 'angle', options.angle);
-  const radius = readLength(name, 'depth', options.depth);
-  return {
+/** Modelled as a ball centred on the edge. */
+export const chippedEdge = /* @__PURE__ */ procedure({
+  name,
+  title: 'Chip out of the edge between an end of the grain and its bore or wall',
+  source: 'geometry',
+  inputs: {
+    end: choice('end with the chip', ['head', 'aft']),
+    edgeRadius: length('r', 'distance of the edge from the axis', {
+      min: 0,
+      example: '8 mm',
+      worse: 'neither',
+    }),
+    angle: flawAngle,
+    depth: length('h', 'depth of the chip', { example: '3 mm', worse: 'neither' }),
+  },
+  gives: 'the flaw, for withFlaws',
+  example: { end: 'aft', edgeRadius: '8 mm', angle: '30 deg', depth: '3 mm' },
+  run: ({ end, edgeRadius, angle, depth }): Flaw => ({
     kind: 'chipped edge',
-    label: `chipped ${options.end} edge`,
+    label: `chipped ${end} edge`,
     cautions: [],
-    place: ({ radius: wall, length, form }) => {
-      requireFit(form === 'cylinder', name, 'end', options.end, 'a flat end of a cylindrical grain');
+    place: ({ radius: wall, length: high, form }) => {
+      requireFit(name, form === 'cylinder', 'end', end, 'a flat end of a cylindrical grain');
       requireFit(
-        r <= wall * (1 + 1e-9),
         name,
+        edgeRadius.si <= wall * (1 + 1e-9),
         'edgeRadius',
-        options.edgeRadius,
+        edgeRadius,
         `at most the outer radius of the grain (${inMillimetres(wall)})`,
       );
-      const [x, y] = [Math.min(r, wall) * Math.cos(angle), Math.min(r, wall) * Math.sin(angle)];
-      const source = ball({ name, x, y, z: options.end === 'head' ? 0 : length, radius });
+      const r = Math.min(edgeRadius.si, wall);
+      const [x, y] = [r * Math.cos(angle.si), r * Math.sin(angle.si)];
+      const source = ball({ name, x, y, z: end === 'head' ? 0 : high, radius: depth.si });
       // A chip is open from the start because it lies in the end of the grain.
       return { source, open: true };
     },
-  };
-}
+  }),
+});

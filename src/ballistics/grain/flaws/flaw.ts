@@ -13,6 +13,10 @@ export interface Flaw {
   readonly place: (envelope: Envelope) => PlacedFlaw;
 }
 
+/** Whether a value is a flaw. */
+export const isFlaw = (value: unknown): value is Flaw =>
+  typeof value === 'object' && value !== null && 'place' in value && 'label' in value;
+
 /**
  * Effects in a narrow gap that the area model omits. Source: Kuo, Kumar and others, 1970s to 1980s; quoted from
  * memory, not verified.

@@ -7,7 +7,7 @@
  * @module
  */
 export { chippedEdge } from './chipped-edge';
-export { crack, type FreeCrack, type RadialCrack, type TransverseCrack } from './crack';
+export { crack } from './crack';
 export { debond } from './debond';
-export type { Flaw, PlacedFlaw } from './flaw';
+export { type Flaw, isFlaw, type PlacedFlaw } from './flaw';
 export { voidBubble } from './void-bubble';

@@ -1,59 +1,42 @@
-import type { QuantityInput } from '../../../units';
-import { type FieldsOf, requireFields } from '../../../units/known-fields';
-import { readAngle, readLength, requireFit } from '../measure';
+import { length, procedure } from '../../../units';
+import { endPosition } from '../grain-inputs';
+import { requireFit } from '../misfit';
 import { ball, outsideBy } from '../surface';
 import { type Flaw, VOID_CAUTION } from './flaw';
+import { flawAngle, open } from './flaw-inputs';
 
-const fields: FieldsOf<Parameters<typeof voidBubble>[0]> = {
-  diameter: 'required',
-  distanceFromAxis: 'required',
-  angle: 'optional',
-  position: 'required',
-  open: 'optional',
-};
-
-/**
- * A spherical void. A buried void is assumed to ignite over its whole surface when the burning front first reaches
- * it.
- *
- * @throws MeopError `grain-measure` when its centre is not inside the grain
- * @example voidBubble({ diameter: '4 mm', distanceFromAxis: '15 mm', angle: '90 deg', position: '30 mm' }).kind // => 'void'
- */
-export function voidBubble(options: {
-  /** Diameter of the void [length, above zero]. */
-  readonly diameter: QuantityInput<'length'>;
-  /** Distance of its centre from the axis [length, zero or more]. */
-  readonly distanceFromAxis: QuantityInput<'length'>;
-  /** Direction of its centre from the axis [angle]. Default 0. */
-  readonly angle?: QuantityInput<'angle'>;
-  /** Axial position of its centre [length from the head end]. */
-  readonly position: QuantityInput<'length'>;
-  /**
-   * True: burns from the start. False: buried until the front reaches it. Default: determined from the surfaces that
-   * it meets.
-   */
-  readonly open?: boolean;
-}): Flaw {
-  const name = 'voidBubble';
-  requireFields(name, options, fields);
-  const radius = readLength(name, 'diameter', options.diameter) / 2;
-  const r = readLength(name, 'distanceFromAxis', options.distanceFromAxis, 'zero');
-  const angle = options.angle === undefined ? 0 : readAngle(name, 'angle', options.angle);
-  const z = readLength(name, 'position', options.position);
-  return {
+/** A buried void is assumed to ignite over its whole surface when the burning front first reaches it. */
+export const voidBubble = /* @__PURE__ */ procedure({
+  name: 'voidBubble',
+  title: 'Spherical void',
+  source: 'geometry',
+  inputs: {
+    diameter: length('d', 'diameter of the void', { example: '4 mm', worse: 'neither' }),
+    distanceFromAxis: length('r', 'distance of its centre from the axis', {
+      min: 0,
+      example: '15 mm',
+      worse: 'neither',
+    }),
+    angle: flawAngle,
+    position: endPosition('position of its centre'),
+    open,
+  },
+  gives: 'the flaw, for withFlaws',
+  example: { diameter: '4 mm', distanceFromAxis: '15 mm', angle: '90 deg', position: '30 mm' },
+  run: ({ diameter, distanceFromAxis: { si: r }, angle, position, open: burns }): Flaw => ({
     kind: 'void',
-    label: `void of ${String(options.diameter)}`,
+    label: `void of ${diameter}`,
     cautions: [VOID_CAUTION],
     place: (envelope) => {
-      const [x, y] = [r * Math.cos(angle), r * Math.sin(angle)];
+      const [x, y, z] = [r * Math.cos(angle.si), r * Math.sin(angle.si), position.si];
       requireFit(
+        'voidBubble',
         outsideBy(envelope, x, y, z) <= 0,
-        name,
         'position',
-        options.position,
+        position,
         'a position at which the centre lies inside the grain',
       );
-      return { source: ball({ name: 'void', x, y, z, radius }), open: options.open };
+      return { source: ball({ name: 'void', x, y, z, radius: diameter.si / 2 }), open: burns };
     },
-  };
-}
+  }),
+});

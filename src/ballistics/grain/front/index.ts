@@ -7,15 +7,16 @@
  * @module
  */
 export { type DepthField, depthField } from './field';
-export { regress } from './regress';
+export { regress, regressGrain } from './regress';
+export { regressInputs } from './regress-inputs';
 export { litSources } from './regress-shape';
-export type {
-  GrainMassProperties,
-  PortAtStation,
-  Regression,
-  RegressionBreak,
-  RegressionKernel,
-  RegressOptions,
-  WallExposureMap,
+export {
+  type GrainMassProperties,
+  isRegression,
+  type PortAtStation,
+  type Regression,
+  type RegressionBreak,
+  type RegressionKernel,
+  type WallExposureMap,
 } from './regression';
 export { regressionText } from './regression-text';

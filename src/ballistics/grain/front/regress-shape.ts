@@ -81,10 +81,12 @@ export function regressShape(shape: GrainShape, options: ShapeOptions): ShapeReg
   const ends = shape.ports.length + Number(shape.headBurns) + Number(shape.aftBurns);
   const lit = section ? everything.filter((_, i) => i < shape.ports.length || i >= ends) : everything;
   if (!lit.some((l) => l.litAt === 0))
-    throw new MeopError(
-      'grain-nothing-burns',
-      'regress: the grain has no burning surface. Add a core, a burning end or an open flaw.',
-    );
+    throw new MeopError({
+      code: 'grain-nothing-burns',
+      procedure: 'regress',
+      problem: 'the grain has no burning surface',
+      remedy: 'Add a core, a burning end or an open flaw',
+    });
   const field = depthField(lit, 1e-10 * shape.envelope.radius);
   const whole: Wedge = { axisymmetric: false, from: 0, angle: 2 * Math.PI, mirrored: false, copies: 1 };
   const wedge =
@@ -114,10 +116,12 @@ export function regressShape(shape: GrainShape, options: ShapeOptions): ShapeReg
       return c;
     });
     if (cutter.exteriorHits() > 0)
-      throw new MeopError(
-        'grain-surface-outside',
-        'regress: part of a burning surface outside the grain is the nearest one to propellant inside it. Keep cores and flaws within the wall and the ends.',
-      );
+      throw new MeopError({
+        code: 'grain-surface-outside',
+        procedure: 'regress',
+        problem: 'part of a burning surface outside the grain is the nearest one to propellant inside it',
+        remedy: 'Keep cores and flaws within the wall and the ends',
+      });
     return cells.filter((c) => c.count > 0);
   };
   const how = (spacing: number): Sampling => ({
@@ -133,10 +137,12 @@ export function regressShape(shape: GrainShape, options: ShapeOptions): ShapeReg
   ): Omit<ShapeRegression, 'method' | 'lit' | 'field' | 'wedge' | 'section'> => {
     const burnout = deepestCell(fine);
     if (burnout <= 0)
-      throw new MeopError(
-        'grain-no-propellant',
-        'regress: the cavities fill the grain and leave no propellant. Reduce the cores.',
-      );
+      throw new MeopError({
+        code: 'grain-no-propellant',
+        procedure: 'regress',
+        problem: 'the cavities fill the grain and leave no propellant',
+        remedy: 'Reduce the cores',
+      });
     const breaks = findBreaks(fine, burnout);
     const depth = depthLevels(breaks, burnout, options.steps);
     const table = tallyFront(fine, depth);

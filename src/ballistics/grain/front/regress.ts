@@ -1,47 +1,41 @@
-import { fromSiArray, MeopError, q, readInput } from '../../../units';
-import { type FieldsOf, requireFields } from '../../../units/known-fields';
-import { refused } from '../measure';
-import { type Grain, grainClosedForm, requireGrain } from '../shapes';
+import { density, fromSiArray, MeopError, procedure, q, readInput, type Values } from '../../../units';
+import { type Grain, grainClosedForm, grainValue } from '../shapes';
 import { outsideBy } from '../surface';
 import { depthField } from './field';
 import { massProperties } from './mass-properties';
 import { portsOf } from './ports';
+import { regressInputs } from './regress-inputs';
 import { regressShape, type ShapeRegression } from './regress-shape';
-import type { Regression, RegressOptions } from './regression';
+import type { Regression } from './regression';
 import { regressionKernel } from './regression-kernel';
 import { regressionText } from './regression-text';
 import { firstWallContact, wallExposure } from './wall-exposure';
 
-const regressFields: FieldsOf<RegressOptions> = {
-  accuracy: 'optional',
-  steps: 'optional',
-  stations: 'optional',
-  signal: 'optional',
-  onProgress: 'optional',
-};
-
 /**
- * Computes grain burnback: burning area, propellant volume, port area, wall exposure and mass properties against
- * depth burned, using exact distance functions; flaws are included. The table is refined until two resolutions agree
- * within the required accuracy; the accuracy achieved is reported.
+ * Exact distance functions are used; flaws are included. The table is refined until two resolutions agree within the
+ * required accuracy; the accuracy achieved is reported. Differences in rate due to port flow or temperature are not
+ * included. The abort reason of `signal` is thrown as it is.
  *
- * Propellant is assumed to burn normal to its surface at the same rate everywhere (Piobert's law). Differences in
- * rate due to port flow or temperature are not included.
- *
- * @throws MeopError `grain-nothing-burns`, `grain-no-propellant`, `grain-path-blocked` (an inhibited cavity in the
- * straight path of the front), `grain-surface-outside`, `grain-measure`; and the abort reason of `signal`
  * @example regress(internalTube({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '100 mm' })).burnout.in('mm') // => 17
  */
-export function regress(grain: Grain, options: RegressOptions = {}): Regression {
-  requireGrain('regress', 'grain', grain);
-  requireFields('regress', options, regressFields);
-  const { accuracy = 1e-3, steps = 300, stations = 9, signal, onProgress } = options;
-  if (!(accuracy >= 1e-6 && accuracy <= 0.1))
-    throw refused('regress', 'accuracy', accuracy, 'a number from 1e-6 to 0.1');
-  if (!(Number.isInteger(steps) && steps >= 20 && steps <= 5000))
-    throw refused('regress', 'steps', steps, 'a whole number from 20 to 5000');
-  if (!(Number.isInteger(stations) && stations >= 1 && stations <= 200))
-    throw refused('regress', 'stations', stations, 'a whole number from 1 to 200');
+export const regress = /* @__PURE__ */ procedure({
+  name: 'regress',
+  title: 'Grain burnback',
+  source: 'law of Piobert (1839): propellant burns normal to its surface, at the same rate everywhere',
+  subject: grainValue,
+  inputs: regressInputs,
+  gives: 'burning area, propellant volume, port area, wall exposure and mass properties against depth burned',
+  example: "regress(internalTube({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '100 mm' }))",
+  run: (grain, values) => regressGrain(grain, values),
+});
+
+const densityAsCast = density('ρ', 'density as cast');
+
+/** The regression of a grain; the options are read and complete. */
+export function regressGrain(
+  grain: Grain,
+  { accuracy, steps, stations, signal, onProgress }: Values<typeof regressInputs>,
+): Regression {
   const progress = onProgress === undefined ? undefined : (f: number): void => onProgress(0.85 * f);
   const found = regressShape(grain.shape, { accuracy, steps, signal, onProgress: progress });
   const { area, volume, method, achieved } = exact(grain, found);
@@ -106,10 +100,9 @@ export function regress(grain: Grain, options: RegressOptions = {}): Regression 
     si,
     burningAreaAt: (depth) => q(si.areaAt(lengthAt(depth)), 'm^2').to('mm^2'),
     propellantVolumeAt: (depth) => q(si.volumeAt(lengthAt(depth)), 'm^3').to('cm^3'),
-    massProperties: (density) => {
-      const rho = readInput('density', 'density', density, 'massProperties').si;
-      if (!(rho > 0)) throw refused('massProperties', 'density', density, 'above zero');
-      return massProperties(grain, found, volume, rho);
+    massProperties: (given) => {
+      const rho = densityAsCast.read(given, { procedure: 'massProperties', path: 'density' });
+      return massProperties(grain, found, volume, rho.si);
     },
   };
   return {
@@ -179,9 +172,11 @@ function envelopeVolume(grain: Grain): number {
   const { form, radius, length } = grain.shape.envelope;
   const volume = form === 'ball' ? (4 / 3) * Math.PI * radius ** 3 : Math.PI * radius ** 2 * length;
   if (!(volume > 0))
-    throw new MeopError(
-      'grain-no-propellant',
-      'regress: the grain has no volume. Use an outer diameter and a length above zero.',
-    );
+    throw new MeopError({
+      code: 'grain-no-propellant',
+      procedure: 'regress',
+      problem: 'the grain has no volume',
+      remedy: 'Use an outer diameter and a length above zero',
+    });
   return volume;
 }

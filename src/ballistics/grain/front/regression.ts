@@ -1,20 +1,6 @@
 import type { Quantity, QuantityInput, Series } from '../../../units';
 import type { Method } from './regress-shape';
 
-/** Options of {@link regress}. */
-export interface RegressOptions {
-  /** Required relative error of the burning area, root mean square over depth [dimensionless, 1e-6 to 0.1]. Default 1e-3. */
-  readonly accuracy?: number;
-  /** Number of depths in the table [whole, 20 to 5000]. Default 300. */
-  readonly steps?: number;
-  /** Number of stations along the axis for port area and perimeter [whole, 1 to 200]. Default 9. */
-  readonly stations?: number;
-  /** Aborts the calculation; the abort reason of the controller is thrown. */
-  readonly signal?: AbortSignal;
-  /** Called with the progress, from 0 to 1. */
-  readonly onProgress?: (fraction: number) => void;
-}
-
 /** A depth at which the burning area jumps. */
 export interface RegressionBreak {
   readonly depth: Quantity<'length'>;
@@ -116,3 +102,7 @@ export interface Regression {
   massProperties(density: QuantityInput<'density'>): GrainMassProperties;
   toString(): string;
 }
+
+/** Whether a value is a regression of a grain or of a column. */
+export const isRegression = (value: unknown): value is Regression =>
+  typeof value === 'object' && value !== null && 'burningArea' in value && 'massProperties' in value;

@@ -28,11 +28,13 @@ export function refuseBlockedRays(shape: GrainShape, cells: readonly RayCells[],
       while (t < depth - slack) {
         const d = cavity(x + t * nx, y + t * ny, z + t * nz);
         if (d < -10 * slack)
-          throw new MeopError(
-            'grain-path-blocked',
-            'regress: propellant lies behind an inhibited cavity. The front would have to burn around it, and the straight distance is too short. ' +
-              'Let the cavity burn, or make the inhibited surface part of an end or of the wall.',
-          );
+          throw new MeopError({
+            code: 'grain-path-blocked',
+            procedure: 'regress',
+            problem:
+              'propellant lies behind an inhibited cavity. The front would have to burn around it, and the straight distance is too short',
+            remedy: 'Let the cavity burn, or make the inhibited surface part of an end or of the wall',
+          });
         t += Math.max(d, 0.01 * shape.envelope.radius);
       }
     }

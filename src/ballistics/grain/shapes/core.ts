@@ -1,6 +1,6 @@
-import type { QuantityInput } from '../../../units';
-import type { FieldsOf } from '../../../units/known-fields';
-import { inMillimetres, readLength, refused, requireFit } from '../measure';
+import { optional, type Quantity } from '../../../units';
+import { endPosition, startPosition } from '../grain-inputs';
+import { inMillimetres, refused, requireFit } from '../misfit';
 import { clippedOutline, type Envelope, type Outline, type Source } from '../surface';
 
 /** A cavity left by a mandrel, for {@link composedGrain}. */
@@ -9,35 +9,49 @@ export interface Core {
   readonly place: (envelope: Envelope) => Source;
 }
 
-/** Axial extent of a core. */
-export interface CoreExtent {
-  /** Start of the core [length from the head end]. Default: the head end. */
-  readonly from?: QuantityInput<'length'>;
-  /** End of the core [length from the head end]. Default: the aft end. */
-  readonly to?: QuantityInput<'length'>;
-}
+/** Whether a value is a core. */
+export const isCore = (value: unknown): value is Core =>
+  typeof value === 'object' && value !== null && 'name' in value && 'place' in value;
 
-/** Fields of {@link CoreExtent}, for the check of arguments in each core. */
-export const extentFields: FieldsOf<CoreExtent> = { from: 'optional', to: 'optional' };
+/** Axial extent of a core; the whole length where it is left out. */
+export const extent = {
+  from: optional(startPosition('start of the core'), 0),
+  to: optional(endPosition('end of the core; the aft end if omitted')),
+};
 
-/** Reads the axial extent of a core in a grain of this length [m]. */
-export function extentOf(name: string, options: CoreExtent, length: number): readonly [number, number] {
-  const from = options.from === undefined ? 0 : readLength(name, 'from', options.from, 'zero');
-  const to = options.to === undefined ? length : readLength(name, 'to', options.to);
+/** Axial extent in a grain of this length [m], from the two fields of these names. */
+export function extentOf<F extends string, T extends string>(
+  procedure: string,
+  values: { readonly [_ in F]: Quantity<'length'> } & { readonly [_ in T]: Quantity<'length'> | undefined },
+  [first, second]: readonly [F, T],
+  length: number,
+): readonly [number, number] {
+  const from = values[first];
+  const to: Quantity<'length'> | undefined = values[second];
+  const end = to?.si ?? length;
   requireFit(
-    from < length,
-    name,
-    'from',
-    options.from,
+    procedure,
+    from.si < length,
+    first,
+    from,
     `less than the length of the grain (${inMillimetres(length)})`,
   );
-  requireFit(to > from, name, 'to', options.to, `greater than from (${inMillimetres(from)})`);
-  return [from, Math.min(to, length)];
+  requireFit(procedure, end > from.si, second, to, `greater than ${first} (${inMillimetres(from.si)})`);
+  return [from.si, Math.min(end, length)];
 }
 
+/** What is expected of fins and slots that overlap. */
+export const apart = 'small enough to leave propellant between the fins';
+
 /** The part of the outline of a core inside the wall; an error where there is none. */
-export function clipped(name: string, field: string, given: unknown, o: Outline, radius: number): Outline {
+export function clipped(
+  procedure: string,
+  field: string,
+  given: unknown,
+  o: Outline,
+  radius: number,
+): Outline {
   const inside = clippedOutline(o, radius);
   if (inside !== undefined) return inside;
-  throw refused(name, field, given, 'such that part of the core lies inside the wall');
+  throw refused(procedure, field, given, 'such that part of the core lies inside the wall');
 }

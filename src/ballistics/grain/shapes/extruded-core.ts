@@ -1,6 +1,6 @@
-import type { QuantityInput } from '../../../units';
-import { type FieldsOf, requireFields } from '../../../units/known-fields';
-import { inMillimetres, readLength, refused, requireFit } from '../measure';
+import { either, inputs, length, list, optional, procedure, ratio, type Values, words } from '../../../units';
+import { endPosition, outer, startPosition } from '../grain-inputs';
+import { refused, requireFit } from '../misfit';
 import {
   arc,
   clippedOutline,
@@ -11,122 +11,95 @@ import {
   outline,
   outlineReach,
 } from '../surface';
-import { type Grain, makeGrain, type OuterMeasures, outerFields, readEnds } from './grain';
+import { extentOf } from './core';
+import { cylindricalGrain } from './grain';
 import { crossingOf } from './outline-crossing';
 import { partialCore, throughCore } from './prism-core';
 import { pathLoops } from './svg-path';
 
-/** A corner of a polyline outline. The line to the next corner is an arc when `bulge` is specified. */
-export interface OutlinePoint {
-  readonly x: QuantityInput<'length'>;
-  readonly y: QuantityInput<'length'>;
-  /**
-   * Tangent of a quarter of the angle of the arc to the next corner; positive when the arc bulges to the right of the
-   * direction of travel. Default 0 (a straight line).
-   */
-  readonly bulge?: number;
-}
-
-const fields: FieldsOf<Parameters<typeof extrudedCore>[0]> = {
-  ...outerFields,
-  outline: 'required',
-  unit: 'optional',
-  from: 'optional',
-  to: 'optional',
-};
-const pointFields: FieldsOf<OutlinePoint> = { x: 'required', y: 'required', bulge: 'optional' };
+const context = 'extrudedCore';
+const coordinate = (symbol: string) => length(symbol, `${symbol} of the corner`, {});
+const corner = inputs(
+  {
+    x: coordinate('x'),
+    y: coordinate('y'),
+    bulge: optional(
+      ratio(
+        'b',
+        'tangent of a quarter of the angle of the arc to the next corner; positive where the arc bulges to the right of the direction of travel, 0 for a straight line',
+      ),
+      0,
+    ),
+  },
+  { meaning: 'a corner of the outline' },
+);
 
 /**
- * A core of any closed outline, for mandrels of any shape: corners joined by straight lines or arcs, or SVG path data
- * with the length of one of its units. The outline is drawn about the axis of the grain and is cut off at the wall. A
- * loop inside another is propellant; loops that cross themselves or each other are rejected. Ends are inhibited by
- * default.
- *
- * @throws MeopError `grain-measure` when the outline is not a closed curve inside the grain
- * @example extrudedCore({ outerDiameter: '50 mm', length: '80 mm', outline: 'M 8 0 A 8 8 0 0 1 -8 0 A 8 8 0 0 1 8 0 Z', unit: '1 mm' }).kind // => 'extruded core'
+ * For mandrels of any shape. The outline is drawn about the axis of the grain and is cut off at the wall. A loop inside
+ * another is propellant; loops that cross themselves or each other are rejected.
  */
-export function extrudedCore(
-  options: OuterMeasures & {
-    /** SVG path data, or the corners of a closed polyline. */
-    readonly outline: string | readonly OutlinePoint[];
-    /** Length of one unit of SVG path data [length]. Default 1 mm. */
-    readonly unit?: QuantityInput<'length'>;
-    /** Start of the core [length from the head end]. Default: the head end. */
-    readonly from?: QuantityInput<'length'>;
-    /** End of the core [length from the head end]. Default: the aft end. */
-    readonly to?: QuantityInput<'length'>;
+export const extrudedCore = /* @__PURE__ */ procedure({
+  name: context,
+  title: 'Core of any closed outline; ends inhibited by default',
+  source: 'geometry; path data as in SVG 2 (W3C), chapter 9',
+  inputs: {
+    ...outer('none'),
+    outline: either('outline of the core as SVG path data, or as corners joined by straight lines or arcs', [
+      words('SVG path data', { example: 'M 8 0 A 8 8 0 0 1 -8 0 A 8 8 0 0 1 8 0 Z' }),
+      list('corners of the outline', corner, { min: 2 }),
+    ]),
+    unit: optional(
+      length('u', 'length of one unit of the path', { example: '1 mm', worse: 'neither' }),
+      1e-3,
+    ),
+    from: optional(startPosition('start of the core'), 0),
+    to: optional(endPosition('end of the core; the aft end if omitted')),
   },
-): Grain {
-  const context = 'extrudedCore';
-  requireFields(context, options, fields);
-  const radius = readLength(context, 'outerDiameter', options.outerDiameter) / 2;
-  const length = readLength(context, 'length', options.length);
-  const from = options.from === undefined ? 0 : readLength(context, 'from', options.from, 'zero');
-  const to = options.to === undefined ? length : readLength(context, 'to', options.to);
-  requireFit(
-    from < length,
-    context,
-    'from',
-    options.from,
-    `less than the length of the grain (${inMillimetres(length)})`,
-  );
-  requireFit(to > from, context, 'to', options.to, `greater than from (${inMillimetres(from)})`);
-  const unit = options.unit === undefined ? 1e-3 : readLength(context, 'unit', options.unit);
-  const raw =
-    typeof options.outline === 'string'
-      ? pathLoops(options.outline, { tolerance: (1e-4 * radius) / unit, field: 'outline' }).map((loop) =>
-          loop.map((e) => scaled(e, unit)),
-        )
-      : [polyline(options.outline)];
-  const crossing = crossingOf(raw);
-  if (crossing !== undefined)
-    throw refused(
-      context,
-      'outline',
-      options.outline,
-      'loops that do not cross or overlap',
-      `It crosses or retraces itself at (${crossing.map((v) => Number((1e3 * v).toPrecision(4))).join(', ')}) mm: draw the single outline that the loops enclose`,
-    );
-  const loops = oriented(raw);
-  const whole = outline(loops.flat());
-  requireFit(
-    outlineReach(whole) > 0,
-    context,
-    'outline',
-    options.outline,
-    'an outline that encloses an area',
-  );
-  const cut = clippedOutline(whole, radius);
-  if (cut === undefined)
-    throw refused(context, 'outline', options.outline, 'an outline at least partly inside the wall');
-  const core =
-    from <= 0 && to >= length ? throughCore('core', cut, length) : partialCore('core', cut, from, to, length);
-  return makeGrain({
-    kind: 'extruded core',
-    shape: { envelope: { form: 'cylinder', radius, length }, ports: [core], inert: [] },
-    burningEnds: readEnds(context, options.burningEnds, 'none'),
-  });
-}
+  gives: 'the grain',
+  example: {
+    outerDiameter: '50 mm',
+    length: '80 mm',
+    outline: 'M 8 0 A 8 8 0 0 1 -8 0 A 8 8 0 0 1 8 0 Z',
+  },
+  run: (values) => {
+    const given = values.outline;
+    const radius = values.outerDiameter.si / 2;
+    const high = values.length.si;
+    const [from, to] = extentOf(context, values, ['from', 'to'], high);
+    const unit = values.unit.si;
+    const raw =
+      typeof given === 'string'
+        ? pathLoops(given, { tolerance: (1e-4 * radius) / unit, field: 'outline' }).map((loop) =>
+            loop.map((e) => scaled(e, unit)),
+          )
+        : [polyline(given)];
+    const crossing = crossingOf(raw);
+    if (crossing !== undefined)
+      throw refused(
+        context,
+        'outline',
+        given,
+        'loops that do not cross or overlap',
+        `It crosses or retraces itself at (${crossing.map((v) => Number((1e3 * v).toPrecision(4))).join(', ')}) mm: draw the single outline that the loops enclose`,
+      );
+    const whole = outline(oriented(raw).flat());
+    requireFit(context, outlineReach(whole) > 0, 'outline', given, 'an outline that encloses an area');
+    const cut = clippedOutline(whole, radius);
+    if (cut === undefined)
+      throw refused(context, 'outline', given, 'an outline at least partly inside the wall');
+    const core =
+      from <= 0 && to >= high ? throughCore('core', cut, high) : partialCore('core', cut, from, to, high);
+    return cylindricalGrain('extruded core', values, [core]);
+  },
+});
 
 const scaled = (e: OutlineElement, k: number): OutlineElement =>
   e.kind === 'line'
     ? line(k * e.x0, k * e.y0, k * e.x1, k * e.y1)
     : arc(k * e.cx, k * e.cy, k * e.radius, e.start, e.sweep);
 
-function polyline(points: readonly OutlinePoint[]): OutlineElement[] {
-  const context = 'extrudedCore';
-  requireFit(Array.isArray(points), context, 'outline', points, 'SVG path data or a list of corners');
-  requireFit(points.length >= 2, context, 'outline', points, 'a list of at least two corners');
-  const at = points.map((p, i) => {
-    requireFields(`${context}: outline[${i}]`, p, pointFields);
-    const bulge = p.bulge ?? 0;
-    requireFit(Number.isFinite(bulge), context, `outline[${i}].bulge`, bulge, 'a finite number');
-    return {
-      x: readLength(context, `outline[${i}].x`, p.x, 'any'),
-      y: readLength(context, `outline[${i}].y`, p.y, 'any'),
-      bulge,
-    };
-  });
+function polyline(corners: readonly Values<typeof corner.fields>[]): OutlineElement[] {
+  const at = corners.map(({ x, y, bulge }) => ({ x: x.si, y: y.si, bulge }));
   return at.flatMap((p, i): OutlineElement[] => {
     const q = at[(i + 1) % at.length];
     const chord = Math.hypot(q.x - p.x, q.y - p.y);

@@ -1,49 +1,9 @@
-import { type Quantity, type QuantityInput, q } from '../../../units';
-import type { FieldsOf } from '../../../units/known-fields';
-import type { Flaw } from '../flaws';
-import { readChoice, refused } from '../measure';
+import { instance, list, printable, procedure, type Quantity, q, type Values } from '../../../units';
+import { type Flaw, isFlaw } from '../flaws';
+import type { BurningEnds, outer } from '../grain-inputs';
+import type { Source } from '../surface';
 import type { SectionClosedForm } from './closed-form';
 import type { GrainShape } from './grain-shape';
-
-/** Flat ends of a grain that burn. */
-export type BurningEnds = 'both' | 'head' | 'aft' | 'none';
-
-/** Dimensions of every cylindrical grain. */
-export interface OuterMeasures {
-  /** Diameter of the cast propellant [length, above zero]. */
-  readonly outerDiameter: QuantityInput<'length'>;
-  /** Length of the cast propellant [length, above zero]. */
-  readonly length: QuantityInput<'length'>;
-  /** Flat ends that burn; the others are inhibited. The default depends on the shape. */
-  readonly burningEnds?: BurningEnds;
-}
-
-/** Fields of {@link OuterMeasures}, for the check of arguments in each shape. */
-export const outerFields: FieldsOf<OuterMeasures> = {
-  outerDiameter: 'required',
-  length: 'required',
-  burningEnds: 'optional',
-};
-
-/** Reads the ends that burn; `otherwise` is the default of the shape. */
-export const readEnds = (
-  context: string,
-  given: BurningEnds | undefined,
-  otherwise: BurningEnds,
-): BurningEnds => readChoice(context, 'burningEnds', given ?? otherwise, ['both', 'head', 'aft', 'none']);
-
-/** Throws unless the value was made by a function that makes grains. */
-export function requireGrain(context: string, field: string, given: unknown): void {
-  if (typeof given === 'object' && given !== null && 'shape' in given) return;
-  const isColumn = typeof given === 'object' && given !== null && 'segments' in given;
-  throw refused(
-    context,
-    field,
-    isColumn ? String(given) : given,
-    'a grain made by tubularSegment, star or another shape',
-    isColumn ? 'Use regressColumn for a column' : undefined,
-  );
-}
 
 /**
  * A cast grain: kind, outer dimensions and burning surfaces. Made by {@link tubularSegment}, {@link star} and the
@@ -88,9 +48,7 @@ export function makeGrain(parts: {
     burningEnds === 'none'
       ? 'ends inhibited'
       : `${burningEnds} end${burningEnds === 'both' ? 's' : ''} burning`;
-  const text = (): string =>
-    [`${kind}, ${outerDiameter} × ${length}`, ends, ...flaws.map(({ label }) => label)].join(', ');
-  return {
+  const grain = {
     kind,
     outerDiameter,
     length,
@@ -99,34 +57,63 @@ export function makeGrain(parts: {
     shape,
     closedForm: flaws.length > 0 ? undefined : closedForm,
     cautions,
-    toString: text,
-    ...{ [Symbol.for('nodejs.util.inspect.custom')]: text },
   };
+  return printable(grain, () =>
+    [`${kind}, ${outerDiameter} × ${length}`, ends, ...flaws.map(({ label }) => label)].join(', '),
+  );
 }
 
-/**
- * Adds flaws to a grain. The grain passed in is not changed.
- *
- * @throws MeopError `grain-measure` when a flaw lies outside the grain
- * @example withFlaws(internalTube({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '100 mm' }), debond({ from: '0 mm', to: '100 mm' })).flaws.length // => 1
- */
-export function withFlaws(grain: Grain, ...flaws: readonly Flaw[]): Grain {
-  requireGrain('withFlaws', 'grain', grain);
-  if (flaws.length === 0) throw refused('withFlaws', 'flaws', undefined, 'at least one flaw');
-  const stray = flaws.findIndex((flaw) => typeof flaw?.place !== 'function');
-  if (stray >= 0)
-    throw refused(
-      'withFlaws',
-      `flaws[${stray}]`,
-      flaws[stray],
-      'a flaw made by crack, voidBubble, debond or chippedEdge',
-    );
-  const { envelope, ports, inert } = grain.shape;
-  return makeGrain({
-    kind: grain.kind,
-    shape: { envelope, ports, inert },
-    burningEnds: grain.burningEnds,
-    flaws: [...grain.flaws, ...flaws],
-    closedForm: grain.closedForm,
+/** A cylindrical grain with these cavities. */
+export const cylindricalGrain = (
+  kind: string,
+  { outerDiameter, length, burningEnds }: Values<ReturnType<typeof outer>>,
+  ports: readonly Source[],
+  closedForm?: SectionClosedForm,
+): Grain =>
+  makeGrain({
+    kind,
+    shape: {
+      envelope: { form: 'cylinder', radius: outerDiameter.si / 2, length: length.si },
+      ports,
+      inert: [],
+    },
+    burningEnds,
+    closedForm,
   });
-}
+
+const isGrain = (value: unknown): value is Grain =>
+  typeof value === 'object' && value !== null && 'shape' in value && 'burningEnds' in value;
+
+/** A grain of any shape. */
+export const grainValue = /* @__PURE__ */ instance('the grain', 'a grain', isGrain, {
+  remedy: 'Make one with tubularSegment, star or another shape; for a column, use regressColumn',
+});
+
+/**
+ * The grain passed in is not changed. An error results where a flaw lies outside the grain.
+ *
+ * @example withFlaws(internalTube({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '100 mm' }), { flaws: [debond({ from: '0 mm', to: '100 mm' })] }).flaws.length // => 1
+ */
+export const withFlaws = /* @__PURE__ */ procedure({
+  name: 'withFlaws',
+  title: 'Grain with flaws added',
+  source: 'definition of the model: each flaw is additional burning surface',
+  subject: grainValue,
+  inputs: {
+    flaws: list(
+      'flaws to add',
+      instance('a flaw', 'a flaw made by crack, voidBubble, debond or chippedEdge', isFlaw),
+    ),
+  },
+  gives: 'the grain with these flaws beside those it has',
+  example:
+    "withFlaws(freeRod({ outerDiameter: '30 mm', length: '80 mm' }), { flaws: [voidBubble({ diameter: '4 mm', distanceFromAxis: '8 mm', position: '30 mm' })] })",
+  run: ({ kind, shape: { envelope, ports, inert }, burningEnds, flaws: own, closedForm }, { flaws }): Grain =>
+    makeGrain({
+      kind,
+      shape: { envelope, ports, inert },
+      burningEnds,
+      flaws: [...own, ...flaws],
+      closedForm,
+    }),
+});

@@ -9,12 +9,12 @@
 export { grainClosedForm } from './closed-form';
 export { composedGrain } from './composed-grain';
 export { coneCore } from './cone-core';
-export type { Core, CoreExtent } from './core';
+export type { Core } from './core';
 export { cylinderCore } from './cylinder-core';
-export { extrudedCore, type OutlinePoint } from './extruded-core';
+export { extrudedCore } from './extruded-core';
 export { finCore } from './fin-core';
 export { finocyl, slottedTube } from './finned-shapes';
-export { type BurningEnds, type Grain, type OuterMeasures, requireGrain, withFlaws } from './grain';
+export { type Grain, grainValue, withFlaws } from './grain';
 export type { GrainShape } from './grain-shape';
 export { neutralStarAngle } from './neutral-star';
 export {
@@ -24,7 +24,6 @@ export {
   offsetBore,
   rodAndTube,
   sphericalGrain,
-  type TubeMeasures,
   taperedCore,
   tubularSegment,
 } from './round-shapes';

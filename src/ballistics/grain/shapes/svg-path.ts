@@ -1,6 +1,6 @@
 // Reads outlines from SVG path data (W3C SVG 2, chapter 9). Lines and circular arcs are kept; other curves become
 // short lines.
-import { refused } from '../measure';
+import { refused } from '../misfit';
 import { arc, line, type OutlineElement } from '../surface';
 
 /** How path data is read. */

@@ -16,17 +16,18 @@ const tube = internalTube({ outerDiameter: '50 mm', boreDiameter: '20 mm', lengt
 
 describe('the picture', () => {
   test('shows the port, the fronts, the flaws and both sections, and nothing that is not a number', () => {
-    const flawed = withFlaws(
-      segment,
-      crack({
-        plane: 'radial',
-        angle: '20 deg',
-        innerRadius: '7 mm',
-        outerRadius: '18 mm',
-        from: '30 mm',
-        to: '60 mm',
-      }),
-    );
+    const flawed = withFlaws(segment, {
+      flaws: [
+        crack({
+          plane: 'radial',
+          angle: '20 deg',
+          innerRadius: '7 mm',
+          outerRadius: '18 mm',
+          from: '30 mm',
+          to: '60 mm',
+        }),
+      ],
+    });
     const picture = drawGrain(flawed);
     expect(picture.match(/class="port"/g)).toHaveLength(2);
     expect(picture.match(/class="flaw"/g)).toHaveLength(2);

@@ -33,7 +33,9 @@ describe('buried flaws', () => {
     ['off the axis', 10, 1e-3],
   ])('a sphere in a slab, %s: lights when the plane touches it, not before', (_, r, tolerance) => {
     const result = regress(
-      withFlaws(slab, voidBubble({ diameter: '10 mm', distanceFromAxis: `${r} mm`, position: '20 mm' })),
+      withFlaws(slab, {
+        flaws: [voidBubble({ diameter: '10 mm', distanceFromAxis: `${r} mm`, position: '20 mm' })],
+      }),
     );
     expect(result.flawLighting[0].depth.si).toBeCloseTo(h - a, 12);
     for (const w of [0, 0.005, 0.0149, 0.0151, 0.017, 0.02, 0.022, 0.0249])
@@ -43,11 +45,12 @@ describe('buried flaws', () => {
 
   test('one void lights the next: depths add up along the shortest way', () => {
     const result = regress(
-      withFlaws(
-        slab,
-        voidBubble({ diameter: '4 mm', distanceFromAxis: '10 mm', position: '7 mm' }),
-        voidBubble({ diameter: '10 mm', distanceFromAxis: '10 mm', position: '20 mm' }),
-      ),
+      withFlaws(slab, {
+        flaws: [
+          voidBubble({ diameter: '4 mm', distanceFromAxis: '10 mm', position: '7 mm' }),
+          voidBubble({ diameter: '10 mm', distanceFromAxis: '10 mm', position: '20 mm' }),
+        ],
+      }),
       { accuracy: 5e-3 },
     );
     // From the aft end (z = 40 mm): 20 - 5 = 15 mm to the large void; from its far side (z = 15) to the small one (z = 9): 6 mm.
@@ -60,19 +63,20 @@ describe('buried flaws', () => {
   test('a void beside the bore, and a buried crack, light at their distance from the bore', () => {
     const tube = internalTube({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '100 mm' });
     const result = regress(
-      withFlaws(
-        tube,
-        voidBubble({ diameter: '4 mm', distanceFromAxis: '17 mm', angle: '40 deg', position: '30 mm' }),
-        crack({
-          plane: 'radial',
-          angle: '200 deg',
-          innerRadius: '14 mm',
-          outerRadius: '20 mm',
-          from: '40 mm',
-          to: '60 mm',
-        }),
-        crack({ plane: 'free', centre: ['0 mm', '-20 mm', '80 mm'], normal: [0, 1, 0], size: '6 mm' }),
-      ),
+      withFlaws(tube, {
+        flaws: [
+          voidBubble({ diameter: '4 mm', distanceFromAxis: '17 mm', angle: '40 deg', position: '30 mm' }),
+          crack({
+            plane: 'radial',
+            angle: '200 deg',
+            innerRadius: '14 mm',
+            outerRadius: '20 mm',
+            from: '40 mm',
+            to: '60 mm',
+          }),
+          crack({ plane: 'free', centre: ['0 mm', '-20 mm', '80 mm'], normal: [0, 1, 0], size: '6 mm' }),
+        ],
+      }),
       { accuracy: 1e-2 },
     );
     // 17 - 2 - 8; 14 - 8; the disc's plane stands 20 mm from the axis, its nearest point is its centre: 20 - 8.
@@ -88,10 +92,9 @@ describe('buried flaws', () => {
 
   test('a void that the front reaches last adds nothing before', () => {
     const tube = internalTube({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '100 mm' });
-    const late = withFlaws(
-      tube,
-      voidBubble({ diameter: '1 mm', distanceFromAxis: '24.2 mm', position: '50 mm' }),
-    );
+    const late = withFlaws(tube, {
+      flaws: [voidBubble({ diameter: '1 mm', distanceFromAxis: '24.2 mm', position: '50 mm' })],
+    });
     const result = regress(late, { accuracy: 1e-2 });
     expect(result.flawLighting[0].depth.si).toBeCloseTo(0.0157, 9);
     expect(off(result.si.areaAt(0.01), regress(tube).si.areaAt(0.01))).toBeLessThan(1e-3);
@@ -100,7 +103,7 @@ describe('buried flaws', () => {
   test('open or buried: a debond at an end burns from the start, one inside only when reached, and both can be told', () => {
     const tube = internalTube({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '100 mm' });
     const depth = (options: Parameters<typeof debond>[0]): number =>
-      regress(withFlaws(tube, debond(options)), { accuracy: 1e-2 }).flawLighting[0].depth.si;
+      regress(withFlaws(tube, { flaws: [debond(options)] }), { accuracy: 1e-2 }).flawLighting[0].depth.si;
     expect(depth({ from: '0 mm', to: '30 mm' })).toBe(0);
     expect(depth({ from: '40 mm', to: '60 mm', width: '60 deg' })).toBeCloseTo(0.017, 9);
     expect(depth({ from: '40 mm', to: '60 mm', open: true })).toBe(0);
@@ -115,24 +118,25 @@ describe('buried flaws', () => {
       innerRadius: '12 mm',
       outerRadius: '20 mm',
     });
-    expect(regress(withFlaws(tube, ring)).flawLighting[0].depth.si).toBeCloseTo(0.004, 9);
+    expect(regress(withFlaws(tube, { flaws: [ring] })).flawLighting[0].depth.si).toBeCloseTo(0.004, 9);
   });
 
   test('overlapping flaws light together', () => {
     const tube = tubularSegment({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '80 mm' });
     const result = regress(
-      withFlaws(
-        tube,
-        crack({
-          plane: 'radial',
-          angle: '0 deg',
-          innerRadius: '7 mm',
-          outerRadius: '16 mm',
-          from: '30 mm',
-          to: '50 mm',
-        }),
-        voidBubble({ diameter: '6 mm', distanceFromAxis: '17 mm', position: '40 mm' }),
-      ),
+      withFlaws(tube, {
+        flaws: [
+          crack({
+            plane: 'radial',
+            angle: '0 deg',
+            innerRadius: '7 mm',
+            outerRadius: '16 mm',
+            from: '30 mm',
+            to: '50 mm',
+          }),
+          voidBubble({ diameter: '6 mm', distanceFromAxis: '17 mm', position: '40 mm' }),
+        ],
+      }),
       { accuracy: 1e-2 },
     );
     expect(result.flawLighting.map((f) => f.depth.si)).toEqual([0, 0]);
@@ -140,7 +144,9 @@ describe('buried flaws', () => {
 
   test('every narrow flaw brings its caution', () => {
     const tube = internalTube({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '100 mm' });
-    const cracked = withFlaws(tube, crack({ plane: 'transverse', position: '50 mm', outerRadius: '15 mm' }));
+    const cracked = withFlaws(tube, {
+      flaws: [crack({ plane: 'transverse', position: '50 mm', outerRadius: '15 mm' })],
+    });
     expect(regress(cracked).cautions.join()).toMatch(/the effect of the flaw may exceed the computed one/);
     expect(regress(tube).cautions).toEqual([]);
   });
@@ -150,7 +156,9 @@ describe('a buried void', () => {
   test('is no part of the port, and lays no wall bare, before it lights', () => {
     const tube = internalTube({ ...outer, boreDiameter: '16 mm' });
     const burned = regress(
-      withFlaws(tube, voidBubble({ diameter: '6 mm', distanceFromAxis: '16 mm', position: '30 mm' })),
+      withFlaws(tube, {
+        flaws: [voidBubble({ diameter: '6 mm', distanceFromAxis: '16 mm', position: '30 mm' })],
+      }),
       { stations: 1 },
     );
     // The front reaches it at 16 - 3 - 8 = 5 mm; its section at 30 mm from the head is a circle of radius 3 mm.
@@ -165,7 +173,9 @@ describe('a buried void', () => {
     const after = depth.findIndex((d) => d > 0.00501);
     expect(1e6 * area.si[after] - exact(1e3 * depth[after])).toBeGreaterThan(0.9 * Math.PI * 9);
     const out = regress(
-      withFlaws(tube, voidBubble({ diameter: '6 mm', distanceFromAxis: '24 mm', position: '30 mm' })),
+      withFlaws(tube, {
+        flaws: [voidBubble({ diameter: '6 mm', distanceFromAxis: '24 mm', position: '30 mm' })],
+      }),
       { accuracy: 1e-2, stations: 1 },
     );
     expect(Math.min(...out.wallExposure.depth.si)).toBeCloseTo(0.013, 9);

@@ -12,6 +12,6 @@ describe('a crack', () => {
       size: '20 mm',
       width: '40 mm',
     });
-    expect(codeOf(() => regress(withFlaws(tube, across)))).toBe('grain-surface-outside');
+    expect(codeOf(() => regress(withFlaws(tube, { flaws: [across] })))).toBe('grain-surface-outside');
   });
 });

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import {
   crack,
   debond,
+  type Flaw,
   internalTube,
   regress,
   voidBubble,
@@ -22,8 +23,8 @@ const radial = {
 
 describe('a flaw that misses the propellant', () => {
   const tube = internalTube(bore);
-  const cautionsOf = (flaw: Parameters<typeof withFlaws>[1]): string =>
-    regress(withFlaws(tube, flaw), { accuracy: 1e-2 }).cautions.join('; ');
+  const cautionsOf = (flaw: Flaw): string =>
+    regress(withFlaws(tube, { flaws: [flaw] }), { accuracy: 1e-2 }).cautions.join('; ');
   test('has a caution that it has no effect; one that only begins in the port has none', () => {
     const inPort = { diameter: '4 mm', distanceFromAxis: '3 mm', position: '30 mm' } as const;
     expect(cautionsOf(voidBubble(inPort))).toContain('has no effect');

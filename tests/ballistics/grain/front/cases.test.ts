@@ -153,14 +153,18 @@ const rows: readonly Row[] = [
           boreDiameter: mm(2 * bore),
           length: mm(c.input('length')),
         }),
-        crack({
-          plane: 'radial',
-          angle: '25 deg',
-          innerRadius: mm(bore),
-          outerRadius: mm(bore + c.input('crackDepth')),
-          from: mm(middle - half),
-          to: mm(middle + half),
-        }),
+        {
+          flaws: [
+            crack({
+              plane: 'radial',
+              angle: '25 deg',
+              innerRadius: mm(bore),
+              outerRadius: mm(bore + c.input('crackDepth')),
+              from: mm(middle - half),
+              to: mm(middle + half),
+            }),
+          ],
+        },
       );
     }),
     tolerance: 1e-3,
@@ -172,7 +176,7 @@ const rows: readonly Row[] = [
         boreDiameter: mm(2 * c.input('boreRadius')),
         length: mm(c.input('length')),
       }),
-      debond({ from: '0 mm', to: mm(c.input('length')) }),
+      { flaws: [debond({ from: '0 mm', to: mm(c.input('length')) })] },
     ),
   ),
 ];

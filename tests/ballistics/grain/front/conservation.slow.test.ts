@@ -163,7 +163,7 @@ describe('what burns is what was cast', () => {
   test('random unions of shapes and flaws: the burned volume is the cast volume, and the area is its derivative', () => {
     fc.assert(
       fc.property(shape, fc.array(flaw, { maxLength: 3 }), (sound, flaws) => {
-        const grain = flaws.length > 0 ? withFlaws(sound, ...flaws) : sound;
+        const grain = flaws.length > 0 ? withFlaws(sound, { flaws: flaws }) : sound;
         const { si, accuracy } = regress(grain, { accuracy: 3e-3, stations: 1, steps: 200 });
         // Volume from the rays against volume from the distance alone, at first and on the way. The check is good to about 2e-3.
         for (const w of [0, 0.25 * si.burnout, 0.6 * si.burnout])

@@ -27,8 +27,8 @@ describe('what burns is what was cast', () => {
       from: '30 mm',
       to: '50 mm',
     });
-    const once = regress(withFlaws(tube, loose, split), { stations: 1 });
-    const twice = regress(withFlaws(tube, loose, split, loose, split), { stations: 1 });
+    const once = regress(withFlaws(tube, { flaws: [loose, split] }), { stations: 1 });
+    const twice = regress(withFlaws(tube, { flaws: [loose, split, loose, split] }), { stations: 1 });
     expect(Math.abs(twice.si.volume[0] / once.si.volume[0] - 1)).toBeLessThan(1e-6);
     expect(Math.abs(twice.si.area[0] / once.si.area[0] - 1)).toBeLessThan(1e-6);
   });
@@ -55,10 +55,9 @@ describe('what burns is what was cast', () => {
   test('scaling all lengths by k scales area by k² and volume by k³', () => {
     const at = (k: number) =>
       regress(
-        withFlaws(
-          internalTube({ outerDiameter: mm(50 * k), boreDiameter: mm(16 * k), length: mm(60 * k) }),
-          voidBubble({ diameter: mm(4 * k), distanceFromAxis: mm(16 * k), position: mm(20 * k) }),
-        ),
+        withFlaws(internalTube({ outerDiameter: mm(50 * k), boreDiameter: mm(16 * k), length: mm(60 * k) }), {
+          flaws: [voidBubble({ diameter: mm(4 * k), distanceFromAxis: mm(16 * k), position: mm(20 * k) })],
+        }),
         { stations: 1 },
       ).si;
     const [one, ten] = [at(1), at(10)];

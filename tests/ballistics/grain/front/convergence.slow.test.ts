@@ -38,21 +38,24 @@ const grains: readonly (readonly [string, Grain])[] = [
   ],
   [
     'cracked tube',
-    withFlaws(
-      tube,
-      crack({
-        plane: 'radial',
-        angle: '0 deg',
-        innerRadius: '8 mm',
-        outerRadius: '18 mm',
-        from: '20 mm',
-        to: '40 mm',
-      }),
-    ),
+    withFlaws(tube, {
+      flaws: [
+        crack({
+          plane: 'radial',
+          angle: '0 deg',
+          innerRadius: '8 mm',
+          outerRadius: '18 mm',
+          from: '20 mm',
+          to: '40 mm',
+        }),
+      ],
+    }),
   ],
   [
     'tube with a void',
-    withFlaws(tube, voidBubble({ diameter: '6 mm', distanceFromAxis: '16 mm', position: '30 mm' })),
+    withFlaws(tube, {
+      flaws: [voidBubble({ diameter: '6 mm', distanceFromAxis: '16 mm', position: '30 mm' })],
+    }),
   ],
 ];
 

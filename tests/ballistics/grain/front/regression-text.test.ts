@@ -42,8 +42,8 @@ test('a cracked grain prints the ignition depth of the crack and its caution', (
     from: '10 mm',
     to: '40 mm',
   });
-  const text = inspect(regress(withFlaws(segment, flaw), { accuracy: 1e-2 }));
-  expect(text).toContain('crack at 20 deg burns from a depth of 0 mm');
+  const text = inspect(regress(withFlaws(segment, { flaws: [flaw] }), { accuracy: 1e-2 }));
+  expect(text).toContain('crack at 20° burns from a depth of 0 mm');
   expect(text).toMatch(/\ncaution: Narrow cracks/);
   expect(text).toMatch(/\nestimated relative error of the burning area .*, \d+ cells\n/);
   expect(inspect(regressColumn(grainColumn({ segments: [segment] })))).toContain('\nmethod: closed form\n');

@@ -11,8 +11,10 @@ describe('closed forms', () => {
     // Source and provenance: tests/cases/ballistics.json.
     const c = grainCase('star-neutral-angle');
     c.inputs('points').forEach((points, i) => {
-      recordCheck(c.id, `halfAngle[${i}]`, neutralStarAngle(points).si / 2);
-      expect(off(neutralStarAngle(points).si / 2, c.expectedList('halfAngle')[i])).toBeLessThan(c.relTol);
+      recordCheck(c.id, `halfAngle[${i}]`, neutralStarAngle({ points: points }).si / 2);
+      expect(off(neutralStarAngle({ points: points }).si / 2, c.expectedList('halfAngle')[i])).toBeLessThan(
+        c.relTol,
+      );
     });
   });
 
@@ -23,7 +25,7 @@ describe('closed forms', () => {
       webThickness: '14 mm',
       filletRadius: '2 mm',
       angularFraction: 0.7,
-      openingAngle: neutralStarAngle(6),
+      openingAngle: neutralStarAngle({ points: 6 }),
       length: '100 mm',
     });
     const { si } = regress(grain);

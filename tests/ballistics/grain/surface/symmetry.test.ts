@@ -37,10 +37,11 @@ describe('symmetry', () => {
   test('round grains are bodies of revolution; a single void leaves one mirror', () => {
     const round = tubularSegment({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '60 mm' });
     expect(regress(round, { stations: 1 }).accuracy.symmetry).toBe(Number.POSITIVE_INFINITY);
-    const withVoid = withFlaws(
-      round,
-      voidBubble({ diameter: '4 mm', distanceFromAxis: '16 mm', angle: '77 deg', position: '30 mm' }),
-    );
+    const withVoid = withFlaws(round, {
+      flaws: [
+        voidBubble({ diameter: '4 mm', distanceFromAxis: '16 mm', angle: '77 deg', position: '30 mm' }),
+      ],
+    });
     expect(regress(withVoid, { stations: 1 }).accuracy.symmetry).toBe(2);
     const mixed = star({
       points: 5,
@@ -58,17 +59,18 @@ describe('symmetry', () => {
     const tube = tubularSegment({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '60 mm' });
     const at = (angle: number) =>
       regress(
-        withFlaws(
-          tube,
-          crack({
-            plane: 'radial',
-            angle: deg(angle),
-            innerRadius: '7 mm',
-            outerRadius: '18 mm',
-            from: '20 mm',
-            to: '40 mm',
-          }),
-        ),
+        withFlaws(tube, {
+          flaws: [
+            crack({
+              plane: 'radial',
+              angle: deg(angle),
+              innerRadius: '7 mm',
+              outerRadius: '18 mm',
+              from: '20 mm',
+              to: '40 mm',
+            }),
+          ],
+        }),
         { accuracy: 5e-3, stations: 1, steps: 60 },
       );
     const first = at(0);
@@ -86,11 +88,12 @@ describe('symmetry', () => {
   test('a flaw and its mirror image give the same grain', () => {
     const at = (angle: number, other: number) =>
       regress(
-        withFlaws(
-          finned,
-          voidBubble({ diameter: '4 mm', distanceFromAxis: '28 mm', angle: deg(angle), position: '30 mm' }),
-          voidBubble({ diameter: '3 mm', distanceFromAxis: '26 mm', angle: deg(other), position: '50 mm' }),
-        ),
+        withFlaws(finned, {
+          flaws: [
+            voidBubble({ diameter: '4 mm', distanceFromAxis: '28 mm', angle: deg(angle), position: '30 mm' }),
+            voidBubble({ diameter: '3 mm', distanceFromAxis: '26 mm', angle: deg(other), position: '50 mm' }),
+          ],
+        }),
         { accuracy: 5e-3, stations: 1, steps: 60 },
       );
     const [left, right] = [at(17, 100), at(-17, -100)];
