@@ -5,14 +5,16 @@ import { checkSealOverHoles, designFactors, designJoint, oRingGland, reviewJoint
 // The demo motor is our own invention: 6061-T6 tube of 3 in by 1/8 in, closures turned from bar.
 const parts = {
   pressure: '800 psi',
-  caseOutsideDiameter: '3 in',
-  caseWall: '1/8 in',
-  caseMaterial: '6061-T6 drawn tube',
+  tube: {
+    outsideDiameter: '3 in',
+    wall: '1/8 in',
+    material: '6061-T6 drawn tube',
+    wallTemperature: '100 degC',
+  },
   closureMaterial: '6061-T6 bar',
-  closureDiameter: '2.748 in',
+  gap: '0.001 in',
   closureThickness: '0.7 in',
   boltClass: 'A574',
-  caseTemperature: '100 degC',
   closureTemperature: '100 degC',
   sealToHoles: '0.6 in',
   factors: designFactors({ set: 'ground test' }),
@@ -40,8 +42,8 @@ const gland = oRingGland({
   grooveWidth: { nominal: '0.187 in', plus: '0.005 in' },
   closureDiameter: { nominal: '2.748 in', minus: '0.001 in' },
   pressure: parts.pressure,
-  caseWall: parts.caseWall,
-  caseMaterial: parts.caseMaterial,
+  caseWall: parts.tube.wall,
+  caseMaterial: parts.tube.material,
   hottest: '120 degC',
 });
 console.log(`\n${gland}`);

@@ -1,11 +1,9 @@
-import { designJoint, jointStressesSi, material, reviewJoint, threadGeometry } from '../../src/structures';
+import { designJoint, material, reviewJoint, threadGeometry } from '../../src/structures';
 import { type HandJoint, type HandStrengths, handWritten } from './hand-written';
 
 const parts = {
   pressure: '6 MPa',
-  caseOutsideDiameter: '76 mm',
-  caseWall: '3 mm',
-  caseMaterial: material('6061-T6 drawn tube'),
+  tube: { outsideDiameter: '76 mm', wall: '3 mm', material: material('6061-T6 drawn tube') },
   closureMaterial: material('6061-T6 bar'),
   boltClass: '8.8',
 } as const;
@@ -87,7 +85,7 @@ function time(calls: number, run: (i: number) => number): number {
 
 const vary = (i: number): number => 6e6 + (i % 1000);
 const handOne = time(400_000, (i) => handWritten({ ...hand, p: vary(i) }, strengths));
-const kernel = time(400_000, (i) => jointStressesSi({ ...joint, pressure: vary(i) }).boltShear);
+const kernel = time(400_000, (i) => reviewJoint.si({ ...joint, pressure: vary(i) }).boltShear);
 const review = time(
   3_000,
   (i) =>
@@ -111,7 +109,7 @@ const us = (ns: number): string => `${(ns / 1000).toPrecision(3)} µs`;
 console.log('| call | time | over the hand-written |');
 console.log('|---|---|---|');
 console.log(`| hand-written, fifteen modes | ${us(handOne)} | 1 |`);
-console.log(`| jointStressesSi, plain SI | ${us(kernel)} | ${(kernel / handOne).toPrecision(2)} |`);
+console.log(`| reviewJoint.si, plain SI | ${us(kernel)} | ${(kernel / handOne).toPrecision(2)} |`);
 console.log(
   `| reviewJoint, units, sources, cautions, holes | ${us(review)} | ${(review / handOne).toPrecision(2)} |`,
 );

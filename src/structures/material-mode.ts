@@ -1,22 +1,24 @@
-import type { QuantityInput, Unit } from '../units';
+import type { Quantity, Unit } from '../units';
 import { type Calculation, type GivenValue, given } from './failure-mode/calculation';
 import type { PressureDrivenMode } from './failure-mode/failure-mode';
 import type { FailureModeId } from './failure-mode/mode-name';
 import type { PartId } from './failure-mode/part-name';
-import { allowable, type StrengthProperty } from './materials/allowable';
+import { allowableOf, type StrengthProperty } from './materials/allowable';
 import type { Material } from './materials/material';
+import { exposure as usual } from './materials/part-temperature';
 import { strengthLimits } from './materials/strength-limits';
 
-/** A part as it is analysed: its metal, how hot it is, the pressure, and the factors that count. */
+/** A part under stress: its metal and temperature, the pressure, and the factors. */
 export interface StressedPart {
   readonly part: PartId;
   readonly material: Material;
-  readonly temperature: QuantityInput<'temperature'> | undefined;
-  readonly exposure: QuantityInput<'time'> | undefined;
+  readonly temperature: Quantity<'temperature'> | undefined;
+  /** Half an hour where it is undefined. */
+  readonly exposure?: Quantity<'time'> | undefined;
   readonly factors: { readonly yield: number; readonly ultimate: number };
-  /** Gauge chamber pressure [Pa] that the stresses are for. */
+  /** Gauge chamber pressure [Pa] of the stresses. */
   readonly pressure: number;
-  /** That stresses are shown in. */
+  /** The unit of the stresses shown. */
   readonly unit: Unit;
 }
 
@@ -31,12 +33,20 @@ export interface StressedMode {
   readonly cautions?: readonly string[];
 }
 
-/** A mode judged by a strength of the material: the factor on yield for a yield strength, that on rupture for any other. */
+/** A mode limited by a strength of the material: the yield factor for a yield strength, the ultimate factor for any other. */
 export function materialMode(
-  { part, material, temperature, exposure, factors, pressure, unit }: StressedPart,
+  { part, material, temperature, exposure = usual.absent(), factors, pressure, unit }: StressedPart,
   { id, calculation, property, allowable: from = stressOf, failurePressure, cautions = [] }: StressedMode,
 ): PressureDrivenMode {
-  const strength = allowable({ material, property, temperature, exposure });
+  const strength = allowableOf({
+    material,
+    property,
+    temperature,
+    exposure,
+    edgeRatio: undefined,
+    direction: 'least',
+    basis: 'minimum',
+  });
   const limit = strengthLimits[property];
   return {
     id,

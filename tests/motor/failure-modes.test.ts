@@ -13,9 +13,7 @@ const motors = {
 const others: readonly FailureMargin[] = [
   // What neither motor has: oval tube, all of a restraint, misplaced bolts with a gap, two rows, holes beyond the seal.
   ...reviewShell({
-    material: '6061-T6 drawn tube',
-    insideRadius: '1.5 in',
-    outsideRadius: '1.75 in',
+    tube: { material: '6061-T6 drawn tube', outsideDiameter: '3.5 in', wall: '0.25 in' },
     meop: '1000 psi',
     ovality: '0.2 mm',
     strainHardening: 0.05,
@@ -33,11 +31,9 @@ const others: readonly FailureMargin[] = [
   }).margins,
   ...reviewJoint({
     pressure: '6 MPa',
-    caseOutsideDiameter: '76 mm',
-    caseWall: '3 mm',
-    caseMaterial: '6061-T6 drawn tube',
+    tube: { outsideDiameter: '76 mm', wall: '3 mm', material: '6061-T6 drawn tube' },
     closureMaterial: '6061-T6 bar',
-    closureDiameter: '69.8 mm',
+    gap: '0.1 mm',
     thread: 'M6',
     boltClass: '8.8',
     count: 10,

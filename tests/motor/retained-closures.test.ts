@@ -38,14 +38,13 @@ describe('a retaining ring', () => {
   const ring = (grooveDepth: '1.3 mm' | '1.2 mm') =>
     reviewRetainingRing({
       pressure,
-      boreDiameter: '38.06 mm',
-      grooveDepth,
-      edgeMargin: '5.9 mm',
-      caseWall: '5.98 mm',
-      caseMaterial: '6061-T6 drawn tube',
-      ringThickness: '1.69 mm',
-      ringShearStrength: '700 MPa',
-      caseTemperature: '80 degC',
+      tube: {
+        outsideDiameter: '50.02 mm',
+        wall: '5.98 mm',
+        material: '6061-T6 drawn tube',
+        wallTemperature: '80 degC',
+      },
+      ring: { grooveDepth, edgeMargin: '5.9 mm', thickness: '1.69 mm', shearStrength: '700 MPa' },
       factors: { yieldFactor: 1.5, ultimateFactor: 2 },
     });
   const both = [ring('1.3 mm'), ring('1.2 mm')];
@@ -79,12 +78,10 @@ describe('a thread of its own', () => {
       pressure: p,
       thread: customThread({ majorDiameter: '45 mm', pitch: '1.5 mm' }),
       engagement: '11.5 mm',
-      caseOutsideDiameter: '49.98 mm',
-      caseMaterial: '6061-T6 drawn tube',
+      tube: { outsideDiameter: '49.98 mm', material: '6061-T6 drawn tube', wallTemperature: '80 degC' },
       closureMaterial: '6061-T6 bar',
       sealDiameter: '45 mm',
       reliefDiameter: '45.5 mm',
-      caseTemperature: '80 degC',
       ...(closureTemperature && { closureTemperature }),
       factors: { yieldFactor: 1.5, ultimateFactor: 2 },
     });
@@ -141,10 +138,8 @@ describe('a thread of its own', () => {
       pressure,
       thread: customThread({ majorDiameter: '1.75 in', pitch: '1/16 in' }),
       engagement: '12 mm',
-      caseOutsideDiameter: '49.98 mm',
-      caseMaterial: '6061-T6 drawn tube',
+      tube: { outsideDiameter: '49.98 mm', material: '6061-T6 drawn tube', wallTemperature: '80 degC' },
       closureMaterial: '6061-T6 bar',
-      caseTemperature: '80 degC',
     });
     const mode = "shear of the case's thread";
     const found = at(json).margins.find((one) => one.mode === mode);
@@ -159,12 +154,10 @@ describe('a thread of its own', () => {
       pressure,
       thread: { ...thread, limits: { ...thread.limits, internalMinorMax: q('38.06 mm').as('length') } },
       engagement: '11.5 mm',
-      caseOutsideDiameter: '49.98 mm',
-      caseMaterial: '6061-T6 drawn tube',
+      tube: { outsideDiameter: '49.98 mm', material: '6061-T6 drawn tube', wallTemperature: '80 degC' },
       closureMaterial: '6061-T6 bar',
       sealDiameter: '43.65 mm', // the seal in the face reaches further
       reliefDiameter: '45.5 mm',
-      caseTemperature: '80 degC',
       closureTemperature: '80 degC',
     });
     const mode = "shear of the closure's thread";

@@ -48,11 +48,13 @@ describe('review', () => {
     expect((margin?.applied.si ?? 0) / expected.si).toBeCloseTo(1, 12);
     expect(margin?.factor).toBe(factorSet('ground test').yieldFactor);
     const shell = reviewShell({
-      material: '6061-T6 drawn tube',
-      insideRadius: '25.53 mm',
-      outsideRadius: '27.01 mm',
+      tube: {
+        material: '6061-T6 drawn tube',
+        outsideDiameter: '54.02 mm',
+        wall: '1.48 mm',
+        wallTemperature: '90 degC',
+      },
       meop: sound.meop.pressure,
-      temperature: '90 degC',
       factors: { set: 'ground test' },
     });
     const same = shell.margins.find(({ mode }) => mode === margin?.mode);
@@ -62,12 +64,15 @@ describe('review', () => {
   test('the joint is that of reviewJoint, and the end force that of closureForce on the greatest bore', () => {
     const joint = reviewJoint({
       pressure: sound.meop.pressure,
-      caseOutsideDiameter: '54.02 mm',
-      caseWall: '1.48 mm',
-      caseMaterial: '6061-T6 drawn tube',
+      tube: {
+        outsideDiameter: '54.02 mm',
+        wall: '1.48 mm',
+        material: '6061-T6 drawn tube',
+        wallTemperature: '90 degC',
+      },
       closureMaterial: '6061-T6 bar',
       sealDiameter: '51.06 mm',
-      closureDiameter: '50.96 mm',
+      gap: '0.05 mm',
       thread: 'M5',
       boltClass: 'A2-70',
       count: 8,
@@ -75,7 +80,6 @@ describe('review', () => {
       holeDiameter: '5.4 mm',
       edgeDistance: '11.7 mm',
       engagement: '9 mm',
-      caseTemperature: '90 degC',
       closureTemperature: '90 degC', // not given: the closure is taken as hot as the case
     });
     for (const { mode, marginOfSafety: left } of joint.modes)

@@ -145,9 +145,7 @@ describe('radial bolts', () => {
   } as const;
   const given = {
     pressure: '1000 psi',
-    caseOutsideDiameter: '3.5 in',
-    caseWall: '0.25 in',
-    caseMaterial: '6061-T6 drawn tube',
+    tube: { outsideDiameter: '3.5 in', wall: '0.25 in', material: '6061-T6 drawn tube' },
     closureMaterial: '6061-T6 bar',
     thread: '1/4-20',
     boltClass: 'grade 8',

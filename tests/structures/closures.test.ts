@@ -14,13 +14,8 @@ import { codeAndPathOf } from '../error-code';
 
 const ring: RetainingRingJoint = {
   pressure: '4 MPa',
-  boreDiameter: '60 mm',
-  grooveDepth: '1.5 mm',
-  edgeMargin: '6 mm',
-  caseWall: '5 mm',
-  caseMaterial: '6061-T6 drawn tube',
-  ringThickness: '2 mm',
-  ringShearStrength: '800 MPa',
+  tube: { outsideDiameter: '70 mm', wall: '5 mm', material: '6061-T6 drawn tube' },
+  ring: { grooveDepth: '1.5 mm', edgeMargin: '6 mm', thickness: '2 mm', shearStrength: '800 MPa' },
 };
 describe('retaining ring', () => {
   const review = reviewRetainingRing(ring);
@@ -46,9 +41,13 @@ describe('retaining ring', () => {
     const groove = 'bearing of the groove, yield';
     const wall = 'tension of the wall under the groove';
     expect(margin({ pressure: '5 MPa' }, groove)).toBeLessThan(margin({}, groove));
-    expect(margin({ caseTemperature: '150 degC' }, groove)).toBeLessThan(margin({}, groove));
-    expect(margin({ grooveDepth: '2 mm' }, groove)).toBeGreaterThan(margin({}, groove));
-    expect(margin({ grooveDepth: '2 mm' }, wall)).toBeLessThan(margin({}, wall));
+    expect(margin({ tube: { ...ring.tube, wallTemperature: '150 degC' } }, groove)).toBeLessThan(
+      margin({}, groove),
+    );
+    expect(margin({ ring: { ...ring.ring, grooveDepth: '2 mm' } }, groove)).toBeGreaterThan(
+      margin({}, groove),
+    );
+    expect(margin({ ring: { ...ring.ring, grooveDepth: '2 mm' } }, wall)).toBeLessThan(margin({}, wall));
   });
 
   test('inverts to the load that a ring shears at', () => {
@@ -68,15 +67,19 @@ describe('retaining ring', () => {
   });
 
   test('a short land is cautioned', () => {
-    expect(reviewRetainingRing({ ...ring, edgeMargin: '4 mm' }).cautions.join()).toContain(
-      'three groove depths',
-    );
+    expect(
+      reviewRetainingRing({ ...ring, ring: { ...ring.ring, edgeMargin: '4 mm' } }).cautions.join(),
+    ).toContain('three groove depths');
     expect(review.cautions.join()).not.toContain('three groove depths');
   });
 
   test.each<[string, Partial<RetainingRingJoint>, string]>([
-    ['a groove through the wall', { grooveDepth: '5 mm' }, 'out-of-domain grooveDepth'],
-    ['a negative wall', { caseWall: '-5 mm' }, 'out-of-domain caseWall'],
+    [
+      'a groove through the wall',
+      { ring: { ...ring.ring, grooveDepth: '5 mm' } },
+      'out-of-domain ring.grooveDepth',
+    ],
+    ['a negative wall', { tube: { ...ring.tube, wall: '-5 mm' } }, 'out-of-domain tube.wall'],
     ['a factor below one', { factors: { yieldFactor: 0.9 } }, 'out-of-domain factors.yieldFactor'],
     ['a factor of zero', { factors: { ultimateFactor: 0 } }, 'out-of-domain factors.ultimateFactor'],
   ])('%s: refused by name', (_, change, expected) =>
@@ -121,8 +124,7 @@ describe('threaded closure', () => {
     pressure: '5 MPa',
     thread: customThread({ majorDiameter: '70 mm', pitch: '2 mm' }),
     engagement: '12 mm',
-    caseOutsideDiameter: '78 mm',
-    caseMaterial: '6061-T6 drawn tube',
+    tube: { outsideDiameter: '78 mm', material: '6061-T6 drawn tube' },
     closureMaterial: '6061-T6 bar',
   };
   const marginOf = (change: Partial<ThreadedClosure>, mode: string): number =>
@@ -173,12 +175,14 @@ describe('threaded closure', () => {
   test('margins fall with pressure and heat; a hot case opens and takes thread away', () => {
     const mode = "shear of the closure's thread";
     expect(marginOf({ pressure: '6 MPa' }, mode)).toBeLessThan(marginOf({}, mode));
-    expect(marginOf({ caseTemperature: '120 degC' }, mode)).toBeLessThan(marginOf({}, mode));
+    expect(marginOf({ tube: { ...screwed.tube, wallTemperature: '120 degC' } }, mode)).toBeLessThan(
+      marginOf({}, mode),
+    );
     expect(marginOf({ engagement: '6 mm' }, mode)).toBeLessThan(marginOf({}, mode));
     expect(marginOf({ reliefDiameter: '71.5 mm' }, 'hoop at the thread')).toBeLessThan(
       marginOf({}, 'hoop at the thread'),
     );
-    const hot = reviewThreadedClosure({ ...screwed, caseTemperature: '120 degC' });
+    const hot = reviewThreadedClosure({ ...screwed, tube: { ...screwed.tube, wallTemperature: '120 degC' } });
     // α·D·ΔT of the bore: 23.6e-6 · 70.433 mm · 100 K.
     expect(hot.growth.si - reviewThreadedClosure(screwed).growth.si).toBeCloseTo(
       23.6e-6 * 0.070433013 * 100,
@@ -196,12 +200,19 @@ describe('threaded closure', () => {
     expect(push.si).toBeCloseTo(10e3 / (Math.PI * 0.05 * 0.01), 6);
   });
   test.each<[string, Partial<ThreadedClosure>, string]>([
-    ['a thread as wide as the case', { caseOutsideDiameter: '70 mm' }, 'out-of-domain caseOutsideDiameter'],
+    [
+      'a thread as wide as the case',
+      { tube: { ...screwed.tube, outsideDiameter: '70 mm' } },
+      'out-of-domain tube.outsideDiameter',
+    ],
     ['no engagement', { engagement: '0 mm' }, 'out-of-domain engagement'],
-    ['a thread that is in no list', { thread: 'M70x2' }, 'unknown-name undefined'],
+    ['a thread that is in no list', { thread: 'M70x2' }, 'unknown-name thread'],
     [
       'a fine thread in a case that opens beyond it',
-      { thread: customThread({ majorDiameter: '70 mm', pitch: '0.5 mm' }), caseTemperature: '200 degC' },
+      {
+        thread: customThread({ majorDiameter: '70 mm', pitch: '0.5 mm' }),
+        tube: { ...screwed.tube, wallTemperature: '200 degC' },
+      },
       'out-of-domain thread',
     ],
     ['a misspelt field', { sealDiametre: '60 mm' } as Partial<ThreadedClosure>, 'unknown-field sealDiametre'],

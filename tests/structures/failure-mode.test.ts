@@ -72,9 +72,7 @@ describe('a calculation', () => {
 describe('at its failure pressure', () => {
   const factors = { yieldFactor: 1, ultimateFactor: 1, proofFactor: 1 };
   const joint = {
-    caseOutsideDiameter: '76 mm',
-    caseWall: '3 mm',
-    caseMaterial: '6061-T6 drawn tube',
+    tube: { outsideDiameter: '76 mm', wall: '3 mm', material: '6061-T6 drawn tube' },
     closureMaterial: '6061-T6 bar',
     thread: 'M6',
     boltClass: '8.8',
@@ -83,28 +81,20 @@ describe('at its failure pressure', () => {
     factors,
   } as const;
   const ring = {
-    boreDiameter: '60 mm',
-    grooveDepth: '1.5 mm',
-    edgeMargin: '6 mm',
-    caseWall: '5 mm',
-    caseMaterial: '6061-T6 drawn tube',
-    ringThickness: '2 mm',
-    ringShearStrength: '800 MPa',
+    tube: { outsideDiameter: '70 mm', wall: '5 mm', material: '6061-T6 drawn tube' },
+    ring: { grooveDepth: '1.5 mm', edgeMargin: '6 mm', thickness: '2 mm', shearStrength: '800 MPa' },
     factors,
   } as const;
   const screwed = {
     thread: customThread({ majorDiameter: '70 mm', pitch: '2 mm' }),
     engagement: '12 mm',
-    caseOutsideDiameter: '78 mm',
-    caseMaterial: '6061-T6 drawn tube',
+    tube: { outsideDiameter: '78 mm', material: '6061-T6 drawn tube' },
     closureMaterial: '6061-T6 bar',
     factors,
   } as const;
   // An oval tube is rounded out as pressure rises, and a thread is lost: neither is proportional to pressure.
   const tube = {
-    material: '6061-T6 drawn tube',
-    insideRadius: '38 mm',
-    outsideRadius: '41 mm',
+    tube: { material: '6061-T6 drawn tube', outsideDiameter: '82 mm', wall: '3 mm' },
     ovality: '0.4 mm',
     factors,
   } as const;

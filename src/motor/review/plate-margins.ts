@@ -27,7 +27,6 @@ export function plateMargins({ motor, part, closure, meop, settings: { factors }
     part,
     material,
     temperature: closureHeat(motor, closure),
-    exposure: undefined,
     factors: { yield: factors.yieldFactor, ultimate: factors.ultimateFactor },
     pressure: meop.si,
     unit: unitFor('stress', 'MPa'),

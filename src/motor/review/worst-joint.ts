@@ -42,17 +42,14 @@ export function worstJoint(bolted: Bolted): JointReview {
 }
 
 function jointOf({ part, closure, meop, settings }: Bolted, motor: Motor): JointReview {
-  const { wall, outsideDiameter, bore } = weakestCase(motor);
+  const { wall, outsideDiameter } = weakestCase(motor);
   const { wallTemperature } = motor.case;
   const { material, joint } = closure;
-  const gap = joint.gap?.value.si ?? 0;
   const closureTemperature = closureHeat(motor, closure);
   return reviewJointAs(
     {
       pressure: meop,
-      caseOutsideDiameter: outsideDiameter,
-      caseWall: wall,
-      caseMaterial: motor.case.material,
+      tube: { outsideDiameter, wall, material: motor.case.material, wallTemperature: wallTemperature?.value },
       closureMaterial: material,
       sealDiameter: pressureAreaDiameter(motor, closure),
       thread: joint.thread,
@@ -62,14 +59,13 @@ function jointOf({ part, closure, meop, settings }: Bolted, motor: Motor): Joint
       holeDiameter: joint.holeDiameter.value,
       edgeDistance: joint.edgeDistance.value,
       engagement: joint.engagement.value,
-      ...(gap > 0 && { closureDiameter: fromSiValue<'length'>(bore.si - 2 * gap, 'length', unitOf('mm')) }),
-      ...(joint.rows !== undefined && { rows: joint.rows }),
-      ...(joint.rowSpacing && { rowSpacing: joint.rowSpacing.value }),
-      ...(joint.sealToHoles && { sealToHoles: joint.sealToHoles.value }),
+      gap: joint.gap?.value,
+      rows: joint.rows,
+      rowSpacing: joint.rowSpacing?.value,
+      sealToHoles: joint.sealToHoles?.value,
       ...(joint.positionTolerance &&
         joint.positionTolerance.value.si > 0 && { positionTolerance: joint.positionTolerance.value }),
-      ...(wallTemperature && { caseTemperature: wallTemperature.value }),
-      ...(closureTemperature && { closureTemperature }),
+      closureTemperature,
       factors: settings.factors,
     },
     part,

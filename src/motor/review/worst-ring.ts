@@ -37,21 +37,20 @@ function atDepth(
   { motor, part, closure, meop, settings: { factors } }: Ringed,
   grooveDepth: Quantity<'length'>,
 ): RetainingRingReview {
-  const { wall, bore } = weakestCase(motor);
+  const { wall, outsideDiameter } = weakestCase(motor);
   const { material, wallTemperature } = motor.case;
-  const { retainingRing: ring } = closure;
+  const { edgeMargin, thickness, shearStrength } = closure.retainingRing;
   return reviewRetainingRingAs(
     {
       pressure: meop,
-      boreDiameter: bore,
+      tube: { outsideDiameter, wall, material, wallTemperature: wallTemperature?.value },
+      ring: {
+        grooveDepth,
+        edgeMargin: edgeMargin.value,
+        thickness: thickness.value,
+        shearStrength: shearStrength.value,
+      },
       sealDiameter: pressureAreaDiameter(motor, closure),
-      grooveDepth,
-      edgeMargin: ring.edgeMargin.value,
-      caseWall: wall,
-      caseMaterial: material,
-      ringThickness: ring.thickness.value,
-      ringShearStrength: ring.shearStrength.value,
-      ...(wallTemperature && { caseTemperature: wallTemperature.value }),
       factors,
     },
     part,

@@ -10,14 +10,11 @@ export function worstShell(
   meop: Quantity<'gauge pressure'>,
   { factors }: MotorSettings,
 ): ShellReview {
-  const { insideRadius, outsideRadius } = weakestCase(motor);
+  const { outsideDiameter, wall } = weakestCase(motor);
   const { material, wallTemperature } = motor.case;
   return reviewShell({
-    material,
-    insideRadius,
-    outsideRadius,
+    tube: { material, outsideDiameter, wall, wallTemperature: wallTemperature?.value },
     meop,
     factors,
-    ...(wallTemperature && { temperature: wallTemperature.value }),
   });
 }

@@ -2,7 +2,7 @@ import type { Quantity } from '../../units';
 import type { PressureDrivenMargin } from '../failure-mode';
 import { governing, marginTable } from '../margin';
 
-/** What holds a closure, and the margins of its failure modes. */
+/** The retention of a closure and the margins of its failure modes. */
 export interface ClosureReview {
   readonly endForce: Quantity<'force'>;
   readonly margins: readonly PressureDrivenMargin[];
@@ -17,7 +17,7 @@ export type RetainingRingReview = ClosureReview;
 
 /** A threaded closure and the margins of its failure modes. */
 export interface ThreadedClosureReview extends ClosureReview {
-  /** How much the case opens in diameter against the closure, by pressure, flanks and heat; it takes thread away. */
+  /** Growth of the case in diameter relative to the closure by pressure, flanks and heat, which reduces the thread overlap. */
   readonly growth: Quantity<'length'>;
 }
 
@@ -34,7 +34,7 @@ export const threadedClosureReview = (
   reviewed(
     facts,
     ({ endForce, governing: worst }) =>
-      `end force ${endForce}; the case opens by ${facts.growth} against the closure; governed by ${worst.mode}`,
+      `end force ${endForce}; growth of the case relative to the closure ${facts.growth}; governed by ${worst.mode}`,
   );
 
 function reviewed<F extends Facts>(facts: F, head: (review: ClosureReview) => string): F & ClosureReview {

@@ -16,4 +16,4 @@ export { type RetainingRingJoint, reviewRetainingRing } from './review-retaining
 export { reviewThreadedClosure } from './review-threaded-closure';
 export * from './thread-opening';
 export * from './thread-radial-pressure';
-export type { ThreadedClosure } from './threaded-closure';
+export { type ThreadedClosure, threadedClosure } from './threaded-closure';

@@ -40,7 +40,7 @@ export function retainingRingModes(
         pressure,
         unit,
         sources: [],
-        cautions: ['the shear strength of the ring is as given by its maker'],
+        cautions: ['The shear strength of the ring is the value stated by its manufacturer.'],
       },
       materialMode(tube, {
         id: 'groove-bearing-yield',

@@ -1,111 +1,129 @@
-import { fromSiValue, type NamedKind, type QuantityInput, readInput, unitFor } from '../../units';
-import { type FieldsOf, requireFields } from '../../units/known-fields';
-import { readPositive, refusal } from '../../units/refusal';
+import {
+  type Arguments,
+  fromSiValue,
+  inputs,
+  length,
+  optional,
+  procedure,
+  unitFor,
+  type Values,
+} from '../../units';
+import { reviewFactors, yieldAndUltimate } from '../factors-of-safety';
 import { failureMargin } from '../failure-mode/failure-margin';
 import type { PartId } from '../failure-mode/part-name';
-import type { JointFactors } from '../joint';
-import { readFactors } from '../joint/joint-factors';
-import type { Material, MaterialName } from '../materials';
-import { materialOf } from '../materials/library';
+import { exposure } from '../materials/part-temperature';
+import { meop } from '../operating-pressure';
+import { tube } from '../shell/tube';
 import { type RetainingRingReview, retainingRingReview } from './closure-review';
+import { retainingRing } from './retaining-ring-groove';
 import { retainingRingModes } from './retaining-ring-modes';
 
-/** A closure held by an internal retaining ring in a groove of the case. */
-export interface RetainingRingJoint {
-  readonly pressure: QuantityInput<'gauge pressure'>;
-  readonly boreDiameter: QuantityInput<'length'>;
-  /** The bore where left out. */
-  readonly sealDiameter?: QuantityInput<'length'>;
-  /** Radially. */
-  readonly grooveDepth: QuantityInput<'length'>;
-  /** From the groove to the end of the case. */
-  readonly edgeMargin: QuantityInput<'length'>;
-  readonly caseWall: QuantityInput<'length'>;
-  readonly caseMaterial: Material | MaterialName;
-  /** Axially. */
-  readonly ringThickness: QuantityInput<'length'>;
-  /** Shear strength of the ring; from its maker. */
-  readonly ringShearStrength: QuantityInput<'stress'>;
-  readonly caseTemperature?: QuantityInput<'temperature'>;
-  readonly exposure?: QuantityInput<'time'>;
-  /** 1.5 and 2.0 where left out (common practice). */
-  readonly factors?: JointFactors;
-}
+/** A closure retained by an internal retaining ring in a groove of the case. */
+const joint = inputs(
+  {
+    pressure: meop,
+    tube,
+    ring: retainingRing,
+    sealDiameter: optional(
+      length('D_s', 'diameter of the seal, on which the pressure acts; the bore where omitted', {
+        example: '60 mm',
+      }),
+    ),
+    exposure,
+    factors: reviewFactors,
+  },
+  {
+    meaning: 'a closure retained by an internal retaining ring',
+    checks: [
+      ({ ring, tube: { wall } }) =>
+        ring.grooveDepth.si < wall.si
+          ? undefined
+          : {
+              path: 'ring.grooveDepth',
+              given: ring.grooveDepth,
+              expected: `less than the wall of the case (${wall})`,
+            },
+    ],
+  },
+);
 
-const name = 'reviewRetainingRing';
-
-const reviewRetainingRingFields: FieldsOf<RetainingRingJoint> = {
-  pressure: 'required',
-  boreDiameter: 'required',
-  sealDiameter: 'optional',
-  grooveDepth: 'required',
-  edgeMargin: 'required',
-  caseWall: 'required',
-  caseMaterial: 'required',
-  ringThickness: 'required',
-  ringShearStrength: 'required',
-  caseTemperature: 'optional',
-  exposure: 'optional',
-  factors: 'optional',
-};
+/** A closure retained by an internal retaining ring in a groove of the case, as a review takes it. */
+export type RetainingRingJoint = Arguments<typeof joint.fields>;
 
 /**
- * Whether a retaining ring and its groove hold a closure: ring shear, bearing and yield of the groove wall, shear of the
- * land, tension, folding and hoop of the wall that the groove leaves.
+ * Failure modes of a retaining ring and its groove: shear of the ring, bearing and yield of the groove wall, shear of the
+ * land, tension, plastic collapse and hoop stress of the wall under the groove.
  *
- * @throws MeopError `out-of-domain`, `unknown-name`, `no-allowable`
- * @example reviewRetainingRing({ pressure: '5 MPa', boreDiameter: '60 mm', grooveDepth: '1.5 mm', edgeMargin: '6 mm', caseWall: '5 mm', caseMaterial: '6061-T6 drawn tube', ringThickness: '2 mm', ringShearStrength: '800 MPa' }).endForce.in('kN') // => 14.13716694
+ * @throws MeopError `no-allowable` where the material has no minimum strength
+ * @example reviewRetainingRing({ pressure: '5 MPa', tube: { outsideDiameter: '70 mm', wall: '5 mm', material: '6061-T6 drawn tube' }, ring: { grooveDepth: '1.5 mm', edgeMargin: '6 mm', thickness: '2 mm', shearStrength: '800 MPa' } }).endForce.in('kN') // => 14.13716694
  */
-export function reviewRetainingRing(joint: RetainingRingJoint): RetainingRingReview {
-  return reviewRetainingRingAs(joint, 'joint');
-}
+export const reviewRetainingRing = /* @__PURE__ */ procedure({
+  name: 'reviewRetainingRing',
+  title: 'Review of a closure retained by a retaining ring',
+  source: 'the formula of each mode, with its source',
+  inputs: joint.fields,
+  checks: joint.checks,
+  gives: 'the margin of safety of every failure mode of ring and groove',
+  example: {
+    pressure: '5 MPa',
+    tube: { outsideDiameter: '70 mm', wall: '5 mm', material: '6061-T6 drawn tube' },
+    ring: { grooveDepth: '1.5 mm', edgeMargin: '6 mm', thickness: '2 mm', shearStrength: '800 MPa' },
+  },
+  run: (given): RetainingRingReview => reviewOf(given, 'joint'),
+});
 
 /** {@link reviewRetainingRing} under the name of a part of a motor. */
-export function reviewRetainingRingAs(joint: RetainingRingJoint, part: PartId): RetainingRingReview {
-  requireFields('reviewRetainingRing', joint, reviewRetainingRingFields);
-  const read = (kind: NamedKind, field: keyof RetainingRingJoint): number =>
-    readPositive(kind, field, joint[field], name).si;
-  const pressure = read('gauge pressure', 'pressure');
-  const boreDiameter = read('length', 'boreDiameter');
-  const sealDiameter = joint.sealDiameter === undefined ? boreDiameter : read('length', 'sealDiameter');
-  const grooveDepth = read('length', 'grooveDepth');
-  const edgeMargin = read('length', 'edgeMargin');
-  const wall = read('length', 'caseWall');
-  const ringThickness = read('length', 'ringThickness');
-  const ringStrength = read('stress', 'ringShearStrength');
-  if (grooveDepth >= wall)
-    throw refusal(name, 'grooveDepth', joint.grooveDepth, 'less than the wall of the case');
-  const factors = readFactors(name, joint.factors);
+export const reviewRetainingRingAs = (given: RetainingRingJoint, part: PartId): RetainingRingReview =>
+  reviewOf(joint.read(given, { procedure: 'reviewRetainingRing', path: '' }), part);
 
-  const { us } = readInput('gauge pressure', 'pressure', joint.pressure, name).unit;
+function reviewOf(
+  {
+    pressure,
+    tube: { outsideDiameter, wall, material, wallTemperature },
+    ring,
+    ...given
+  }: Values<typeof joint.fields>,
+  part: PartId,
+): RetainingRingReview {
+  const boreDiameter = outsideDiameter.si - 2 * wall.si;
+  const sealDiameter = given.sealDiameter?.si ?? boreDiameter;
+  const [grooveDepth, edgeMargin] = [ring.grooveDepth.si, ring.edgeMargin.si];
+  const { us } = unitFor('gauge pressure', pressure.unit);
   const { modes, load } = retainingRingModes(
-    { boreDiameter, sealDiameter, grooveDepth, edgeMargin, wall, ringThickness, ringStrength },
+    {
+      boreDiameter,
+      sealDiameter,
+      grooveDepth,
+      edgeMargin,
+      wall: wall.si,
+      ringThickness: ring.thickness.si,
+      ringStrength: ring.shearStrength.si,
+    },
     {
       part,
-      material: materialOf(joint.caseMaterial),
-      temperature: joint.caseTemperature,
-      exposure: joint.exposure,
-      factors,
-      pressure,
+      material,
+      temperature: wallTemperature,
+      exposure: given.exposure,
+      factors: yieldAndUltimate(given.factors),
+      pressure: pressure.si,
       unit: unitFor('stress', us ? 'psi' : 'MPa'),
     },
   );
-  const cautions = [
-    ...(joint.factors?.cautions ?? []),
-    ...(sealDiameter < boreDiameter
-      ? [
-          'the pressure is taken to act on less than the bore: an O-ring in a groove of the closure seals on the bore',
-        ]
-      : []),
-    ...(edgeMargin < 3 * grooveDepth
-      ? ['the land is shorter than three groove depths (engineering practice, no published source)']
-      : []),
-    'the full hoop stress is taken at the groove: true of a groove beside the seal, cautious further away',
-    'a corner radius or chamfer on the closure tips the ring and lowers what it carries: ask its maker',
-  ];
   return retainingRingReview({
     endForce: fromSiValue(load.value, 'force', unitFor('force', us ? 'lbf' : 'N')),
     margins: modes.map((mode) => failureMargin(mode)),
-    cautions,
+    cautions: [
+      ...(given.factors?.cautions ?? []),
+      ...(sealDiameter < boreDiameter
+        ? [
+            'The pressure is assumed to act on less than the bore. An O-ring in a groove of the closure seals on the bore.',
+          ]
+        : []),
+      ...(edgeMargin < 3 * grooveDepth
+        ? ['The land is shorter than three groove depths (engineering practice, no published source).']
+        : []),
+      'The full hoop stress is assumed at the groove, which is conservative away from the seal.',
+      'A corner radius or chamfer on the closure tips the ring and reduces its strength. Consult its manufacturer.',
+    ],
   });
 }

@@ -1,6 +1,5 @@
 import { findRoot } from '../../numerics';
-import { fromSiValue, type MeopError, unitFor } from '../../units';
-import { refusal } from '../../units/refusal';
+import { fromSiValue, MeopError, unitFor } from '../../units';
 import { given, type Step, step } from '../failure-mode/calculation';
 import type { PressureDrivenMode } from '../failure-mode/failure-mode';
 import { materialMode, type StressedPart } from '../material-mode';
@@ -82,19 +81,20 @@ const disengagementMode = (
   unit,
   sources: ['Geometry of the case as it opens: pressure, flanks and heat'],
   cautions: [
-    `the case opens until the threads disengage at ${fromSiValue(disengagement, 'gauge pressure', unitFor('gauge pressure', unit.text))}, so the other thread margins at MEOP are too high: use a coarser thread or a thicker wall`,
+    `The case grows until the threads disengage at ${fromSiValue(disengagement, 'gauge pressure', unitFor('gauge pressure', unit.text))}, so the other thread margins at MEOP are too high. Use a coarser thread or a thicker wall.`,
   ],
 });
 
-/** Why a thread cannot be: its case opens beyond it. */
+/** The error for a case that grows beyond its thread. */
 export const noThread = ({ thread }: ThreadedClosureSi, opening: Step): MeopError =>
-  refusal(
-    'reviewThreadedClosure',
-    'thread',
-    thread.name,
-    'a coarser thread or a thicker wall',
-    `the case opens by ${Number((opening.value * 1000).toPrecision(4))} mm and the threads no longer meet`,
-  );
+  new MeopError({
+    code: 'out-of-domain',
+    procedure: 'reviewThreadedClosure',
+    path: 'thread',
+    given: thread.name,
+    problem: `the case grows by ${Number((opening.value * 1000).toPrecision(4))} mm and the threads of ${thread.name} disengage`,
+    remedy: 'Use a coarser thread or a thicker wall',
+  });
 
 const least = 1; // [Pa]
 

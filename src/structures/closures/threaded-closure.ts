@@ -1,44 +1,38 @@
-import type { QuantityInput } from '../../units';
-import type { FieldsOf } from '../../units/known-fields';
-import type { JointFactors } from '../joint';
-import type { Material, MaterialName } from '../materials';
-import type { ThreadGeometry } from '../threads';
+import { type Arguments, inputs, length, named, optional, type Values } from '../../units';
+import { reviewFactors } from '../factors-of-safety';
+import { exposure } from '../materials/part-temperature';
+import { meop } from '../operating-pressure';
+import { tube } from '../shell/tube';
+import { threads } from '../threads/thread-table';
+import { closurePlate } from './closure-plate';
+import { closureThread } from './closure-thread';
+
+const { engagement, reliefDiameter } = closureThread.fields;
 
 /** A closure that screws into the end of the case. */
-export interface ThreadedClosure {
-  readonly pressure: QuantityInput<'gauge pressure'>;
-  /** A name as `threadGeometry` takes it, or a `customThread`. */
-  readonly thread: string | ThreadGeometry;
-  /** Full threads engaged: take off the chamfers, about one pitch at each end. */
-  readonly engagement: QuantityInput<'length'>;
-  readonly caseOutsideDiameter: QuantityInput<'length'>;
-  readonly caseMaterial: Material | MaterialName;
-  readonly closureMaterial: Material | MaterialName;
-  /** The pressure acts on this diameter; the major diameter of the thread where left out. */
-  readonly sealDiameter?: QuantityInput<'length'>;
-  /** Of the runout groove, where it is deeper than the thread. */
-  readonly reliefDiameter?: QuantityInput<'length'>;
-  /** Of the metal at the thread; room temperature where left out. */
-  readonly caseTemperature?: QuantityInput<'temperature'>;
-  readonly closureTemperature?: QuantityInput<'temperature'>;
-  /** Time at these temperatures; half an hour where left out. */
-  readonly exposure?: QuantityInput<'time'>;
-  /** 1.5 and 2.0 where left out (common practice). */
-  readonly factors?: JointFactors;
-}
+export const threadedClosure = inputs(
+  {
+    pressure: meop,
+    thread: named('thread of the closure; any with customThread', threads, { example: 'M36' }),
+    engagement,
+    reliefDiameter,
+    // The thread determines the bore, and with it the wall.
+    tube: inputs({ ...tube.fields, wall: optional(tube.fields.wall) }, { meaning: tube.meaning }),
+    closureMaterial: closurePlate.fields.material,
+    closureTemperature: closurePlate.fields.temperature,
+    sealDiameter: optional(
+      length('D_s', 'diameter of the seal, on which the pressure acts; that of the thread where omitted', {
+        example: '60 mm',
+      }),
+    ),
+    exposure,
+    factors: reviewFactors,
+  },
+  { meaning: 'a closure that screws into the end of the case' },
+);
 
-/** The fields of a threaded closure. */
-export const threadedClosureFields: FieldsOf<ThreadedClosure> = {
-  pressure: 'required',
-  thread: 'required',
-  engagement: 'required',
-  caseOutsideDiameter: 'required',
-  caseMaterial: 'required',
-  closureMaterial: 'required',
-  sealDiameter: 'optional',
-  reliefDiameter: 'optional',
-  caseTemperature: 'optional',
-  closureTemperature: 'optional',
-  exposure: 'optional',
-  factors: 'optional',
-};
+/** A closure that screws into the end of the case, as a review takes it. */
+export type ThreadedClosure = Arguments<typeof threadedClosure.fields>;
+
+/** The same, read. */
+export type ThreadedClosureValues = Values<typeof threadedClosure.fields>;

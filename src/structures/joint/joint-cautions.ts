@@ -1,8 +1,7 @@
-import { type Quantity, readInput } from '../../units';
+import type { Quantity } from '../../units';
 import type { HolePattern } from '../holes';
 import type { Margin } from '../margin';
 import type { JointStrengths } from './joint-strengths';
-import type { JointParts } from './radial-bolt-joint';
 import { type BoltsSi, edgeRatios, type PartsSi } from './read-joint';
 
 /** What the cautions of a joint depend on. */
@@ -10,7 +9,7 @@ export interface JointContext {
   readonly parts: PartsSi;
   readonly bolts: BoltsSi;
   readonly strengths: JointStrengths;
-  /** The worst bolt's load over the equal share. */
+  /** Load of the worst bolt/equal share. */
   readonly shareFactor: number;
   readonly modes: readonly Margin[];
   readonly pattern: HolePattern;
@@ -18,9 +17,9 @@ export interface JointContext {
   readonly length: (si: number) => Quantity<'length'>;
 }
 
-/** What a joint's margins rest on and could be wrong about, each said once. */
-export function jointCautions(judged: JointContext): readonly string[] {
-  const { parts, bolts, shareFactor, modes, pattern, length } = judged;
+/** The cautions for the margins of a joint, each once. */
+export function jointCautions(context: JointContext): readonly string[] {
+  const { parts, bolts, shareFactor, modes, pattern, length } = context;
   const { given } = parts;
   const clearance = bolts.holeDiameter - bolts.thread.majorDiameter.si;
   const [, closureRatio] = edgeRatios(parts, bolts);
@@ -29,70 +28,88 @@ export function jointCautions(judged: JointContext): readonly string[] {
       ...modes.flatMap(({ cautions }) => cautions),
       ...(given.factors?.cautions ?? []),
       ...pattern.cautions,
-      ...partsCautions(given, parts, length),
-      ...preloadCaution(judged),
+      ...partsCautions(parts, length),
+      ...preloadCaution(context),
       ...(bolts.count < 3 ? [fewBolts] : []),
-      ...(parts.positionTolerance > clearance && clearance > 0
-        ? ['the position tolerance exceeds the clearance of the holes: not every bolt will go in']
+      ...((given.positionTolerance?.si ?? 0) > clearance && clearance > 0
+        ? ['The position tolerance exceeds the clearance of the holes: not every bolt will fit.']
         : []),
       ...(shareFactor > 1 ? [shareCaution(shareFactor, given.shareFactor !== undefined)] : []),
       ...(given.closureEdgeDistance === undefined && closureRatio >= 2
-        ? ['the closure is taken to have two diameters or more of metal inboard of its holes']
+        ? [
+            'closureEdgeDistance not specified; assumed at least two bolt diameters of metal inboard of the holes of the closure.',
+          ]
         : []),
       ...(bolts.rows > 1
-        ? ['rows are taken to share alike, and the row nearest the pressure to see the whole load']
+        ? [
+            'The rows are assumed to share the load equally; the net section of the row nearest the pressure carries the whole load.',
+          ]
         : []),
     ]),
   ];
 }
 
-/** What is taken for granted before any bolts are chosen. */
+/** The assumptions that are independent of the bolts. */
 export function partsCautions(
-  given: JointParts,
-  { sealDiameter, bore, gap }: PartsSi,
+  { given, sealDiameter, bore }: PartsSi,
   length: (si: number) => Quantity<'length'>,
 ): readonly string[] {
   return [
-    ...(sealDiameter < bore - 2 * gap
+    ...(sealDiameter < bore - 2 * given.gap.si
       ? [
-          `the pressure is taken to act on ${length(sealDiameter)} only: an O-ring in a groove of the closure seals on the bore, ${length(bore)}`,
+          `The pressure is assumed to act on ${length(sealDiameter)} only. An O-ring in a groove of the closure seals on the bore, ${length(bore)}.`,
         ]
       : []),
     ...(given.positionTolerance === undefined && given.shareFactor === undefined
-      ? ['the bolts are taken to share alike: true of holes drilled through case and closure together']
+      ? [
+          'positionTolerance not specified; assumed 0, so that the bolts share the load equally (holes drilled through case and closure together).',
+        ]
       : []),
     ...(given.sealToHoles === undefined
-      ? ['the full hoop stress is taken at the holes: true of holes beside the seal, cautious further away']
+      ? [
+          'sealToHoles not specified; assumed the full hoop stress at the holes, which is conservative away from the seal.',
+        ]
       : []),
-    ...coldPart('closure', given.closureTemperature, 'case', given.caseTemperature),
-    ...coldPart('case', given.caseTemperature, 'closure', given.closureTemperature),
+    ...coldPart(
+      ['closure', 'closureTemperature'],
+      given.closureTemperature,
+      'case',
+      given.tube.wallTemperature,
+    ),
+    ...coldPart(
+      ['case', 'tube.wallTemperature'],
+      given.tube.wallTemperature,
+      'closure',
+      given.closureTemperature,
+    ),
   ];
 }
 
-/** What is wrong with a closure on one or two bolts. */
-export const fewBolts =
-  'one or two bolts do not hold a closure square: it can tip on its seal, which no mode here counts';
+/** The caution for one or two bolts. */
+export const fewBolts = 'With one or two bolts the closure can tip on its seal, which no mode here covers.';
 
-const warm = 310.93; // K, 100 °F: to here handbooks call it room temperature
+const warm = 310.93; // K, 100 °F, the limit of room temperature in handbooks
 
-function coldPart(part: string, own: unknown, other: string, given: unknown): readonly string[] {
-  if (own !== undefined || given === undefined) return [];
-  if (readInput('temperature', `${other}Temperature`, given, 'reviewJoint').si <= warm) return [];
-  return [
-    `the ${part} is taken at room temperature beside a hot ${other}: give ${part}Temperature where it is hot`,
-  ];
+function coldPart(
+  [part, field]: readonly [part: string, field: string],
+  own: Quantity<'temperature'> | undefined,
+  other: string,
+  given: Quantity<'temperature'> | undefined,
+): readonly string[] {
+  if (own !== undefined || given === undefined || given.si <= warm) return [];
+  return [`${field} not specified; assumed the ${part} at room temperature next to a hot ${other}.`];
 }
 
 const shareCaution = (share: number, asGiven: boolean): string =>
   asGiven
-    ? `the worst bolt is taken to carry ${share.toFixed(2)} times the equal share, as given, in bearing too`
-    : `the worst bolt carries ${share.toFixed(2)} times its share until its hole yields; bearing is judged on the equal share, since it is what yields; holes drilled through both parts together have no such bolt`;
+    ? `The worst bolt carries ${share.toFixed(2)} times the equal share, as specified, in bearing as well.`
+    : `The worst bolt carries ${share.toFixed(2)} times the equal share until its hole yields; bearing is evaluated at the equal share. Drill the holes through both parts together to avoid this.`;
 
 function preloadCaution({ parts, bolts, strengths }: JointContext): readonly string[] {
   const yielding = strengths.boltYield.si * bolts.thread.tensileStressArea.si;
-  return parts.preload > 0.9 * yielding
+  return parts.given.preload.si > 0.9 * yielding
     ? [
-        'the preload exceeds nine tenths of what yields the bolts, about their proof load: tighten less (engineering practice, no published source)',
+        'The preload exceeds 90 % of the yield load of the bolts, about their proof load. Tighten less (engineering practice, no published source).',
       ]
     : [];
 }

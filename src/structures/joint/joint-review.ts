@@ -4,35 +4,35 @@ import type { HolePattern } from '../holes';
 import { governing } from '../margin';
 import type { PeakStress } from './joint-peak';
 
-/** One way the joint can fail. */
+/** A failure mode of the joint. */
 export interface JointMode extends PressureDrivenMargin {
-  /** For fatigue, where the mode has a stress concentration. */
+  /** Peak stress for fatigue, where the mode has a stress concentration. */
   readonly peak?: PeakStress | undefined;
 }
 
 /** A radial-bolt joint and the margins of its failure modes. */
 export interface JointReview {
-  /** On the closure. */
+  /** Axial force on the closure at the review pressure. */
   readonly endForce: Quantity<'force'>;
-  /** Of the worst bolt. */
+  /** Load of the worst bolt. */
   readonly boltLoad: Quantity<'force'>;
-  /** The worst bolt's load over the equal share. */
+  /** Load of the worst bolt/equal share. */
   readonly shareFactor: number;
   readonly modes: readonly JointMode[];
-  /** The mode of least margin. */
+  /** The mode of minimum margin. */
   readonly governing: JointMode;
-  /** Whether every margin is zero or more. */
+  /** Whether all margins are zero or greater. */
   readonly passes: boolean;
-  /** The mode that is reached first as pressure rises, without factors. */
+  /** The mode of minimum failure pressure, without factors. */
   readonly firstToFail: JointMode;
-  /** Whether a bearing mode is reached before bolts, threads, tear-out and net section: holes stretch before anything breaks. */
+  /** Whether bearing precedes failure of bolts, threads, tear-out and net section. */
   readonly bearingFirst: boolean;
   readonly pattern: HolePattern;
   readonly cautions: readonly string[];
   toString(): string;
 }
 
-/** What the rest of a joint's review follows from. */
+/** The values from which the rest of the review follows. */
 export interface JointFacts extends Omit<JointReview, 'governing' | 'passes' | 'firstToFail' | 'toString'> {
   readonly pressure: Quantity<'gauge pressure'>;
 }
@@ -65,7 +65,7 @@ function reviewText(review: Omit<JointReview, 'toString'>, pressure: Quantity<'g
       allowable,
       factor,
       margin: signed(left),
-      'reached at': failurePressure,
+      'failure pressure': failurePressure,
       ...(temperature !== undefined && { temperature }),
     }));
   const peaks = review.modes.flatMap(({ mode, limit, peak }) =>
@@ -75,10 +75,10 @@ function reviewText(review: Omit<JointReview, 'toString'>, pressure: Quantity<'g
   );
   const { governing: least, firstToFail: first } = review;
   return [
-    `${review.passes ? 'HOLDS' : 'DOES NOT HOLD'} at ${pressure}: least margin ${signed(least.marginOfSafety)}, ${least.mode}`,
+    `${review.passes ? 'All margins of safety are zero or greater' : 'Negative margins of safety'} at ${pressure}; minimum ${signed(least.marginOfSafety)}, ${least.mode}`,
     `end force ${review.endForce}, worst bolt ${review.boltLoad}`,
-    `first as pressure rises: ${first.mode} at ${first.failurePressure}; ${review.bearingFirst ? 'bearing comes before anything lets go, as it should' : 'something lets go before bearing shows: not the preferred order'}`,
-    'margin: 0 is exactly enough, with the factor; reached at: the pressure that brings the stress to the allowable, without factor',
+    `first failure with increasing pressure: ${first.mode} at ${first.failurePressure}; ${review.bearingFirst ? 'bearing precedes sudden failure (preferred sequence)' : 'a sudden failure precedes bearing (not the preferred sequence)'}`,
+    'Margin: margin of safety including the factor; required ≥ 0. Failure pressure: stress equals allowable, no factor.',
     table(rows),
     ...peaks,
     ...review.cautions.map((caution) => `caution: ${caution}`),

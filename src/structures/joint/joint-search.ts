@@ -1,31 +1,59 @@
-import type { Quantity } from '../../units';
+import { type Arguments, count, list, named, optional, type Quantity, ratio } from '../../units';
 import type { FailureModeId } from '../failure-mode';
-import type { JointParts } from './radial-bolt-joint';
+import { threads } from '../threads/thread-table';
+import { jointParts } from './joint-inputs';
 
-/** Case and closure, and the bolts to try on them. */
-export interface JointSearch extends JointParts {
-  /** M3 to M10 coarse, or #8-32 to 3/8-16 for a case given in inches, where left out. */
-  readonly threads?: readonly string[];
-  /** Least and greatest count in the row; 4 to 24 where left out. */
-  readonly counts?: readonly [least: number, greatest: number];
-  /** Edge distances in hole diameters; 1.5, 2 and 2.5 where left out. */
-  readonly edgeRatios?: readonly number[];
-  /** Full threads in the closure, in bolt diameters, as far as its metal goes; 1.5 where left out. */
-  readonly engagementRatio?: number;
-  /** Least metal between holes in the bore, in hole diameters; 1 where left out (engineering practice, no published source). */
-  readonly ligamentRatio?: number;
-}
+/** Case and closure, and the bolts to evaluate. */
+export const searchInputs = {
+  ...jointParts.fields,
+  threads: optional(
+    list(
+      'threads to evaluate; M3 to M10 coarse, or #8-32 to 3/8-16 for a case given in inches, where omitted',
+      named('thread of the bolts', threads, { example: 'M5' }),
+    ),
+  ),
+  counts: optional(
+    list('minimum and maximum number of bolts', count('n', 'number of bolts', { min: 1, whole: true }), {
+      min: 2,
+      max: 2,
+    }),
+    [4, 24],
+  ),
+  edgeRatios: optional(
+    list(
+      'edge distances to evaluate, in hole diameters',
+      ratio('e/d', 'edge distance/hole diameter', { above: 0.5 }),
+    ),
+    [1.5, 2, 2.5],
+  ),
+  engagementRatio: optional(
+    ratio('L_e/d', 'full thread engaged in the closure/bolt diameter, up to its thickness', { above: 0 }),
+    1.5,
+  ),
+  ligamentRatio: optional(
+    ratio('l/d', 'minimum ligament between holes in the bore/hole diameter (engineering practice)', {
+      above: 0,
+    }),
+    1,
+  ),
+};
 
-/** One choice of bolts. */
+/** Case and closure, and the bolts to evaluate. */
+export type JointSearch = Arguments<typeof searchInputs>;
+
+/** One set of bolts. */
 export interface JointOption {
-  readonly thread: string;
-  readonly count: number;
-  readonly edgeDistance: Quantity<'length'>;
-  readonly engagement: Quantity<'length'>;
-  /** Of the bolts with their heads, and of the case from the holes to its end. */
+  /** The bolts as `reviewJoint` takes them. */
+  readonly bolts: {
+    readonly thread: string;
+    readonly count: number;
+    readonly edgeDistance: Quantity<'length'>;
+    readonly engagement: Quantity<'length'>;
+  };
+  /** Mass of the bolts with their heads, and of the case from the holes to its end. */
   readonly mass: Quantity<'mass'>;
   readonly marginOfSafety: number;
   readonly governing: FailureModeId;
-  /** Whether holes stretch before anything lets go: the preferred order of failure. */
+  /** Whether bearing precedes sudden failure: the preferred sequence. */
   readonly bearingFirst: boolean;
 }

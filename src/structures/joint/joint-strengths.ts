@@ -1,16 +1,17 @@
-import { MeopError, type QuantityInput } from '../../units';
-import { type BoltClass, boltClass, boltRetention } from '../fasteners';
-import { allowable, type Material, type StrengthProperty, type StressDatum } from '../materials';
+import type { Quantity } from '../../units';
+import { type BoltClassName, boltClass, boltRetention } from '../fasteners';
+import type { Material, StrengthProperty, StressDatum } from '../materials';
+import { allowableOf } from '../materials/allowable';
 import { datumCaution } from '../materials/datum';
 
-/** One strength in SI, with what it rests on. */
+/** One strength in SI with its source and cautions. */
 export interface Strength {
   readonly si: number;
   readonly source: string;
   readonly cautions: readonly string[];
 }
 
-/** What the parts of a joint stand. */
+/** The strengths of the parts of a joint. */
 export interface JointStrengths {
   readonly boltShear: Strength;
   readonly boltShearYield: Strength;
@@ -31,29 +32,29 @@ export interface JointStrengths {
 /** A part with its temperature. */
 export interface HeatedPart {
   readonly material: Material;
-  readonly temperature?: QuantityInput<'temperature'> | undefined;
-  readonly exposure?: QuantityInput<'time'> | undefined;
-  /** Edge distance over hole diameter. */
+  readonly temperature: Quantity<'temperature'> | undefined;
+  readonly exposure: Quantity<'time'>;
+  /** Edge distance/hole diameter. */
   readonly edgeRatio: number;
 }
 
 const strength = (
-  { material, temperature, exposure, edgeRatio }: HeatedPart,
+  part: HeatedPart,
   property: StrengthProperty,
   direction: 'least' | 'longitudinal' | 'transverse' = 'least',
 ): Strength => {
-  const found = allowable({ material, property, temperature, exposure, edgeRatio, direction });
+  const found = allowableOf({ ...part, property, direction, basis: 'minimum' });
   return { si: found.value.si, source: found.source, cautions: found.cautions };
 };
 
 /** The strengths of bolts, by class, diameter and temperature. */
 export function boltStrengths(
-  name: string,
-  diameter: QuantityInput<'length'>,
+  name: BoltClassName,
+  diameter: Quantity<'length'>,
   shearPlane: 'thread' | 'root' | 'shank',
-  temperature?: QuantityInput<'temperature'>,
+  temperature: Quantity<'temperature'> | undefined,
 ): Pick<JointStrengths, 'boltShear' | 'boltShearYield' | 'boltUltimate' | 'boltYield'> {
-  const bolt: BoltClass = boltClass(name, { diameter });
+  const bolt = boltClass(name, { diameter });
   const hot = temperature === undefined ? undefined : boltRetention({ boltClass: name, temperature });
   const fraction = hot?.fraction ?? 1;
   const of = (what: string, datum: StressDatum, part = 1): Strength => {
@@ -81,14 +82,6 @@ export function partStrengths(
   tube: HeatedPart,
   closure: HeatedPart,
 ): Omit<JointStrengths, 'boltShear' | 'boltShearYield' | 'boltUltimate' | 'boltYield'> {
-  for (const { material } of [tube, closure])
-    if (material.class !== 'metal')
-      throw new MeopError(
-        'out-of-domain',
-        `reviewJoint: ${material.name} is of class ${String(material.class)}: the joint is worked out for ductile metals ('metal'), whose holes stretch; plastic, laminate and graphite crack at them without warning, and no mode here holds for them`,
-        material === tube.material ? 'caseMaterial' : 'closureMaterial',
-        { value: material.name, expected: "a material of class 'metal'" },
-      );
   return {
     caseBearing: strength(tube, 'bearing ultimate'),
     caseBearingYield: strength(tube, 'bearing yield'),

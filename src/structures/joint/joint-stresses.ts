@@ -55,7 +55,7 @@ const lugAngle = (40 * Math.PI) / 180;
 /**
  * Every stress of a radial-bolt joint on plain SI numbers, for embedding; checks nothing.
  *
- * @example jointStressesSi({ pressure: 1e6, sealDiameter: 0.1, outsideDiameter: 0.11, wall: 0.005, count: 10, rows: 1, rowSpacing: 0, edgeDistance: 0.012, holeDiameter: 0.006, boltDiameter: 0.006, shearArea: 2e-5, rootDiameter: 0.0048, pitch: 0.001, externalMajorMin: 0.0058, internalPitchMax: 0.0055, engagement: 0.009, bendingArm: 0, preload: 0, shareFactor: 1, positionTolerance: 0, moduli: [2e11, 7e10, 7e10], bearingYieldStress: 3e8, sealToHoles: undefined, poissonRatio: 0.33 }).endForce // => 7853.981634
+ * @example reviewJoint.si({ pressure: 1e6, sealDiameter: 0.1, outsideDiameter: 0.11, wall: 0.005, count: 10, rows: 1, rowSpacing: 0, edgeDistance: 0.012, holeDiameter: 0.006, boltDiameter: 0.006, shearArea: 2e-5, rootDiameter: 0.0048, pitch: 0.001, externalMajorMin: 0.0058, internalPitchMax: 0.0055, engagement: 0.009, bendingArm: 0, preload: 0, shareFactor: 1, positionTolerance: 0, moduli: [2e11, 7e10, 7e10], bearingYieldStress: 3e8, sealToHoles: undefined, poissonRatio: 0.33 }).endForce // => 7853.981634
  */
 export const jointStressesSi = (joint: JointSi): JointStressesSi => jointStresses(joint, evaluated);
 

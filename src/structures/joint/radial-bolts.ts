@@ -37,6 +37,7 @@ export const radialBolts = /* @__PURE__ */ inputs(
         example: '0.05 mm',
         worse: 'high',
       }),
+      0,
     ),
     positionTolerance: optional(
       length('δ', 'position tolerance of a hole; 0 (drilled together) where omitted', {

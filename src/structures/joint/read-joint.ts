@@ -1,39 +1,26 @@
-import { MeopError, type NamedKind, type QuantityInput, readInput, type Unit } from '../../units';
-import { readNotNegative, readPositive, refusal } from '../../units/refusal';
+import { MeopError, type Quantity, type Unit, unitFor } from '../../units';
+import { yieldAndUltimate } from '../factors-of-safety';
 import type { Material } from '../materials';
-import { materialOf } from '../materials/library';
-import { type ThreadGeometry, threadGeometry } from '../threads';
+import type { ThreadGeometry } from '../threads';
 import { shankArea } from './bolt-shear';
-import { readFactors } from './joint-factors';
+import { boreOf, type JointParts, type RadialBoltJointValues, thicknessOf } from './joint-inputs';
 import type { JointSi } from './joint-si';
 import { boltStrengths, type JointStrengths, partStrengths } from './joint-strengths';
-import type { JointParts, RadialBoltJoint } from './radial-bolt-joint';
 
-/** Case and closure read, checked and in SI, before any bolts. */
+/** Case and closure with what follows from them, before any bolts; lengths in SI. */
 export interface PartsSi {
   readonly given: JointParts;
-  readonly pressure: number;
   readonly pressureUnit: Unit;
   readonly lengthUnit: Unit;
-  readonly outsideDiameter: number;
-  readonly wall: number;
   readonly bore: number;
   readonly sealDiameter: number;
   readonly closureThickness: number;
-  /** Radial. */
-  readonly gap: number;
-  readonly closureEdgeDistance: number | undefined;
-  readonly positionTolerance: number;
-  readonly preload: number;
-  readonly sealToHoles: number | undefined;
-  readonly factors: ReturnType<typeof readFactors>;
-  /** The hotter of case and closure; undefined where neither is given. */
-  readonly boltTemperature: QuantityInput<'temperature'> | undefined;
-  readonly tube: Material;
-  readonly closure: Material;
+  readonly factors: { readonly yield: number; readonly ultimate: number };
+  /** The hotter of case and closure; `undefined` where neither is given. */
+  readonly boltTemperature: Quantity<'temperature'> | undefined;
 }
 
-/** The bolts of a joint. */
+/** The bolts of a joint in SI. */
 export interface BoltsSi {
   readonly thread: ThreadGeometry;
   readonly count: number;
@@ -45,152 +32,57 @@ export interface BoltsSi {
   readonly engagement: number;
 }
 
-const name = 'reviewJoint';
-
-const si = (kind: NamedKind, field: string, value: unknown): number => readInput(kind, field, value, name).si;
-
-const above = (kind: NamedKind, field: string, value: unknown): number =>
-  readPositive(kind, field, value, name).si;
-
-const fromZero = (kind: NamedKind, field: string, value: unknown): number =>
-  readNotNegative(kind, field, value, name).si;
-
-const optional = (kind: NamedKind, field: string, value: unknown): number | undefined =>
-  value === undefined ? undefined : above(kind, field, value);
-
-const oneOf = (field: 'washer' | 'shearPlane', value: string | undefined, known: readonly string[]): void => {
-  if (value === undefined || known.includes(value)) return;
-  throw refusal(name, field, `'${value}'`, `${known.map((word) => `'${word}'`).join(' or ')}`);
-};
-
-/** Reads what is independent of the bolts. */
-export function readParts(given: JointParts): PartsSi {
-  oneOf('washer', given.washer, ['hard', 'soft']);
-  oneOf('shearPlane', given.shearPlane, ['thread', 'root', 'shank']);
-  const pressure = above('gauge pressure', 'pressure', given.pressure);
-  const outsideDiameter = above('length', 'caseOutsideDiameter', given.caseOutsideDiameter);
-  const wall = above('length', 'caseWall', given.caseWall);
-  const bore = outsideDiameter - 2 * wall;
-  if (!(bore > 0)) throw refusal(name, 'caseWall', given.caseWall, 'less than half of the outside diameter');
-  const sealDiameter = optional('length', 'sealDiameter', given.sealDiameter) ?? bore;
-  if (sealDiameter > outsideDiameter)
-    throw refusal(name, 'sealDiameter', given.sealDiameter, 'no more than the outside diameter of the case');
-  const closureDiameter = optional('length', 'closureDiameter', given.closureDiameter) ?? bore;
-  if (closureDiameter > bore)
-    throw refusal(
-      name,
-      'closureDiameter',
-      given.closureDiameter,
-      `no more than the bore of the case (${mm(bore)})`,
-    );
-  const closureThickness =
-    optional('length', 'closureThickness', given.closureThickness) ?? closureDiameter / 2;
-  if (closureThickness > closureDiameter / 2)
-    throw refusal(name, 'closureThickness', given.closureThickness, 'no more than the radius of the closure');
-  const positionTolerance =
-    given.positionTolerance === undefined
-      ? 0
-      : fromZero('length', 'positionTolerance', given.positionTolerance);
-  const { shareFactor } = given;
-  if (shareFactor !== undefined && !(shareFactor >= 1 && Number.isFinite(shareFactor)))
-    throw refusal(name, 'shareFactor', shareFactor, 'a number from 1');
-  const preload = given.preload === undefined ? 0 : fromZero('force', 'preload', given.preload);
-  const sealToHoles =
-    given.sealToHoles === undefined ? undefined : fromZero('length', 'sealToHoles', given.sealToHoles);
+/** What is independent of the bolts. */
+export function partsOf(given: JointParts): PartsSi {
+  const bore = boreOf(given);
   return {
     given,
-    pressure,
-    pressureUnit: readInput('gauge pressure', 'pressure', given.pressure, name).unit,
-    lengthUnit: readInput('length', 'caseOutsideDiameter', given.caseOutsideDiameter, name).unit,
-    outsideDiameter,
-    wall,
+    pressureUnit: unitFor('gauge pressure', given.pressure.unit),
+    lengthUnit: unitFor('length', given.tube.outsideDiameter.unit),
     bore,
-    sealDiameter,
-    closureThickness,
-    gap: (bore - closureDiameter) / 2,
-    closureEdgeDistance: optional('length', 'closureEdgeDistance', given.closureEdgeDistance),
-    positionTolerance,
-    preload,
-    sealToHoles,
-    factors: readFactors(name, given.factors),
-    boltTemperature: hotter(given),
-    tube: materialOf(given.caseMaterial),
-    closure: materialOf(given.closureMaterial),
+    sealDiameter: given.sealDiameter?.si ?? bore,
+    closureThickness: thicknessOf(given),
+    factors: yieldAndUltimate(given.factors),
+    boltTemperature: hotter(given.tube.wallTemperature, given.closureTemperature),
   };
 }
 
-function hotter({
-  caseTemperature,
-  closureTemperature,
-}: JointParts): QuantityInput<'temperature'> | undefined {
-  // Read here in any case, so that an error has the name of the field.
-  if (caseTemperature !== undefined) si('temperature', 'caseTemperature', caseTemperature);
-  if (closureTemperature !== undefined) si('temperature', 'closureTemperature', closureTemperature);
-  if (caseTemperature === undefined || closureTemperature === undefined)
-    return caseTemperature ?? closureTemperature;
-  const [tube, closure] = [
-    si('temperature', 'caseTemperature', caseTemperature),
-    si('temperature', 'closureTemperature', closureTemperature),
-  ];
-  return tube >= closure ? caseTemperature : closureTemperature;
-}
+const hotter = (
+  a: Quantity<'temperature'> | undefined,
+  b: Quantity<'temperature'> | undefined,
+): Quantity<'temperature'> | undefined =>
+  a === undefined || b === undefined ? (a ?? b) : a.si >= b.si ? a : b;
 
-/** Reads the bolts; that they fit on the circle is for the hole pattern to say. */
-export function readBolts(joint: RadialBoltJoint, parts: PartsSi): BoltsSi {
-  const thread = threadGeometry(joint.thread);
+/** The bolts with what is assumed where it is omitted. */
+export function boltsOf(joint: RadialBoltJointValues, { closureThickness }: PartsSi): BoltsSi {
+  const { thread, count, rows, rowSpacing, edgeDistance } = joint;
   const major = thread.majorDiameter.si;
-  const holeDiameter = optional('length', 'holeDiameter', joint.holeDiameter) ?? major;
-  if (holeDiameter < major)
-    throw refusal(
-      name,
-      'holeDiameter',
-      joint.holeDiameter,
-      `at least the diameter of ${thread.name} (${mm(major)})`,
-    );
-  const edgeDistance = above('length', 'edgeDistance', joint.edgeDistance);
-  const engagement =
-    optional('length', 'engagement', joint.engagement) ?? Math.min(1.5 * major, parts.closureThickness);
-  if (engagement > parts.closureThickness)
-    throw refusal(
-      name,
-      'engagement',
-      joint.engagement,
-      `no more than the metal of the closure (${mm(parts.closureThickness)})`,
-    );
-  const rows = joint.rows ?? 1;
-  if (parts.closureEdgeDistance !== undefined && parts.closureEdgeDistance <= major / 2)
-    throw refusal(
-      name,
-      'closureEdgeDistance',
-      joint.closureEdgeDistance,
-      `more than the radius of ${thread.name} (${mm(major / 2)})`,
-    );
   return {
     thread,
-    count: joint.count,
+    count,
     rows,
-    rowSpacing: (rows > 1 ? optional('length', 'rowSpacing', joint.rowSpacing) : undefined) ?? 0,
-    edgeDistance,
-    holeDiameter,
-    engagement,
+    rowSpacing: (rows > 1 ? rowSpacing?.si : undefined) ?? 0,
+    edgeDistance: edgeDistance.si,
+    holeDiameter: joint.holeDiameter?.si ?? major,
+    engagement: joint.engagement?.si ?? Math.min(1.5 * major, closureThickness),
   };
 }
 
-/** The tapped holes of a closure come together towards its axis: the depth at which they meet. */
-export function meetingDepth({ bore, gap }: PartsSi, count: number, diameter: number): number {
-  const radius = bore / 2 - gap;
+/** The depth in the closure at which its tapped holes, which converge towards the axis, meet. */
+export function meetingDepth({ bore, given }: PartsSi, count: number, diameter: number): number {
+  const radius = bore / 2 - given.gap.si;
   return count === 1 ? radius : radius - diameter / (2 * Math.sin(Math.PI / count));
 }
 
-/** The edge ratios that the bearing strengths depend on: case, closure. */
+/** The edge ratios for the bearing strengths: case, closure. */
 export const edgeRatios = (parts: PartsSi, bolts: BoltsSi): readonly [number, number] => [
   rounded(bolts.edgeDistance / bolts.holeDiameter),
-  parts.closureEdgeDistance === undefined
+  parts.given.closureEdgeDistance === undefined
     ? 2
-    : rounded(parts.closureEdgeDistance / bolts.thread.majorDiameter.si),
+    : rounded(parts.given.closureEdgeDistance.si / bolts.thread.majorDiameter.si),
 ];
 
-// 1.5 diameters must not come out as 1.4999…, where handbooks give no strength at all.
+// 1.5 diameters must not come out as 1.4999…, where handbooks state no strength.
 const rounded = (ratio: number): number => Math.round(ratio * 1e9) / 1e9;
 
 /** The strengths of the bolts of a thread. */
@@ -198,17 +90,17 @@ export const boltStrengthsOf = (
   { given, boltTemperature }: PartsSi,
   thread: ThreadGeometry,
 ): ReturnType<typeof boltStrengths> =>
-  boltStrengths(given.boltClass, thread.majorDiameter, given.shearPlane ?? 'thread', boltTemperature);
+  boltStrengths(given.boltClass, thread.majorDiameter, given.shearPlane, boltTemperature);
 
 /** The strengths of case and closure at these edge ratios. */
 export function partStrengthsOf(
   parts: PartsSi,
   [edgeRatio, closureRatio]: readonly [number, number],
 ): ReturnType<typeof partStrengths> {
-  const { caseTemperature, closureTemperature, exposure } = parts.given;
+  const { tube, closureMaterial, closureTemperature, exposure } = parts.given;
   return partStrengths(
-    { material: parts.tube, temperature: caseTemperature, exposure, edgeRatio },
-    { material: parts.closure, temperature: closureTemperature, exposure, edgeRatio: closureRatio },
+    { material: tube.material, temperature: tube.wallTemperature, exposure, edgeRatio },
+    { material: closureMaterial, temperature: closureTemperature, exposure, edgeRatio: closureRatio },
   );
 }
 
@@ -224,13 +116,15 @@ const steelModulus = 200e9; // of bolts, of any class
 /** The joint in SI. */
 export function jointSi(parts: PartsSi, bolts: BoltsSi, strengths: JointStrengths): JointSi {
   const { thread } = bolts;
-  const { shearPlane = 'thread', washer = 'hard', shareFactor } = parts.given;
+  const { tube, shearPlane, washer, shareFactor, closureMaterial, ...given } = parts.given;
+  const [gap, wall] = [given.gap.si, tube.wall.si];
+  const positionTolerance = given.positionTolerance?.si ?? 0;
   const shank = (): number => shankArea.si({ diameter: thread.majorDiameter.si });
   return {
-    pressure: parts.pressure,
+    pressure: given.pressure.si,
     sealDiameter: parts.sealDiameter,
-    outsideDiameter: parts.outsideDiameter,
-    wall: parts.wall,
+    outsideDiameter: tube.outsideDiameter.si,
+    wall,
     count: bolts.count,
     rows: bolts.rows,
     rowSpacing: bolts.rowSpacing,
@@ -248,31 +142,35 @@ export function jointSi(parts: PartsSi, bolts: BoltsSi, strengths: JointStrength
     externalMajorMin: thread.limits.externalMajorMin.si,
     internalPitchMax: thread.limits.internalPitchMax.si,
     engagement: bolts.engagement,
-    closureEdgeDistance: parts.closureEdgeDistance,
-    // A clamped head holds the bolt upright at both ends of the gap; under a soft washer it is a cantilever that the
+    closureEdgeDistance: given.closureEdgeDistance?.si,
+    // A clamped head keeps the bolt upright at both ends of the gap; under a soft washer it is a cantilever that the
     // wall loads at its middle. Statics (engineering practice, no published source).
-    bendingArm: washer === 'soft' ? parts.gap + parts.wall / 2 : parts.gap / 2,
-    preload: parts.preload,
+    bendingArm: washer === 'soft' ? gap + wall / 2 : gap / 2,
+    preload: given.preload.si,
     shareFactor,
-    positionTolerance: parts.positionTolerance,
+    positionTolerance,
     moduli:
-      parts.positionTolerance === 0
+      positionTolerance === 0
         ? [steelModulus, steelModulus, steelModulus]
-        : [steelModulus, modulusOf(parts.tube, 'caseMaterial'), modulusOf(parts.closure, 'closureMaterial')],
+        : [
+            steelModulus,
+            modulusOf(tube.material, 'tube.material'),
+            modulusOf(closureMaterial, 'closureMaterial'),
+          ],
     bearingYieldStress: strengths.caseBearingYield.si,
-    sealToHoles: parts.sealToHoles,
-    poissonRatio: parts.tube.poissonRatio?.value ?? 0.33,
+    sealToHoles: given.sealToHoles?.si,
+    poissonRatio: tube.material.poissonRatio?.value ?? 0.33,
   };
 }
 
 function modulusOf(material: Material, field: string): number {
   if (material.elasticModulus !== undefined) return material.elasticModulus.value.si;
-  throw new MeopError(
-    'missing-field',
-    `${name}: ${field}: ${material.name} has no elasticModulus, which load sharing needs; add it to the material`,
-    field,
-    { value: material.name },
-  );
+  throw new MeopError({
+    code: 'missing-field',
+    procedure: 'reviewJoint',
+    path: field,
+    given: material.name,
+    problem: `${material.name} has no elasticModulus, which load sharing requires`,
+    remedy: 'Add it to the material',
+  });
 }
-
-const mm = (value: number): string => `${Number((value * 1000).toPrecision(5))} mm`;

@@ -1,68 +1,89 @@
-import { fromSiValue, MeopError, type Quantity, readInput, unitFor } from '../../units';
-import { requireFields } from '../../units/known-fields';
-import { refusal } from '../../units/refusal';
+import { fromSiValue, MeopError, procedure, type Quantity, unitFor } from '../../units';
 import { numberOf, step } from '../failure-mode/calculation';
 import { failureMargin } from '../failure-mode/failure-margin';
 import type { PartId } from '../failure-mode/part-name';
 import { type HolePattern, holePattern } from '../holes';
 import { jointCautions } from './joint-cautions';
-import { jointFields } from './joint-fields';
+import { type RadialBoltJoint, type RadialBoltJointValues, radialBoltJoint } from './joint-inputs';
 import { jointMode, type ModeRule, rulesFor } from './joint-modes';
 import { peakOf } from './joint-peak';
 import { type JointMode, type JointReview, jointReview } from './joint-review';
-import { jointStresses } from './joint-stresses';
-import type { RadialBoltJoint } from './radial-bolt-joint';
-import { type BoltsSi, jointSi, meetingDepth, readBolts, readParts, strengthsOf } from './read-joint';
+import { jointStresses, jointStressesSi } from './joint-stresses';
+import { type BoltsSi, boltsOf, jointSi, meetingDepth, partsOf, strengthsOf } from './read-joint';
 
 const name = 'reviewJoint';
 
 /**
- * Every way in which a closure held by radial bolts can fail, each with its margin: shear and bending of the bolts,
- * bearing of case and closure, tear-out, net section, threads of the closure, hoop at the holes (Lamé). The pressure
- * acts on the seal; the joint is as good as its least margin.
+ * Failure modes of a closure retained by radial bolts, each with its margin of safety: shear and bending of the bolts,
+ * bearing of case and closure, tear-out, net section, threads of the closure, hoop stress at the hole row (Lamé).
  *
- * @throws MeopError `unknown-field` for a name that is not a field, `out-of-domain` where parts do not go together, `unknown-name` for a thread, class or material,
- * `no-allowable` where a material has no minimum strength, `missing-field`
- * @example reviewJoint({ pressure: '1000 psi', caseOutsideDiameter: '3.5 in', caseWall: '0.25 in', caseMaterial: '6061-T6 drawn tube', closureMaterial: '6061-T6 bar', thread: '1/4-20', boltClass: 'grade 8', count: 12, edgeDistance: '0.5 in' }).endForce.in('lbf') // => 7068.583471
+ * @throws MeopError `out-of-domain` where parts do not fit, `no-allowable` where a material has no minimum strength
+ * @example reviewJoint({ pressure: '1000 psi', tube: { outsideDiameter: '3.5 in', wall: '0.25 in', material: '6061-T6 drawn tube' }, closureMaterial: '6061-T6 bar', thread: '1/4-20', boltClass: 'grade 8', count: 12, edgeDistance: '0.5 in' }).endForce.in('lbf') // => 7068.583471
  */
-export function reviewJoint(joint: RadialBoltJoint): JointReview {
-  return reviewJointAs(joint, 'joint');
-}
+export const reviewJoint = /* @__PURE__ */ procedure({
+  name,
+  title: 'Review of a joint of case and closure by radial bolts',
+  source: 'the formula of each mode, with its source',
+  inputs: radialBoltJoint.fields,
+  checks: radialBoltJoint.checks,
+  gives: 'the margin of safety of every failure mode of the joint',
+  example: {
+    pressure: '1000 psi',
+    tube: { outsideDiameter: '3.5 in', wall: '0.25 in', material: '6061-T6 drawn tube' },
+    closureMaterial: '6061-T6 bar',
+    thread: '1/4-20',
+    boltClass: 'grade 8',
+    count: 12,
+    edgeDistance: '0.5 in',
+  },
+  run: (joint): JointReview => reviewOf(joint, 'joint'),
+  si: jointStressesSi,
+});
 
 /** {@link reviewJoint} under the name of a part of a motor. */
-export function reviewJointAs(joint: RadialBoltJoint, part: PartId): JointReview {
-  requireFields(name, joint, jointFields);
-  const parts = readParts(joint);
-  const bolts = readBolts(joint, parts);
+export const reviewJointAs = (joint: RadialBoltJoint, part: PartId): JointReview =>
+  reviewOf(radialBoltJoint.read(joint, { procedure: name, path: '' }), part);
+
+const refused = (path: string, given: unknown, expected: string, remedy: string): MeopError =>
+  new MeopError({ code: 'out-of-domain', procedure: name, path, given, expected, remedy });
+
+function reviewOf(joint: RadialBoltJointValues, part: PartId): JointReview {
+  const parts = partsOf(joint);
+  const bolts = boltsOf(joint, parts);
   const pattern = patternOf(joint, bolts);
   const length = (si: number): Quantity<'length'> => fromSiValue(si, 'length', parts.lengthUnit);
   const deepest = meetingDepth(parts, bolts.count, bolts.thread.majorDiameter.si);
   if (bolts.engagement > deepest)
-    throw refusal(
-      name,
+    throw refused(
       'engagement',
       joint.engagement ?? length(bolts.engagement),
-      'less engagement, or fewer or smaller bolts,',
-      `the tapped holes of ${bolts.count} bolts meet ${length(Math.max(0, deepest))} deep in the closure`,
+      `at most ${length(Math.max(0, deepest))}, the depth at which the tapped holes of ${bolts.count} bolts meet in the closure`,
+      'Reduce the engagement, or use fewer or smaller bolts',
     );
   const strengths = strengthsOf(parts, bolts);
-  if (parts.preload >= strengths.boltUltimate.si * bolts.thread.tensileStressArea.si)
-    throw refusal(name, 'preload', joint.preload, 'less than what breaks the bolt');
+  const breaking = strengths.boltUltimate.si * bolts.thread.tensileStressArea.si;
+  if (joint.preload.si >= breaking)
+    throw refused(
+      'preload',
+      joint.preload,
+      `less than the breaking load of a bolt (${fromSiValue(breaking, 'force', unitFor('force', joint.preload.unit))})`,
+      'Tighten less',
+    );
   const stresses = jointStresses(jointSi(parts, bolts, strengths), step);
   if (!Number.isFinite(numberOf(stresses.netSection)))
-    throw refusal(
-      name,
+    throw refused(
       'rowSpacing',
       joint.rowSpacing,
-      'a greater distance of the rows',
-      'along the zigzag from row to row nothing is left of the wall',
+      'large enough to leave a net section on the zigzag path between rows',
+      'Increase the row spacing',
     );
-  const { factors, pressure, pressureUnit } = parts;
+  const { factors, pressureUnit } = parts;
+  const pressure = joint.pressure.si;
   const unit = unitFor('stress', pressureUnit.us ? 'psi' : 'MPa');
   const temperature = {
-    case: temperatureOf(joint.caseTemperature),
-    closure: temperatureOf(joint.closureTemperature),
-    bolt: temperatureOf(parts.boltTemperature),
+    case: joint.tube.wallTemperature,
+    closure: joint.closureTemperature,
+    bolt: parts.boltTemperature,
   };
   const rules = rulesFor(stresses);
   const modes = rules.map(
@@ -79,7 +100,7 @@ export function reviewJointAs(joint: RadialBoltJoint, part: PartId): JointReview
   const force = (si: number): Quantity<'force'> =>
     fromSiValue(si, 'force', unitFor('force', pressureUnit.us ? 'lbf' : 'N'));
   return jointReview({
-    pressure: fromSiValue<'gauge pressure'>(pressure, 'gauge pressure', pressureUnit),
+    pressure: joint.pressure,
     endForce: force(stresses.endForce.value),
     boltLoad: force(stresses.boltLoad.value),
     shareFactor: numberOf(stresses.shareFactor),
@@ -98,26 +119,20 @@ export function reviewJointAs(joint: RadialBoltJoint, part: PartId): JointReview
   });
 }
 
-/** The holes of a joint; refuses more than fit. */
-function patternOf(joint: RadialBoltJoint, { holeDiameter, count, rows }: BoltsSi): HolePattern {
-  const unit = readInput('length', 'edgeDistance', joint.edgeDistance, name).unit;
+/** The holes of a joint; an error where they do not fit. */
+function patternOf(joint: RadialBoltJointValues, bolts: BoltsSi): HolePattern {
+  const { tube, count, rows, rowSpacing, edgeDistance } = joint;
   try {
     return holePattern({
-      outsideDiameter: joint.caseOutsideDiameter,
-      wall: joint.caseWall,
+      outsideDiameter: tube.outsideDiameter,
+      wall: tube.wall,
       count,
       rows,
-      holeDiameter: fromSiValue<'length'>(holeDiameter, 'length', unit),
-      edgeDistance: joint.edgeDistance,
-      ...(joint.rowSpacing !== undefined && { rowSpacing: joint.rowSpacing }),
+      rowSpacing,
+      holeDiameter: fromSiValue<'length'>(bolts.holeDiameter, 'length', unitFor('length', edgeDistance.unit)),
+      edgeDistance,
     });
   } catch (error) {
     throw error instanceof MeopError ? error.within(name) : error;
   }
-}
-
-function temperatureOf(given: unknown): Quantity<'temperature'> | undefined {
-  if (given === undefined) return undefined;
-  const { si, unit } = readInput('temperature', 'temperature', given, name);
-  return fromSiValue(si, 'temperature', unit);
 }

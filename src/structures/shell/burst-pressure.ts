@@ -1,86 +1,89 @@
 import {
+  choice,
   fromSiValue,
   MeopError,
+  optional,
+  printable,
+  procedure,
   type Quantity,
-  type QuantityInput,
-  readInput,
+  ratio,
+  stress,
   table,
   unitFor,
+  type Values,
 } from '../../units';
-import { type FieldsOf, requireFields } from '../../units/known-fields';
-import { readPositive, refusal } from '../../units/refusal';
 import { barlowBurst, faupelBurst, meanDiameterBurst, svenssonBurst, turnerBurst } from './burst-formulas';
+import { hasWall, radii } from './cylinder';
 
-const procedure = 'burstPressure';
+const method = choice('burst method', ['Barlow', 'mean diameter', 'Turner', 'Faupel', 'Svensson']);
 
-/** A published way to estimate a burst pressure. */
-export type BurstMethod = 'Barlow' | 'mean diameter' | 'Turner' | 'Faupel' | 'Svensson';
+/** A published method to estimate a burst pressure. */
+export type BurstMethod = (typeof method.options)[number];
 
-/** A tube to burst. */
-export interface BurstInput {
-  readonly insideRadius: QuantityInput<'length'>;
-  readonly outsideRadius: QuantityInput<'length'>;
-  readonly ultimateStrength: QuantityInput<'stress'>;
-  /** Needed by Faupel, which is left out without it. */
-  readonly yieldStrength?: QuantityInput<'stress'>;
-  /** The exponent n; needed by Svensson, which is left out without it. */
-  readonly strainHardening?: number;
-  /** One method alone; every one that the givens allow where left out. */
-  readonly method?: BurstMethod;
-}
+const inputs = {
+  ...radii,
+  ultimateStrength: stress('S_u', 'ultimate strength', { above: 0, example: '42 ksi' }),
+  yieldStrength: optional(
+    stress('S_y', 'yield strength, required by the method of Faupel', { above: 0, example: '35 ksi' }),
+  ),
+  strainHardening: optional(
+    ratio('n', 'strain-hardening exponent, required by the method of Svensson', { example: 0.05 }),
+  ),
+  method: optional({ ...method, meaning: 'one method; all that the inputs allow where omitted' }),
+};
 
-/** One method's answer. */
+/** The estimate of one method. */
 export interface BurstEstimate {
   readonly method: BurstMethod;
   readonly pressure: Quantity<'gauge pressure'>;
   readonly source: string;
 }
 
-/** Burst pressure by several methods: the spread is part of the answer. */
+/** Burst pressure by several methods, with their spread. */
 export interface BurstPressure {
-  /** The least of the methods asked for. */
+  /** The minimum of the methods. */
   readonly pressure: Quantity<'gauge pressure'>;
-  /** Which method gives the least. */
+  /** The method of the minimum. */
   readonly method: BurstMethod;
   readonly estimates: readonly BurstEstimate[];
   readonly maxPressure: Quantity<'gauge pressure'>;
-  /** Greatest over least, minus 1. */
+  /** Maximum/minimum − 1. */
   readonly spread: number;
   readonly cautions: readonly string[];
   toString(): string;
 }
 
-const burstPressureFields: FieldsOf<BurstInput> = {
-  insideRadius: 'required',
-  outsideRadius: 'required',
-  ultimateStrength: 'required',
-  yieldStrength: 'optional',
-  strainHardening: 'optional',
-  method: 'optional',
-};
-
 /**
- * Burst pressure by several published methods, with the least and the spread. No method knows of holes, threads, scratches
+ * Burst pressure by several published methods, with the minimum and the spread. No method includes holes, threads, scratches
  * or welds: a case with bolt holes fails at its joint first.
  *
- * @throws MeopError `missing-field` where the method asked for needs a value that is not given, and as the formulas
+ * @throws MeopError `missing-field` where the method needs a value that is not given
  * @example burstPressure({ insideRadius: '1.5 in', outsideRadius: '1.75 in', ultimateStrength: '42 ksi', method: 'Barlow' }).pressure.in('psi') // => 6000
  */
-export function burstPressure(input: BurstInput): BurstPressure {
-  requireFields(procedure, input, burstPressureFields);
-  const { ultimateStrength, yieldStrength, strainHardening, method } = input;
-  const inside = readPositive('length', 'insideRadius', input.insideRadius, procedure);
-  const outside = readInput('length', 'outsideRadius', input.outsideRadius, procedure).si;
-  if (outside <= inside.si)
-    throw refusal(
-      procedure,
-      'outsideRadius',
-      input.outsideRadius,
-      `more than the inside radius (${input.insideRadius})`,
-    );
-  const length = (si: number): Quantity<'length'> => fromSiValue(si, 'length', inside.unit);
-  const tube = { outsideDiameter: length(2 * outside), wall: length(outside - inside.si), ultimateStrength };
-  const unit = unitFor('gauge pressure', inside.unit.us ? 'psi' : 'MPa');
+export const burstPressure = /* @__PURE__ */ procedure({
+  name: 'burstPressure',
+  title: 'Burst pressure of a plain tube by several methods',
+  source: 'the formula of each method, with its source',
+  inputs,
+  checks: [hasWall],
+  gives: 'the minimum of the methods, every estimate and their spread',
+  example: { insideRadius: '1.5 in', outsideRadius: '1.75 in', ultimateStrength: '42 ksi' },
+  run: (tube): BurstPressure => burstOf(tube),
+});
+
+function burstOf({
+  insideRadius,
+  outsideRadius,
+  ultimateStrength,
+  yieldStrength,
+  strainHardening,
+  method,
+}: Values<typeof inputs>): BurstPressure {
+  const shown = unitFor('length', insideRadius.unit);
+  const length = (si: number): Quantity<'length'> => fromSiValue(si, 'length', shown);
+  const [outside, inside] = [outsideRadius.si, insideRadius.si];
+  const tube = { outsideDiameter: length(2 * outside), wall: length(outside - inside), ultimateStrength };
+  const unit = unitFor('gauge pressure', shown.us ? 'psi' : 'MPa');
   const estimate = (
     name: BurstMethod,
     pressure: Quantity<'gauge pressure'>,
@@ -102,18 +105,13 @@ export function burstPressure(input: BurstInput): BurstPressure {
 
 function summary(estimates: readonly BurstEstimate[], asked: BurstMethod | undefined): BurstPressure {
   const [first] = estimates;
-  if (first === undefined && asked !== 'Faupel' && asked !== 'Svensson')
-    throw new MeopError(
-      'unknown-name',
-      `burstPressure: no method '${asked}'; known are Barlow, mean diameter, Turner, Faupel, Svensson`,
-      'method',
-      { value: asked, expected: 'the name of a burst method' },
-    );
   if (first === undefined) {
     const field = asked === 'Faupel' ? 'yieldStrength' : 'strainHardening';
-    throw new MeopError('missing-field', `burstPressure: the method ${asked} needs ${field}`, field, {
-      value: asked,
-      expected: field,
+    throw new MeopError({
+      code: 'missing-field',
+      procedure: 'burstPressure',
+      path: field,
+      expected: inputs[field].meaning,
     });
   }
   const by = (better: (a: number, b: number) => boolean): BurstEstimate =>
@@ -122,24 +120,24 @@ function summary(estimates: readonly BurstEstimate[], asked: BurstMethod | undef
   const greatest = by((a, b) => a > b);
   const spread = greatest.pressure.si / least.pressure.si - 1;
   const cautions = [
-    'burst formulas hold for a plain tube of ductile metal: no holes, threads, welds or scratches',
+    'The burst formulas are valid for a plain tube of ductile metal, without holes, threads, welds or scratches.',
     ...(asked === undefined
-      ? [`${estimates.length} methods differ by ${(100 * spread).toFixed(0)} %; the least is taken`]
+      ? [`${estimates.length} methods differ by ${(100 * spread).toFixed(0)} %; the minimum is used.`]
       : []),
   ];
-  const text = (): string =>
-    [
-      table(estimates.map(({ method, pressure, source }) => ({ method, pressure, source }))),
-      ...cautions.map((caution) => `caution: ${caution}`),
-    ].join('\n');
-  return {
-    pressure: least.pressure,
-    method: least.method,
-    estimates,
-    maxPressure: greatest.pressure,
-    spread,
-    cautions,
-    toString: text,
-    ...{ [Symbol.for('nodejs.util.inspect.custom')]: text },
-  };
+  return printable(
+    {
+      pressure: least.pressure,
+      method: least.method,
+      estimates,
+      maxPressure: greatest.pressure,
+      spread,
+      cautions,
+    },
+    () =>
+      [
+        table(estimates.map(({ method, pressure, source }) => ({ method, pressure, source }))),
+        ...cautions.map((caution) => `caution: ${caution}`),
+      ].join('\n'),
+  );
 }

@@ -3,13 +3,13 @@ import {
   gaugePressure,
   length,
   pressureDifference,
+  procedure,
   type Quantity,
-  type QuantityInput,
   stress,
 } from '../../units';
-import { type FieldsOf, requireFields } from '../../units/known-fields';
+import { cylinder } from './cylinder';
 import { elasticModulus, poissonRatio } from './elastic-inputs';
-import { type CylinderEnds, thickWallStress } from './thick-wall';
+import { thickWallStress } from './thick-wall';
 
 /**
  * Growth of a cylinder's radius from the stresses there (Hooke's law).
@@ -22,7 +22,7 @@ export const radialDisplacement = /* @__PURE__ */ formula({
   equation: 'u = r / E·(σ_h − ν·(σ_r + σ_l))',
   source: "Hooke's law in a cylinder, as in Roark's Formulas for Stress and Strain, thick-walled cylinders",
   inputs: {
-    radius: length('r', 'radius at which the growth is wanted'),
+    radius: length('r', 'radius of interest'),
     elasticModulus,
     poissonRatio,
     hoop: stress('σ_h', 'hoop stress'),
@@ -131,41 +131,27 @@ export const axialGrowth = /* @__PURE__ */ formula({
     (whole * pressure * a * a * (1 - 2 * poissonRatio)) / (elasticModulus * (b - a) * (b + a)),
 });
 
-/** A cylinder that grows. */
-export interface RadialGrowthInput {
-  readonly pressure: QuantityInput<'gauge pressure'>;
-  readonly externalPressure?: QuantityInput<'gauge pressure'>;
-  readonly insideRadius: QuantityInput<'length'>;
-  readonly outsideRadius: QuantityInput<'length'>;
-  /** Where the growth is wanted; the bore, against which a seal works, where left out. */
-  readonly radius?: QuantityInput<'length'>;
-  readonly elasticModulus: QuantityInput<'stress'>;
-  readonly poissonRatio: number;
-  /** Between the bolts and the pressure the wall carries the end force: default `'closed'`. */
-  readonly ends?: CylinderEnds;
-}
-
-const radialGrowthFields: FieldsOf<RadialGrowthInput> = {
-  pressure: 'required',
-  externalPressure: 'optional',
-  insideRadius: 'required',
-  outsideRadius: 'required',
-  radius: 'optional',
-  elasticModulus: 'required',
-  poissonRatio: 'required',
-  ends: 'optional',
-};
-
 /**
- * Growth of a cylinder's radius under pressure, by Lamé, any wall; open ends grow 15 to 20 % more than closed ones.
+ * Growth of the radius of a cylinder under pressure, by Lamé, any wall; open ends grow 15 to 20 % more than closed ones.
  *
- * @throws MeopError as {@link thickWallStress}
  * @example radialGrowth({ pressure: '6.894757 MPa', insideRadius: '38.1 mm', outsideRadius: '44.45 mm', elasticModulus: '68.9 GPa', poissonRatio: 0.33 }).in('µm').toFixed(3) // => '22.703'
  */
-export function radialGrowth(input: RadialGrowthInput): Quantity<'length'> {
-  requireFields('radialGrowth', input, radialGrowthFields);
-  const { elasticModulus, poissonRatio, ...cylinder } = input;
-  const { hoop, radial, longitudinal } = thickWallStress(cylinder);
-  const radius = input.radius ?? input.insideRadius;
-  return radialDisplacement({ radius, elasticModulus, poissonRatio, hoop, radial, longitudinal });
-}
+export const radialGrowth = /* @__PURE__ */ procedure({
+  name: 'radialGrowth',
+  title: 'Radial growth of a thick cylinder under pressure',
+  source: radialDisplacement.source,
+  inputs: { ...cylinder, elasticModulus, poissonRatio },
+  gives: 'the growth of the radius',
+  example: {
+    pressure: '6.894757 MPa',
+    insideRadius: '38.1 mm',
+    outsideRadius: '44.45 mm',
+    elasticModulus: '68.9 GPa',
+    poissonRatio: 0.33,
+  },
+  run: ({ elasticModulus, poissonRatio, ...tube }): Quantity<'length'> => {
+    const { hoop, radial, longitudinal } = thickWallStress(tube);
+    const radius = tube.radius ?? tube.insideRadius;
+    return radialDisplacement({ radius, elasticModulus, poissonRatio, hoop, radial, longitudinal });
+  },
+});

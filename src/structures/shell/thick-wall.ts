@@ -1,22 +1,6 @@
-import { fromSiValue, type Quantity, type QuantityInput, readInput, table, unitFor } from '../../units';
-import { type FieldsOf, requireFields } from '../../units/known-fields';
+import { fromSiValue, printable, procedure, type Quantity, table, unitFor } from '../../units';
+import { type CylinderEnds, cylinder } from './cylinder';
 import { lameHoopStress, lameLongitudinalStress, lameRadialStress, vonMisesStress } from './lame';
-
-/** Closed: the wall carries the end force. Open: something else does (a tie rod, a thrust stand). */
-export type CylinderEnds = 'closed' | 'open';
-
-/** A thick cylinder under pressure and where its stress is wanted. */
-export interface ThickWallInput {
-  readonly pressure: QuantityInput<'gauge pressure'>;
-  /** Zero gauge where left out. */
-  readonly externalPressure?: QuantityInput<'gauge pressure'>;
-  readonly insideRadius: QuantityInput<'length'>;
-  readonly outsideRadius: QuantityInput<'length'>;
-  /** The bore, where all stresses are worst, where left out. */
-  readonly radius?: QuantityInput<'length'>;
-  /** Default `'closed'`. */
-  readonly ends?: CylinderEnds;
-}
 
 /** The stresses at one radius, tension positive. */
 export interface ThickWallStress {
@@ -24,7 +8,7 @@ export interface ThickWallStress {
   readonly radial: Quantity<'stress'>;
   readonly longitudinal: Quantity<'stress'>;
   readonly vonMises: Quantity<'stress'>;
-  /** Greatest difference of principal stresses: twice the maximum shear. */
+  /** Maximum difference of principal stresses: twice the maximum shear stress. */
   readonly tresca: Quantity<'stress'>;
   toString(): string;
 }
@@ -38,11 +22,7 @@ export interface ThickWallStressSi {
   readonly tresca: number;
 }
 
-/**
- * {@link thickWallStress} on plain SI numbers; checks nothing.
- *
- * @example thickWallStressSi({ pressure: 3e6, insideRadius: 1, outsideRadius: 2, radius: 1 }).hoop // => 5000000
- */
+/** {@link thickWallStress} on plain SI numbers; checks nothing. */
 export function thickWallStressSi(cylinder: {
   readonly pressure: number;
   readonly externalPressure?: number;
@@ -63,46 +43,40 @@ export function thickWallStressSi(cylinder: {
   };
 }
 
-const thickWallStressFields: FieldsOf<ThickWallInput> = {
-  pressure: 'required',
-  externalPressure: 'optional',
-  insideRadius: 'required',
-  outsideRadius: 'required',
-  radius: 'optional',
-  ends: 'optional',
-};
-
 /**
- * Every stress in a thick cylinder at a radius, by Lamé. Exact for any wall; away from the ends by more than about √(r t).
+ * Every stress in a thick cylinder at a radius, by Lamé. Exact for any wall; valid farther from the ends than about √(r t).
  *
- * @throws MeopError as the formulas it is made of: {@link lameHoopStress}, {@link lameRadialStress}
  * @example thickWallStress({ pressure: '1000 psi', insideRadius: '1 in', outsideRadius: '2 in', radius: '1 in' }).hoop.in('psi') // => 1666.666667
  */
-export function thickWallStress(input: ThickWallInput): ThickWallStress {
-  requireFields('thickWallStress', input, thickWallStressFields);
-  const { pressure, externalPressure = '0 Pa', insideRadius, outsideRadius, ends = 'closed' } = input;
-  const radius = input.radius ?? insideRadius;
-  const hoop = lameHoopStress({ pressure, externalPressure, insideRadius, outsideRadius, radius });
-  const read = (kind: 'gauge pressure' | 'length', field: string, value: unknown): number =>
-    readInput(kind, field, value, 'thickWallStress').si;
-  const stresses = thickWallStressSi({
-    pressure: read('gauge pressure', 'pressure', pressure),
-    externalPressure: read('gauge pressure', 'externalPressure', externalPressure),
-    insideRadius: read('length', 'insideRadius', insideRadius),
-    outsideRadius: read('length', 'outsideRadius', outsideRadius),
-    radius: read('length', 'radius', radius),
-    ends,
-  });
-  const unit = unitFor('stress', hoop.unit);
-  const show = (si: number): Quantity<'stress'> => fromSiValue(si, 'stress', unit);
-  const result = {
-    hoop,
-    radial: show(stresses.radial),
-    longitudinal: show(stresses.longitudinal),
-    vonMises: show(stresses.vonMises),
-    tresca: show(stresses.tresca),
-  };
-  const text = (): string =>
-    table(Object.entries(result).map(([stress, value]) => ({ stress, value: value.toString() })));
-  return { ...result, toString: text, ...{ [Symbol.for('nodejs.util.inspect.custom')]: text } };
-}
+export const thickWallStress = /* @__PURE__ */ procedure({
+  name: 'thickWallStress',
+  title: 'Stresses in a thick cylinder at a radius',
+  source: lameHoopStress.source,
+  inputs: cylinder,
+  gives: 'the hoop, radial, longitudinal, von Mises and Tresca stress',
+  example: { pressure: '1000 psi', insideRadius: '1 in', outsideRadius: '2 in' },
+  run: ({ pressure, externalPressure, insideRadius, outsideRadius, ends, ...at }): ThickWallStress => {
+    const radius = at.radius ?? insideRadius;
+    const hoop = lameHoopStress({ pressure, externalPressure, insideRadius, outsideRadius, radius });
+    const stresses = thickWallStressSi({
+      pressure: pressure.si,
+      externalPressure: externalPressure.si,
+      insideRadius: insideRadius.si,
+      outsideRadius: outsideRadius.si,
+      radius: radius.si,
+      ends,
+    });
+    const show = (si: number): Quantity<'stress'> => fromSiValue(si, 'stress', unitFor('stress', hoop.unit));
+    const result = {
+      hoop,
+      radial: show(stresses.radial),
+      longitudinal: show(stresses.longitudinal),
+      vonMises: show(stresses.vonMises),
+      tresca: show(stresses.tresca),
+    };
+    return printable(result, () =>
+      table(Object.entries(result).map(([stress, value]) => ({ stress, value: value.toString() }))),
+    );
+  },
+  si: thickWallStressSi,
+});

@@ -2,22 +2,17 @@ import {
   formula,
   fromSiValue,
   gaugePressure,
-  length,
+  named,
+  procedure,
   type Quantity,
-  type QuantityInput,
-  readInput,
   stress,
   unitFor,
 } from '../../units';
-import { type FieldsOf, requireFields } from '../../units/known-fields';
-import { type Allowable, allowable } from '../materials/allowable';
-import type { MaterialName } from '../materials/library';
-import type { Material } from '../materials/material';
+import { type Allowable, allowableOf } from '../materials/allowable';
+import { materials } from '../materials/material-table';
+import { exposure, partTemperature } from '../materials/part-temperature';
+import { hasWall, radii } from './cylinder';
 
-const radii = {
-  insideRadius: length('r_i', 'inside radius'),
-  outsideRadius: length('r_o', 'outside radius'),
-};
 const isWall = (r: { readonly insideRadius: number; readonly outsideRadius: number }): true | string =>
   r.outsideRadius > r.insideRadius || 'the outside radius must be more than the inside radius';
 const squares = ({
@@ -49,7 +44,7 @@ export const yieldPressure = /* @__PURE__ */ formula({
 });
 
 /**
- * Pressure at which the hoop stress at the bore alone reaches the yield strength: what a hand calculation often means. It is
+ * Pressure at which the hoop stress at the bore alone reaches the yield strength, as often in hand calculations. It is
  * the lower of the two up to r_o/r_i = 1.17; in a thicker wall von Mises yields first ({@link yieldPressure}).
  *
  * @example hoopYieldPressure({ yieldStrength: '100 MPa', insideRadius: '1 in', outsideRadius: '2 in' }).in('MPa') // => 60
@@ -92,18 +87,7 @@ export const collapsePressure = /* @__PURE__ */ formula({
   },
 });
 
-/** A case whose wall is at some temperature. */
-export interface YieldPressuresInput {
-  readonly material: Material | MaterialName;
-  readonly insideRadius: QuantityInput<'length'>;
-  readonly outsideRadius: QuantityInput<'length'>;
-  /** Of the wall; room temperature where left out. */
-  readonly temperature?: QuantityInput<'temperature'>;
-  /** Time at that temperature; half an hour where left out. */
-  readonly exposure?: QuantityInput<'time'>;
-}
-
-/** Where a case at some temperature starts to yield. */
+/** Yield pressures of a case at its temperature. */
 export interface YieldPressures {
   /** First yield at the bore, von Mises, closed ends. */
   readonly firstYield: Quantity<'gauge pressure'>;
@@ -111,38 +95,48 @@ export interface YieldPressures {
   readonly hoopYield: Quantity<'gauge pressure'>;
   /** The whole wall yielded. */
   readonly fullYield: Quantity<'gauge pressure'>;
-  /** The yield strength taken, with its basis and source. */
+  /** The yield strength used, with its basis and source. */
   readonly yieldStrength: Allowable;
   readonly cautions: readonly string[];
 }
 
-const yieldPressuresFields: FieldsOf<YieldPressuresInput> = {
-  material: 'required',
-  insideRadius: 'required',
-  outsideRadius: 'required',
-  temperature: 'optional',
-  exposure: 'optional',
-};
-
 /**
  * Pressures at which a case starts to yield at a wall temperature.
  *
- * @throws MeopError as {@link allowable} and {@link yieldPressure}
+ * @throws MeopError `no-allowable` where the material has no minimum yield strength
  * @example yieldPressuresAtTemperature({ material: '6061-T6 drawn tube', insideRadius: '1.5 in', outsideRadius: '1.75 in', temperature: '200 degC' }).firstYield.in('psi').toFixed(0) // => '3715'
  */
-export function yieldPressuresAtTemperature(input: YieldPressuresInput): YieldPressures {
-  requireFields('yieldPressuresAtTemperature', input, yieldPressuresFields);
-  const { material, temperature, exposure, insideRadius, outsideRadius } = input;
-  const strength = allowable({ material, property: 'yield', temperature, exposure });
-  const given = { yieldStrength: strength.value, insideRadius, outsideRadius };
-  const { unit } = readInput('length', 'insideRadius', insideRadius, 'yieldPressuresAtTemperature');
-  const show = (p: Quantity<'gauge pressure'>): Quantity<'gauge pressure'> =>
-    fromSiValue(p.si, 'gauge pressure', unitFor('gauge pressure', unit.us ? 'psi' : 'MPa'));
-  return {
-    firstYield: show(yieldPressure(given)),
-    hoopYield: show(hoopYieldPressure(given)),
-    fullYield: show(collapsePressure(given)),
-    yieldStrength: strength,
-    cautions: strength.cautions,
-  };
-}
+export const yieldPressuresAtTemperature = /* @__PURE__ */ procedure({
+  name: 'yieldPressuresAtTemperature',
+  title: 'Yield pressures of a case at its wall temperature',
+  source: yieldPressure.source,
+  inputs: {
+    material: named('material of the case', materials, { example: '6061-T6 drawn tube' }),
+    ...radii,
+    temperature: partTemperature,
+    exposure,
+  },
+  checks: [hasWall],
+  gives: 'the pressures of first, hoop and full yield',
+  example: { material: '6061-T6 drawn tube', insideRadius: '1.5 in', outsideRadius: '1.75 in' },
+  run: ({ insideRadius, outsideRadius, ...part }): YieldPressures => {
+    const strength = allowableOf({
+      ...part,
+      property: 'yield',
+      edgeRatio: undefined,
+      direction: 'least',
+      basis: 'minimum',
+    });
+    const given = { yieldStrength: strength.value, insideRadius, outsideRadius };
+    const unit = unitFor('gauge pressure', unitFor('length', insideRadius.unit).us ? 'psi' : 'MPa');
+    const show = (p: Quantity<'gauge pressure'>): Quantity<'gauge pressure'> =>
+      fromSiValue(p.si, 'gauge pressure', unit);
+    return {
+      firstYield: show(yieldPressure(given)),
+      hoopYield: show(hoopYieldPressure(given)),
+      fullYield: show(collapsePressure(given)),
+      yieldStrength: strength,
+      cautions: strength.cautions,
+    };
+  },
+});
