@@ -328,7 +328,7 @@ describe('restraint', () => {
     '3/8_kN': plow('3/8 in').breakingForce.in('kN'),
     '3/8_safe_lbf': plow('3/8 in').breakingForce.in('lbf') / 5,
   });
-  const clips = terminationEfficiency('clips', { fibreCore: true }).efficiency;
+  const clips = terminationEfficiency({ termination: 'clips', fibreCore: true }).efficiency;
   check(
     'clip-efficiency',
     {

@@ -111,14 +111,14 @@ describe('terminations', () => {
     ['wedge socket', 0.75, 0.75],
     ['clips', 0.8, 0.8],
   ] as const)('%s', (termination, steel, fibre) => {
-    expect(terminationEfficiency(termination).efficiency).toBe(steel);
-    expect(terminationEfficiency(termination, { fibreCore: true }).efficiency).toBe(fibre);
+    expect(terminationEfficiency({ termination: termination }).efficiency).toBe(steel);
+    expect(terminationEfficiency({ termination: termination, fibreCore: true }).efficiency).toBe(fibre);
   });
   test('a swaged socket', () => {
-    expect(terminationEfficiency('swaged socket').efficiency).toBe(0.95);
-    expect(codeAndPathOf(() => terminationEfficiency('swaged socket', { fibreCore: true }))).toBe(
-      'out-of-domain termination',
-    );
+    expect(terminationEfficiency({ termination: 'swaged socket' }).efficiency).toBe(0.95);
+    expect(
+      codeAndPathOf(() => terminationEfficiency({ termination: 'swaged socket', fibreCore: true })),
+    ).toBe('out-of-domain termination');
   });
   // Maker's table of clips (published, seen): 3/8 in 6 1/2 in turnback, 45 ft lbf.
   test('clips', () => {

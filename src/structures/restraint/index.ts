@@ -1,5 +1,5 @@
 /**
- * What holds the motor and the stand: wire rope and its ends, the snatch when slack is taken up, shackles, anchors,
+ * Restraint of the motor and the stand: wire rope and terminations, snatch load when slack is taken up, shackles, anchors,
  * members of a thrust stand. Imports units, margins, threads and fasteners.
  *
  * @example snatchLoad({ load: '2 kN', stiffness: '1300 N/mm', slack: '0 mm' }).in('kN') // => 4
@@ -13,4 +13,4 @@ export * from './rope-strength';
 export * from './snatch-load';
 export * from './stand-members';
 export * from './termination';
-export * from './wire-rope';
+export { type WireRope, wireRope } from './wire-rope';

@@ -1,69 +1,73 @@
 import {
+  type Arguments,
+  area,
+  either,
+  force,
   fromSiValue,
-  type NamedKind,
+  inputs,
+  instance,
+  mass,
+  optional,
+  printable,
+  procedure,
   type Quantity,
-  type QuantityInput,
-  readInput,
+  stress,
   table,
+  unitFor,
   unitOf,
+  type Values,
 } from '../../units';
-import { type FieldsOf, requireFields } from '../../units/known-fields';
-import { readNotNegative, readPositive, refusal } from '../../units/refusal';
 import type { FailureMargin } from '../failure-mode';
 import { given, step } from '../failure-mode/calculation';
 import { failureMargin } from '../failure-mode/failure-margin';
 import type { FailureMode } from '../failure-mode/failure-mode';
 import { governing, marginTable } from '../margin';
-import { type AnchorBolts, anchorModes } from './anchor-bolts';
+import { anchorModes } from './anchor-bolts';
+import { restraint } from './restraint-groups';
 import { restraintStiffness, ropeMetallicArea, terminatedRopeStrength } from './rope-strength';
 import { requiredBreakingForce, ropeStiffness, snatchLoad } from './snatch-load';
 import { strutForce } from './stand-members';
-import { type Termination, terminationEfficiency } from './termination';
-import { type WireRope, type WireRopeInput, wireRope } from './wire-rope';
+import { terminationEfficiency } from './termination';
+import { isWireRope, type WireRope, wireRopeInputs, wireRopeOf } from './wire-rope';
 
-/** What holds a motor that breaks free of its stand. */
-export interface RopeRestraintInput {
-  /** Greatest thrust. */
-  readonly thrust: QuantityInput<'force'>;
-  /** How far the motor may move before the rope is tight; zero is a rope without slack, which still doubles the load. */
-  readonly slack: QuantityInput<'length'>;
-  /** Of the motor; gives the speed at which it takes up the slack. */
-  readonly mass?: QuantityInput<'mass'>;
-  readonly rope: WireRope | WireRopeInput;
-  readonly ropeLength: QuantityInput<'length'>;
-  /** Area of its wires; 0.472·d² (7x19) where left out. */
-  readonly metallicArea?: QuantityInput<'area'>;
-  /** 15 Msi (103 GPa) where left out. */
-  readonly modulus?: QuantityInput<'stress'>;
-  /** Ropes that share the load alike; 1 where left out. */
-  readonly legs?: number;
-  /** Between a rope and the thrust; 0 where left out. */
-  readonly legAngle?: QuantityInput<'angle'>;
-  readonly termination: Termination;
-  /** On the breaking force, 1 or more; 5 where left out. */
-  readonly designFactor?: number;
-  /** Working load limit of the shackle of one rope, as stamped on it. */
-  readonly shackle?: QuantityInput<'force'>;
-  /** What the ropes are anchored with. */
-  readonly anchor?: AnchorBolts;
-}
+const restraintInputs = {
+  thrust: force('F', 'maximum thrust', { above: 0, example: '2 kN' }),
+  ...restraint.fields,
+  rope: either('wire rope, or the result of wireRope', [
+    instance('wire rope', 'a WireRope', isWireRope),
+    inputs(wireRopeInputs, { meaning: restraint.fields.rope.meaning }),
+  ]),
+  mass: optional(
+    mass('m', 'mass of the motor, for the speed at which it takes up the slack', { example: '4 kg' }),
+  ),
+  metallicArea: optional(
+    area('A', 'area of the wires; 0.472·d² (7x19) where omitted', { example: '19 mm^2' }),
+  ),
+  modulus: optional(
+    stress('E', 'elastic modulus of the rope, about half of that of steel', { above: 0, example: '103 GPa' }),
+    15e6 * 6894.757293168361,
+  ),
+};
 
-/** What a restraint sees and holds. */
+/** A restraint of a motor that separates from its stand. */
+export type RopeRestraintInput = Arguments<typeof restraintInputs>;
+
+/** Loads and strengths of a restraint. */
 export interface RopeRestraint {
   readonly rope: WireRope;
-  /** Of all ropes together, along the thrust. */
+  /** Stiffness of all ropes together along the thrust. */
   readonly stiffness: Quantity<'stiffness'>;
-  /** Twice the thrust: the load were there no slack. */
+  /** Twice the thrust: the load without slack. */
   readonly suddenlyAppliedLoad: Quantity<'force'>;
-  /** The greatest load on the restraint. */
+  /** The maximum load on the restraint. */
   readonly snatchLoad: Quantity<'force'>;
   readonly impactFactor: number;
-  /** Where the mass is given. */
+  /** Speed at which the slack is taken up, where the mass is given. */
   readonly takeUpSpeed: Quantity<'speed'> | undefined;
   readonly ropeLoad: Quantity<'force'>;
-  /** Of the rope with its ends. */
+  /** Strength of the rope with its terminations. */
   readonly terminatedStrength: Quantity<'force'>;
-  /** From the catalogue, for this load and design factor. */
+  /** Catalogue strength required for this load and design factor. */
   readonly requiredBreakingForce: Quantity<'force'>;
   readonly margins: readonly FailureMargin[];
   readonly governing: FailureMargin;
@@ -71,55 +75,49 @@ export interface RopeRestraint {
   toString(): string;
 }
 
-const name = 'ropeRestraint';
-const fields: FieldsOf<RopeRestraintInput> = {
-  thrust: 'required',
-  slack: 'required',
-  mass: 'optional',
-  rope: 'required',
-  ropeLength: 'required',
-  metallicArea: 'optional',
-  modulus: 'optional',
-  legs: 'optional',
-  legAngle: 'optional',
-  termination: 'required',
-  designFactor: 'optional',
-  shackle: 'optional',
-  anchor: 'optional',
-};
-
 /**
- * Whether wire ropes hold a motor that breaks free at full thrust and takes up their slack, with shackle and anchor.
- * By the energy method: motor and anchorage rigid, rope elastic and massless, thrust kept up throughout. Do not count
- * on a rope for what a barrier is there for.
+ * Loads and margins of wire ropes that restrain a motor which separates at full thrust and takes up their slack, with shackle and
+ * anchor. Energy method: motor and anchorage rigid, rope elastic and massless, thrust constant throughout. A rope does not
+ * replace a barrier.
  *
- * @throws MeopError `out-of-domain`, `unknown-name`, `unknown-field`
  * @example ropeRestraint({ thrust: '2 kN', slack: '0 mm', ropeLength: '1 m', rope: { diameter: '5/16 in', construction: '6x19 FC', grade: 'improved plow' }, termination: 'clips' }).requiredBreakingForce.in('kN') // => 25
  */
-export function ropeRestraint(input: RopeRestraintInput): RopeRestraint {
-  requireFields(name, input, fields);
-  const thrust = positive('force', 'thrust', input.thrust);
-  const slack = readNotNegative('length', 'slack', input.slack, name).si;
-  const length = positive('length', 'ropeLength', input.ropeLength);
-  const legs = input.legs ?? 1;
-  if (!(Number.isInteger(legs) && legs >= 1)) throw refusal(name, 'legs', legs, 'a whole number from 1');
-  const angle = input.legAngle === undefined ? 0 : readInput('angle', 'legAngle', input.legAngle, name).si;
-  if (!(angle >= 0 && angle < Math.PI / 2))
-    throw refusal(name, 'legAngle', input.legAngle, 'an angle from 0 to below 90 deg');
-  const designFactor = input.designFactor ?? 5;
-  if (!(designFactor >= 1 && Number.isFinite(designFactor)))
-    throw refusal(name, 'designFactor', designFactor, 'a design factor of 1 or more');
-  if (slack > 2 * length)
-    throw refusal(name, 'slack', input.slack, 'no more than twice the length of the rope');
+export const ropeRestraint = /* @__PURE__ */ procedure({
+  name: 'ropeRestraint',
+  title: 'Review of the wire-rope restraint of a motor',
+  source: snatchLoad.source,
+  inputs: restraintInputs,
+  checks: [
+    ({ slack, ropeLength }) =>
+      slack.si <= 2 * ropeLength.si
+        ? undefined
+        : {
+            path: 'slack',
+            given: slack,
+            expected: `at most twice the length of the rope (${ropeLength.times(2)})`,
+          },
+  ],
+  gives: 'the snatch load and the margin of safety of every part of the restraint',
+  example: {
+    thrust: '2 kN',
+    slack: '0 mm',
+    ropeLength: '1 m',
+    rope: { diameter: '5/16 in', construction: '6x19 FC', grade: 'improved plow' },
+    termination: 'clips',
+  },
+  run: (input): RopeRestraint => restraintOf(input),
+});
 
-  const rope = 'breakingForce' in input.rope ? input.rope : wireRope(input.rope);
-  const end = terminationEfficiency(input.termination, { fibreCore: rope.construction.includes('FC') });
-  const metallicArea =
-    input.metallicArea === undefined
-      ? step(ropeMetallicArea, { diameter: rope.diameter.si })
-      : positive('area', 'metallicArea', input.metallicArea);
-  const modulus =
-    input.modulus === undefined ? 15e6 * unitOf('psi').factor : positive('stress', 'modulus', input.modulus);
+function restraintOf({ legs, designFactor, mass, ...input }: Values<typeof restraintInputs>): RopeRestraint {
+  const [thrust, slack, length] = [input.thrust.si, input.slack.si, input.ropeLength.si];
+  const angle = input.legAngle.si;
+  const rope = isWireRope(input.rope) ? input.rope : wireRopeOf(input.rope);
+  const end = terminationEfficiency({
+    termination: input.termination,
+    fibreCore: rope.construction.includes('FC'),
+  });
+  const metallicArea = input.metallicArea?.si ?? step(ropeMetallicArea, { diameter: rope.diameter.si });
+  const modulus = input.modulus.si;
   const stiffness = step(restraintStiffness, {
     stiffness: step(ropeStiffness, { metallicArea, modulus, length }),
     count: legs,
@@ -127,7 +125,7 @@ export function ropeRestraint(input: RopeRestraintInput): RopeRestraint {
   });
   const peak = step(snatchLoad, { load: thrust, stiffness, slack });
   const perRope = step(strutForce, { load: peak, count: legs, angle });
-  const { unit } = readInput('force', 'thrust', input.thrust, name);
+  const unit = unitFor('force', input.thrust.unit);
   const force = (si: number): Quantity<'force'> => fromSiValue(si, 'force', unit);
   const { efficiency } = end;
   const strength = step(terminatedRopeStrength, { breakingForce: rope.breakingForce.si, efficiency });
@@ -136,15 +134,17 @@ export function ropeRestraint(input: RopeRestraintInput): RopeRestraint {
     ...rope.cautions,
     ...end.cautions,
     ...(legs > 1
-      ? ['ropes share alike only where their lengths do: one that is shorter takes the snatch alone']
+      ? [
+          'Ropes share the load equally only where their lengths are equal. A shorter rope carries the snatch load alone.',
+        ]
       : []),
     ...(input.metallicArea === undefined && rope.construction !== '7x19'
       ? [
-          `the wire area of ${rope.construction} is taken as that of 7x19 (engineering practice, no published source)`,
+          `metallicArea not specified; assumed the wire area of 7x19 for ${rope.construction} (engineering practice, no published source).`,
         ]
       : []),
-    ...(slack > 0 ? ['the snatch grows with the square root of the slack: take the slack out'] : []),
-    'the weight of the motor is left out: add it where it pulls with the thrust',
+    ...(slack > 0 ? ['The snatch load increases with the square root of the slack. Remove the slack.'] : []),
+    'The weight of the motor is neglected. Add it where it acts along the thrust.',
   ];
   const all = { part: 'restraint', calculation: perRope, unit } as const;
   const modes: readonly FailureMode[] = [
@@ -164,18 +164,17 @@ export function ropeRestraint(input: RopeRestraintInput): RopeRestraint {
             ...all,
             id: 'shackle-load',
             limit: 'rated load',
-            allowable: given('force', positive('force', 'shackle', input.shackle)),
+            allowable: given('force', input.shackle.si),
             factor: 1,
-            sources: ['working load limit, which contains the factor of its maker'],
+            sources: ['working load limit, which includes the factor of its manufacturer'],
             cautions: [
-              'in line with the bow only: a load from the side takes up to half away (engineering practice, no published source)',
+              'Load the shackle in line with its bow only. A side load reduces its strength by up to 50 % (engineering practice, no published source).',
             ],
           } as const,
         ]),
     ...(input.anchor === undefined ? [] : anchorModes(input.anchor, peak, unit)),
   ];
   const margins = modes.map((mode) => failureMargin(mode));
-  const mass = input.mass === undefined ? undefined : positive('mass', 'mass', input.mass);
   const result = {
     rope,
     stiffness: fromSiValue<'stiffness'>(stiffness.value, 'stiffness', unitOf('N/mm')),
@@ -185,7 +184,7 @@ export function ropeRestraint(input: RopeRestraintInput): RopeRestraint {
     takeUpSpeed:
       mass === undefined
         ? undefined
-        : fromSiValue<'speed'>(Math.sqrt((2 * thrust * slack) / mass), 'speed', unitOf('m/s')),
+        : fromSiValue<'speed'>(Math.sqrt((2 * thrust * slack) / mass.si), 'speed', unitOf('m/s')),
     ropeLoad: force(perRope.value),
     terminatedStrength: force(strength.value),
     requiredBreakingForce: force(requiredBreakingForce.si({ load: perRope.value, designFactor, efficiency })),
@@ -193,28 +192,24 @@ export function ropeRestraint(input: RopeRestraintInput): RopeRestraint {
     governing: governing(margins),
     cautions,
   };
-  const text = (): string => restraintText(result);
-  return { ...result, toString: text, ...{ [Symbol.for('nodejs.util.inspect.custom')]: text } };
+  return printable(result, () => restraintText(result));
 }
 
 function restraintText(r: Omit<RopeRestraint, 'toString'>): string {
   const rows = [
     { what: 'without slack', load: r.suddenlyAppliedLoad },
-    { what: `with the slack, ${r.impactFactor.toFixed(1)} times the thrust`, load: r.snatchLoad },
+    { what: `snatch load, ${r.impactFactor.toFixed(1)} times the thrust`, load: r.snatchLoad },
     { what: 'in one rope', load: r.ropeLoad },
-    { what: 'rope with its ends breaks at', load: r.terminatedStrength },
-    { what: 'catalogue strength needed', load: r.requiredBreakingForce },
+    { what: 'breaking strength with terminations', load: r.terminatedStrength },
+    { what: 'required catalogue strength', load: r.requiredBreakingForce },
   ];
   return [
     table(rows),
     '',
     marginTable(r.margins),
-    // Those of the margins stand below their table already.
+    // Those of the margins are listed below their table already.
     ...r.cautions
       .filter((caution) => !r.margins.some(({ cautions }) => cautions.includes(caution)))
       .map((caution) => `caution: ${caution}`),
   ].join('\n');
 }
-
-const positive = (kind: NamedKind, field: string, value: unknown): number =>
-  readPositive(kind, field, value, name).si;

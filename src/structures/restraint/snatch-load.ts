@@ -26,8 +26,8 @@ export const ropeStiffness = /* @__PURE__ */ formula({
 
 /**
  * Load in an elastic tether when a steady load takes up its slack: twice the load without slack, and much more with
- * it. With a weight as the load it is that of a weight dropped by the slack. The stand and the motor are taken as
- * rigid and the rope as massless, which errs on the high side.
+ * it. With a weight as the load it is that of a weight dropped by the slack. The stand and the motor are assumed
+ * rigid and the rope massless, which is conservative.
  *
  * @example snatchLoad({ load: '200 lbf', stiffness: '3687.5 lbf/in', slack: '12 in' }).in('lbf') // => 4411.887938
  */
@@ -41,7 +41,7 @@ export const snatchLoad = /* @__PURE__ */ formula({
     stiffness: stiffness('k', 'stiffness of the tether'),
     slack: length('s', 'slack before the tether is tight', { min: 0 }),
   },
-  output: force('P', 'greatest load in the tether'),
+  output: force('P', 'maximum load in the tether'),
   example: { load: '2 kN', stiffness: '1300 N/mm', slack: '20 mm' },
   si: ({ load, stiffness: k, slack }) => load + Math.sqrt(load * load + 2 * k * load * slack),
   solve: {
@@ -51,7 +51,7 @@ export const snatchLoad = /* @__PURE__ */ formula({
 });
 
 /**
- * How many times the steady load a tether sees when slack is taken up; 2 without slack.
+ * Maximum load in a tether when slack is taken up/steady load; 2 without slack.
  *
  * @example impactFactor({ load: '200 lbf', stiffness: '3687.5 lbf/in', slack: '12 in' }) // => 22.05943969
  */
@@ -65,25 +65,25 @@ export const impactFactor = /* @__PURE__ */ formula({
     stiffness: stiffness('k', 'stiffness of the tether'),
     slack: length('s', 'slack before the tether is tight', { min: 0 }),
   },
-  output: ratio('n', 'greatest load over steady load', { min: 2 }),
+  output: ratio('n', 'maximum load/steady load', { min: 2 }),
   example: { load: '2 kN', stiffness: '1300 N/mm', slack: '20 mm' },
   si: ({ load, stiffness: k, slack }) => 1 + Math.sqrt(1 + (2 * k * slack) / load),
 });
 
 /**
- * The catalogue strength a rope needs for a load.
+ * The catalogue strength required of a rope for a load.
  *
  * @example requiredBreakingForce({ load: '4 kN', designFactor: 5, efficiency: 0.8 }).in('kN') // => 25
  */
 export const requiredBreakingForce = /* @__PURE__ */ formula({
   name: 'requiredBreakingForce',
-  title: 'Breaking force that a rope needs',
+  title: 'Required breaking force of a rope',
   equation: 'B = N·P / η',
   source: 'Definition; a safe load of one fifth of the breaking force is that of rope tables',
   inputs: {
-    load: force('P', 'greatest load in one rope'),
+    load: force('P', 'maximum load in one rope'),
     designFactor: ratio('N', 'design factor', { above: 0 }),
-    efficiency: ratio('η', 'what of the rope its ends keep', { above: 0, max: 1 }),
+    efficiency: ratio('η', 'termination efficiency', { above: 0, max: 1 }),
   },
   output: force('B', 'minimum breaking force of the rope'),
   example: { load: '4 kN', designFactor: 5, efficiency: 0.8 },

@@ -22,8 +22,8 @@ export const strutForce = /* @__PURE__ */ formula({
   source: 'Statics',
   inputs: {
     load: force('F', 'load along the axis of the stand'),
-    count: count('n', 'members that share it alike'),
-    angle: optional(angle('θ', 'between a member and the axis', { min: 0, below: Math.PI / 2 }), 0),
+    count: count('n', 'members that share it equally'),
+    angle: optional(angle('θ', 'angle between a member and the axis', { min: 0, below: Math.PI / 2 }), 0),
   },
   output: force('N', 'axial force in a member'),
   example: { load: '3 kN', count: 3, angle: '25 deg' },
@@ -45,7 +45,7 @@ export const eulerBucklingLoad = /* @__PURE__ */ formula({
   source: "Euler; Shigley's Mechanical Engineering Design, 9th ed., section 4-12",
   inputs: {
     elasticModulus: stress('E', "Young's modulus", { above: 0 }),
-    secondMoment: secondMomentOfArea('I', 'least second moment of area'),
+    secondMoment: secondMomentOfArea('I', 'minimum second moment of area'),
     length: length('L', 'length between its ends'),
     endFactor: optional(ratio('K', '1 pinned at both ends, 2 free at one end', { min: 0.5 }), 1),
   },
@@ -62,23 +62,23 @@ export const eulerBucklingLoad = /* @__PURE__ */ formula({
 });
 
 /**
- * Pull on each anchor at the back of a stand that a thrust tries to tip over; negative where its weight holds it down.
+ * Uplift of each rear anchor of a stand under a horizontal thrust; negative where the weight of the stand exceeds it.
  *
  * @example anchorUplift({ thrust: '2 kN', height: '0.5 m', anchorSpacing: '1 m', weight: '400 N', count: 2 }).in('N') // => 400
  */
 export const anchorUplift = /* @__PURE__ */ formula({
   name: 'anchorUplift',
-  title: 'Pull on the anchors of a stand that would tip',
+  title: 'Uplift of the rear anchors of a stand',
   equation: 'R = (F·h / b − W / 2) / n',
-  source: 'Statics: moments about the front anchors, weight over the middle',
+  source: 'Statics: moments about the front anchors, weight at mid-span',
   inputs: {
     thrust: force('F', 'thrust, level'),
-    height: length('h', 'height of the thrust over the base'),
-    anchorSpacing: length('b', 'distance between front and back anchors'),
+    height: length('h', 'height of the thrust axis above the base'),
+    anchorSpacing: length('b', 'distance between front and rear anchors'),
     weight: force('W', 'weight of the stand', { min: 0 }),
-    count: count('n', 'anchors at the back'),
+    count: count('n', 'anchors at the rear'),
   },
-  output: force('R', 'pull on one anchor'),
+  output: force('R', 'uplift of one anchor'),
   example: { thrust: '2 kN', height: '0.5 m', anchorSpacing: '1 m', weight: '400 N', count: 2 },
   si: ({ thrust, height, anchorSpacing, weight, count: n }) =>
     ((thrust * height) / anchorSpacing - weight / 2) / n,

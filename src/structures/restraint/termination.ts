@@ -1,16 +1,12 @@
-import { fromSiValue, MeopError, type Quantity, type QuantityInput, readInput, unitOf } from '../../units';
-import { type FieldsOf, requireFields } from '../../units/known-fields';
+import { flag, fromSiValue, MeopError, optional, procedure, type Quantity, unitOf } from '../../units';
+import { restraint, rope } from './restraint-groups';
 
-/** How a rope ends. */
-export type Termination =
-  | 'poured socket'
-  | 'swaged socket'
-  | 'swaged sleeve'
-  | 'hand-tucked splice'
-  | 'wedge socket'
-  | 'clips';
+const { termination } = restraint.fields;
 
-/** What of the rope's strength its end keeps. */
+/** A termination of a rope. */
+export type Termination = ReturnType<typeof termination.read>;
+
+/** Breaking strength of the rope with the termination/that of the rope. */
 export interface TerminationEfficiency {
   readonly efficiency: number;
   readonly source: string;
@@ -23,62 +19,59 @@ const source = 'US Army TM 5-3810-305-10, table 4, termination efficiencies';
 const efficiencies: Readonly<
   Record<Termination, readonly [steel: number, fibre: number | undefined, caution: string]>
 > = {
-  'poured socket': [1, 1, 'only as good as the pouring: proof-load it'],
-  'swaged socket': [0.95, undefined, 'only with the machine and dies of the maker'],
+  'poured socket': [1, 1, 'the strength depends on the pouring: proof-load it'],
+  'swaged socket': [0.95, undefined, 'only with the machine and dies of the manufacturer'],
   'swaged sleeve': [
     0.95,
     0.925,
-    'with a thimble, the right sleeve and the crimps its maker asks for: gauge every crimp',
+    'with a thimble, the specified sleeve and number of crimps: gauge every crimp',
   ],
   'hand-tucked splice': [0.86, 0.86, 'with a thimble; 0.76 in stainless rope'],
-  'wedge socket': [0.75, 0.75, '0.75 to 0.95 by design; the low end is taken'],
+  'wedge socket': [0.75, 0.75, '0.75 to 0.95 by design; the minimum is used'],
   clips: [
     0.8,
     0.8,
-    'with a thimble, the full number of clips, saddles on the live end, torqued, and torqued again after the first load',
+    'with a thimble, the full number of clips, saddles on the live end, torqued, and retorqued after the first load',
   ],
 };
 
-const terminationEfficiencyFields: FieldsOf<NonNullable<Parameters<typeof terminationEfficiency>[1]>> = {
-  fibreCore: 'optional',
-};
-
 /**
- * What of the rope's strength an end keeps. Tests have found ends weaker than these handbook figures (J. Eng. Mater.
- * Technol. 103 (1981) 164, abstract): proof-load what lives depend on.
+ * Breaking strength of a rope with its termination/that of the rope. Tests have found terminations weaker than these handbook
+ * values (J. Eng. Mater. Technol. 103 (1981) 164, abstract): proof-load every restraint on which lives depend.
  *
- * @throws MeopError `unknown-name`; `out-of-domain` where nothing is established for the core
- * @example terminationEfficiency('clips').efficiency // => 0.8
+ * @throws MeopError `out-of-domain` where no value is established for the core
+ * @example terminationEfficiency({ termination: 'clips' }).efficiency // => 0.8
  */
-export function terminationEfficiency(
-  termination: Termination,
-  options: { readonly fibreCore?: boolean } = {},
-): TerminationEfficiency {
-  requireFields('terminationEfficiency', options, terminationEfficiencyFields);
-  const { fibreCore = false } = options;
-  if (!Object.hasOwn(efficiencies, termination))
-    throw new MeopError(
-      'unknown-name',
-      `terminationEfficiency: no termination '${String(termination)}'; known are ${Object.keys(efficiencies).join(', ')}`,
-      'termination',
-      { value: termination },
-    );
-  const [steel, fibre, caution] = efficiencies[termination];
-  const efficiency = fibreCore ? fibre : steel;
-  if (efficiency === undefined)
-    throw new MeopError(
-      'out-of-domain',
-      `terminationEfficiency: a ${termination} is not established for ropes with a fibre core: take a steel core or another end`,
-      'termination',
-      { value: termination },
-    );
-  return { efficiency, source, cautions: [`${termination}: ${caution}`] };
-}
+export const terminationEfficiency = /* @__PURE__ */ procedure({
+  name: 'terminationEfficiency',
+  title: 'Efficiency of a rope termination',
+  source,
+  inputs: {
+    termination,
+    fibreCore: optional(flag('whether the rope has a fibre core', { example: false }), false),
+  },
+  gives: 'the efficiency with its cautions',
+  example: { termination: 'clips' },
+  run: ({ termination, fibreCore }): TerminationEfficiency => {
+    const [steel, fibre, caution] = efficiencies[termination];
+    const efficiency = fibreCore ? fibre : steel;
+    if (efficiency === undefined)
+      throw new MeopError({
+        code: 'out-of-domain',
+        procedure: 'terminationEfficiency',
+        path: 'termination',
+        given: termination,
+        expected: 'a termination with an established efficiency for a fibre core',
+        remedy: 'Use a steel core or another termination',
+      });
+    return { efficiency, source, cautions: [`${termination}: ${caution}`] };
+  },
+});
 
-/** How an end with U-bolt clips is made. */
+/** A termination with U-bolt clips. */
 export interface RopeClips {
   readonly count: number;
-  /** Rope turned back behind the thimble. */
+  /** Length of rope turned back behind the thimble. */
   readonly turnback: Quantity<'length'>;
   readonly spacing: Quantity<'length'>;
   readonly torque: Quantity<'torque'>;
@@ -97,34 +90,43 @@ const clipRows: readonly (readonly [sixteenths: number, turnback: number, torque
   [8, 11.5, 65],
 ];
 
-const ropeClipsFields: FieldsOf<Parameters<typeof ropeClips>[0]> = { diameter: 'required' };
-
 /**
- * U-bolt clips for a rope of 1/8 to 1/2 in: at least three, though makers' tables allow two to 7/16 in.
+ * U-bolt clips for a rope of 1/8 to 1/2 in: at least three, although tables of manufacturers allow two to 7/16 in.
  *
  * @throws MeopError `unknown-name` for a diameter that is not in the table
  * @example ropeClips({ diameter: '1/4 in' }).torque.in('ft*lbf') // => 15
  */
-export function ropeClips(options: { readonly diameter: QuantityInput<'length'> }): RopeClips {
-  requireFields('ropeClips', options, ropeClipsFields);
-  const { diameter } = options;
-  const { si } = readInput('length', 'diameter', diameter, 'ropeClips');
-  const row = clipRows.find(([size]) => Math.abs((size * 0.0254) / 16 - si) <= 0.01 * si);
-  if (!row)
-    throw new MeopError(
-      'unknown-name',
-      `ropeClips: diameter: ${String(diameter)} given; known are 1/8, 3/16, 1/4, 5/16, 3/8, 7/16 and 1/2 in`,
-      'diameter',
-      { value: diameter },
-    );
-  const [, turnback, torque] = row;
-  return {
-    count: 3,
-    turnback: fromSiValue(turnback * 0.0254, 'length', unitOf('in')),
-    spacing: fromSiValue(6 * si, 'length', unitOf('in')),
-    torque: fromSiValue(torque * unitOf('ft*lbf').factor, 'torque', unitOf('ft*lbf')),
-    source:
-      'maker’s table of wire rope clips (turnback, torque); spacing of six diameters and three clips at least: engineering practice, no published source',
-    cautions: ['U-bolts on the dead end, saddles on the live end', 'torque again after the first load'],
-  };
-}
+export const ropeClips = /* @__PURE__ */ procedure({
+  name: 'ropeClips',
+  title: 'U-bolt clips of a rope termination',
+  source:
+    'table of a manufacturer of wire rope clips (turnback, torque); spacing of six diameters and at least three clips: engineering practice, no published source',
+  inputs: { diameter: rope.fields.diameter },
+  gives: 'number, turnback, spacing and torque of the clips',
+  example: { diameter: '1/4 in' },
+  run: ({ diameter }): RopeClips => {
+    const { si } = diameter;
+    const row = clipRows.find(([size]) => Math.abs((size * 0.0254) / 16 - si) <= 0.01 * si);
+    if (!row)
+      throw new MeopError({
+        code: 'unknown-name',
+        procedure: 'ropeClips',
+        path: 'diameter',
+        given: String(diameter),
+        note: 'rope diameter',
+        expected: '1/8, 3/16, 1/4, 5/16, 3/8, 7/16 and 1/2 in',
+      });
+    const [, turnback, torque] = row;
+    return {
+      count: 3,
+      turnback: fromSiValue(turnback * 0.0254, 'length', unitOf('in')),
+      spacing: fromSiValue(6 * si, 'length', unitOf('in')),
+      torque: fromSiValue(torque * unitOf('ft*lbf').factor, 'torque', unitOf('ft*lbf')),
+      source: ropeClips.source,
+      cautions: [
+        'Fit the U-bolts on the dead end and the saddles on the live end.',
+        'Retorque after the first load.',
+      ],
+    };
+  },
+});

@@ -1,18 +1,17 @@
-import { fromSiValue, MeopError, type Quantity, type QuantityInput, unitOf } from '../../units';
-import { type FieldsOf, requireFields } from '../../units/known-fields';
-import { readPositive } from '../../units/refusal';
+import {
+  either,
+  fromSiValue,
+  MeopError,
+  procedure,
+  type Quantity,
+  ratio,
+  unitOf,
+  type Values,
+} from '../../units';
+import { rope } from './restraint-groups';
 import { breakingFactors, type RopeTable, ropeGrades, ropeTables } from './wire-rope-table';
 
-/** Which steel wire rope. */
-export interface WireRopeInput {
-  readonly diameter: QuantityInput<'length'>;
-  /** `'7x19'`, `'7x7'`, `'6x19 FC'` (fibre core), `'6x19 IWRC'` (steel core), and others. */
-  readonly construction: string;
-  /** `'aircraft carbon'`, `'aircraft stainless'`, `'improved plow'`, or a rope grade 1570, 1770 or 1960 in N/mm². */
-  readonly grade: string | number;
-}
-
-/** A steel wire rope: the least load at which a new one breaks, without its ends. */
+/** A steel wire rope with its minimum breaking force when new, without terminations. */
 export interface WireRope {
   readonly diameter: Quantity<'length'>;
   readonly construction: string;
@@ -22,28 +21,45 @@ export interface WireRope {
   readonly cautions: readonly string[];
 }
 
+/** Whether a value is a wire rope with its strength. */
+export const isWireRope = (value: unknown): value is WireRope =>
+  typeof value === 'object' && value !== null && 'breakingForce' in value && 'construction' in value;
+
 const name = 'wireRope';
 const sixtyFourth = 0.0254 / 64;
 
-const wireRopeFields: FieldsOf<WireRopeInput> = {
-  diameter: 'required',
-  construction: 'required',
-  grade: 'required',
+/** The inputs of a wire rope. */
+export const wireRopeInputs = {
+  ...rope.fields,
+  grade: either(
+    rope.fields.grade.meaning,
+    [rope.fields.grade, ratio('R', 'rope grade in N/mm²: 1570, 1770 or 1960')],
+    { example: 'aircraft carbon' },
+  ),
 };
 
 /**
- * The minimum breaking force of a steel wire rope. Ropes of one construction and diameter differ by a quarter with
- * their grade: aircraft cable and general rope are not to be exchanged.
+ * The minimum breaking force of a steel wire rope. Ropes of one construction and diameter differ by 25 % with
+ * their grade: aircraft cable and general rope are not interchangeable.
  *
  * @throws MeopError `unknown-name` for a construction, grade or diameter that is in no table
  * @example wireRope({ diameter: '1/8 in', construction: '7x19', grade: 'aircraft carbon' }).breakingForce.in('lbf') // => 2000
  */
-export function wireRope(options: WireRopeInput): WireRope {
-  requireFields('wireRope', options, wireRopeFields);
-  const { diameter, grade } = options;
-  const construction = String(options.construction).replace(/ fib(?:re|er) core$/i, ' FC');
-  const { si, unit } = readPositive('length', 'diameter', diameter, name);
-  const shown = { diameter: fromSiValue<'length'>(si, 'length', unit), construction, grade: String(grade) };
+export const wireRope = /* @__PURE__ */ procedure({
+  name,
+  title: 'Minimum breaking force of a steel wire rope',
+  source: 'EN 12385-4 for rope grades in N/mm²; the table of each construction and grade otherwise',
+  inputs: wireRopeInputs,
+  gives: 'the rope with its minimum breaking force',
+  example: { diameter: '1/8 in', construction: '7x19', grade: 'aircraft carbon' },
+  run: (given) => wireRopeOf(given),
+});
+
+/** The same from values that are read. */
+export function wireRopeOf({ diameter, grade, construction: text }: Values<typeof wireRopeInputs>): WireRope {
+  const construction = text.replace(/ fib(?:re|er) core$/i, ' FC');
+  const { si } = diameter;
+  const shown = { diameter, construction, grade: String(grade) };
   const number = Number(grade);
   if (Number.isFinite(number)) {
     const factor = breakingFactors[construction];
@@ -66,7 +82,7 @@ export function wireRope(options: WireRopeInput): WireRope {
   if (!size)
     throw unknown(
       'diameter',
-      diameter,
+      String(diameter),
       sizes.map(({ sixtyFourths }) => `${inchText(sixtyFourths)} in`),
     );
   return {
@@ -74,7 +90,9 @@ export function wireRope(options: WireRopeInput): WireRope {
     breakingForce: fromSiValue(size.lbf * unitOf('lbf').factor, 'force', unitOf('lbf')),
     source: table.source,
     cautions: size.fromMemory
-      ? [`the strength of ${construction} ${inchText(size.sixtyFourths)} in is from memory`]
+      ? [
+          `The strength of ${construction} ${inchText(size.sixtyFourths)} in is quoted from memory, not verified.`,
+        ]
       : [],
   };
 }
@@ -99,14 +117,12 @@ function inchText(sixtyFourths: number): string {
   return `${top}/${bottom}`;
 }
 
-function unknown(field: string, value: unknown, known: readonly string[]): MeopError {
-  return new MeopError(
-    'unknown-name',
-    `${name}: ${field}: no '${String(value)}'; known are ${known.join(', ')}`,
-    field,
-    {
-      value,
-      expected: known.join(', '),
-    },
-  );
-}
+const unknown = (field: string, given: unknown, known: readonly string[]): MeopError =>
+  new MeopError({
+    code: 'unknown-name',
+    procedure: name,
+    path: field,
+    given: String(given),
+    note: field,
+    expected: known.join(', '),
+  });
