@@ -56,7 +56,7 @@ console.log(`${sized}\n`);
 console.log('— what it does at a tenth of the pressure —');
 const low = { gamma, expansionRatio, chamberPressure: '7 atm', ambientPressure } as const;
 const regime = nozzleRegime(low);
-console.log(`${regime.regime}, C_F ${regime.thrustCoefficient.toFixed(3)}; ${regime.cautions.join('; ')}`);
+console.log(`${regime.regime}, C_F ${regime.thrustCoefficient.toFixed(3)}. ${regime.cautions.join(' ')}`);
 console.log(`${separationPressure(low)}\n`);
 
 console.log('— the profile to turn —');
