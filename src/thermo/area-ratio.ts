@@ -12,30 +12,30 @@ const report1135 = 'NACA Report 1135 (1953), equations for isentropic flow of a 
  */
 export const areaRatio = /* @__PURE__ */ formula({
   name: 'areaRatio',
-  title: 'Area over sonic area in isentropic flow',
+  title: 'Area/sonic area ratio in isentropic flow',
   equation: 'A/A* = 1 / M·((1 + (γ − 1)·M² / 2) / ((γ + 1) / 2))^((γ + 1) / (2·(γ − 1)))',
   source: report1135,
   inputs: {
     mach: ratio('M', 'Mach number', { above: 0 }),
     gamma,
   },
-  output: ratio('A/A*', 'area over sonic area', { min: 1 }),
+  output: ratio('A/A*', 'area/sonic area ratio', { min: 1 }),
   example: { mach: 2, gamma: 1.4 },
   si: ({ mach, gamma }) => areaRatioSi(mach, gamma),
 });
 
 /**
- * Mach number at an area over the sonic area, solved in a proven bracket; to about one unit in the last place of what the
- * double `areaRatio` determines: near 1 an area rounded by 1e-16 moves Mach by 1e-16·(γ+1)/(4·|M−1|).
+ * Mach number at an area/sonic area ratio, solved in a proven bracket; to about one unit in the last place of what
+ * the double `areaRatio` determines: near 1 an area rounded by 1e-16 moves Mach by 1e-16·(γ+1)/(4·|M−1|).
  *
  * @example machFromAreaRatio({ areaRatio: 2, gamma: 1.4, branch: 'supersonic' }) // => 2.197198121
  */
 export const machFromAreaRatio = /* @__PURE__ */ procedure({
   name: 'machFromAreaRatio',
-  title: 'Mach number from area over sonic area in isentropic flow',
+  title: 'Mach number from area/sonic area ratio in isentropic flow',
   source: report1135,
   inputs: {
-    areaRatio: ratio('A/A*', 'area over sonic area; of a nozzle exit the expansion ratio', { above: 0 }),
+    areaRatio: ratio('A/A*', 'area/sonic area ratio; of a nozzle exit the expansion ratio', { above: 0 }),
     gamma,
     branch: machBranch,
   },
@@ -49,7 +49,7 @@ export const machFromAreaRatio = /* @__PURE__ */ procedure({
             path: 'areaRatio',
             given: areaRatio,
             expected: 'at least 1',
-            remedy: 'An expansion ratio is exit area over throat area, not the reverse',
+            remedy: 'An expansion ratio is exit area/throat area, not the reverse',
           },
   ],
   run: ({ areaRatio, gamma, branch }) => machFromAreaRatioSi(areaRatio, gamma, branch === 'supersonic'),

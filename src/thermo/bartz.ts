@@ -28,7 +28,7 @@ export const bartzSigma = /* @__PURE__ */ formula({
   equation: 'σ = (1 / 2·T_w/T_0·(1 + (γ − 1) / 2·M²) + 1 / 2)^(−(0.8 − ω / 5))·(1 + (γ − 1) / 2·M²)^(−ω / 5)',
   source: bartz,
   inputs: {
-    wallOverStagnation: ratio('T_w/T_0', 'wall over stagnation temperature', { above: 0 }),
+    wallOverStagnation: ratio('T_w/T_0', 'wall/stagnation temperature ratio', { above: 0 }),
     mach,
     gamma,
     viscosityExponent: optional(ratio('ω', 'exponent of viscosity against temperature', { min: 0 }), 0.6),
@@ -44,10 +44,12 @@ export const bartzSigma = /* @__PURE__ */ formula({
 });
 
 /**
- * Heat-transfer coefficient from the gas to a nozzle wall by Bartz's equation, in coherent units (no g). The heat flux is
- * this times adiabatic wall temperature less wall temperature, not stagnation less wall.
+ * Heat-transfer coefficient from the gas to a nozzle wall by Bartz's equation, in coherent units (no g). The heat
+ * flux is this times the difference of adiabatic wall temperature and wall temperature, not of stagnation and wall
+ * temperature.
  *
- * It rests on particle-free turbulent flow; for an exhaust of some 40 % condensed mass take it as an order of magnitude.
+ * It is valid for particle-free turbulent flow; for an exhaust with some 40 % condensed mass the result is an
+ * order of magnitude.
  *
  * @example bartzCoefficient({ throatDiameter: '12 mm', throatCurvatureRadius: '9 mm', viscosity: '6e-5 Pa*s', specificHeat: '1900 J/(kg*K)', prandtl: 0.65, chamberPressure: '5 MPa', characteristicVelocity: '900 m/s', sigma: 1.0816 }).in('W/(m^2*K)') // => 24440.8
  */
@@ -64,7 +66,7 @@ export const bartzCoefficient = /* @__PURE__ */ formula({
     prandtl,
     chamberPressure: absolutePressure('p_c', 'chamber stagnation pressure'),
     characteristicVelocity: speed('c*', 'characteristic velocity', { above: 0 }),
-    areaRatio: optional(ratio('A/A_t', 'local over throat area', { min: 1 }), 1),
+    areaRatio: optional(ratio('A/A_t', 'local/throat area ratio', { min: 1 }), 1),
     sigma: optional(ratio('σ', 'property-variation factor, see bartzSigma', { above: 0 }), 1),
   },
   output: heatTransferCoefficient('h', 'heat-transfer coefficient'),
@@ -97,7 +99,8 @@ export const bartzCoefficient = /* @__PURE__ */ formula({
 });
 
 /**
- * Temperature that an adiabatic wall takes: the stagnation temperature less what the boundary layer does not recover.
+ * Temperature of an adiabatic wall: the stagnation temperature minus the part that the boundary layer does not
+ * recover.
  *
  * @example adiabaticWallTemperature({ stagnationTemperature: '1600 K', gamma: 1.1359, mach: 1, prandtl: 0.82 }).in('K') // => 1593.4836
  */
@@ -128,7 +131,7 @@ export const adiabaticWallTemperature = /* @__PURE__ */ formula({
 });
 
 /**
- * Prandtl number of a combustion gas estimated from γ; good to about a fifth.
+ * Prandtl number of a combustion gas estimated from γ; accurate to about 20 %.
  *
  * @example prandtlEstimate({ gamma: 1.2387 }) // => 0.8058813
  */
@@ -147,7 +150,7 @@ export const prandtlEstimate = /* @__PURE__ */ formula({
 const estimateViscosity = (46.6e-10 * 0.45359237) / 0.0254;
 
 /**
- * Viscosity of a combustion gas estimated from its molar mass and temperature; good to about a fifth.
+ * Viscosity of a combustion gas estimated from its molar mass and temperature; accurate to about 20 %.
  *
  * @example combustionGasViscosity({ molarMass: '22.46 g/mol', temperature: '1600 K' }).in('Pa*s') // => 4.6941645e-5
  */

@@ -3,8 +3,8 @@ import { gamma, gasConstant } from './gas-inputs';
 import { vandenkerckhoveSi } from './isentropic-kernels';
 
 /**
- * Ideal characteristic velocity of a perfect gas at a choked throat. For an exhaust that carries droplets, γ and R are
- * those of the mixture ({@link twoPhaseMixture}): with the γ of the gas alone it comes out about 3 % low.
+ * Ideal characteristic velocity of a perfect gas at a choked throat. For an exhaust with droplets, γ and R are
+ * those of the mixture ({@link twoPhaseMixture}): with the γ of the gas alone it is about 3 % low.
  *
  * @example idealCharacteristicVelocity({ gamma: 1.2, gasConstant: '350 J/(kg*K)', temperature: '3000 K' }).in('m/s') // => 1580.024404
  */
@@ -32,7 +32,8 @@ export const idealCharacteristicVelocity = /* @__PURE__ */ formula({
 });
 
 /**
- * Characteristic velocity that a firing delivered: throat area times the integral of pressure, over the propellant burned.
+ * Characteristic velocity delivered by a firing: throat area times the integral of pressure, divided by the mass
+ * of propellant burned.
  *
  * @example deliveredCharacteristicVelocity({ throatArea: '113.097 mm^2', pressureIntegral: '9.6 MPa*s', propellantMass: '1.25 kg' }).in('m/s') // => 868.58496
  */
@@ -59,7 +60,7 @@ export const deliveredCharacteristicVelocity = /* @__PURE__ */ formula({
 });
 
 /**
- * c* efficiency: delivered over ideal characteristic velocity.
+ * c* efficiency: delivered/ideal characteristic velocity.
  *
  * @example characteristicVelocityEfficiency({ delivered: '868.585 m/s', ideal: '912 m/s' }) // => 0.952395833
  */

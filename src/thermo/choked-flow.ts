@@ -5,7 +5,7 @@ import { isentropicDensityRatioSi, isentropicPressureRatioSi, vandenkerckhoveSi 
 const report1135 = 'NACA Report 1135 (1953), isentropic flow at Mach 1';
 
 /**
- * Pressure at Mach 1 over stagnation pressure: a nozzle is choked when the back pressure is below this share.
+ * Pressure at Mach 1 over stagnation pressure: a nozzle is choked when the back pressure is below this fraction.
  *
  * @example criticalPressureRatio({ gamma: 1.4 }) // => 0.528281788
  */
@@ -15,7 +15,7 @@ export const criticalPressureRatio = /* @__PURE__ */ formula({
   equation: 'p*/p0 = (2 / (γ + 1))^(γ / (γ − 1))',
   source: report1135,
   inputs: { gamma },
-  output: ratio('p*/p0', 'sonic over stagnation pressure'),
+  output: ratio('p*/p0', 'sonic/stagnation pressure ratio'),
   example: { gamma: 1.4 },
   si: ({ gamma }) => isentropicPressureRatioSi(1, gamma),
 });
@@ -31,7 +31,7 @@ export const criticalTemperatureRatio = /* @__PURE__ */ formula({
   equation: 'T*/T0 = 2 / (γ + 1)',
   source: report1135,
   inputs: { gamma },
-  output: ratio('T*/T0', 'sonic over stagnation temperature'),
+  output: ratio('T*/T0', 'sonic/stagnation temperature ratio'),
   example: { gamma: 1.2 },
   si: ({ gamma }) => 2 / (gamma + 1),
   solve: { gamma: (value) => 2 / value - 1 },
@@ -48,13 +48,13 @@ export const criticalDensityRatio = /* @__PURE__ */ formula({
   equation: 'ρ*/ρ0 = (2 / (γ + 1))^(1 / (γ − 1))',
   source: report1135,
   inputs: { gamma },
-  output: ratio('ρ*/ρ0', 'sonic over stagnation density'),
+  output: ratio('ρ*/ρ0', 'sonic/stagnation density ratio'),
   example: { gamma: 1.4 },
   si: ({ gamma }) => isentropicDensityRatioSi(1, gamma),
 });
 
 /**
- * Vandenkerckhove function Γ(γ): the choked mass flow without its dimensions.
+ * Vandenkerckhove function Γ(γ): the dimensionless choked mass flow.
  *
  * @example vandenkerckhove({ gamma: 1.2 }) // => 0.648532
  */
@@ -97,8 +97,9 @@ export const chokedMassFlux = /* @__PURE__ */ formula({
 });
 
 /**
- * Mass flow through a choked throat. Only true while the back pressure is below the critical one: see {@link orificeFlow}
- * for a flow that may not be choked. Solved for `area` it sizes the throat for a mass flow, for `stagnationPressure` the chamber.
+ * Mass flow through a choked throat. Valid only while the back pressure is below the critical one: see {@link orificeFlow}
+ * for a flow that may not be choked. Solved for `area` it sizes the throat for a mass flow, for
+ * `stagnationPressure` the chamber.
  *
  * @example chokedMassFlow({ stagnationPressure: '1 MPa', stagnationTemperature: '800 K', area: '20 cm^2', gamma: 1.4, gasConstant: '287 J/(kg*K)' }).in('kg/s') // => 2.858014
  */

@@ -1,11 +1,11 @@
 // Powers whose exponent is large: at γ = 1.01 and Mach 50 the pressure ratio is 13.5^(-101), and a base rounded to a
-// double alone would cost a hundred units in the last place. The base is therefore carried as two doubles.
+// double alone would lose about 100 units in the last place. The base is therefore carried as two doubles.
 
 const splitter = 134217729; // 2^27 + 1
 
 /**
- * What rounding took from a product: `a·b − p`, exactly, for `p = a * b`.
- * Source: T. J. Dekker, "A floating-point technique for extending the available precision", Numer. Math. 18 (1971).
+ * Rounding error of a product: `a·b − p`, exactly, for `p = a * b`. Source: T. J. Dekker, "A floating-point
+ * technique for extending the available precision", Numer. Math. 18 (1971).
  */
 export function productError(a: number, b: number, p: number): number {
   const wideA = splitter * a;
@@ -17,13 +17,13 @@ export function productError(a: number, b: number, p: number): number {
   return lowA * lowB - (p - highA * highB - lowA * highB - highA * lowB);
 }
 
-/** What rounding took from a sum: `a + b − s`, exactly, for `s = a + b` (Knuth's two-sum). */
+/** Rounding error of a sum: `a + b − s`, exactly, for `s = a + b` (Knuth's two-sum). */
 export function sumError(a: number, b: number, s: number): number {
   const partB = s - a;
   return a - (s - partB) + (b - partB);
 }
 
-/** What is lost where `quotient = high / divisor` stands for `(high + low) / (divisor + divisorLow)`. */
+/** Error where `quotient = high / divisor` replaces `(high + low) / (divisor + divisorLow)`. */
 export function quotientError(
   high: number,
   low: number,

@@ -53,7 +53,7 @@ const species = /* @__PURE__ */ inputs(
 export const gasMixture = /* @__PURE__ */ procedure({
   name: 'gasMixture',
   title: 'Mixture of gases that do not react',
-  source: 'Ideal-gas mixture rules (Gibbs-Dalton), any thermodynamics text',
+  source: 'Ideal-gas mixture rules (Gibbs-Dalton), any thermodynamics textbook',
   inputs: { species: list('species of the mixture', species), by: partsBy },
   gives: 'molar mass, gas constant, specific heat, ratio of specific heats and fractions',
   example: {

@@ -5,7 +5,7 @@ const incropera = 'Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, 6
 const crossed = /* @__PURE__ */ length('L', 'length that the heat crosses');
 
 /**
- * Thermal diffusivity: how fast a material passes on a change of temperature.
+ * Thermal diffusivity: the rate at which a temperature change spreads in a material.
  *
  * @example thermalDiffusivityOf({ conductivity: '167 W/(m*K)', density: '2700 kg/m^3', specificHeat: '896 J/(kg*K)' }).in('mm^2/s') // => 69.0311
  */
@@ -26,9 +26,9 @@ export const thermalDiffusivityOf = /* @__PURE__ */ formula({
 });
 
 /**
- * Biot number: the resistance inside a body over that of the film on it. The length is what the use of it says: volume over
- * wetted area for lumped heating, half the thickness of a wall heated from both sides, its thickness where one side is
- * insulated, the radius of a cylinder or a sphere.
+ * Biot number: the ratio of the resistance inside a body to that of the film on it. The length depends on the
+ * application: volume over wetted area for lumped heating, half the thickness of a wall heated from both sides,
+ * its thickness where one side is insulated, the radius of a cylinder or a sphere.
  *
  * @example biotNumber({ coefficient: '900 W/(m^2*K)', length: '3 mm', conductivity: '167 W/(m*K)' }) // => 0.016167665
  */
@@ -52,7 +52,7 @@ export const biotNumber = /* @__PURE__ */ formula({
 });
 
 /**
- * Fourier number: time over the time that heat takes to cross a length.
+ * Fourier number: ratio of time to the time in which heat crosses a length.
  *
  * @example fourierNumber({ diffusivity: '18.8e-6 m^2/s', time: '480 s', length: '40 mm' }) // => 5.64
  */

@@ -1,10 +1,10 @@
 import { powerOfTwoDoubles, productError, quotientError, sumError } from './compensated-power';
 
-// Plain SI numbers in, plain numbers out, nothing checked, nothing allocated. With t = (γ − 1)/2 and B = 1 + t·M²:
+// Plain SI numbers; arguments are not checked and nothing is allocated. With t = (γ − 1)/2 and B = 1 + t·M²:
 // T/T0 = 1/B, ρ/ρ0 = B^(−1/(γ−1)), p/p0 = B^(−1/(γ−1))/B, A/A* = (B/(1+t))^(1/(γ−1))·√(B/(1+t))/M.
-// Splitting the exponents so leaves 1/(γ−1) as the only power, and γ − 1 is exact in doubles for every γ ≥ 1.
+// This splitting of the exponents leaves 1/(γ−1) as the only power, and γ − 1 is exact in doubles for every γ ≥ 1.
 
-/** The part of `1 + t·M²` that its double `high` lost. */
+/** The rounding error of the double `high` of `1 + t·M²`. */
 function lostFrom(high: number, t: number, mach: number): number {
   const square = mach * mach;
   const product = t * square;
@@ -17,30 +17,30 @@ function densityPower(high: number, mach: number, gamma: number): number {
   return powerOfTwoDoubles(high, lostFrom(high, (gamma - 1) / 2, mach), gamma - 1);
 }
 
-/** Static over stagnation temperature. */
+/** Static/stagnation temperature ratio. */
 export function isentropicTemperatureRatioSi(mach: number, gamma: number): number {
   return 1 / (1 + ((gamma - 1) / 2) * (mach * mach));
 }
 
-/** Static over stagnation density. */
+/** Static/stagnation density ratio. */
 export function isentropicDensityRatioSi(mach: number, gamma: number): number {
   const high = 1 + ((gamma - 1) / 2) * (mach * mach);
   return 1 / densityPower(high, mach, gamma);
 }
 
-/** Static over stagnation pressure. */
+/** Static/stagnation pressure ratio. */
 export function isentropicPressureRatioSi(mach: number, gamma: number): number {
   const high = 1 + ((gamma - 1) / 2) * (mach * mach);
   return 1 / (densityPower(high, mach, gamma) * high);
 }
 
-/** Mach number at which the static over stagnation pressure is a given ratio. */
+/** Mach number at which the static/stagnation pressure ratio has a given value. */
 export function machFromPressureRatioSi(pressureRatio: number, gamma: number): number {
   // 0 − x, not −x: at a ratio of 1 the Mach number is 0, not −0.
   return Math.sqrt((2 * Math.expm1(0 - ((gamma - 1) / gamma) * Math.log(pressureRatio))) / (gamma - 1));
 }
 
-/** Area over sonic area. */
+/** Area/sonic area ratio. */
 export function areaRatioSi(mach: number, gamma: number): number {
   const t = (gamma - 1) / 2;
   const above = 1 + t * (mach * mach);

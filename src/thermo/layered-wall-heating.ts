@@ -35,7 +35,10 @@ export interface LayeredWallHeating {
   readonly time: Series<'time'>;
   /** The layers, without the contacts, from the hot side. */
   readonly layers: readonly HeatedLayer[];
-  /** Error of the maximum temperatures, from half the cells and steps. It is larger at the start of heating and of the soak. */
+  /**
+   * Error of the maximum temperatures, from half the cells and steps. It is larger at the start of heating and of
+   * the soak.
+   */
   readonly estimatedError: Quantity<'temperature difference'>;
   readonly cautions: readonly string[];
   toString(): string;
@@ -45,8 +48,9 @@ const step = /* @__PURE__ */ stepWith(heatedLayer);
 type Step = ReturnType<typeof step.read>;
 
 /**
- * Temperatures in a wall of layers, liner and case, through a firing and the soak after it, in one dimension. After the
- * heating no heat crosses the hot face in either direction, so that all of it ends in the wall: conservative for the case.
+ * Temperatures in a wall of layers, liner and case, through a firing and the soak after it, in one dimension.
+ * After the heating no heat crosses the hot face in either direction, so that all of it ends in the wall:
+ * conservative for the case.
  *
  * @example layeredWallHeating({ gasTemperature: '1550 K', gasCoefficient: '900 W/(m^2*K)', heatingTime: '2 s', duration: '2 s', initialTemperature: '300 K', steps: [{ thickness: '3 mm', conductivity: '167 W/(m*K)', density: '2700 kg/m^3', specificHeat: '896 J/(kg*K)' }] }).layers[0].hottestMean.in('K') // => 573.2721
  */
@@ -190,12 +194,14 @@ function resultOf(
   const end = time.at(-1);
   const still = layers.filter(({ mean }) => mean.si.length > 1 && mean.at(-1).si - mean.at(-2).si > 0.01);
   const cautions = [
-    'constant properties, no charring and no heat of decomposition; a liner that chars or leaves bares the wall',
+    'constant properties, no charring and no heat of decomposition; a liner that chars or separates exposes the wall',
     ...(still.length > 0 && end.si > heating
-      ? [`${still.map(({ name }) => name).join(', ')} still warming at the end: give a longer duration`]
+      ? [`${still.map(({ name }) => name).join(', ')} still heating at the end; specify a longer duration`]
       : []),
     ...(end.si === heating && layers.length > 1
-      ? ['the soak after burnout is left out, when the outer layers are hottest: give a longer duration']
+      ? [
+          'the heat soak after burnout, when the outer layers are hottest, is not included; specify a longer duration',
+        ]
       : []),
   ];
   const estimatedError: Quantity<'temperature difference'> = fromSiValue(

@@ -36,7 +36,8 @@ export const cylinderWallResistance = /* @__PURE__ */ formula({
   example: { innerRadius: '20 mm', outerRadius: '25 mm', length: '1 m', conductivity: '0.2 W/(m*K)' },
   requires: [
     ({ innerRadius, outerRadius }) =>
-      outerRadius > innerRadius || 'the outer radius must be above the inner one: are the two exchanged?',
+      outerRadius > innerRadius ||
+      'the outer radius must be above the inner one: check whether the two are exchanged',
   ],
   si: ({ innerRadius, outerRadius, length, conductivity }) =>
     Math.log1p((outerRadius - innerRadius) / innerRadius) / (2 * Math.PI * conductivity * length),
@@ -71,8 +72,8 @@ export interface LayeredWallHeat {
 }
 
 /**
- * Steady heat flux and face temperatures of a wall of layers with contact resistances between them, gas on one side and
- * air on the other. A short firing does not reach the steady state, which is the upper bound.
+ * Steady heat flux and face temperatures of a wall of layers with contact resistances between them, gas on one
+ * side and air on the other. A short firing does not reach the steady state, which is the upper bound.
  *
  * @example layeredWallHeat({ gasTemperature: '1500 K', gasCoefficient: '2000 W/(m^2*K)', steps: [{ thickness: '1.5 mm', conductivity: '0.15 W/(m*K)' }, { contact: '2.75e-4 m^2*K/W' }, { thickness: '3 mm', conductivity: '167 W/(m*K)' }], outsideTemperature: '300 K', outsideCoefficient: '15 W/(m^2*K)' }).heatFlux.in('W/m^2') // => 15491.94
  */

@@ -4,10 +4,10 @@ import { coefficient, initialTemperature, solid } from './heat-inputs';
 const incropera = 'Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, 6th ed. (2007), section 5.1';
 
 /**
- * Time constant of a thin body in a gas, whose temperature is the same throughout. Solved for `thickness` it sizes a
- * thermocouple junction (a third of the radius) or a wall.
+ * Time constant of a thin body in a gas, whose temperature is the same throughout. Solved for `thickness` it sizes
+ * a thermocouple junction (a third of the radius) or a wall.
  *
- * True while the Biot number of that thickness is below 0.1: see {@link biotNumber}.
+ * Valid while the Biot number of that thickness is below 0.1: see {@link biotNumber}.
  *
  * @example lumpedTimeConstant({ density: '2700 kg/m^3', specificHeat: '896 J/(kg*K)', thickness: '3 mm', coefficient: '900 W/(m^2*K)' }).in('s') // => 8.064
  */
@@ -19,7 +19,7 @@ export const lumpedTimeConstant = /* @__PURE__ */ formula({
   inputs: {
     density: solid.density,
     specificHeat: solid.specificHeat,
-    thickness: length('L', 'volume over wetted area: wall heated from one side t, cylinder r/2, sphere r/3'),
+    thickness: length('L', 'volume/wetted area: wall heated from one side t, cylinder r/2, sphere r/3'),
     coefficient,
   },
   output: time('τ', 'time constant'),
@@ -39,7 +39,8 @@ export const lumpedTimeConstant = /* @__PURE__ */ formula({
 });
 
 /**
- * Temperature of a thin body after a time in a gas of constant temperature. Solved for `time` it says when a temperature is reached.
+ * Temperature of a thin body after a time in a gas of constant temperature. Solved for `time` it gives the time at
+ * which a temperature is reached.
  *
  * @example lumpedTemperature({ initialTemperature: '300 K', gasTemperature: '1550 K', time: '2 s', timeConstant: '8.064 s' }).in('K') // => 574.56555
  */

@@ -5,11 +5,11 @@ import type { machBranch } from './gas-inputs';
 export type MachBranch = (typeof machBranch.options)[number];
 
 /**
- * Mach number on one branch at an area over the sonic area; plain numbers, unchecked (`areaRatio` ≥ 1, `gamma` > 1).
+ * Mach number on one branch at an area/sonic area ratio; plain numbers, unchecked (`areaRatio` ≥ 1, `gamma` > 1).
  *
- * The root of ln(A/A*) in z = ln M, where the function is convex: third-order Householder steps, whose derivatives cost
- * no further logarithm, kept inside a bracket that only shrinks. The bracket is proven: dropping either term of
- * 1 + t·M² bounds the root from outside, and Mach 1 bounds it from inside.
+ * The root of ln(A/A*) in z = ln M, where the function is convex: third-order Householder steps, whose derivatives
+ * cost no further logarithm, kept inside a bracket that only shrinks. The bracket is proven: dropping either term
+ * of 1 + t·M² bounds the root from outside, and Mach 1 bounds it from inside.
  */
 export function machFromAreaRatioSi(areaRatio: number, gamma: number, supersonic: boolean): number {
   if (areaRatio === 1) return 1;

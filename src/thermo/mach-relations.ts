@@ -64,7 +64,8 @@ export const machAngle = /* @__PURE__ */ formula({
 });
 
 /**
- * Characteristic Mach number: the flow speed over the speed of sound at Mach 1. It stays finite at infinite Mach.
+ * Characteristic Mach number: the ratio of flow speed to the speed of sound at Mach 1. It stays finite at infinite
+ * Mach.
  *
  * @example characteristicMach({ mach: 3.5, gamma: 1.4 }) // => 2.064187
  */
@@ -74,7 +75,7 @@ export const characteristicMach = /* @__PURE__ */ formula({
   equation: 'M* = M·√((γ + 1) / (2 + (γ − 1)·M²))',
   source: report1135,
   inputs: { mach, gamma },
-  output: ratio('M*', 'speed over sonic speed', { min: 0 }),
+  output: ratio('M*', 'speed/sonic speed', { min: 0 }),
   example: { mach: 3.5, gamma: 1.4 },
   si: ({ mach, gamma }) => {
     const t = (gamma - 1) / 2;

@@ -4,12 +4,12 @@ import { isentropicPressureRatioSi } from './isentropic-kernels';
 
 // Plain numbers, unchecked, upstream Mach number ≥ 1. Rankine-Hugoniot relations as in NACA Report 1135.
 
-/** Static pressure behind over ahead of a normal shock. */
+/** Static pressure ratio across a normal shock (downstream/upstream). */
 export function shockPressureRatioSi(mach: number, gamma: number): number {
   return 1 + ((2 * gamma) / (gamma + 1)) * ((mach - 1) * (mach + 1));
 }
 
-/** Density behind over ahead of a normal shock. */
+/** Density ratio across a normal shock (downstream/upstream). */
 export function shockDensityRatioSi(mach: number, gamma: number): number {
   const t = (gamma - 1) / 2;
   return ((1 + t) * mach * mach) / (1 + t * mach * mach);
@@ -22,7 +22,7 @@ export function machBehindShockSi(mach: number, gamma: number): number {
   return Math.sqrt((1 + t * square) / (gamma * square - t));
 }
 
-/** Stagnation pressure behind over ahead of a normal shock. */
+/** Stagnation pressure ratio across a normal shock (downstream/upstream). */
 export function shockStagnationPressureRatioSi(mach: number, gamma: number): number {
   // ρ₂/ρ₁·(T₂/T₁)^(−1/(γ−1)): one power instead of two that overflow near γ = 1. With t = (γ−1)/2, T₂/T₁ is the product of
   // (1 + t·M²)/(1 + t) and (γ·M² − t)/((1 + t)·M²); each is carried in two doubles into its power.
@@ -55,8 +55,8 @@ export function shockStagnationPressureRatioSi(mach: number, gamma: number): num
 }
 
 /**
- * Mach number ahead of the normal shock that leaves a given share of the stagnation pressure
- * (above 0, at most 1). Near 1 the loss grows only as (M − 1)³, so a third of the digits is all that the ratio holds.
+ * Mach number ahead of the normal shock that leaves a given fraction of the stagnation pressure (above 0, at most
+ * 1). Near 1 the loss grows only as (M − 1)³, so the ratio determines only a third of the digits.
  */
 export function machFromShockStagnationPressureRatioSi(ratio: number, gamma: number): number {
   if (ratio >= 1) return 1;
@@ -67,15 +67,15 @@ export function machFromShockStagnationPressureRatioSi(ratio: number, gamma: num
   return findRoot(loss, { lower: 1, upper }).root;
 }
 
-/** Stagnation pressure behind a normal shock over static pressure ahead. */
+/** Stagnation pressure downstream of a normal shock/static pressure upstream. */
 export function pitotPressureRatioSi(mach: number, gamma: number): number {
   // By way of the subsonic state behind the shock, where no power is large.
   return shockPressureRatioSi(mach, gamma) / isentropicPressureRatioSi(machBehindShockSi(mach, gamma), gamma);
 }
 
 /**
- * Entropy rise over the specific gas constant across a normal shock. It starts as the cube of
- * M² − 1, so for weak shocks the first two terms of the three logarithms, which cancel, are left out.
+ * Entropy rise divided by the specific gas constant across a normal shock. It starts as the cube of M² − 1, so for
+ * weak shocks the first two terms of the three logarithms, which cancel, are omitted.
  */
 export function shockEntropyRiseSi(mach: number, gamma: number): number {
   const x = (mach - 1) * (mach + 1);

@@ -12,14 +12,14 @@ import {
 
 const report1135 = 'NACA Report 1135 (1953), normal shock in a perfect gas';
 const inputs = { mach: machAhead, gamma };
-const staticRatio = /* @__PURE__ */ ratio('p2/p1', 'static pressure behind over ahead', { min: 1 });
-const stagnationRatio = /* @__PURE__ */ ratio('p02/p01', 'stagnation pressure behind over ahead', {
+const staticRatio = /* @__PURE__ */ ratio('p2/p1', 'static pressure ratio, downstream/upstream', { min: 1 });
+const stagnationRatio = /* @__PURE__ */ ratio('p02/p01', 'stagnation pressure ratio, downstream/upstream', {
   above: 0,
   max: 1,
 });
 
 /**
- * Static pressure behind over ahead of a normal shock.
+ * Static pressure ratio across a normal shock (downstream/upstream).
  *
  * @example normalShockPressureRatio({ mach: 2, gamma: 1.4 }) // => 4.5
  */
@@ -36,7 +36,7 @@ export const normalShockPressureRatio = /* @__PURE__ */ formula({
 });
 
 /**
- * Density behind over ahead of a normal shock; below (γ + 1)/(γ − 1) however strong the shock.
+ * Density ratio across a normal shock (downstream/upstream); below (γ + 1)/(γ − 1) for any shock strength.
  *
  * @example normalShockDensityRatio({ mach: 2, gamma: 1.4 }) // => 2.666666667
  */
@@ -46,14 +46,14 @@ export const normalShockDensityRatio = /* @__PURE__ */ formula({
   equation: 'ρ2/ρ1 = (γ + 1)·M1² / ((γ − 1)·M1² + 2)',
   source: report1135,
   inputs,
-  output: ratio('ρ2/ρ1', 'density behind over ahead', { min: 1 }),
+  output: ratio('ρ2/ρ1', 'density ratio, downstream/upstream', { min: 1 }),
   example: { mach: 2, gamma: 1.4 },
   si: ({ mach, gamma }) => shockDensityRatioSi(mach, gamma),
   solve: { mach: (value, { gamma }) => Math.sqrt((2 * value) / (gamma + 1 - value * (gamma - 1))) },
 });
 
 /**
- * Static temperature behind over ahead of a normal shock.
+ * Static temperature ratio across a normal shock (downstream/upstream).
  *
  * @example normalShockTemperatureRatio({ mach: 2, gamma: 1.4 }) // => 1.6875
  */
@@ -63,7 +63,7 @@ export const normalShockTemperatureRatio = /* @__PURE__ */ formula({
   equation: 'T2/T1 = 1 + 2·(γ − 1) / (γ + 1)²·(M1² − 1) / M1²·(γ·M1² + 1)',
   source: report1135,
   inputs,
-  output: ratio('T2/T1', 'static temperature behind over ahead', { min: 1 }),
+  output: ratio('T2/T1', 'static temperature ratio, downstream/upstream', { min: 1 }),
   example: { mach: 2, gamma: 1.4 },
   si: ({ mach, gamma }) => shockPressureRatioSi(mach, gamma) / shockDensityRatioSi(mach, gamma),
   solve: {
@@ -93,7 +93,7 @@ export const machBehindNormalShock = /* @__PURE__ */ formula({
 });
 
 /**
- * Stagnation pressure behind over ahead of a normal shock: the loss that the shock makes.
+ * Stagnation pressure ratio across a normal shock (downstream/upstream): the loss across the shock.
  *
  * @example normalShockStagnationPressureRatio({ mach: 2, gamma: 1.4 }) // => 0.720873861
  */
@@ -130,7 +130,7 @@ export const machFromNormalShockPressureRatio = /* @__PURE__ */ formula({
   solve: { pressureRatio: (mach, { gamma }) => shockPressureRatioSi(mach, gamma) },
 });
 
-/** A normal shock: every ratio is behind over ahead. */
+/** A normal shock: every ratio is downstream/upstream. */
 export interface NormalShock {
   /** Mach number ahead. */
   readonly mach: number;
@@ -139,9 +139,9 @@ export interface NormalShock {
   readonly temperatureRatio: number;
   readonly densityRatio: number;
   readonly stagnationPressureRatio: number;
-  /** Stagnation pressure behind over static pressure ahead: the reading of a Pitot tube. */
+  /** Stagnation pressure downstream/static pressure upstream: the reading of a Pitot tube. */
   readonly pitotPressureRatio: number;
-  /** Rise of entropy over the specific gas constant; never negative. */
+  /** Rise of entropy divided by the specific gas constant; never negative. */
   readonly entropyRise: number;
 }
 

@@ -76,7 +76,7 @@ export const detachmentShockAngle = /* @__PURE__ */ formula({
   },
 });
 
-/** An attached oblique shock: every ratio is behind over ahead. */
+/** An attached oblique shock: every ratio is downstream/upstream. */
 export interface ObliqueShock {
   readonly branch: 'weak' | 'strong';
   readonly shockAngle: Quantity<'angle'>;

@@ -30,8 +30,8 @@ export interface OrificeFlow {
 }
 
 /**
- * Mass flow through an orifice or convergent nozzle. It checks first whether the flow is choked: just above the critical
- * pressure the formula of choked flow errs by only one per cent, which goes unnoticed.
+ * Mass flow through an orifice or convergent nozzle. It checks first whether the flow is choked: just above the
+ * critical pressure the formula of choked flow errs by only one per cent, which goes unnoticed.
  *
  * @example orificeFlow({ stagnationPressure: '1 MPa', stagnationTemperature: '333 K', backPressure: '591 kPa', area: '10 cm^2', gamma: 1.4, gasConstant: '287 J/(kg*K)' }).choked // => false
  */
@@ -46,7 +46,7 @@ export const orificeFlow = /* @__PURE__ */ procedure({
     dischargeCoefficient: optional(
       ratio(
         'C_d',
-        'actual over ideal mass flow; about 0.61 for a sharp-edged hole at low pressure ratio (engineering practice, no published source)',
+        'actual/ideal mass flow; about 0.61 for a sharp-edged hole at low pressure ratio (engineering practice, no published source)',
         { above: 0 },
       ),
       1,

@@ -31,7 +31,7 @@ function prandtlMeyerAngleSi(mach: number, gamma: number): number {
 }
 
 /**
- * Angle through which a sonic flow turns in its expansion to a Mach number.
+ * Turning angle of a sonic flow expanded to a Mach number.
  *
  * @example prandtlMeyerAngle({ mach: 2.4, gamma: 1.4 }).in('deg') // => 36.7465
  */

@@ -8,19 +8,19 @@ const { conductivity } = solid;
 const elapsed = /* @__PURE__ */ time('t', 'time');
 
 /**
- * Temperature in a thick body whose surface is brought to a temperature and held there. Solved for `depth` it says how far a
- * temperature has come. A wall is thick while 4·√(α·t) is within it.
+ * Temperature in a thick body whose surface is suddenly at a constant temperature. Solved for `depth` it gives the
+ * depth of a temperature. A wall is thick while 4·√(α·t) is within it.
  *
  * @example surfaceStepTemperature({ initialTemperature: '300 K', surfaceTemperature: '1500 K', depth: '10 mm', diffusivity: '83.0827 mm^2/s', time: '1 s' }).in('K') // => 825.466
  */
 export const surfaceStepTemperature = /* @__PURE__ */ formula({
   name: 'surfaceStepTemperature',
-  title: 'Temperature below a surface held hot',
+  title: 'Temperature below a surface at constant temperature',
   equation: 'T = T_s + (T_i − T_s)·erf(x / (2·√(α·t)))',
   source: `${incropera}, case 1`,
   inputs: {
     initialTemperature,
-    surfaceTemperature: temperature('T_s', 'temperature at which the surface is held'),
+    surfaceTemperature: temperature('T_s', 'constant temperature of the surface'),
     depth,
     diffusivity,
     time: elapsed,
@@ -48,13 +48,13 @@ export const surfaceStepTemperature = /* @__PURE__ */ formula({
 });
 
 /**
- * Heat flux into a thick body whose surface is brought to a temperature and held there.
+ * Heat flux into a thick body whose surface is suddenly at a constant temperature.
  *
  * @example surfaceStepFlux({ conductivity: '105 W/(m*K)', surfaceRise: '1200 delta_K', diffusivity: '83.0827 mm^2/s', time: '1 s' }).in('MW/m^2') // => 7.79902
  */
 export const surfaceStepFlux = /* @__PURE__ */ formula({
   name: 'surfaceStepFlux',
-  title: 'Heat flux into a surface held hot',
+  title: 'Heat flux into a surface at constant temperature',
   equation: 'q = k·ΔT / √(π·α·t)',
   source: `${incropera}, case 1`,
   inputs: {
@@ -79,8 +79,8 @@ export const surfaceStepFlux = /* @__PURE__ */ formula({
 });
 
 /**
- * Temperature in a thick body under a constant heat flux into its surface. At the surface it is what
- * `wallHeatingTime` of the nozzle turns round.
+ * Temperature in a thick body under a constant heat flux into its surface. At the surface it is the inverse of
+ * `wallHeatingTime` of the nozzle.
  *
  * @example constantFluxTemperature({ initialTemperature: '300 K', heatFlux: '2 MW/m^2', conductivity: '105 W/(m*K)', depth: '0 mm', diffusivity: '83.0827 mm^2/s', time: '1 s' }).in('K') // => 495.9072
  */
@@ -122,7 +122,8 @@ function fluxRise(conductivity: number, depth: number, diffusivity: number, time
 }
 
 /**
- * Temperature in a thick body whose surface is suddenly in a gas: a throat insert, while the heat has not reached its back.
+ * Temperature in a thick body whose surface is suddenly in a gas: a throat insert, while the heat has not reached
+ * its back.
  *
  * @example convectionStepTemperature({ initialTemperature: '300 K', gasTemperature: '1300 K', coefficient: '6000 W/(m^2*K)', conductivity: '105 W/(m*K)', depth: '5 mm', diffusivity: '83.0827 mm^2/s', time: '1 s' }).in('K') // => 542.8793
  */

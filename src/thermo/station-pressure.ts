@@ -1,8 +1,8 @@
 import { absolutePressure, formula, length, optional, ratio } from '../units';
 
 /**
- * Pressure at a field from the altimeter setting (QNH) that its aerodrome reports and the elevation of the field. A motor is
- * tested in this pressure, not in that of a sea-level day: 1500 m lower it by a sixth.
+ * Pressure at a field from the altimeter setting (QNH) that its aerodrome reports and the elevation of the field.
+ * The test pressure of a motor is this one, not that at sea level: at 1500 m it is about 17 % lower.
  *
  * @example stationPressure({ altimeterSetting: '29.92 inHg', elevation: '5000 ft' }).in('inHg') // => 24.895
  */

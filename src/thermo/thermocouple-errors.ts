@@ -10,8 +10,8 @@ import {
 import { blackBody, blackFluxSi } from './heat-inputs';
 
 /**
- * How far a thermocouple lags behind a temperature that climbs steadily, once a few time constants have gone by. The time constant
- * is that of {@link lumpedTimeConstant}.
+ * Lag of a thermocouple behind a temperature that rises steadily, after a few time constants. The time constant is
+ * that of {@link lumpedTimeConstant}.
  *
  * @example rampLag({ timeConstant: '0.4 s', rate: '60 K/s' }).in('delta_K') // => 24
  */
@@ -19,12 +19,12 @@ export const rampLag = /* @__PURE__ */ formula({
   name: 'rampLag',
   title: 'Lag of a thermocouple on a ramp',
   equation: 'ΔT = τ·r',
-  source: 'first-order lag τ·y′ + y = T with T = r·t, after the start has died away',
+  source: 'first-order lag τ·y′ + y = T with T = r·t, after the initial transient',
   inputs: {
     timeConstant: time('τ', 'time constant'),
-    rate: temperatureRate('r', 'rate at which the temperature climbs'),
+    rate: temperatureRate('r', 'rate of temperature rise'),
   },
-  output: temperatureDifference('ΔT', 'true temperature less the reading'),
+  output: temperatureDifference('ΔT', 'true temperature minus reading'),
   example: { timeConstant: '0.4 s', rate: '60 K/s' },
   si: ({ timeConstant, rate }) => timeConstant * rate,
   solve: {
@@ -34,7 +34,8 @@ export const rampLag = /* @__PURE__ */ formula({
 });
 
 /**
- * Gas temperature from a junction that loses heat by radiation to cooler walls: a bare junction in hot gas reads low.
+ * Gas temperature from a junction that loses heat by radiation to cooler walls: a bare junction in hot gas reads
+ * low.
  *
  * @example radiationCorrectedTemperature({ reading: '1000 K', wallTemperature: '500 K', emissivity: 0.3, coefficient: '400 W/(m^2*K)' }).in('K') // => 1039.8698
  */
@@ -46,7 +47,7 @@ export const radiationCorrectedTemperature = /* @__PURE__ */ formula({
     'Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, 6th ed. (2007), chapter 13: h·(T_g − T) = ε·σ·(T⁴ − T_w⁴) for a small body in a large enclosure; constant of the SI Brochure, 9th ed. (2019)',
   inputs: {
     reading: temperature('T', 'temperature of the junction'),
-    wallTemperature: temperature('T_w', 'temperature of the walls that it sees'),
+    wallTemperature: temperature('T_w', 'temperature of the surrounding walls'),
     emissivity: ratio('ε', 'emissivity of the junction', { min: 0, max: 1 }),
     coefficient: heatTransferCoefficient('h', 'heat-transfer coefficient from gas to junction'),
     ...blackBody,

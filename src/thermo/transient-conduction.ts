@@ -15,7 +15,7 @@ export interface TransientConduction {
   readonly averageTheta: number;
   /** First root ζ1 of the shape's equation in the Biot number. */
   readonly firstRoot: number;
-  /** Coefficient C1 of the first term, at the middle. */
+  /** Coefficient C1 of the first term, at the centre. */
   readonly firstCoefficient: number;
   /** Number of terms of the series that were summed. */
   readonly terms: number;
@@ -67,8 +67,8 @@ const shapes: Readonly<Record<HeatedShape, Shape>> = {
 };
 
 /**
- * Temperature inside a body of uniform temperature that is suddenly in a gas of another: the exact series, summed until its
- * terms are negligible. From a Fourier number of 0.2 on, its first term alone is accurate to 2 %.
+ * Temperature inside a body of uniform temperature that is suddenly in a gas of another: the exact series, summed
+ * until its terms are negligible. From a Fourier number of 0.2 on, its first term alone is accurate to 2 %.
  *
  * @example transientConduction({ shape: 'wall', biot: 1, fourier: 0.5 }).theta // => 0.77252638
  */
@@ -81,7 +81,7 @@ export const transientConduction = /* @__PURE__ */ procedure({
     biot: ratio('Bi', 'Biot number on the half thickness or the radius', { min: 0 }),
     fourier: ratio('Fo', 'Fourier number on the same length', { min: 0 }),
     position: optional(
-      ratio('x/L', 'place over that length, from 0 (middle or insulated side) to 1 (surface)', {
+      ratio('x/L', 'place over that length, from 0 (centre or insulated side) to 1 (surface)', {
         min: 0,
         max: 1,
       }),

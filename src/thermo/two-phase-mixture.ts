@@ -15,6 +15,11 @@ import { vandenkerckhoveSi } from './isentropic-kernels';
 
 const noLag =
   'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), section 3.5, two-phase flow: droplets at the velocity and temperature of the gas (quoted from memory, not verified)';
+const shares = {
+  condensedMassFraction: /* @__PURE__ */ ratio('X', 'condensed mass fraction', { min: 0, below: 1 }),
+  gasSpecificHeat: /* @__PURE__ */ specificHeat('c_g', 'specific heat of the gas at constant pressure'),
+  condensedSpecificHeat: /* @__PURE__ */ specificHeat('c_c', 'specific heat of the condensed matter'),
+};
 
 /**
  * γ of a gas that carries droplets at its own velocity and temperature.
@@ -51,9 +56,9 @@ export const twoPhaseGamma = /* @__PURE__ */ formula({
 export interface TwoPhaseMixture {
   /** γ for c* and the thrust coefficient. */
   readonly gamma: number;
-  /** γ of the gas alone: only for the gas's own processes. */
+  /** γ of the gas alone: only for processes of the gas alone. */
   readonly gasGamma: number;
-  /** Molar gas constant over the effective molar mass. */
+  /** Molar gas constant divided by the effective molar mass. */
   readonly gasConstant: Quantity<'specific gas constant'>;
   readonly specificHeat: Quantity<'specific heat'>;
   /** Mass of the whole exhaust for each mole of gas. */
@@ -64,8 +69,8 @@ export interface TwoPhaseMixture {
 }
 
 /**
- * Gas with droplets at its own velocity and temperature, as one perfect gas: the upper bound of the performance of a smoky
- * exhaust. With γ of the gas alone c* would be about 3 % low.
+ * Gas with droplets at its own velocity and temperature, as one perfect gas: the upper bound of the performance of
+ * an exhaust with condensed products. With γ of the gas alone c* would be about 3 % low.
  *
  * @example twoPhaseMixture({ condensedMassFraction: 0.43, gasSpecificHeat: '1960 J/(kg*K)', condensedSpecificHeat: '1550 J/(kg*K)', gasMolarMass: '36 g/mol' }).gamma // => 1.079686
  */

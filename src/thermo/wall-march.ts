@@ -17,7 +17,7 @@ export interface WallMarchSi {
   readonly innerRadius: number;
   readonly initial: number;
   readonly outside: { readonly temperature: number; readonly coefficient: number };
-  /** What the heated face sees, one stretch of time after the other. */
+  /** Conditions at the heated face, one time interval after the other. */
   readonly stretches: readonly {
     readonly duration: number;
     readonly temperature: number;
@@ -33,12 +33,12 @@ export interface WallHistorySi {
   readonly means: readonly Float64Array[];
 }
 
-/** Marches through all stretches, with so many cells for each layer and steps for each stretch. */
+/** Integrates over all intervals, with the given number of cells per layer and steps per interval. */
 export function marchWall(wall: WallMarchSi, cells: number, steps: number): WallHistorySi {
   const { layers, innerRadius, initial, outside, stretches } = wall;
   const total = cells * layers.length;
   const capacity = new Float64Array(total);
-  /** Resistance from the middle of a cell to either of its faces, for the area of the heated face. */
+  /** Resistance from the centre of a cell to either of its faces, for the area of the heated face. */
   const inner = new Float64Array(total);
   const outer = new Float64Array(total);
   let start = 0;
@@ -97,7 +97,7 @@ export function marchWall(wall: WallMarchSi, cells: number, steps: number): Wall
   let began = 0;
   for (const { duration, temperature: gas, coefficient } of stretches) {
     const hot = conductance(coefficient, inner[0]);
-    // Steps grow from the start of a stretch, where the gas has changed of a sudden.
+    // Steps grow from the start of an interval, where the gas changes suddenly.
     for (let s = 1; s <= steps; s++) {
       const step = duration * ((s / steps) ** 2 - ((s - 1) / steps) ** 2);
       temperature = advance(temperature, step, { capacity, link, hot, cold, gas, air: outside.temperature });

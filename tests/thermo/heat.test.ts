@@ -429,7 +429,7 @@ describe('a layered wall through a firing and after it', () => {
       /soak/,
     );
     expect(thermo.layeredWallHeating({ ...fire, duration: '6 s', steps: lined }).cautions.join()).toMatch(
-      /case still warming/,
+      /case still heating/,
     );
     expect(String(soak)).toMatch(/liner .*\ncase /);
   });

@@ -3,11 +3,11 @@ import { notAnObject } from '../../units/declare/field-errors';
 import { pathTo } from '../../units/declare/place';
 import { inputOf } from '../../units/declare/plain-inputs';
 
-/** What amounts by name are of. */
+/** Kind of amounts by name. */
 interface Amounts<V> {
-  /** What the names are, for the card: `atoms by element`. */
+  /** Description of the names, for the card: `atoms by element`. */
   readonly what: string;
-  /** What a name stands for. @throws MeopError where it stands for nothing */
+  /** The meaning of a name. @throws MeopError where it is unknown */
   readonly find: (name: string, at: Place) => V;
   /** Reads one amount. */
   readonly amount: Input<unknown, number>;

@@ -16,7 +16,7 @@ import { speciesOf } from './species-table';
 
 /** Equilibrium of a reaction at a temperature. */
 export interface EquilibriumConstant {
-  /** Natural logarithm of Kp, partial pressures counted in bar; pure solids and liquids count as 1. */
+  /** Natural logarithm of Kp, partial pressures in bar; pure solids and liquids count as 1. */
   readonly lnKp: number;
   readonly kp: number;
   /** Standard Gibbs energy of the reaction as written. */
@@ -34,7 +34,7 @@ const moles = {
 };
 
 /**
- * Equilibrium constant of a reaction at the standard pressure of 1 bar. Tables that count in atmospheres differ by 0.0132 in
+ * Equilibrium constant of a reaction at the standard pressure of 1 bar. Tables in atmospheres differ by 0.0132 in
  * ln Kp for each mole of gas gained.
  *
  * @example equilibriumConstant({ reactants: { CO2: 1 }, products: { CO: 1, O2: 0.5 }, temperature: '2500 K' }).lnKp // => -3.30054

@@ -21,41 +21,44 @@ import { type ProductsState, productsRange, stateAt, stateWith } from './product
 export interface EquilibriumProducts {
   readonly temperature: Quantity<'temperature'>;
   readonly pressure: Quantity<'absolute pressure'>;
-  /** Of the gas, in descending order; fractions below 1e-12 are left out. */
+  /** Of the gas, in descending order; fractions below 1e-12 are omitted. */
   readonly moleFractions: Readonly<Record<string, number>>;
-  /** Mass of each condensed species over all mass. */
+  /** Mass fraction of each condensed species. */
   readonly condensedMassFractions: Readonly<Record<string, number>>;
   readonly condensedMassFraction: number;
   /** Of the gas alone. */
   readonly gasMolarMass: Quantity<'molar mass'>;
   /** Mass of all products for each mole of gas: for the gas constant in c* and density. */
   readonly effectiveMolarMass: Quantity<'molar mass'>;
-  /** Molar gas constant over the effective molar mass. */
+  /** Molar gas constant divided by the effective molar mass. */
   readonly gasConstant: Quantity<'specific gas constant'>;
   /** For each unit of mass of the gas alone, composition frozen. */
   readonly gasSpecificHeat: Quantity<'specific heat'>;
   /** For each unit of mass of the condensed matter; absent where there is none. */
   readonly condensedSpecificHeat?: Quantity<'specific heat'>;
-  /** Ratio of specific heats of the whole exhaust, composition frozen, no lag: the γ for c* and the thrust coefficient. */
+  /**
+   * Ratio of specific heats of the whole exhaust, composition frozen, no lag: the γ for c* and the thrust
+   * coefficient.
+   */
   readonly gamma: number;
   /** Of the gas alone: not for c*. */
   readonly gasGamma: number;
-  /** −(∂ln p/∂ln V) at constant entropy while the composition follows: sound speed and expansion of a slow flow. */
+  /** −(∂ln p/∂ln V) at constant entropy with shifting composition: sound speed and expansion of a slow flow. */
   readonly equilibriumGamma: number;
   /** Ideal c* with frozen composition. */
   readonly characteristicVelocity: Quantity<'speed'>;
-  /** Ideal c* while the composition follows the equilibrium: the upper end. */
+  /** Ideal c* with shifting equilibrium: the upper limit. */
   readonly equilibriumCharacteristicVelocity: Quantity<'speed'>;
-  /** Of gas and condensed matter together, the volume of the latter left out. */
+  /** Of gas and condensed matter together, neglecting the volume of the latter. */
   readonly density: Quantity<'density'>;
   readonly cautions: readonly string[];
   toString(): string;
 }
 
 /**
- * Products of a reaction at chemical equilibrium: flame temperature at constant pressure, composition of gas and smoke, and the
- * γ, gas constant and ideal c* that other calculations take. Condensed species are pure, do not mix with each other,
- * and have the velocity and temperature of the gas.
+ * Products of a reaction at chemical equilibrium: flame temperature at constant pressure, composition of gas and
+ * condensed products, and the γ, gas constant and ideal c* that other calculations take. Condensed species are
+ * pure, do not mix with each other, and have the velocity and temperature of the gas.
  *
  * @example equilibriumProducts({ by: 'mole', reactants: [{ elements: { H: 2 }, parts: 2, enthalpyOfFormation: '0 J/mol' }, { elements: { O: 2 }, parts: 1, enthalpyOfFormation: '0 J/mol' }], pressure: '1 atm' }).temperature.in('K') // => 3078.67
  */
@@ -175,10 +178,10 @@ function cautionsFor(
           'species with potassium are from tables of 1963 to 1971, without gaseous K2CO3: KOH may be wrong by a factor of 2, the temperature by some kelvin',
         ]
       : []),
-    ...(state.atTransition ? ['two phases of one substance coexist and hold the temperature'] : []),
+    ...(state.atTransition ? ['two phases of one substance coexist and fix the temperature'] : []),
     ...(there.some(({ phase, ranges }) => phase === 'liquid' && ranges[0].from > throat)
       ? [
-          'droplets freeze before the throat if they have the time: the equilibrium c* includes their heat of fusion; with droplets that stay liquid use the frozen c*',
+          'droplets freeze before the throat if time permits: the equilibrium c* includes their heat of fusion; with droplets that stay liquid use the frozen c*',
         ]
       : []),
   ];

@@ -3,9 +3,9 @@ import { MeopError } from '../../units';
 import { reducedProperties } from './species-polynomials';
 import type { Species } from './species-table';
 
-/** What the products are made of and which species they may be, per kilogram; plain numbers. */
+/** Elements of the products and the possible species, per kilogram; plain numbers. */
 export interface ProductsProblem {
-  /** Moles of each element that is conserved by itself. */
+  /** Moles of each independently conserved element. */
   readonly amounts: Float64Array;
   readonly gas: readonly Species[];
   readonly condensed: readonly Species[];
@@ -14,7 +14,7 @@ export interface ProductsProblem {
   readonly condensedAtoms: readonly Float64Array[];
 }
 
-/** Amounts at equilibrium, per kilogram of everything. */
+/** Amounts at equilibrium, per kilogram of products. */
 export interface Composition {
   /** Natural logarithm of the moles of each gas. */
   readonly logMoles: Float64Array;
@@ -28,18 +28,19 @@ export interface Composition {
 /** Standard pressure of the polynomials, 1 bar. */
 export const standardPressure = 1e5;
 
-/** Which phase of a substance is offered at a temperature where one changes into the other: that of below, or of above. */
+/** Phase of a substance at a transition temperature: that below, or that above. */
 export type TransitionSide = 'below' | 'above';
 
 const mostIterations = 200;
 
 /**
- * Composition of least Gibbs energy at a temperature and pressure; plain numbers, unchecked. Newton's method on the conditions
- * of a minimum with the element potentials, the moles of gas and those of each condensed species as unknowns; the gases
- * follow from their own condition. A condensed species enters where its potential is below what the elements cost, and leaves
- * where its amount turns negative.
+ * Composition of minimum Gibbs energy at a temperature and pressure; plain numbers, unchecked. Newton's method on
+ * the conditions of a minimum with the element potentials, the moles of gas and those of each condensed species as
+ * unknowns; the gases follow from their own condition. A condensed species enters where its potential is below
+ * that of its elements, and leaves where its amount turns negative.
  *
- * Source: any text on chemical equilibrium by element potentials; ideal gas, pure condensed phases that do not mix.
+ * Source: any textbook on chemical equilibrium by element potentials; ideal gas, pure condensed phases that do not
+ * mix.
  */
 export function gibbsMinimum(
   problem: ProductsProblem,
@@ -48,8 +49,8 @@ export function gibbsMinimum(
   side: TransitionSide,
   start?: Composition,
 ): Composition {
-  // Cold products of exact proportions, steam without a trace of hydrogen or oxygen, leave the elements' separate potentials
-  // without a hold. An excess of a hundred-millionth gives them one.
+  // Cold products of exact proportions, steam without a trace of hydrogen or oxygen, leave the separate potentials of the elements
+  // undetermined. An excess of 1e-8 determines them.
   for (const excess of [0, 1e-8, -1e-8]) {
     const amounts = problem.amounts.map((b, i) => b * (1 + excess * i));
     const found = newtonMinimum({ ...problem, amounts }, t, pressure, side, excess === 0 ? start : undefined);

@@ -2,7 +2,7 @@ import { findMinimum } from '../../numerics';
 import type { ProductsProblem } from './gibbs-minimum';
 import { type ProductsState, stateWith } from './products-state';
 
-// What the products do on their way through a throat while their composition follows the equilibrium; plain numbers.
+// Flow of the products through a throat with shifting equilibrium; plain numbers.
 
 const isentropic = (problem: ProductsProblem, from: ProductsState, pressure: number): ProductsState =>
   stateWith(problem, pressure, 'entropy', from.entropy, {
@@ -11,11 +11,14 @@ const isentropic = (problem: ProductsProblem, from: ProductsState, pressure: num
     start: from.composition,
   });
 
-// Per kilogram, the volume of condensed matter left out: R cancels where only ratios count.
+// Per kilogram, neglecting the volume of condensed matter: R cancels where only ratios count.
 const volume = ({ gasMoles, temperature, pressure }: ProductsState): number =>
   (gasMoles * temperature) / pressure;
 
-/** −(∂ln p/∂ln V) at constant entropy with the composition at equilibrium, by a central difference over 0.2 % of pressure. */
+/**
+ * −(∂ln p/∂ln V) at constant entropy with the composition at equilibrium, by a central difference over 0.2 % of
+ * pressure.
+ */
 export function equilibriumGammaOf(problem: ProductsProblem, state: ProductsState): number {
   const step = 1e-3;
   const high = volume(isentropic(problem, state, state.pressure * (1 + step)));
@@ -24,8 +27,9 @@ export function equilibriumGammaOf(problem: ProductsProblem, state: ProductsStat
 }
 
 /**
- * p0 over the mass flux at the throat: the characteristic velocity with shifting equilibrium. The throat is at the first maximum
- * of the flux on the isentrope; where smoke freezes on the way there may be a second, which the flow does not reach.
+ * p0 over the mass flux at the throat: the characteristic velocity with shifting equilibrium. The throat is at the
+ * first maximum of the flux on the isentrope; where condensed products freeze upstream there may be a second,
+ * which the flow does not reach.
  */
 export function equilibriumCharacteristicVelocityOf(
   problem: ProductsProblem,

@@ -43,9 +43,9 @@ const reactant = /* @__PURE__ */ inputs(
   },
 );
 
-/** What burns or reacts. */
+/** Reactants. */
 export const reactantList = /* @__PURE__ */ list('reactants', reactant);
-/** The species that products may be. */
+/** Possible species of the products. */
 export const productSpecies = /* @__PURE__ */ list(
   'species that the products may contain; assumed every one that the elements allow',
   /* @__PURE__ */ named('name of a species', species, { example: 'CO2' }),
@@ -53,7 +53,7 @@ export const productSpecies = /* @__PURE__ */ list(
 /** One reactant of {@link equilibriumProducts}. */
 export type EquilibriumReactant = Argument<typeof reactant>;
 
-/** Reactants as the solver needs them. */
+/** Reactants in the form of the solver. */
 export interface ReactantTotals {
   /** Moles of each element per kilogram. */
   readonly elements: ReadonlyMap<string, number>;
@@ -93,7 +93,7 @@ const conflict = (names: readonly string[], expected: string): MeopError =>
     expected,
   });
 
-/** The species offered, with the elements that are conserved independently of one another. */
+/** The possible species, with the elements that are conserved independently of one another. */
 export function productsProblem(
   elements: ReadonlyMap<string, number>,
   species: readonly Species[] = [...speciesTable('nasa7').values()],

@@ -21,9 +21,9 @@ export interface ProductsState {
   /** Heat capacity at constant pressure and composition, of the gas and of the condensed species. */
   readonly gasHeatCapacity: number;
   readonly condensedHeatCapacity: number;
-  /** Two phases of one substance are there together and hold the temperature. */
+  /** Two phases of one substance coexist and fix the temperature. */
   readonly atTransition: boolean;
-  /** Where to start from for a state near by. */
+  /** Starting point for a neighbouring state. */
   readonly composition: Composition;
 }
 
@@ -97,9 +97,9 @@ function stateOf(
 }
 
 /**
- * The state at a pressure that has an enthalpy or an entropy: both grow with temperature, and jump where a substance
- * melts or changes its crystal. Where the value lies within a jump, both phases coexist at the temperature of the change; the
- * gas is the same with either, so the two states mix in a straight line.
+ * The state at a pressure that has an enthalpy or an entropy: both grow with temperature, and jump where a
+ * substance melts or changes its crystal. Where the value lies within a jump, both phases coexist at the
+ * temperature of the change; the gas is the same with either, so the two states mix in a straight line.
  */
 export function stateWith(
   problem: ProductsProblem,
@@ -114,7 +114,7 @@ export function stateWith(
     start = state.composition;
     return state[which] - wanted;
   };
-  // From the guess outwards: cold products of exact proportions leave some element potentials without a hold.
+  // From the guess outwards: cold products of exact proportions leave some element potentials undetermined.
   let lower = bracket.guess;
   let upper = bracket.guess;
   if (excess(bracket.guess) > 0)

@@ -1,6 +1,6 @@
 import type { Species } from './species-table';
 
-/** Specific heat over R, enthalpy over R·T and entropy over R at the standard pressure of 1 bar. */
+/** Specific heat/R, enthalpy/(R·T) and entropy/R at the standard pressure of 1 bar. */
 export interface ReducedProperties {
   readonly specificHeat: number;
   readonly enthalpy: number;
@@ -8,7 +8,8 @@ export interface ReducedProperties {
 }
 
 /**
- * The polynomials of a species at a temperature; plain numbers. Outside all ranges the nearest one is used: the caller checks.
+ * The polynomials of a species at a temperature; plain numbers. Outside all ranges the nearest one is used: the
+ * caller checks.
  *
  * Source: NASA TM-4513 (1993), the form with 7 coefficients; NASA TP-2002-211556 (2002), with 9.
  */
