@@ -16,8 +16,7 @@ export interface NozzleRegimeResult {
   readonly exitMach: number;
   /** Pressure at that place. */
   readonly exitPressure: Quantity<'absolute pressure'>;
-  /** Area of the shock/throat area, where there is a {@link separationPressure}
- * . */
+  /** Area of the shock/throat area, where there is a shock inside. */
   readonly shockAreaRatio?: number;
   /** Area at separation/throat area, where the flow separates. */
   readonly separationAreaRatio?: number;

@@ -35,8 +35,7 @@ export interface SeparationBand {
 
 /**
  * Wall pressure at which over-expanded flow separates, as the range of five published criteria, none of which is accurate in
- * general: {@link summerfieldSeparationRatio}, {@link schmuckerSeparationRatio}, {@link kaltBadalSeparationRatio}
- * ,
+ * general: {@link summerfieldSeparationRatio}, {@link schmuckerSeparationRatio}, {@link kaltBadalSeparationRatio},
  * {@link schillingSeparationRatio} and {@link starkSeparationRatio}. With an expansion ratio each states whether this nozzle separates.
  *
  * @example separationPressure({ gamma: 1.2, chamberPressure: '300 psi', ambientPressure: '14.7 psi' }).predictions[0].pressure.in('psi') // => 5.88

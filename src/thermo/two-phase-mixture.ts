@@ -15,12 +15,6 @@ import { vandenkerckhoveSi } from './isentropic-kernels';
 
 const noLag =
   'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), section 3.5, two-phase flow: droplets at the velocity and temperature of the gas (quoted from memory, not verified)';
-const shares = {
-  condensedMassFraction: /* @__PURE__ */ ratio('X', 'condensed mass fraction', { min: 0, below: 1 }),
-  gasSpecificHeat: /* @__PURE__ */ specificHeat('c_g', 'specific heat of the gas at constant pressure'),
-  condensedSpecificHeat: /* @__PURE__ */ specificHeat('c_c', 'specific heat of the condensed matter'),
-};
-
 /**
  * γ of a gas that carries droplets at its own velocity and temperature.
  *

@@ -105,7 +105,7 @@ export const withFlaws = /* @__PURE__ */ procedure({
       instance('a flaw', 'a flaw made by crack, voidBubble, debond or chippedEdge', isFlaw),
     ),
   },
-  gives: 'the grain with these flaws beside those it has',
+  gives: 'the grain with these flaws in addition to its own',
   example:
     "withFlaws(freeRod({ outerDiameter: '30 mm', length: '80 mm' }), { flaws: [voidBubble({ diameter: '4 mm', distanceFromAxis: '8 mm', position: '30 mm' })] })",
   run: ({ kind, shape: { envelope, ports, inert }, burningEnds, flaws: own, closedForm }, { flaws }): Grain =>
