@@ -1,5 +1,5 @@
 import { MeopError, optional, procedure, type QuantityInput } from '../units';
-import { type Firing, firingInput } from './firing';
+import { exampleFiring, type Firing, firingInput } from './firing';
 import { ambientPressure } from './motor-inputs';
 
 /** Kernel: {@link ambientOf} on behalf of another calculation. */
@@ -32,6 +32,6 @@ export const ambientOf = /* @__PURE__ */ procedure({
   subject: firingInput,
   inputs: { ambientPressure: optional(ambientPressure) },
   gives: 'the pressure around the motor, Pa',
-  example: "ambientOf(record, { ambientPressure: '0.1 MPa' })",
+  example: `ambientOf(${exampleFiring}, { ambientPressure: '0.1 MPa' })`,
   run: (record, given): number => ambientSi(record, given.ambientPressure, 'ambientOf'),
 });

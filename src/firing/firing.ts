@@ -197,6 +197,10 @@ export function firingOf<R extends Firing>(fields: R): R {
   return withText(fields);
 }
 
+/** A small record, as code: the subject of the calls on cards. */
+export const exampleFiring =
+  "firing({ origin: 'measured', time: series([0, 1, 2, 3, 4, 5, 6, 7, 8], 's'), pressure: series([0.1, 0.1, 2, 3, 3, 2, 0.1, 0.1, 0.1], 'MPa'), thrust: series([0, 0, 20, 50, 50, 20, 0, 0, 0], 'N'), ambientPressure: quantity('absolute pressure', '0.1 MPa') })";
+
 /**
  * Makes a firing record from its channels. Time must increase from sample to sample, and every channel must be as long as
  * time. Chamber pressure is absolute: a gauge reading becomes absolute by adding the ambient pressure, which the caller
@@ -210,7 +214,7 @@ export const firing: FiringProcedure = /* @__PURE__ */ procedure({
   source: 'definition',
   inputs: firingFields,
   gives: 'the record',
-  example: "firing({ origin: 'measured', time: series([0, 1], 's'), thrust: series([0, 5], 'N') })",
+  example: exampleFiring,
   run: ({ pressure, ...others }): Firing =>
     firingOf({ ...withoutUndefined(others), ...(pressure && { pressure: asAbsolute(pressure) }) }),
 }) as FiringProcedure; // true: the record has every channel of the input, under the same name

@@ -18,14 +18,12 @@ export {
   type ThermocoupleCalibration,
   tareCalibration,
 } from './calibration/calibration';
-export { type CalibrationPoint, fitCalibration } from './calibration/fit-calibration';
+export { fitCalibration } from './calibration/fit-calibration';
 export { thermocoupleCalibration } from './calibration/thermocouple-calibration';
 export {
   bridgeCalibration,
-  type Converter,
   currentLoopCalibration,
   ratiometricCalibration,
-  type Span,
 } from './calibration/transducers';
 export { align } from './cleaning/align';
 export { detectBurn } from './cleaning/detect-burn';
@@ -63,7 +61,7 @@ export {
 } from './measuring/sensor-response';
 export { standNaturalFrequency } from './measuring/stand-natural-frequency';
 export { isModelRocketMotor, type MotorClass, motorClass } from './motor-class';
-export { type FiringFromLogOptions, firingFromLog } from './reduction/firing-from-log';
+export { firingFromLog } from './reduction/firing-from-log';
 export type { MotorNumbers } from './reduction/motor-numbers';
 export { reduceFiring } from './reduction/reduce-firing';
 export type { ReducedFiring } from './reduction/reduced-firing';
@@ -72,7 +70,6 @@ export { type TemperatureTrace, temperatureTrace } from './reduction/temperature
 export type { ClippedSpan, Clipping, ClippingEvidence } from './saturation/clipping';
 export {
   type ClippingReport,
-  type DetectClippingOptions,
   detectClipping,
 } from './saturation/detect-clipping';
 export { type RecoverOptions, recoverPressure, recoverThrust } from './saturation/recover';

@@ -1,6 +1,7 @@
 // What a log does not contain and the steps of a reduction need: facts of the motor, the stand and the sensors.
 import {
   absolutePressure,
+  any,
   choice,
   force,
   inputs,
@@ -8,8 +9,8 @@ import {
   list,
   mass,
   optional,
+  parameterOf,
   ratio,
-  speed,
 } from '../units';
 
 /** Pressure around the motor. */
@@ -36,15 +37,14 @@ export const expansionRatio = /* @__PURE__ */ ratio('ε', 'nozzle exit area/thro
   example: 6,
 });
 
-/** Characteristic velocity. */
-export const characteristicVelocity = (meaning: string) => speed('c*', meaning, { example: '900 m/s' });
-
 /** Upper limits of the ranges of the channels. */
 export const ranges = /* @__PURE__ */ optional(
   inputs(
     {
-      pressure: optional(absolutePressure('p_max', 'upper limit of the range of pressure, absolute')),
-      thrust: optional(force('F_max', 'upper limit of the range of thrust', { above: 0 })),
+      pressure: optional(
+        parameterOf('absolute pressure', any)('p_max', 'upper limit of the range of pressure, absolute'),
+      ),
+      thrust: optional(force('F_max', 'upper limit of the range of thrust')),
     },
     { meaning: 'upper limits of the ranges of the channels, where no calibration states them' },
   ),

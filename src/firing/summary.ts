@@ -11,7 +11,7 @@ import {
 } from '../units';
 import { type AnalysedRecord, analysedRecord } from './analysis/analysed-record';
 import type { AnalysedTrace } from './analysis/analysed-trace';
-import { type Firing, firingInput } from './firing';
+import { exampleFiring, type Firing, firingInput } from './firing';
 import { type MotorClass, motorClass } from './motor-class';
 import { propellantMass, throatDiameter } from './motor-inputs';
 import { type BurnInterval, burnIntervals } from './summary-intervals';
@@ -80,7 +80,7 @@ export const summarize = /* @__PURE__ */ procedure({
   inputs: { propellantMass: optional(propellantMass), throatDiameter: optional(throatDiameter) },
   gives:
     'impulse, class, peaks, averages, times and characteristic velocity, as far as the record contains them',
-  example: 'summarize(record)',
+  example: `summarize(${exampleFiring})`,
   run: (given, options): FiringSummary => {
     const record = analysedRecord(given);
     const { thrust, pressure } = record.traces;

@@ -12,6 +12,8 @@ export const plainFunctions: Readonly<Record<string, string>> = {
   patchMotor: document,
   motorJsonSchema: document,
   demoMotor: 'gives the document of the motor of the examples',
+  calibrate: 'its argument is named by the channels of the log, each a declared calibration',
+  readLog: 'gives a log or the promise of one; its column map is a document with a schema of its own',
   speciesNames: tableLookUp,
   boltClassNames: tableLookUp,
   factorSetNames: tableLookUp,
@@ -35,8 +37,6 @@ export const plainFunctions: Readonly<Record<string, string>> = {
 /** Functions that have not been made calculations yet, by module: this list only shrinks. */
 export const notYet: Readonly<Record<string, string>> = {
   structures: 'governing margin marginTable',
-  firing:
-    'bridgeCalibration burnEdges calibrate currentLoopCalibration detectClipping firingFromLog fitCalibration invertCalibration ratiometricCalibration readLog recoverPressure recoverThrust reduceFiring tareCalibration thermocoupleCalibration traceLag',
   motor:
     'compare display drawPlot flawEnvelope reductionInputs plotFiring plotFlawEnvelope plotMargins plotRegression report reportDrawings reportPage',
 };

@@ -37,20 +37,23 @@ interface Rest {
 }
 
 /** Returns the samples of an interval, its ends included. @throws MeopError `empty-window` */
-export function samplesWithin(time: Float64Array, values: Float64Array, span: TimeSpan): Float64Array {
+export function samplesWithin(
+  time: Float64Array,
+  values: Float64Array,
+  span: TimeSpan,
+  path = 'interval',
+): Float64Array {
   const from = lowerBound(time, span.from);
   let to = lowerBound(time, span.to);
   if (time[to] === span.to) to++;
   if (to - from >= 1) return values.subarray(from, to);
-  throw new MeopError(
-    'empty-window',
-    `The interval must contain samples, got ${span.from} to ${span.to} s`,
-    undefined,
-    {
-      value: span,
-      expected: `a span within ${time[0]} to ${time[time.length - 1]} s`,
-    },
-  );
+  throw new MeopError({
+    code: 'empty-window',
+    procedure: 'removeBaseline',
+    path,
+    given: `${span.from} to ${span.to} s`,
+    expected: `an interval that contains samples, within ${time[0]} to ${time[time.length - 1]} s`,
+  });
 }
 
 /** Mean and standard deviation of all samples of a span. */
@@ -170,12 +173,12 @@ export function findBaseline(
   const quiet = spans?.before === undefined ? baselineSpans(trace) : undefined;
   const beforeSpan = spans?.before ?? quiet?.before ?? { from: time[0], to: time[0] };
   const afterSpan = spans?.after ?? quiet?.after;
-  const rest = (span: TimeSpan, found: boolean): Rest => {
-    const samples = samplesWithin(time, values, span);
-    return found ? quietRestOver(samples) : restOver(samples);
+  const rest = (span: TimeSpan, which: 'before' | 'after'): Rest => {
+    const samples = samplesWithin(time, values, span, which);
+    return spans?.[which] === undefined ? quietRestOver(samples) : restOver(samples);
   };
-  const before = rest(beforeSpan, spans?.before === undefined);
-  const after = afterSpan && rest(afterSpan, spans?.after === undefined);
+  const before = rest(beforeSpan, 'before');
+  const after = afterSpan && rest(afterSpan, 'after');
   return {
     before: before.mean,
     beforeDeviation: before.deviation,

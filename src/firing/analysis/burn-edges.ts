@@ -1,5 +1,6 @@
-import { MeopError } from '../../units';
+import { MeopError, optional, procedure, ratio } from '../../units';
 import { oncePer } from './once';
+import { sameLength, samples } from './samples-input';
 
 /** Start and end of a pulse at a fraction of its peak. */
 export interface BurnEdges {
@@ -18,27 +19,33 @@ export interface BurnEdges {
   readonly endCut: boolean;
 }
 
-export interface BurnEdgeOptions {
-  /** Fraction of the peak. */
-  readonly threshold: number;
-  /** Resting value of the channel, SI. Default 0. */
-  readonly rest?: number;
-  /** Samples searched: from the first up to, but not including, the second. Default: all. */
-  readonly from?: number;
-  readonly to?: number;
-}
-
 /**
- * Kernel: searches outward from the largest sample for the last samples at or above a fraction of the peak, and
- * interpolates to it. A search inward from the ends would stop at the first spike of the baseline.
+ * Searches outward from the largest sample for the last samples at or above a fraction of the peak, and interpolates to
+ * it. A search inward from the ends would stop at the first spike of the baseline.
  *
- * @throws MeopError `no-pulse` where no sample is above the resting value
- * @example burnEdges(Float64Array.of(0, 0.1, 1.9, 2.1), Float64Array.of(0, 500, 500, 0), { threshold: 0.1 }).end.toFixed(2) // => '2.08'
+ * @example burnEdges({ time: Float64Array.of(0, 0.1, 1.9, 2.1), values: Float64Array.of(0, 500, 500, 0), threshold: 0.1 }).end.toFixed(2) // => '2.08'
  */
-export function burnEdges(time: Float64Array, values: Float64Array, options: BurnEdgeOptions): BurnEdges {
-  const { threshold, rest = 0, from = 0, to = values.length } = options;
-  return edgesAbout({ time, values, from, to, peakIndex: largest(values, from, to) }, threshold, rest);
-}
+export const burnEdges = /* @__PURE__ */ procedure({
+  name: 'burnEdges',
+  title: 'Start and end of a pulse at a fraction of its peak',
+  source: 'definition, linear between samples',
+  inputs: {
+    time: samples('times of the samples in s, increasing'),
+    values: samples('values at these times'),
+    threshold: ratio('x', 'fraction of the peak', { min: 0, max: 1, example: 0.1 }),
+    rest: optional(ratio('v_0', 'resting value of the channel, SI'), 0),
+    from: optional(ratio('i_1', 'first sample searched', { min: 0, whole: true }), 0),
+    to: optional(ratio('i_2', 'sample before which the search ends', { min: 1, whole: true })),
+  },
+  checks: [sameLength],
+  gives: 'the peak, its time, and the times of the edges',
+  example:
+    'burnEdges({ time: Float64Array.of(0, 1, 2, 3), values: Float64Array.of(0, 9, 9, 0), threshold: 0.1 })',
+  run: ({ time, values, threshold, rest, from, to: end = values.length }): BurnEdges => {
+    const to = Math.min(end, values.length);
+    return edgesAbout({ time, values, from, to, peakIndex: largest(values, from, to) }, threshold, rest);
+  },
+});
 
 /** The peak of a trace, and its edges at a fraction of the peak above a resting value. */
 export interface EdgeFinder {
@@ -77,14 +84,11 @@ function edgesAbout(pulse: Pulse, threshold: number, rest: number): BurnEdges {
   const { time, values, from, to, peakIndex } = pulse;
   const peak = values[peakIndex] - rest;
   if (!(peak > 0))
-    throw new MeopError(
-      'no-pulse',
-      'No sample is above the resting value. The record shows no firing.',
-      undefined,
-      {
-        value: peak,
-      },
-    );
+    throw new MeopError({
+      code: 'no-pulse',
+      given: peak,
+      problem: 'No sample is above the resting value. The record shows no firing.',
+    });
   const level = rest + threshold * peak;
   let first = peakIndex;
   while (first > from && values[first - 1] >= level) first--;

@@ -1,42 +1,52 @@
-import { MeopError } from '../../units';
+import { byName, MeopError } from '../../units';
 import { interpolated } from '../cleaning/resample';
 import { calibratedChannel } from '../log/build-log';
-import { type Log, type LogChannel, makeLog } from '../log/log';
-import type { Calibration } from './calibration';
+import { type Log, type LogChannel, logInput, makeLog } from '../log/log';
+import { type Calibration, calibrationInput } from './calibration';
+
+const procedure = 'calibrate';
+const byChannel = byName('calibrations by the name of their channel', calibrationInput);
 
 /**
  * Converts the readings of the channels of a log into quantities. The given log is not changed.
  *
- * @throws MeopError `missing-field` for a missing channel, `already-calibrated`, `wrong-unit` where the readings are in
- * another unit than that of the calibration
  * @example calibrate(readLog('ms,thrust (V)\n0,1\n1,2\n'), { thrust: fitCalibration({ measures: 'force', points: [{ reading: 0, load: '0 N' }, { reading: 1, load: '50 N' }] }) }).channels.thrust.values[1] // => 100
  */
 export function calibrate(log: Log, calibrations: Readonly<Record<string, Calibration>>): Log {
+  logInput.read(log, { procedure, path: 'log' });
   const channels: Record<string, LogChannel> = { ...log.channels };
   const cautions = [...log.cautions];
   const history = [...log.history];
-  for (const [name, calibration] of inOrder(calibrations)) {
+  for (const [name, calibration] of inOrder(byChannel.read(calibrations, { procedure, path: '' }))) {
     const channel = log.channels[name];
     if (channel === undefined)
-      throw new MeopError(
-        'missing-field',
-        `calibrate: unknown channel '${name}'. Available: ${Object.keys(log.channels).join(', ')}.`,
-        name,
-      );
+      throw new MeopError({
+        code: 'missing-field',
+        procedure,
+        path: name,
+        given: name,
+        problem: `the log has no such channel. Available: ${Object.keys(log.channels).join(', ')}`,
+      });
     if (channel.measures !== undefined)
-      throw new MeopError(
-        'already-calibrated',
-        `calibrate: ${name} must contain readings, got ${channel.measures}. It is already calibrated.`,
-        name,
-      );
+      throw new MeopError({
+        code: 'already-calibrated',
+        procedure,
+        path: name,
+        given: channel.measures,
+        expected: 'a channel of readings',
+        remedy: 'It is already calibrated',
+      });
     const { readingUnit } = channel;
-    if (readingUnit !== 'readings' && readingUnit !== calibration.readingUnit)
-      throw new MeopError(
-        'wrong-unit',
-        `calibrate: ${name} must be in ${calibration.readingUnit} (unit of the calibration), got ${readingUnit}. Make the calibration for ${readingUnit}, or, if the numbers are in ${calibration.readingUnit}, read the channel as { unit: '${calibration.readingUnit}' }.`,
-        name,
-        { value: readingUnit, expected: calibration.readingUnit },
-      );
+    const wanted = calibration.readingUnit;
+    if (readingUnit !== 'readings' && readingUnit !== wanted)
+      throw new MeopError({
+        code: 'wrong-unit',
+        procedure,
+        path: name,
+        given: readingUnit,
+        expected: `in ${wanted}, the unit of the calibration`,
+        remedy: `Make the calibration for ${readingUnit}, or, if the numbers are in ${wanted}, read the channel as { unit: '${wanted}' }`,
+      });
     channels[name] = calibratedChannel(
       channel,
       calibration,
@@ -66,10 +76,15 @@ function coldJunctions(
   const { channel } = calibration.coldJunction;
   const cold = channels[channel];
   if (cold?.measures === 'temperature' && channel !== name) return interpolated(cold.time, cold.values, time);
-  throw new MeopError(
-    cold === undefined ? 'missing-field' : 'wrong-kind',
-    `calibrate: ${name}: coldJunction must be another channel of temperature, got '${channel}', which ${cold === undefined ? `is not in the log. Available: ${Object.keys(channels).join(', ')}.` : 'is not one. Calibrate it too, or name another channel.'}`,
-    name,
-    { value: channel, expected: 'a channel of temperature' },
-  );
+  throw new MeopError({
+    code: cold === undefined ? 'missing-field' : 'wrong-kind',
+    procedure,
+    path: `${name}.coldJunction`,
+    given: channel,
+    expected: 'another channel of temperature',
+    remedy:
+      cold === undefined
+        ? `The log does not contain it. Available: ${Object.keys(channels).join(', ')}`
+        : 'Calibrate it too, or name another channel',
+  });
 }

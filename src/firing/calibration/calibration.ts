@@ -1,24 +1,26 @@
-import { formatNumber, MeopError, type NamedKind } from '../../units';
+import { formatNumber, inputs, instance, MeopError, procedure, ratio, type Values } from '../../units';
 import { readThermocouple, type ThermocoupleType } from '../thermocouples/thermocouple';
 
-/** The kinds of quantity that a channel of a log may measure. */
-export type MeasuredKind = Extract<
-  NamedKind,
-  | 'gauge pressure'
-  | 'absolute pressure'
-  | 'force'
-  | 'temperature'
-  | 'mass'
-  | 'length'
-  | 'mass flow'
-  | 'acceleration'
->;
+/** The kinds of quantity that channels of logs measure. */
+export const measuredKinds = [
+  'gauge pressure',
+  'absolute pressure',
+  'force',
+  'temperature',
+  'mass',
+  'length',
+  'mass flow',
+  'acceleration',
+] as const;
+/** The kind of quantity that a channel of a log measures. */
+export type MeasuredKind = (typeof measuredKinds)[number];
 
-/** Lowest and highest valid reading; beyond them the channel is saturated. */
-export interface ReadingRange {
-  readonly low: number;
-  readonly high: number;
-}
+export const readingRange = /* @__PURE__ */ inputs(
+  { low: ratio('r_1', 'lowest valid reading'), high: ratio('r_2', 'highest valid reading') },
+  { meaning: 'valid readings; beyond them the channel is saturated' },
+);
+/** Lowest and highest valid reading of a channel. */
+export type ReadingRange = Values<typeof readingRange.fields>;
 
 /** A straight line from reading to quantity, as data that can be stored with the log as JSON. */
 export interface LineCalibration {
@@ -63,6 +65,38 @@ export interface ThermocoupleCalibration {
 /** Conversion of the readings of a channel into a quantity. */
 export type Calibration = LineCalibration | ThermocoupleCalibration;
 
+const isLine = (value: unknown): value is LineCalibration => isCalibration(value) && value.form === 'line';
+
+/** Whether a value is a calibration: by what it contains, since calibrations are stored as JSON. */
+export const isCalibration = (value: unknown): value is Calibration =>
+  typeof value === 'object' &&
+  value !== null &&
+  'form' in value &&
+  (value.form === 'line' || (value.form === 'thermocouple' && 'type' in value && 'coldJunction' in value)) &&
+  'slope' in value &&
+  typeof value.slope === 'number' &&
+  'intercept' in value &&
+  typeof value.intercept === 'number' &&
+  'readingUnit' in value &&
+  'measures' in value &&
+  'cautions' in value &&
+  Array.isArray(value.cautions);
+
+const exampleLine =
+  "fitCalibration({ measures: 'force', points: [{ reading: 0, load: '0 N' }, { reading: 2, load: '10 N' }] })";
+const remedy = 'Make one with fitCalibration or a calibration of the sensor';
+
+/** A calibration of any sensor. */
+export const calibrationInput = /* @__PURE__ */ instance(
+  'conversion of the readings of a channel into a quantity',
+  'a Calibration',
+  isCalibration,
+  { remedy },
+);
+
+/** A straight calibration line. */
+const lineInput = /* @__PURE__ */ instance('the calibration', 'a LineCalibration', isLine, { remedy });
+
 /** Readings converted into SI values, and the number of invalid ones. */
 export interface CalibratedReadings {
   readonly values: Float64Array;
@@ -93,11 +127,14 @@ export function applyCalibration(
   if (calibration.form === 'thermocouple') {
     const { type, coldJunction } = calibration;
     if (typeof coldJunction !== 'number' && coldJunctions === undefined)
-      throw new MeopError(
-        'missing-field',
-        `coldJunction must be a temperature while a log is read, got channel '${coldJunction.channel}'. Calibrate afterwards: calibrate(log, { … }).`,
-        'coldJunction',
-      );
+      throw new MeopError({
+        code: 'missing-field',
+        procedure: 'readLog',
+        path: 'coldJunction',
+        given: coldJunction.channel,
+        problem: `must be a temperature while a log is read, got the channel '${coldJunction.channel}'`,
+        remedy: 'Calibrate afterwards: calibrate(log, { … })',
+      });
     for (let i = 0; i < values.length; i++) {
       const cold = typeof coldJunction === 'number' ? coldJunction : (coldJunctions?.[i] ?? Number.NaN);
       values[i] = readThermocouple(type, values[i], cold);
@@ -120,32 +157,38 @@ export function calibrationDeviation(calibration: Calibration, reading: number):
  *
  * @example invertCalibration(fitCalibration({ measures: 'force', points: [{ reading: 0, load: '0 N' }, { reading: 1, load: '5 N' }] })).slope // => -5
  */
-export function invertCalibration(calibration: LineCalibration): LineCalibration {
-  return {
+export const invertCalibration = /* @__PURE__ */ procedure({
+  name: 'invertCalibration',
+  title: 'Calibration with its sign inverted',
+  source: 'definition',
+  subject: lineInput,
+  inputs: {},
+  gives: 'the calibration of the inverted reading',
+  example: `invertCalibration(${exampleLine})`,
+  run: (calibration): LineCalibration => ({
     ...calibration,
     slope: -calibration.slope,
     intercept: -calibration.intercept,
     basis: `${calibration.basis}; sign inverted`,
-  };
-}
+  }),
+});
 
 /**
  * Returns a calibration whose value is zero at a reading: the mean reading of the unloaded cell.
  *
- * @throws MeopError `not-finite`
- * @example tareCalibration(fitCalibration({ measures: 'force', points: [{ reading: 0, load: '0 N' }, { reading: 1, load: '5 N' }] }), 2).intercept // => -10
+ * @example tareCalibration(fitCalibration({ measures: 'force', points: [{ reading: 0, load: '0 N' }, { reading: 1, load: '5 N' }] }), { unloadedReading: 2 }).intercept // => -10
  */
-export function tareCalibration(calibration: LineCalibration, unloadedReading: number): LineCalibration {
-  if (!Number.isFinite(unloadedReading))
-    throw new MeopError(
-      'not-finite',
-      `tareCalibration: unloadedReading must be finite, got ${unloadedReading}`,
-      'unloadedReading',
-      { value: unloadedReading },
-    );
-  return {
+export const tareCalibration = /* @__PURE__ */ procedure({
+  name: 'tareCalibration',
+  title: 'Calibration with its zero at a reading',
+  source: 'definition',
+  subject: lineInput,
+  inputs: { unloadedReading: ratio('r_0', 'mean reading of the unloaded cell', { example: 0.02 }) },
+  gives: 'the calibration with its zero moved',
+  example: `tareCalibration(${exampleLine}, { unloadedReading: 0.02 })`,
+  run: (calibration, { unloadedReading }): LineCalibration => ({
     ...calibration,
     intercept: -calibration.slope * unloadedReading,
     basis: `${calibration.basis}; zero at ${formatNumber(unloadedReading)} ${calibration.readingUnit}`,
-  };
-}
+  }),
+});

@@ -1,8 +1,8 @@
-import { type QuantityInput, readInput } from '../../units';
-import type { ThermocoupleType } from '../thermocouples/thermocouple';
-import type { ReadingRange, ThermocoupleCalibration } from './calibration';
+import { choice, either, inputs, isQuantity, optional, procedure, ratio, words } from '../../units';
+import { coldJunction, thermocoupleType } from '../thermocouples/thermocouple';
+import { readingRange, type ThermocoupleCalibration } from './calibration';
 
-const voltsPer: Readonly<Record<string, number>> = { V: 1, mV: 1e-3, µV: 1e-6 };
+const voltsPer = { V: 1, mV: 1e-3, µV: 1e-6 } as const;
 
 /**
  * Returns the calibration of a thermocouple channel: from the voltage at the amplifier output to temperature, with the
@@ -10,32 +10,32 @@ const voltsPer: Readonly<Record<string, number>> = { V: 1, mV: 1e-3, µV: 1e-6 }
  *
  * @example thermocoupleCalibration({ type: 'K', coldJunction: '21 degC', readingUnit: 'mV' }).slope // => 0.001
  */
-export function thermocoupleCalibration(options: {
-  readonly type: ThermocoupleType;
-  /**
-   * Temperature of the cold junction, or the channel of the log that contains it: `{ channel: 'temperature board' }`.
-   */
-  readonly coldJunction: QuantityInput<'temperature'> | { readonly channel: string };
-  /** Unit of the readings. Default `'mV'`. */
-  readonly readingUnit?: 'V' | 'mV' | 'µV';
-  /** Amplifier gain between thermocouple and reading. Default 1. */
-  readonly gain?: number;
-  readonly range?: ReadingRange;
-}): ThermocoupleCalibration {
-  const { type, coldJunction, readingUnit = 'mV', gain = 1, range } = options;
-  return {
+export const thermocoupleCalibration = /* @__PURE__ */ procedure({
+  name: 'thermocoupleCalibration',
+  title: 'Calibration of a thermocouple channel',
+  source: 'NIST Standard Reference Database 60 (ITS-90; NIST Monograph 175, 1993)',
+  inputs: {
+    type: thermocoupleType,
+    coldJunction: either('temperature of the cold junction, or the channel of the log that contains it', [
+      inputs({ channel: words('name of the channel') }, { meaning: 'channel of the log' }),
+      coldJunction,
+    ]),
+    readingUnit: optional(choice('unit of the readings', ['V', 'mV', 'µV']), 'mV'),
+    gain: optional(ratio('G', 'amplifier gain between thermocouple and reading', { above: 0 }), 1),
+    range: optional(readingRange),
+  },
+  gives: 'the calibration',
+  example: { type: 'K', coldJunction: '21 degC', readingUnit: 'mV' },
+  run: ({ type, coldJunction: cold, readingUnit, gain, range }): ThermocoupleCalibration => ({
     form: 'thermocouple',
     measures: 'temperature',
     readingUnit,
     type,
-    coldJunction:
-      typeof coldJunction === 'object' && 'channel' in coldJunction
-        ? { channel: coldJunction.channel }
-        : readInput('temperature', 'coldJunction', coldJunction, 'thermocoupleCalibration').si,
+    coldJunction: isQuantity(cold) ? cold.si : cold,
     slope: voltsPer[readingUnit] / gain,
     intercept: 0,
     ...(range && { range }),
     basis: `type ${type} thermocouple, ITS-90 (NIST Standard Reference Database 60)`,
     cautions: [],
-  };
-}
+  }),
+});

@@ -1,7 +1,7 @@
 import { choice, MeopError, optional, procedure, time as timeInput } from '../../units';
 import { analysedRecord, type CleanedChannel } from '../analysis/analysed-record';
 import { analysedTrace } from '../analysis/analysed-trace';
-import { type Firing, firingInput } from '../firing';
+import { exampleFiring, type Firing, firingInput } from '../firing';
 import { interpolated } from './resample';
 import { baselineValue, step, traceOf } from './step';
 import { lagBetween, meanStep } from './trace-lag';
@@ -23,7 +23,7 @@ export const align = /* @__PURE__ */ procedure({
     maxLag: optional(timeInput('t_max', 'maximum plausible offset', { min: 0, example: '1 s' }), 1),
   },
   gives: 'the record with one channel moved, or with a caution',
-  example: "align(record, { move: 'thrust' })",
+  example: `align(${exampleFiring}, { move: 'thrust' })`,
   run: (given, { move, maxLag }): Firing => {
     const record = analysedRecord(given);
     const stays: CleanedChannel = move === 'thrust' ? 'pressure' : 'thrust';

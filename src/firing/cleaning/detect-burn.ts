@@ -1,6 +1,6 @@
 import { fromSiValue, optional, procedure, unitOf } from '../../units';
 import { analysedRecord } from '../analysis/analysed-record';
-import { type Firing, firingInput } from '../firing';
+import { exampleFiring, type Firing, firingInput } from '../firing';
 import { channel as channelInput } from '../motor-inputs';
 import { baselineValue, step, traceOf } from './step';
 
@@ -17,7 +17,7 @@ export const detectBurn = /* @__PURE__ */ procedure({
   subject: firingInput,
   inputs: { channel: optional(channelInput) },
   gives: 'the record with the events added',
-  example: "detectBurn(record, { channel: 'thrust' })",
+  example: `detectBurn(${exampleFiring}, { channel: 'thrust' })`,
   run: (given, options): Firing => {
     const record = analysedRecord(given);
     const channel = options.channel ?? (record.pressure ? 'pressure' : 'thrust');

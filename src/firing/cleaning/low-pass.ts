@@ -70,7 +70,8 @@ export const lowPass = /* @__PURE__ */ procedure({
     channels: channelsInput,
   },
   gives: 'the smoothed record; its history states the change of peak and rise time',
-  example: "lowPass(record, { cutoff: '100 Hz' })",
+  example:
+    "lowPass(firing({ origin: 'measured', time: series(Array.from({ length: 99 }, (_, i) => i / 100), 's'), thrust: series(new Float64Array(99).fill(5), 'N') }), { cutoff: '10 Hz' })",
   run: (given, options): Firing => {
     const record = analysedRecord(given);
     const { order, cutoffOf } = options;

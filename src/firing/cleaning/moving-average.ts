@@ -1,7 +1,7 @@
 import { MeopError, procedure, ratio } from '../../units';
 import { analysedRecord, type CleanedChannel } from '../analysis/analysed-record';
 import { type AnalysedTrace, analysedTrace } from '../analysis/analysed-trace';
-import { type Firing, firingInput } from '../firing';
+import { exampleFiring, type Firing, firingInput } from '../firing';
 import { channels as channelsInput } from '../motor-inputs';
 import { channelsOf, shown, step, traceOf } from './step';
 
@@ -40,7 +40,7 @@ export const movingAverage = /* @__PURE__ */ procedure({
     channels: channelsInput,
   },
   gives: 'the smoothed record; its history states the change of peak',
-  example: 'movingAverage(record, { samples: 5 })',
+  example: `movingAverage(${exampleFiring}, { samples: 5 })`,
   run: (given, { samples, channels: asked }): Firing => {
     const record = analysedRecord(given);
     if (samples > record.time.length)

@@ -9,7 +9,7 @@ import {
   withoutBaseline,
 } from '../analysis/baseline';
 import { oncePer } from '../analysis/once';
-import { type Firing, firingInput } from '../firing';
+import { exampleFiring, type Firing, firingInput } from '../firing';
 import { channels as channelsInput } from '../motor-inputs';
 import { baselineValue, channelsOf, shown, step, traceOf } from './step';
 
@@ -47,7 +47,7 @@ export const removeBaseline = /* @__PURE__ */ procedure({
     ),
   },
   gives: 'the record with thrust at rest at zero and chamber pressure at ambient',
-  example: "removeBaseline(record, { before: { from: '0 s', to: '1 s' } })",
+  example: `removeBaseline(${exampleFiring}, { before: { from: '0 s', to: '1 s' } })`,
   run: (given, options): Firing => {
     const { mode } = options;
     const record = analysedRecord(given);

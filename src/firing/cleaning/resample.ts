@@ -2,7 +2,7 @@ import { choice, frequency, MeopError, optional, procedure } from '../../units';
 import { analysedRecord } from '../analysis/analysed-record';
 import { analysedTrace } from '../analysis/analysed-trace';
 import { lowerBound, valueAt } from '../analysis/trace-values';
-import { type Firing, firingInput } from '../firing';
+import { exampleFiring, type Firing, firingInput } from '../firing';
 import { channelsOf, step, traceOf } from './step';
 
 /** Kernel: values at new times, by linear interpolation. */
@@ -72,7 +72,7 @@ export const resample = /* @__PURE__ */ procedure({
     ),
   },
   gives: 'the record at even times',
-  example: "resample(record, { rate: '100 Hz' })",
+  example: `resample(${exampleFiring}, { rate: '2 Hz' })`,
   run: (given, options): Firing => {
     const record = analysedRecord(given);
     const rate = options.rate.si;

@@ -35,7 +35,8 @@ export const findResonance = /* @__PURE__ */ procedure({
   subject: firingInput,
   inputs: { channel: optional(channelInput, 'thrust') },
   gives: 'frequency and amplitude of a sharp line of the spectrum, or undefined where there is none',
-  example: "findResonance(record, { channel: 'thrust' })",
+  example:
+    "((t) => findResonance(firing({ origin: 'measured', time: series(t, 's'), thrust: series(t.map((v) => 100 + 10 * Math.sin(100 * Math.PI * v)), 'N') })))(Array.from({ length: 1000 }, (_, i) => i / 500))",
   run: (given, { channel }): Resonance | undefined => {
     const record = analysedRecord(given);
     const trace = traceOf(record, channel, 'findResonance');

@@ -1,7 +1,7 @@
 import { force, inputs, optional, pressureDifference, procedure, ratio } from '../../units';
 import { analysedRecord, type CleanedChannel } from '../analysis/analysed-record';
 import { type AnalysedTrace, analysedTrace } from '../analysis/analysed-trace';
-import { type Firing, firingInput } from '../firing';
+import { exampleFiring, type Firing, firingInput } from '../firing';
 import { channels as channelsInput } from '../motor-inputs';
 import { channelsOf, step, traceOf } from './step';
 
@@ -121,7 +121,7 @@ export const removeSpikes = /* @__PURE__ */ procedure({
     ),
   },
   gives: 'the record without spikes; its history lists each',
-  example: 'removeSpikes(record, { threshold: 6 })',
+  example: `removeSpikes(${exampleFiring}, { threshold: 6 })`,
   run: (of, { channels: asked, halfWidth, threshold, limit }): Firing => {
     const record = analysedRecord(of);
     const channels: Partial<Record<CleanedChannel, AnalysedTrace>> = {};

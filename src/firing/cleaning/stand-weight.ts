@@ -3,7 +3,7 @@ import { angle, choice, MeopError, optional, procedure } from '../../units';
 import { analysedRecord } from '../analysis/analysed-record';
 import { analysedTrace } from '../analysis/analysed-trace';
 import { valueAt } from '../analysis/trace-values';
-import { type Firing, firingInput } from '../firing';
+import { exampleFiring, type Firing, firingInput } from '../firing';
 import { propellantMass } from '../motor-inputs';
 import { baselineValue, step, traceOf } from './step';
 
@@ -29,7 +29,7 @@ export const correctStandWeight = /* @__PURE__ */ procedure({
     propellantMass: optional(propellantMass),
   },
   gives: 'the record with corrected thrust',
-  example: "correctStandWeight(record, { stand: 'nozzle up', propellantMass: '1 kg' })",
+  example: `correctStandWeight(${exampleFiring}, { stand: 'nozzle up', propellantMass: '1 kg' })`,
   run: (given, options): Firing => {
     const record = analysedRecord(given);
     const time = record.time.si;
@@ -81,7 +81,7 @@ export const correctThrustAxis = /* @__PURE__ */ procedure({
     }),
   },
   gives: 'the record with thrust along the axis of the motor',
-  example: "correctThrustAxis(record, { angle: '10 deg' })",
+  example: `correctThrustAxis(${exampleFiring}, { angle: '10 deg' })`,
   run: (given, options): Firing => {
     const angleSi = options.angle.si;
     const record = analysedRecord(given);

@@ -1,5 +1,7 @@
 import { crossCorrelation } from '../../numerics';
+import { inputs, optional, procedure, ratio, type Values } from '../../units';
 import { analysedTrace, type RestingTrace } from '../analysis/analysed-trace';
+import { sameLength, samples } from '../analysis/samples-input';
 import { interpolated } from './resample';
 
 /** Lag of one trace behind another, s: positive where the second is later. */
@@ -15,24 +17,34 @@ export interface TraceLag {
 
 const maxSamples = 1 << 12;
 
+const plainTrace = (meaning: string) =>
+  inputs(
+    {
+      time: samples('times of the samples in s, increasing'),
+      values: samples('values at these times'),
+      rest: optional(ratio('v_0', 'resting value of the trace'), 0),
+    },
+    { meaning, checks: [sameLength] },
+  );
+
 /**
- * Kernel: lag of one trace behind another by cross-correlation, interpolated by a parabola through its peak, and the
+ * Computes the lag of one trace behind another by cross-correlation, interpolated by a parabola through its peak, and the
  * lags of their edges. A clock offset shifts all three equally; friction or a blocked port shifts only the start.
  *
- * @example traceLag({ time: Float64Array.of(0, 1, 2, 3, 4, 5, 6), values: Float64Array.of(0, 5, 9, 5, 0, 0, 0) }, { time: Float64Array.of(0, 1, 2, 3, 4, 5, 6), values: Float64Array.of(0, 0, 5, 9, 5, 0, 0) }).lag.toFixed(1) // => '1.0'
+ * @example traceLag({ first: { time: Float64Array.of(0, 1, 2, 3, 4, 5, 6), values: Float64Array.of(0, 5, 9, 5, 0, 0, 0) }, second: { time: Float64Array.of(0, 1, 2, 3, 4, 5, 6), values: Float64Array.of(0, 0, 5, 9, 5, 0, 0) } }).lag.toFixed(1) // => '1.0'
  */
-export function traceLag(first: PlainTrace, second: PlainTrace): TraceLag {
-  return lagBetween(analysed(first), analysed(second));
-}
+export const traceLag = /* @__PURE__ */ procedure({
+  name: 'traceLag',
+  title: 'Lag of one trace behind another',
+  source: 'cross-correlation, textbooks on signal processing',
+  inputs: { first: plainTrace('first trace'), second: plainTrace('second trace') },
+  gives: 'the lag in s, the correlation, and the lags of the edges',
+  example:
+    'traceLag({ first: { time: Float64Array.of(0, 1, 2, 3), values: Float64Array.of(0, 9, 0, 0) }, second: { time: Float64Array.of(0, 1, 2, 3), values: Float64Array.of(0, 0, 9, 0) } })',
+  run: ({ first, second }): TraceLag => lagBetween(analysed(first), analysed(second)),
+});
 
-interface PlainTrace {
-  readonly time: Float64Array;
-  readonly values: Float64Array;
-  /** Resting value of the trace. Default 0. */
-  readonly rest?: number;
-}
-
-const analysed = ({ time, values, rest = 0 }: PlainTrace): RestingTrace => ({
+const analysed = ({ time, values, rest }: Values<ReturnType<typeof plainTrace>['fields']>): RestingTrace => ({
   trace: analysedTrace(time, values),
   rest,
 });

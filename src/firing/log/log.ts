@@ -1,4 +1,4 @@
-import { formatNumber } from '../../units';
+import { formatNumber, instance, printable } from '../../units';
 import type { Calibration, MeasuredKind, ReadingRange } from '../calibration/calibration';
 import type { ImportReport } from './import-report';
 
@@ -30,16 +30,23 @@ export interface Log {
 }
 
 /** Makes a log with its printed form. */
-export function makeLog(parts: Omit<Log, 'toString'>): Log {
-  const log: Log = {
-    ...parts,
-    toString: () => logText(log),
-    ...{ [Symbol.for('nodejs.util.inspect.custom')]: () => logText(log) },
-  };
-  return log;
-}
+export const makeLog = (parts: Omit<Log, 'toString'>): Log => printable(parts, () => logText(parts));
 
-function logText({ channels, report, cautions }: Log): string {
+const isLog = (value: unknown): value is Log =>
+  typeof value === 'object' &&
+  value !== null &&
+  'channels' in value &&
+  typeof value.channels === 'object' &&
+  value.channels !== null &&
+  'report' in value &&
+  'history' in value;
+
+/** A log as read. */
+export const logInput = /* @__PURE__ */ instance('the log, as read', 'a Log', isLog, {
+  remedy: 'Read one with readLog',
+});
+
+function logText({ channels, report, cautions }: Omit<Log, 'toString'>): string {
   const lines = Object.values(channels).map(({ name, measures, readingUnit, time }) => {
     const span =
       time.length > 0

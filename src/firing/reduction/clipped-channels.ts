@@ -5,7 +5,7 @@ import type { Firing } from '../firing';
 import type { Clipping } from '../saturation/clipping';
 import { recoverPressure, recoverThrust } from '../saturation/recover';
 import type { Recovery } from '../saturation/recovery';
-import type { ReductionInputs } from './reduction-inputs';
+import type { ReductionFacts } from './reduction-inputs';
 
 /** Clipping by channel, at the levels after subtraction of the baselines. */
 export interface ClippedChannels {
@@ -28,7 +28,7 @@ export interface Reconstruction {
 export function reconstructClipped(
   given: AnalysedRecord,
   clipping: ClippedChannels,
-  facts: ReductionInputs,
+  facts: ReductionFacts,
 ): Reconstruction {
   const found = recovered(given, clipping, facts);
   const possible = found ? undefined : recovered(given, softOnly(clipping), facts);
@@ -72,17 +72,17 @@ function softOnly(clipping: ClippedChannels): ClippedChannels {
 function recovered(
   record: Firing,
   clipping: ClippedChannels,
-  facts: ReductionInputs,
+  facts: ReductionFacts,
 ): AnyRecovery | { readonly why: string } | undefined {
   const { pressure, thrust } = clipping;
   const known = {
     throatGrowth: 'little' as const,
-    ...(facts.expansionRatio !== undefined && { expansionRatio: facts.expansionRatio }),
+    expansionRatio: facts.expansionRatio,
     ...(facts.idealCharacteristicVelocity !== undefined && {
       characteristicVelocity: facts.idealCharacteristicVelocity,
       massBalanceUncertainty: 0.05,
     }),
-    ...(facts.prediction && { prediction: facts.prediction }),
+    prediction: facts.prediction,
   };
   try {
     if (pressure?.certain) return recoverPressure(record, { ...known, clipping: pressure });
@@ -90,7 +90,7 @@ function recovered(
   } catch (error) {
     if (error instanceof MeopError && error.code === 'no-recovery')
       return {
-        why: `${pressure?.certain ? 'pressure' : 'thrust'}: the channel is clipped. ${error.message}`,
+        why: `${error.path}: the channel is clipped, and there are not enough data to reconstruct it. ${error.remedy}.`,
       };
     throw error;
   }

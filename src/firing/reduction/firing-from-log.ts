@@ -1,46 +1,42 @@
-import { fromSiArray, fromSiValue, MeopError, type QuantityInput, readInput, unitOf } from '../../units';
+import { fromSiArray, fromSiValue, MeopError, procedure, unitOf } from '../../units';
 import { analysedTrace } from '../analysis/analysed-trace';
 import { interpolated } from '../cleaning/resample';
 import { lagBetween } from '../cleaning/trace-lag';
 import { type Firing, firing } from '../firing';
-import type { Log, LogChannel } from '../log/log';
-
-/** Data that a log does not contain, and the selection of its channels. */
-export interface FiringFromLogOptions {
-  /** Pressure around the motor, by which gauge readings become absolute. */
-  readonly ambientPressure: QuantityInput<'absolute pressure'>;
-  /** Channels of chamber pressure; several are averaged. Default: all whose names begin with `pressure`. */
-  readonly pressure?: string | readonly string[];
-  /** Channel of thrust. Default: `thrust`, or the first whose name begins with it. */
-  readonly thrust?: string;
-  readonly title?: string;
-  readonly propellantMass?: QuantityInput<'mass'>;
-  readonly throatDiameter?: QuantityInput<'length'>;
-}
+import { type Log, type LogChannel, logInput } from '../log/log';
+import { type LogFacts, logFacts } from './reduction-inputs';
 
 /**
  * Makes a firing record of the channels of a log, at the times of the channel with the highest sample rate; the others
  * are interpolated linearly. Only the interval covered by all of them is kept.
  *
- * @throws MeopError `missing-field`, `not-calibrated` where a channel still contains readings, `too-short`
  * @example firingFromLog(readLog('ms,thrust (N)\n0,1\n1,2\n'), { ambientPressure: '1 atm' }).thrust.max().in('N') // => 2
  */
-export function firingFromLog(log: Log, options: FiringFromLogOptions): Firing {
-  const ambient = readInput(
-    'absolute pressure',
-    'ambientPressure',
-    options.ambientPressure,
-    'firingFromLog',
-  ).si;
-  const pressures = named(log, 'pressure', options.pressure);
-  const [thrust, ...furtherThrusts] = named(log, 'thrust', options.thrust);
+export const firingFromLog = /* @__PURE__ */ procedure({
+  name: 'firingFromLog',
+  title: 'Firing record of the channels of a log',
+  source: 'linear interpolation',
+  subject: logInput,
+  inputs: logFacts,
+  gives: 'the record, in absolute pressure',
+  example: "firingFromLog(readLog('ms,thrust (N)\\n0,1\\n1,2\\n'), { ambientPressure: '1 atm' })",
+  run: (log, options): Firing => recordOf(log, options, 'firingFromLog'),
+});
+
+/** {@link firingFromLog} on behalf of another calculation. */
+export function recordOf(log: Log, options: LogFacts, caller: string): Firing {
+  const ambient = options.ambientPressure.si;
+  const pressures = named(log, 'pressure', options.pressure, caller);
+  const [thrust, ...furtherThrusts] = named(log, 'thrust', options.thrust, caller);
   const temperatures = Object.values(log.channels).filter((channel) => channel.measures === 'temperature');
   if (pressures.length === 0 && thrust === undefined)
-    throw new MeopError(
-      'missing-field',
-      `firingFromLog: missing required channel: no pressure and no thrust among ${Object.keys(log.channels).join(', ') || 'no channels'}. Name them: { pressure, thrust }.`,
-      'pressure',
-    );
+    throw new MeopError({
+      code: 'missing-field',
+      procedure: caller,
+      path: 'pressure',
+      problem: `there is no pressure and no thrust among the channels of the log (${Object.keys(log.channels).join(', ') || 'none'})`,
+      remedy: 'Name them: { pressure, thrust }',
+    });
   const cautions = [...log.cautions];
   const history = [...log.history];
   if (thrust && furtherThrusts.length > 0)
@@ -54,11 +50,13 @@ export function firingFromLog(log: Log, options: FiringFromLogOptions): Firing {
   const covered = base.time[0] >= from && base.time[base.time.length - 1] <= to;
   const time = covered ? base.time : base.time.filter((t) => t >= from && t <= to);
   if (time.length < 2)
-    throw new MeopError(
-      'too-short',
-      'firingFromLog: the channels must overlap in time. Check their clocks.',
-      'time',
-    );
+    throw new MeopError({
+      code: 'too-short',
+      procedure: caller,
+      path: 'time',
+      problem: 'the channels must overlap in time',
+      remedy: 'Check their clocks',
+    });
   if (!covered) history.push(`cut to ${from.toFixed(4)} to ${to.toFixed(4)} s, which all channels cover`);
   const onto = (channel: LogChannel): Float64Array => {
     if (channel.time === time) return channel.values;
@@ -97,20 +95,8 @@ export function firingFromLog(log: Log, options: FiringFromLogOptions): Firing {
     ),
     ambientPressure: fromSiValue<'absolute pressure'>(ambient, 'absolute pressure', unitOf('kPa')),
     ...(title !== undefined && { title }),
-    ...(propellantMass !== undefined && {
-      loadedMass: fromSiValue<'mass'>(
-        readInput('mass', 'propellantMass', propellantMass, 'firingFromLog').si,
-        'mass',
-        unitOf('kg'),
-      ),
-    }),
-    ...(throatDiameter !== undefined && {
-      initialThroatDiameter: fromSiValue<'length'>(
-        readInput('length', 'throatDiameter', throatDiameter, 'firingFromLog').si,
-        'length',
-        unitOf('mm'),
-      ),
-    }),
+    ...(propellantMass && { loadedMass: propellantMass.to('kg') }),
+    ...(throatDiameter && { initialThroatDiameter: throatDiameter.to('mm') }),
     cautions,
     history,
   });
@@ -123,6 +109,7 @@ function named(
   log: Log,
   role: 'pressure' | 'thrust',
   asked: string | readonly string[] | undefined,
+  caller: string,
 ): readonly LogChannel[] {
   const names =
     asked === undefined
@@ -133,21 +120,31 @@ function named(
   return names.map((name) => {
     const channel = log.channels[name];
     if (channel === undefined)
-      throw new MeopError(
-        'missing-field',
-        `firingFromLog: unknown channel '${name}' for ${role}. Available: ${Object.keys(log.channels).join(', ')}.`,
-        role,
-        { value: name },
-      );
+      throw new MeopError({
+        code: 'missing-field',
+        procedure: caller,
+        path: role,
+        given: name,
+        problem: `the log has no channel '${name}'. Available: ${Object.keys(log.channels).join(', ')}`,
+      });
     const fits = role === 'thrust' ? channel.measures === 'force' : channel.measures?.endsWith('pressure');
+    if (channel.measures === undefined)
+      throw new MeopError({
+        code: 'not-calibrated',
+        procedure: caller,
+        path: name,
+        given: `readings in ${channel.readingUnit}`,
+        expected: 'calibrated',
+        remedy: `Use calibrate(log, { '${name}': … }) first`,
+      });
     if (!fits)
-      throw new MeopError(
-        channel.measures === undefined ? 'not-calibrated' : 'wrong-kind',
-        channel.measures === undefined
-          ? `firingFromLog: ${name} must be calibrated, got readings in ${channel.readingUnit}. Use calibrate(log, { '${name}': … }) first.`
-          : `firingFromLog: ${name} must measure ${role}, got ${channel.measures}`,
-        name,
-      );
+      throw new MeopError({
+        code: 'wrong-kind',
+        procedure: caller,
+        path: name,
+        given: channel.measures,
+        expected: `a channel of ${role}`,
+      });
     return channel;
   });
 }

@@ -1,4 +1,4 @@
-import { fromSiValue, MeopError, unitOf } from '../../units';
+import { either, fromSiValue, MeopError, printable, procedure, unitOf } from '../../units';
 import { type AnalysedRecord, analysedRecord, type CleanedChannel } from '../analysis/analysed-record';
 import type { AnalysedTrace } from '../analysis/analysed-trace';
 import { detectBurn } from '../cleaning/detect-burn';
@@ -9,18 +9,18 @@ import { removeSpikes } from '../cleaning/spikes';
 import { correctStandWeight } from '../cleaning/stand-weight';
 import { step } from '../cleaning/step';
 import { lagBetween } from '../cleaning/trace-lag';
-import { type Firing, firingOf } from '../firing';
-import type { Log } from '../log/log';
+import { exampleFiring, type Firing, firingInput, firingOf } from '../firing';
+import { type Log, logInput } from '../log/log';
 import type { Clipping } from '../saturation/clipping';
 import { detectClipping } from '../saturation/detect-clipping';
 import { channelHealth } from './channel-health';
 import { type ClippedChannels, reconstructClipped } from './clipped-channels';
-import { firingFromLog } from './firing-from-log';
+import { recordOf } from './firing-from-log';
 import { motorNumbers } from './motor-numbers';
 import { clippedIntegral, peakOf } from './peak-of';
 import type { ReducedFiring } from './reduced-firing';
 import { reducedText } from './reduced-text';
-import { type ReductionInputs, readReductionInputs } from './reduction-inputs';
+import { type ReductionFacts, type ReductionInputs, reductionFields, reductionSi } from './reduction-inputs';
 import { suddenEnds } from './sudden-end';
 import { zeroError } from './zero-error';
 
@@ -30,12 +30,23 @@ import { zeroError } from './zero-error';
  * pressure by the pre-fire one); correct for the weight on a vertical stand; reconstruct a clipped channel from the
  * other. Nothing is smoothed or shifted in time unless requested. Every step is in the history of the record.
  *
- * @throws MeopError `missing-field`, `not-calibrated`, `too-short`
  * @example reduceFiring(firing({ origin: 'measured', time: series([0, 1, 2, 3, 4, 5, 6, 7, 8, 9], 's'), thrust: series([0, 0, 0, 90, 100, 80, 0, 0, 0, 0], 'N') }), { ambientPressure: '1 atm' }).motorClass.letter // => 'H'
  */
-export function reduceFiring(log: Log | Firing, facts: ReductionInputs): ReducedFiring {
-  const si = readReductionInputs(facts);
-  const started = 'channels' in log ? firingFromLog(log, facts) : withFacts(log, facts);
+export const reduceFiring = /* @__PURE__ */ procedure({
+  name: 'reduceFiring',
+  title: 'Reduction of a static firing to motor performance',
+  source:
+    'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001), definitions of I, I_s, c* and C_F; NFPA 1125 for the 5 % points (quoted from memory, not verified); uncertainties by JCGM 100:2008',
+  subject: either('log of the firing, or its record', [logInput, firingInput]),
+  inputs: reductionFields,
+  gives: 'impulse, class, peaks, times and efficiencies with uncertainties, and the cleaned record',
+  example: `reduceFiring(${exampleFiring}, { ambientPressure: '101.3 kPa' })`,
+  run: (log, facts): ReducedFiring => reduced(log, facts),
+});
+
+function reduced(log: Log | Firing, facts: ReductionFacts): ReducedFiring {
+  const si = reductionSi(facts);
+  const started = 'channels' in log ? recordOf(log, facts, 'reduceFiring') : withFacts(log, facts);
   let record = analysedRecord(removeSpikes(started));
   const ends = suddenEnds(record, si);
   if (ends?.burst)
@@ -54,7 +65,11 @@ export function reduceFiring(log: Log | Firing, facts: ReductionInputs): Reduced
     }
   }
   if (record.pressure === undefined && record.thrust === undefined) return noResult(record, refused);
-  const ranges = { ...rangesOfLog(log, si.ambient), ...facts.ranges };
+  const known = rangesOfLog(log, si.ambient);
+  const ranges = {
+    pressure: facts.ranges?.pressure ?? known.pressure,
+    thrust: facts.ranges?.thrust ?? known.thrust,
+  };
   const clipping = detectClipping(record, { ranges });
   if (clipping.pressure?.evidence === 'range' && record.thrust === undefined && refused.length > 0)
     return noResult(record, [
@@ -65,14 +80,14 @@ export function reduceFiring(log: Log | Firing, facts: ReductionInputs): Reduced
     thrust: record.traces.thrust ? zeroError({ trace: record.traces.thrust, rest: 0 }) : 0,
     pressure: record.traces.pressure ? zeroError({ trace: record.traces.pressure, rest: si.ambient }) : 0,
   };
-  const horizontal = (facts.stand ?? 'horizontal') === 'horizontal';
+  const horizontal = facts.stand === 'horizontal';
   if (record.thrust)
     record = analysedRecord(
       removeBaseline(record, { channels: ['thrust'], mode: horizontal ? 'line' : 'before' }),
     );
   if (record.pressure)
     record = analysedRecord(removeBaseline(record, { channels: ['pressure'], mode: 'before' }));
-  if (record.thrust && facts.stand && facts.stand !== 'horizontal' && si.propellantMass)
+  if (record.thrust && facts.stand !== 'horizontal' && si.propellantMass)
     record = analysedRecord(correctStandWeight(record, { stand: facts.stand }));
   const levelled = {
     ...relevelled(record, 'pressure', clipping.pressure),
@@ -96,41 +111,32 @@ export function reduceFiring(log: Log | Firing, facts: ReductionInputs): Reduced
     pressureClipped: clippedIntegral('pressure', levelled.pressure, peakPressure, recovery),
   };
   const numbers = motorNumbers(record, si, errors, { peakPressure, peakThrust });
-  const reduced: ReducedFiring = {
+  const found = {
     ...numbers,
-    status: 'reduced',
+    status: 'reduced' as const,
     record,
     clipping: levelled,
     recovery,
     peakPressureUpperBound:
       numbers.peakPressure &&
-      fromSiValue(numbers.peakPressure.high.si - si.ambient, 'gauge pressure', unitOf('MPa')),
+      fromSiValue<'gauge pressure'>(
+        numbers.peakPressure.high.si - si.ambient,
+        'gauge pressure',
+        unitOf('MPa'),
+      ),
     resonance,
     cautions: [...record.cautions, ...numbers.cautions],
-    toString: () => reducedText(reduced),
-    ...{ [Symbol.for('nodejs.util.inspect.custom')]: () => reducedText(reduced) },
   };
-  return reduced;
+  return printable(found, () => reducedText(found));
 }
 
 /** Adds inputs that the record lacks. */
-function withFacts(record: Firing, facts: ReductionInputs): Firing {
-  const si = readReductionInputs(facts);
+function withFacts(record: Firing, facts: ReductionFacts): Firing {
   return firingOf({
     ...record,
-    ambientPressure:
-      record.ambientPressure ??
-      fromSiValue<'absolute pressure'>(si.ambient, 'absolute pressure', unitOf('kPa')),
-    ...(si.propellantMass !== undefined && {
-      loadedMass: fromSiValue<'mass'>(si.propellantMass, 'mass', unitOf('kg')),
-    }),
-    ...(si.throatArea !== undefined && {
-      initialThroatDiameter: fromSiValue<'length'>(
-        Math.sqrt((4 * si.throatArea) / Math.PI),
-        'length',
-        unitOf('mm'),
-      ),
-    }),
+    ambientPressure: record.ambientPressure ?? facts.ambientPressure.to('kPa'),
+    ...(facts.propellantMass && { loadedMass: facts.propellantMass.to('kg') }),
+    ...(facts.throatDiameter && { initialThroatDiameter: facts.throatDiameter.to('mm') }),
   });
 }
 
@@ -138,7 +144,7 @@ function healthOf(trace: AnalysedTrace): string | undefined {
   try {
     return channelHealth(trace).reason;
   } catch (error) {
-    if (error instanceof MeopError) return error.message;
+    if (error instanceof MeopError) return error.statement;
     throw error;
   }
 }
@@ -155,8 +161,8 @@ function without(record: AnalysedRecord, channel: CleanedChannel, reason: string
 }
 
 function noResult(record: Firing, reasons: readonly string[]): ReducedFiring {
-  const nothing: ReducedFiring = {
-    status: 'no result',
+  const nothing = {
+    status: 'no result' as const,
     record,
     clipping: {},
     recovery: undefined,
@@ -175,16 +181,12 @@ function noResult(record: Firing, reasons: readonly string[]): ReducedFiring {
     thrustCoefficient: undefined,
     combustionEfficiency: undefined,
     nozzleEfficiency: undefined,
-    cautions: [
-      ...record.cautions,
-      ...reasons.filter((reason) => !record.cautions.some((c) => c.includes(reason))),
-    ],
-    toString: () => reducedText(nothing),
+    cautions: [...new Set([...record.cautions, ...reasons])],
   };
-  return nothing;
+  return printable(nothing, () => reducedText(nothing));
 }
 
-function rangesOfLog(log: Log | Firing, ambient: number): ReductionInputs['ranges'] {
+function rangesOfLog(log: Log | Firing, ambient: number): NonNullable<ReductionInputs['ranges']> {
   if (!('channels' in log)) return {};
   const high = (measures: string): number | undefined => {
     const found = Object.values(log.channels).filter((c) => c.measures?.endsWith(measures) && c.range);

@@ -2,7 +2,7 @@ import { table } from '../../units';
 import type { ReducedFiring } from './reduced-firing';
 
 /** A reduction as text. */
-export function reducedText(reduced: ReducedFiring): string {
+export function reducedText(reduced: Omit<ReducedFiring, 'toString'>): string {
   const { record, status, cautions } = reduced;
   const title = record.title ?? 'firing';
   const warned = cautions.map((caution) => `caution: ${caution}`);

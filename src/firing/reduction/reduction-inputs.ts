@@ -1,39 +1,67 @@
-import { MeopError, type QuantityInput, readInput } from '../../units';
-import type { Firing } from '../firing';
+import {
+  type Arguments,
+  choice,
+  either,
+  frequency,
+  length,
+  list,
+  optional,
+  ratio,
+  speed,
+  type Values,
+  words,
+} from '../../units';
+import { firingInput } from '../firing';
+import { ambientPressure, expansionRatio, propellantMass, ranges, throatDiameter } from '../motor-inputs';
 
-/** Data of the motor and the stand. Only ambient pressure is required; further data give further results. */
-export interface ReductionInputs {
-  readonly ambientPressure: QuantityInput<'absolute pressure'>;
-  readonly title?: string;
-  /** Throat diameter before firing. */
-  readonly throatDiameter?: QuantityInput<'length'>;
-  /** Throat diameter after firing. */
-  readonly finalThroatDiameter?: QuantityInput<'length'>;
-  /** Nozzle exit area/throat area. */
-  readonly expansionRatio?: number;
-  /** Mass of propellant burned. */
-  readonly propellantMass?: QuantityInput<'mass'>;
-  /** Theoretical c*, for the combustion efficiency. */
-  readonly idealCharacteristicVelocity?: QuantityInput<'speed'>;
-  /** Theoretical thrust coefficient at the mean pressure, for the nozzle efficiency. */
-  readonly idealThrustCoefficient?: number;
-  /** Orientation of the motor on the stand. Default `'horizontal'`. */
-  readonly stand?: 'horizontal' | 'nozzle up' | 'nozzle down';
-  /** Channels of pressure and thrust in the log, where their names do not identify them. */
-  readonly pressure?: string | readonly string[];
-  readonly thrust?: string;
-  /** Upper limits of the ranges of the channels, where no calibration states them. */
-  readonly ranges?: {
-    readonly pressure?: QuantityInput<'absolute pressure'>;
-    readonly thrust?: QuantityInput<'force'>;
-  };
-  /** Relative standard deviation of the calibrations. Default 0.01. */
-  readonly calibrationUncertainty?: number;
-  /** Cutoff of a low-pass. Default: none, since a low-pass reduces the peak. */
-  readonly lowPass?: QuantityInput<'frequency'>;
-  /** A predicted firing, whose shape may bound a clipped peak. */
-  readonly prediction?: Firing;
-}
+const channelName = words('name of a channel of the log');
+
+/** What a log does not contain, and the selection of its channels. */
+export const logFacts = {
+  ambientPressure,
+  pressure: optional(
+    either(
+      'channel of chamber pressure, or several, which are averaged; all whose names begin with pressure unless specified',
+      [list('channels of chamber pressure', channelName), channelName],
+    ),
+  ),
+  thrust: optional(words('channel of thrust; the first whose name begins with thrust unless specified')),
+  title: optional(words('title of the record')),
+  propellantMass: optional(propellantMass),
+  throatDiameter: optional(throatDiameter),
+};
+export type LogFacts = Values<typeof logFacts>;
+
+// Only ambient pressure is required; further data give further results.
+export const reductionFields = {
+  ...logFacts,
+  finalThroatDiameter: optional(length('d_t,2', 'throat diameter after firing')),
+  expansionRatio: optional(expansionRatio),
+  idealCharacteristicVelocity: optional(
+    speed('c*_th', 'theoretical characteristic velocity, for the combustion efficiency', { above: 0 }),
+  ),
+  idealThrustCoefficient: optional(
+    ratio('C_F,th', 'theoretical thrust coefficient at the mean pressure, for the nozzle efficiency', {
+      above: 0,
+    }),
+  ),
+  stand: optional(
+    choice('orientation of the motor on the stand', ['horizontal', 'nozzle up', 'nozzle down']),
+    'horizontal',
+  ),
+  ranges,
+  calibrationUncertainty: optional(
+    ratio('u_c', 'relative standard deviation of the calibrations', { min: 0, example: 0.01 }),
+    0.01,
+  ),
+  lowPass: optional(
+    frequency('f_c', 'cutoff of a low-pass; none unless specified, since a low-pass reduces the peak'),
+  ),
+  prediction: optional(firingInput),
+};
+/** Data of the motor and the stand for a reduction. */
+export type ReductionInputs = Arguments<typeof reductionFields>;
+export type ReductionFacts = Values<typeof reductionFields>;
 
 /** The same data in SI units. */
 export interface ReductionInputsSi {
@@ -47,35 +75,18 @@ export interface ReductionInputsSi {
   readonly calibrationUncertainty: number;
 }
 
-/** Reads the inputs into SI units. @throws MeopError with the field that is wrong */
-export function readReductionInputs(facts: ReductionInputs): ReductionInputsSi {
-  const read = (
-    kind: 'length' | 'mass' | 'speed',
-    field: 'throatDiameter' | 'finalThroatDiameter' | 'propellantMass' | 'idealCharacteristicVelocity',
-  ): number | undefined => {
-    const given = facts[field];
-    if (given === undefined) return undefined;
-    const { si } = readInput(kind, field, given, 'reduceFiring');
-    if (si > 0) return si;
-    throw new MeopError(
-      'out-of-domain',
-      `reduceFiring: ${field} must be greater than 0, got ${String(given)}`,
-      field,
-      {
-        value: given,
-      },
-    );
-  };
-  const throat = read('length', 'throatDiameter');
-  const last = read('length', 'finalThroatDiameter') ?? throat;
+/** The inputs in SI units. */
+export function reductionSi(facts: ReductionFacts): ReductionInputsSi {
+  const throat = facts.throatDiameter?.si;
+  const last = facts.finalThroatDiameter?.si ?? throat;
   const area = (d: number): number => (Math.PI / 4) * d * d;
   return {
-    ambient: readInput('absolute pressure', 'ambientPressure', facts.ambientPressure, 'reduceFiring').si,
+    ambient: facts.ambientPressure.si,
     throatArea: throat === undefined ? undefined : area(throat),
     meanThroatArea: throat === undefined || last === undefined ? undefined : (area(throat) + area(last)) / 2,
-    propellantMass: read('mass', 'propellantMass'),
-    idealCharacteristicVelocity: read('speed', 'idealCharacteristicVelocity'),
+    propellantMass: facts.propellantMass?.si,
+    idealCharacteristicVelocity: facts.idealCharacteristicVelocity?.si,
     idealThrustCoefficient: facts.idealThrustCoefficient,
-    calibrationUncertainty: facts.calibrationUncertainty ?? 0.01,
+    calibrationUncertainty: facts.calibrationUncertainty,
   };
 }

@@ -29,6 +29,16 @@ export interface Clipping {
   readonly certain: boolean;
 }
 
+/** Whether a value is a clipping that was found. */
+export const isClipping = (value: unknown): value is Clipping =>
+  typeof value === 'object' &&
+  value !== null &&
+  'evidence' in value &&
+  'level' in value &&
+  'certain' in value &&
+  'spans' in value &&
+  Array.isArray(value.spans);
+
 /** Kernel: finds the clipped intervals of a channel, at its top or at the known limit `high` of its range. */
 export function findClipping({ trace, rest }: RestingTrace, high: number | undefined): Clipping | undefined {
   const { time, values } = trace;

@@ -1,22 +1,12 @@
-import { MeopError, type QuantityInput, readInput } from '../../units';
+import { MeopError, optional, printable, procedure } from '../../units';
 import { ambientSi } from '../ambient';
 import { analysedRecord, type CleanedChannel } from '../analysis/analysed-record';
 import type { RestingTrace } from '../analysis/analysed-trace';
-import type { Firing } from '../firing';
+import { exampleFiring, firingInput } from '../firing';
+import { ambientPressure, ranges } from '../motor-inputs';
 import { type Clipping, findClipping } from './clipping';
 import { isClippedByOtherChannel } from './plateau';
 import { findSoftLimit, type SoftLimit } from './soft-limit';
-
-/** Known ranges of the channels, and the ambient pressure. */
-export interface DetectClippingOptions {
-  /** Pressure around the motor, needed where the record has a pressure. Default: that of the record. */
-  readonly ambientPressure?: QuantityInput<'absolute pressure'>;
-  /** Upper limit of the range of each channel, where it is known. */
-  readonly ranges?: {
-    readonly pressure?: QuantityInput<'absolute pressure'>;
-    readonly thrust?: QuantityInput<'force'>;
-  };
-}
 
 /** Clipping by channel; channels that are not clipped are omitted. */
 export interface ClippingReport {
@@ -29,49 +19,50 @@ export interface ClippingReport {
  * Finds the saturated channels and intervals. Evidence: readings at the limit of a known range, a top at which samples
  * accumulate as in no smooth peak, or (with both channels) a channel that stops following the other.
  *
- * @throws MeopError `missing-field` where there is neither pressure nor thrust, or a pressure without ambient pressure;
- * `no-pulse`
  * @example detectClipping(firing({ origin: 'measured', time: series([0, 1, 2, 3, 4, 5, 6, 7, 8], 's'), thrust: series([0, 20, 50, 50, 50, 50, 50, 30, 0], 'N') }), { ranges: { thrust: '50 N' } }).thrust.spans[0].from // => 2
  */
-export function detectClipping(firing: Firing, options: DetectClippingOptions = {}): ClippingReport {
-  const record = analysedRecord(firing);
-  const { ranges = {} } = options;
-  const high = {
-    pressure:
-      ranges.pressure &&
-      readInput('absolute pressure', 'ranges.pressure', ranges.pressure, 'detectClipping').si,
-    thrust: ranges.thrust && readInput('force', 'ranges.thrust', ranges.thrust, 'detectClipping').si,
-  };
-  if (record.pressure === undefined && record.thrust === undefined)
-    throw new MeopError(
-      'missing-field',
-      'detectClipping: missing required channel: the record has neither pressure nor thrust',
-      'pressure',
-    );
-  const rest = {
-    pressure: record.pressure ? ambientSi(record, options.ambientPressure, 'detectClipping') : 0,
-    thrust: 0,
-  };
-  const resting = (channel: CleanedChannel): RestingTrace | undefined => {
-    const trace = record.traces[channel];
-    return trace && { trace, rest: rest[channel] };
-  };
-  const traces = { pressure: resting('pressure'), thrust: resting('thrust') };
-  let pressure = traces.pressure && findClipping(traces.pressure, high.pressure);
-  let thrust = traces.thrust && findClipping(traces.thrust, high.thrust);
-  if (traces.pressure && traces.thrust) {
-    const soft = pressure && thrust ? undefined : findSoftLimit(traces.pressure, traces.thrust);
-    if (soft?.channel === 'pressure') pressure = softened(pressure, soft);
-    if (soft?.channel === 'thrust') thrust = softened(thrust, soft);
-    // A channel that is clipped itself cannot confirm the other.
-    if (pressure?.evidence === 'flat top' && !thrust)
-      pressure = confirmed(pressure, traces.pressure, traces.thrust);
-    if (thrust?.evidence === 'flat top' && !pressure)
-      thrust = confirmed(thrust, traces.thrust, traces.pressure);
-  }
-  const found = { ...(pressure && { pressure }), ...(thrust && { thrust }) };
-  return { ...found, toString: () => clippingText(found) };
-}
+export const detectClipping = /* @__PURE__ */ procedure({
+  name: 'detectClipping',
+  title: 'Saturated channels of a record',
+  source: 'engineering practice, no published source',
+  subject: firingInput,
+  inputs: { ambientPressure: optional(ambientPressure), ranges },
+  gives: 'the clipped intervals of each channel, with the evidence',
+  example: `detectClipping(${exampleFiring}, { ranges: { thrust: '50 N' } })`,
+  run: (given, options): ClippingReport => {
+    const record = analysedRecord(given);
+    if (record.pressure === undefined && record.thrust === undefined)
+      throw new MeopError({
+        code: 'missing-field',
+        procedure: 'detectClipping',
+        path: 'pressure',
+        problem: 'the record has neither pressure nor thrust',
+      });
+    const rest = {
+      pressure: record.pressure ? ambientSi(record, options.ambientPressure, 'detectClipping') : 0,
+      thrust: 0,
+    };
+    const resting = (channel: CleanedChannel): RestingTrace | undefined => {
+      const trace = record.traces[channel];
+      return trace && { trace, rest: rest[channel] };
+    };
+    const traces = { pressure: resting('pressure'), thrust: resting('thrust') };
+    let pressure = traces.pressure && findClipping(traces.pressure, options.ranges?.pressure?.si);
+    let thrust = traces.thrust && findClipping(traces.thrust, options.ranges?.thrust?.si);
+    if (traces.pressure && traces.thrust) {
+      const soft = pressure && thrust ? undefined : findSoftLimit(traces.pressure, traces.thrust);
+      if (soft?.channel === 'pressure') pressure = softened(pressure, soft);
+      if (soft?.channel === 'thrust') thrust = softened(thrust, soft);
+      // A channel that is clipped itself cannot confirm the other.
+      if (pressure?.evidence === 'flat top' && !thrust)
+        pressure = confirmed(pressure, traces.pressure, traces.thrust);
+      if (thrust?.evidence === 'flat top' && !pressure)
+        thrust = confirmed(thrust, traces.thrust, traces.pressure);
+    }
+    const found = { ...(pressure && { pressure }), ...(thrust && { thrust }) };
+    return printable(found, () => clippingText(found));
+  },
+});
 
 /** A flat top with rounded shoulders is a soft limit: the readings on the shoulders are not valid either. */
 function softened(flat: Clipping | undefined, { clipping: soft, gradual }: SoftLimit): Clipping {

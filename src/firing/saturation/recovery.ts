@@ -105,7 +105,9 @@ export function estimate<K extends 'absolute pressure' | 'force' | 'impulse' | '
   return { value: of(value), low: of(low), high: of(high), confidence: 0.95 };
 }
 
-export function recoveryText<K extends 'absolute pressure' | 'force'>(recovery: Recovery<K>): string {
+export function recoveryText<K extends 'absolute pressure' | 'force'>(
+  recovery: Omit<Recovery<K>, 'toString'>,
+): string {
   const { channel, clipping, peak, fit, bounds, cautions } = recovery;
   const when = clipping.spans.map(({ from, to }) => `${from.toFixed(3)} to ${to.toFixed(3)} s`).join(', ');
   return [

@@ -67,7 +67,7 @@ describe('transducers', () => {
       excitation: 5,
     });
     expect(invertCalibration(cell).slope).toBe(-cell.slope);
-    const tared = tareCalibration(cell, 0.0003);
+    const tared = tareCalibration(cell, { unloadedReading: 0.0003 });
     expect(tared.slope * 0.0003 + tared.intercept).toBeCloseTo(0, 12);
   });
 });

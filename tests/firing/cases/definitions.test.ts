@@ -17,8 +17,8 @@ describe('definitions and regressions of the case file', () => {
     const { inputs } = one;
     const time = Float64Array.from(list(inputs.t));
     const thrust = Float64Array.from(list(inputs.thrust));
-    const ten = burnEdges(time, thrust, { threshold: 0.1 });
-    const five = burnEdges(time, thrust, { threshold: 0.05 });
+    const ten = burnEdges({ time, values: thrust, threshold: 0.1 });
+    const five = burnEdges({ time, values: thrust, threshold: 0.05 });
     checkValue(one, 'burnTime10S', ten.end - ten.start);
     checkValue(one, 'burnTime5S', five.end - five.start);
     checkValue(one, 'totalImpulse', integralBetween(time, thrust, 0, 2.1));

@@ -103,8 +103,8 @@ export function reduce(id: string): Readonly<Record<string, number>> {
   const first = lowerBound(time, from);
   const last = lowerBound(time, to + 1e-12);
   const inWindow = { from: first, to: last };
-  const ten = burnEdges(time, values, { threshold: 0.1, ...inWindow });
-  const five = burnEdges(time, values, { threshold: 0.05, ...inWindow });
+  const ten = burnEdges({ time, values, threshold: 0.1, ...inWindow });
+  const five = burnEdges({ time, values, threshold: 0.05, ...inWindow });
   const impulse10 = integralBetween(time, values, ten.start, ten.end);
   const impulse5 = integralBetween(time, values, five.start, five.end);
   return {

@@ -13,6 +13,8 @@ import { logsPresent, recordedLog } from '../recorded-logs';
 import { hanaro, millivolts, record, reduce, type Trace, traces, zeroed } from './recorded-traces';
 
 // Expected values: tests/cases/firing.json, computed with numpy 1.24.2 / scipy 1.10.1 from the recorded logs.
+const plain = ({ time, values }: Pick<Trace, 'time' | 'values'>) => ({ time, values });
+
 describe.skipIf(!logsPresent)('recorded firings', () => {
   test.each(Object.keys(traces))('%s', (id) => {
     const one = caseById(id);
@@ -43,7 +45,7 @@ describe.skipIf(!logsPresent)('recorded firings', () => {
     const filtered = lowPassed(time, values, { cutoff: 7, order: 4, cutoffOf: 'each pass' });
     const one = caseById('olemiss-burn1-butterworth-7hz');
     const window = { from: lowerBound(time, 5), to: lowerBound(time, 11) + 1 };
-    const edges = burnEdges(time, filtered, { threshold: 0.1, ...window });
+    const edges = burnEdges({ time, values: filtered, threshold: 0.1, ...window });
     checkValue(one, 'peak', edges.peak);
     checkValue(one, 'burnTime10S', edges.end - edges.start);
     checkValue(one, 'totalImpulseWindow', integralBetween(time, filtered, 5, 11));
@@ -117,10 +119,10 @@ describe.skipIf(!logsPresent)('recorded firings', () => {
     checkValue(one, 'cfRightConstant', thrust / (area * right.totalImpulseWindow));
     checkValue(one, 'leftLagS', left.start10S - right.start10S);
     expect(motorClass(q(thrust, 'N*s')).letter).toBe(want.letterConstant);
-    const lag = traceLag(
-      zeroed('hanaro-2018-07-24-pressure-right'),
-      zeroed('hanaro-2018-07-24-pressure-left'),
-    );
+    const lag = traceLag({
+      first: plain(zeroed('hanaro-2018-07-24-pressure-right')),
+      second: plain(zeroed('hanaro-2018-07-24-pressure-left')),
+    });
     expect(Math.abs(lag.lag)).toBeLessThan(0.02);
   });
 
