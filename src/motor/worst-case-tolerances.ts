@@ -14,7 +14,7 @@ const changesBy = (motor: Motor, ends: Ends) =>
     return end === undefined ? [] : [{ ...one, si: one.value.si + end * one.plusMinus }];
   });
 
-/** The motor with every size, strength and range at the end of its tolerance that is declared as the worse one for the review. */
+/** The motor with every size, strength and range at the worst-case limit declared for the review. */
 export const atWorstCaseTolerances = (motor: Motor): Motor =>
   withValues(motor, changesBy(motor, { low: -1, high: 1 }));
 
@@ -22,7 +22,7 @@ export const atWorstCaseTolerances = (motor: Motor): Motor =>
 export const worstCaseFiringValues = (motor: Motor) =>
   changesBy(motor, { 'firing low': -1, 'firing high': 1 });
 
-/** Tolerances that no result takes into account, one line each; `counted` are the names of those in the scatter of the pressure. */
+/** Tolerances that no result takes into account, one line each; `counted` contains the names of those in the Monte Carlo. */
 export const unusedTolerances = (motor: Motor, counted: ReadonlySet<string>): readonly string[] =>
   toleranced(motor).flatMap(({ name, worse }) =>
     worse !== 'neither' || counted.has(name)

@@ -6,7 +6,7 @@ import { both, type Findings, mm, si } from './fit-check';
 import type { MotorParts } from './motor-schema';
 import type { Path } from './problems';
 
-/** What a closure has to fit into. */
+/** The space in the case for a closure. */
 export interface ClosureSpace {
   readonly outside: number | undefined;
   readonly wall: number | undefined;
@@ -23,7 +23,7 @@ const ways = Object.entries(retentionMethods)
   .map(([field, meaning]) => `${field} (${meaning})`)
   .join(', ');
 
-/** Whether a closure, its retention and its seals fit together with the case. */
+/** Checks that a closure, its retention and its seals fit the case. */
 export function checkClosure(
   closure: Closure,
   end: 'head' | 'aft',
@@ -50,7 +50,7 @@ export function checkClosure(
   });
 }
 
-/** A closure is retained in exactly one way. */
+/** A closure has exactly one retention. */
 function checkRetention(at: Path, { isGiven, note }: Findings): void {
   const [kept, ...more] = methods.filter((field) => isGiven([...at, field]));
   if (kept === undefined)
@@ -121,7 +121,7 @@ function checkThread(thread: Part<'thread'>, at: Path, found: Findings, room: Cl
   const { outside, bore } = room;
   const major = si(thread.majorDiameter);
   const pitch = si(thread.pitch);
-  // Its roots may be as deep as a sharp V: an eighth of the triangle's height beyond the profile.
+  // Thread roots can be as deep as a sharp V: one eighth of the triangle height beyond the profile.
   const roots = both(major, pitch, (d, p) => d + (p * Math.sqrt(3)) / 8) ?? major;
   need(
     both(roots, outside, (d, o) => d < o),
@@ -157,7 +157,7 @@ function checkThread(thread: Part<'thread'>, at: Path, found: Findings, room: Cl
   );
 }
 
-/** The pitch diameter of a thread of the user's own; what its geometry refuses is noted. */
+/** Pitch diameter of a user-defined thread; errors of its geometry are recorded. */
 function pitchDiameter(at: Path, found: Findings, major: number, pitch: number): number | undefined {
   const length = (size: number): Quantity<'length'> => fromSiValue<'length'>(size, 'length', unitOf('mm'));
   let diameter: number | undefined;
@@ -169,7 +169,7 @@ function pitchDiameter(at: Path, found: Findings, major: number, pitch: number):
 
 type Radial = Partly<Exclude<SealPart, FaceSealPart>>;
 
-/** A seal that does not say where it is, is radial. */
+/** A seal without `seal` is radial. */
 const isRadial = (seal: Partly<SealPart>): seal is Radial => seal.seal !== 'face';
 
 function checkRadialSeal(seal: Radial, at: Path, { need }: Findings, { bore }: ClosureSpace): void {

@@ -9,7 +9,7 @@ import {
 import { inputs, list, optional, variants, words } from '../../units';
 import type { ReadAs } from './document-types';
 
-/** How a closure can be retained: the fields of which it has exactly one, and what each is. */
+/** Retention methods of a closure: fields of which exactly one is given, with their descriptions. */
 export const retentionMethods = {
   joint: 'radial bolts',
   retainingRing: 'a retaining ring in a groove of the case',
@@ -43,7 +43,7 @@ export const sealInputs = /* @__PURE__ */ variants(
   { standard: 'radial' },
 );
 
-/** A seal as read. */
+/** A seal as parsed. */
 export type SealPart = ReadAs<typeof sealInputs>;
 
 /** A seal in a face. */

@@ -32,7 +32,7 @@ type ToleranceKind<K extends NamedKind> = K extends 'temperature'
     : K;
 type Bare<K extends NamedKind> = QuantityInput<K> | (K extends 'dimensionless' ? number : never);
 
-/** How a value of the document is written: a string with its unit, or that with a tolerance, absolute or in %. */
+/** A value in the document: a string with its unit, or an object with value and tolerance, absolute or in %. */
 export type MeasureInput<K extends NamedKind> =
   | Bare<K>
   | { readonly value: Bare<K>; readonly plusMinus: Bare<ToleranceKind<K>> | `${number} %` };
@@ -42,7 +42,7 @@ type Told<D extends string, V, S> = [V] extends [S]
   ? { readonly [F in D]?: V | undefined }
   : { readonly [F in D]: V };
 
-/** A document of declared inputs as it is written. */
+/** A document of declared inputs, as written. */
 export type DocumentOf<I extends Inputs> = Flat<
   {
     readonly [F in keyof I as I[F]['need'] extends 'required' ? F : never]: Written<I[F]>;
@@ -51,7 +51,7 @@ export type DocumentOf<I extends Inputs> = Flat<
   }
 >;
 
-/** How one declared input is written in a document. */
+/** One declared input, as written in a document. */
 export type Written<T extends Input> =
   T extends Parameter<infer K, Need, infer W>
     ? 'exact' extends W
@@ -73,7 +73,7 @@ export type Written<T extends Input> =
                 ? A
                 : never;
 
-/** A document of declared inputs as it is read. */
+/** A document of declared inputs, as parsed. */
 export type ModelOf<I extends Inputs> = Flat<
   {
     readonly [F in keyof I as I[F]['need'] extends 'required' ? F : never]: ReadAs<I[F]>;
@@ -83,7 +83,7 @@ export type ModelOf<I extends Inputs> = Flat<
 >;
 
 /**
- * What one declared input of a document is read as. A material is looked up, since it may be a record of the user's own;
+ * One declared input of a document, as parsed. A material is looked up, because it can be a user-defined record;
  * other entries of tables stay names, which the calculations look up.
  */
 export type ReadAs<T extends Input> =
@@ -131,7 +131,7 @@ export type Toleranced<T extends Input> = [WithoutWorse<T>] extends [never]
 
 type Whole = Quantity | Measured | Material;
 
-/** A model of which parts may be missing, since they could not be read. */
+/** A model whose parts may be missing because they could not be parsed. */
 export type Partly<T> = T extends Whole | string | number | boolean | undefined
   ? T
   : T extends readonly (infer X)[]

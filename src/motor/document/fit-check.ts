@@ -3,25 +3,25 @@ import type { Measured, Partly } from './document-types';
 import type { MotorParts } from './motor-schema';
 import { type DocumentProblem, givenAt, type Path, problemOf } from './problems';
 
-/** A document as far as it could be read. */
+/** A document, as far as it could be parsed. */
 export interface ReadDocument {
-  /** As it was given, migrated. */
+  /** As given, after migration. */
   readonly json: unknown;
-  /** What could be read of it. */
+  /** The parsed part. */
   readonly parts: Partly<MotorParts>;
-  /** Whether all that was given at a path could be read, one field of it aside. */
+  /** True if everything given at a path could be parsed, except for one field. */
   readonly isSound: (path: Path, aside?: string) => boolean;
 }
 
-/** Where a check notes what is wrong. */
+/** Collects the errors of a check. */
 export interface Findings {
   readonly problems: DocumentProblem[];
-  /** Whether anything was given at a path, right or wrong. */
+  /** True if any value was given at a path. */
   readonly isGiven: (path: Path) => boolean;
   readonly note: (path: Path, facts: Finding) => void;
-  /** Notes what a lower layer refuses, at the field of a part that it names, else at the part. */
+  /** Records an error of a lower layer, at the field that it names or else at the part. */
   readonly tried: (at: Path, make: () => unknown) => void;
-  /** Notes what does not fit; nothing where a value could not be read. */
+  /** Records a conflict; nothing where a value could not be parsed. */
   readonly need: (fits: boolean | undefined, path: Path, expected: string, remedy?: string) => void;
 }
 
@@ -59,10 +59,10 @@ export function findings(json: unknown): Findings {
   };
 }
 
-/** The SI value of what could be read. */
+/** The SI value, if parsed. */
 export const si = (measured: Measured | undefined): number | undefined => measured?.value.si;
 
-/** What follows from two measures, where both could be read. */
+/** A relation of two values, where both could be parsed. */
 export function both<R>(
   a: number | undefined,
   b: number | undefined,
@@ -71,7 +71,7 @@ export function both<R>(
   return a === undefined || b === undefined ? undefined : use(a, b);
 }
 
-/** What follows from a size that cannot be is not reported. */
+/** A number if it is positive; a check is skipped for an impossible value. */
 export const positive = (size: number | undefined): number | undefined =>
   size !== undefined && size > 0 ? size : undefined;
 

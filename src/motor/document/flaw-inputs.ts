@@ -60,7 +60,7 @@ export const flawInputs = /* @__PURE__ */ variants('flaw', 'flaw of the grain', 
   ),
 });
 
-/** A flaw as read. */
+/** A flaw as parsed. */
 export type FlawPart = ReadAs<typeof flawInputs>;
 
 /** The flaw in the form of the ballistics module. */
@@ -80,7 +80,7 @@ export function flawOf(part: FlawPart): Flaw {
   }
 }
 
-/** The direction of a flaw for which none is given. */
+/** Default direction of a flaw. */
 const around = { angle: '0 deg' } as const;
 
 const sizesOf = <F extends { flaw: unknown }>({ flaw: _, ...sizes }: F) => sizes;

@@ -3,7 +3,7 @@ import type { Measured } from './document-types';
 import { both, type Findings, findings, mm, positive, type ReadDocument, si } from './fit-check';
 import type { DocumentProblem } from './problems';
 
-/** Whether the parts of a document fit together, as far as each could be read. */
+/** Checks the dimensions between the parts of a document, as far as they could be parsed. */
 export function geometryProblems(document: ReadDocument): readonly DocumentProblem[] {
   const { case: tube, liner, nozzle, propellant, closures } = document.parts;
   const found = findings(document.json);

@@ -8,7 +8,7 @@ import type { DocumentProblem, Path } from './problems';
 import { propellantOf } from './propellant-of';
 import { grainOf } from './segment-grain';
 
-/** What the lower layers refuse of propellant, grain and rope, and what contradicts itself. */
+/** Errors of lower layers for propellant, grain and rope, and contradictions. */
 export function meaningProblems(document: ReadDocument): readonly DocumentProblem[] {
   const found = findings(document.json);
   checkLaw(document, found);
@@ -60,7 +60,7 @@ function checkPropellant(
     return;
   }
   if (!isSound(['propellant']) || problems.length > 0) return;
-  const whole = propellant as MotorParts['propellant']; // true: nothing of it was refused
+  const whole = propellant as MotorParts['propellant']; // valid: nothing of it was rejected
   tried(['propellant'], () => {
     try {
       propellantOf(whole);
@@ -78,13 +78,13 @@ function checkGrain({ parts: { grain }, isSound }: ReadDocument, { problems, tri
   grain?.segments?.forEach((segment, i) => {
     const at: Path = ['grain', 'segments', i];
     if (segment === undefined || !isSound(at, 'flaws')) return;
-    const sound = segment as Segment; // true: nothing of it was refused but, maybe, its flaws
+    const sound = segment as Segment; // valid: nothing except possibly its flaws was rejected
     const before = problems.length;
     tried(at, () => grainOf(sound));
     if (problems.length > before) return;
     const check = (flaw: unknown, path: Path): void => {
       if (flaw === undefined || !isSound(path)) return;
-      tried(path, () => withFlaws(grainOf(sound), { flaws: [flawOf(flaw as Flaw)] })); // true: nothing of it was refused
+      tried(path, () => withFlaws(grainOf(sound), { flaws: [flawOf(flaw as Flaw)] })); // valid: nothing of it was rejected
     };
     sound.flaws?.forEach((flaw, k) => {
       check(flaw, [...at, 'flaws', k]);

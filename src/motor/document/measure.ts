@@ -91,14 +91,14 @@ function readValue({ kind, meaning, example }: Parameter, text: unknown): Quanti
     const { si, unit } = readInput(kind, '', text, '');
     return fromSiValue<NamedKind>(si, kind, isQuantity(text) ? unitFor(kind, text.unit) : unit);
   } catch (error) {
-    // The units that suit any value of the kind may be far from this one's.
+    // The example of the field is more helpful than the units of any value of the kind.
     if (!(error instanceof MeopError) || error.code !== 'bare-number') throw error;
     const expected = `a value with its unit, for example ${String(example)} (${meaning})`;
     throw new MeopError({ code: 'bare-number', given: text, expected });
   }
 }
 
-/** The error for a value outside its domain, or one that no small motor has. */
+/** The error for a value outside its domain or implausible for a small motor. */
 function unlikely(parameter: Parameter, { si }: Quantity, text: unknown): MeopError | undefined {
   const { kind, domain } = parameter;
   const { above, min = above, below, max = below } = domain;
@@ -118,7 +118,7 @@ function unlikely(parameter: Parameter, { si }: Quantity, text: unknown): MeopEr
   });
 }
 
-/** The unit in which a field is usually written: that of its example. */
+/** The usual unit of a field: that of its example. */
 const unitToShow = ({ kind, example }: Parameter): Unit => readInput(kind, '', example, '').unit;
 
 const tolerance = "half of the tolerance range, for example '0.05 mm' or '2 %'";
@@ -132,7 +132,7 @@ const toleranceKind = (kind: NamedKind): NamedKind =>
 
 function readTolerance(kind: NamedKind, given: unknown, value: Quantity | undefined): number | undefined {
   const refused = (code: string, expected: string): MeopError => new MeopError({ code, given, expected });
-  // A share of the value, for kinds with a true zero; the per cent of a plain number would be ambiguous.
+  // A fraction of the value, for kinds with a true zero; per cent of a plain number would be ambiguous.
   if (typeof given === 'string' && /%\s*$/.test(given) && kind !== 'dimensionless') {
     if (kind === 'temperature' || kind === 'gauge pressure')
       throw refused('wrong-kind', `given in its unit, since a ${kind} has no true zero`);
@@ -174,5 +174,5 @@ export function measureJson(kind: NamedKind): Record<string, unknown> {
   };
 }
 
-/** What the definition of a kind is called there. */
+/** Name of the definition of a kind. */
 export const measureName = (kind: NamedKind): string => kind.replaceAll(' ', '-');

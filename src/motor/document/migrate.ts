@@ -69,7 +69,7 @@ function changedAt(value: unknown, path: readonly string[], change: (part: Part)
   );
 }
 
-/** The part with one field under its new name, at its place; as it is where it has both, for the schema to refuse. */
+/** The part with one field under its new name, at its place; as it is where it has both, and is then rejected by the schema. */
 const renamedField = (part: Part, from: string, to: string): Part =>
   Object.hasOwn(part, from) && !Object.hasOwn(part, to)
     ? Object.fromEntries(Object.entries(part).map(([name, value]) => [name === from ? to : name, value]))

@@ -8,12 +8,12 @@ import { limitsInputs, meopInputs } from './review-inputs';
 import { grainInputs } from './segment-inputs';
 import { instrumentsInputs, standInputs } from './stand-inputs';
 
-// Where people stand beside a motor (engineering practice, no published source): kPa for MPa or kelvin for degrees is a unit
+// Ambient conditions for people (engineering practice, no published source): kPa for MPa or kelvin for degrees is a unit
 // error that would lower the computed pressure unnoticed.
 const outdoors = { min: 1e3, max: 2e5 };
 const weather = { min: 213.15, max: 373.15 };
 
-/** The conditions around the motor. */
+/** Ambient conditions. */
 const ambientInputs = /* @__PURE__ */ inputs(
   {
     pressure: absolutePressure('p_a', 'ambient pressure', {
@@ -48,7 +48,7 @@ const temperatureRangeInputs = /* @__PURE__ */ optional(
   ),
 );
 
-/** Everything that a motor document describes. */
+/** All parts of a motor document. */
 export const motorInputs = /* @__PURE__ */ inputs(
   {
     name: words('name of the motor'),

@@ -5,19 +5,19 @@ import { motorInputs } from './motor-inputs';
 import { leaf, part } from './parts';
 import { fieldsOf, schemasOf } from './schema-of';
 
-/** The version of the documents that this library writes; older ones are migrated when they are read. */
+/** The version of documents written by this library; older ones are migrated when read. */
 export const motorDocumentVersion = 2;
 
 type Fields = (typeof motorInputs)['fields'];
 
-/** A motor document as it is written: the typed literal of a script, or the content of a JSON file. */
+/** A motor document as written: the typed literal of a script, or the content of a JSON file. */
 export interface MotorDocument extends DocumentOf<Fields> {
   /** Path or address of the JSON Schema of the document. */
   readonly $schema?: string | undefined;
   readonly version: typeof motorDocumentVersion;
 }
 
-/** The parts of a motor document as read: quantities with their tolerances. */
+/** The parts of a motor document as parsed: quantities with their tolerances. */
 export interface MotorParts extends ModelOf<Fields> {
   readonly $schema?: string | undefined;
   readonly version: typeof motorDocumentVersion;

@@ -2,7 +2,7 @@ import { type Material, materials } from '../../structures';
 import { isQuantity, type Quantity, type Result } from '../../units';
 import type { Measured } from './document-types';
 
-/** A part of a motor as calculations take it: the nominal values, plain numbers where there is no dimension. */
+/** A part of a motor in the form of the calculations: nominal values, plain numbers if dimensionless. */
 export type Nominal<T> =
   T extends Measured<infer K>
     ? Result<K>
@@ -12,7 +12,7 @@ export type Nominal<T> =
         ? readonly Nominal<X>[]
         : { [F in keyof T]: Nominal<Exclude<T[F], undefined>> };
 
-/** The nominal values of a part of a motor, without what was not given. */
+/** The nominal values of a part of a motor, without omitted fields. */
 export function nominal<T>(part: T): Nominal<T> {
   return plain(part) as Nominal<T>; // true: value by value as the type says
 }
@@ -25,7 +25,7 @@ function plain(part: unknown): unknown {
   return Object.fromEntries(given.map(([field, value]) => [field, plain(value)]));
 }
 
-/** Whether part of a motor is a value with its tolerance. */
+/** True if a part of a motor is a value with its tolerance. */
 export const isMeasured = (part: unknown): part is Measured =>
   typeof part === 'object' &&
   part !== null &&

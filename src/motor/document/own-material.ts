@@ -48,7 +48,7 @@ const bearing = (meaning: string) =>
     ),
   );
 
-/** A material of the user's own. */
+/** A user-defined material. */
 export const ownMaterial = /* @__PURE__ */ inputs(
   {
     name: words('name of the material'),
@@ -61,7 +61,7 @@ export const ownMaterial = /* @__PURE__ */ inputs(
     bearingYield: bearing('bearing yield strength'),
     bearingUltimate: bearing('ultimate bearing strength'),
     elasticModulus: strength('elastic modulus'),
-    // A plate with a higher Poisson's ratio is stressed more.
+    // The plate stress increases with Poisson's ratio.
     poissonRatio: datumOf(ratio('ν', "Poisson's ratio", { example: 0.33, worse: 'high' })),
     density: datumOf(density('ρ', 'density', { example: '2700 kg/m^3', worse: 'low' })),
     thermalExpansion: datumOf(
@@ -75,7 +75,7 @@ export const ownMaterial = /* @__PURE__ */ inputs(
   { meaning: 'material of the user' },
 );
 
-/** A material of the user's own as a document has it. */
+/** A user-defined material in document form. */
 export type OwnMaterialInput = DocumentOf<(typeof ownMaterial)['fields']>;
 
 type OwnMaterial = ModelOf<(typeof ownMaterial)['fields']>;
@@ -101,7 +101,7 @@ const asDatum = <K extends NamedKind>(
   return datum(kind, fromSiValue<K>(si, kind, unitFor(kind, value.value.unit)), origin);
 };
 
-/** The material of a record of the user's own, each value at the worst-case limit of its tolerance. */
+/** The material of a user-defined record, each value at its worst-case limit. */
 export function materialRecord(given: OwnMaterial): Material {
   const { fields } = ownMaterial;
   const { name, form, class: kind, poissonRatio, density: mass, thermalExpansion: expansion } = given;
@@ -134,7 +134,7 @@ export function materialRecord(given: OwnMaterial): Material {
 
 type Known<T> = { readonly [K in keyof T]?: Exclude<T[K], undefined> };
 
-/** The fields that are known. */
+/** The fields that are given. */
 function known<T extends Readonly<Record<string, unknown>>>(fields: T): Known<T> {
   const entries = Object.entries(fields).filter(([, value]) => value !== undefined);
   return Object.fromEntries(entries) as Known<T>; // true: only undefined fields are omitted

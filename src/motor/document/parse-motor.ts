@@ -139,7 +139,7 @@ function motorText({ name, case: tube, nozzle, propellant, grain }: MotorParts):
   ].join('\n');
 }
 
-/** What the parser of JSON reports, with line and column in place of the position. */
+/** Error of the JSON parser with line and column instead of the position. */
 function placed(report: string, text: string): string {
   const position = /at position (\d+)(?! \(line)/.exec(report);
   if (position === null) return report;
@@ -147,7 +147,7 @@ function placed(report: string, text: string): string {
   return `${report}: line ${before.length}, character ${(before.at(-1)?.length ?? 0) + 1}`;
 }
 
-/** The document as plain data: text is read as JSON, quantities become their texts, and what is not JSON is refused. */
+/** The document as plain data: text is parsed as JSON, quantities become strings, and anything that is not JSON is rejected. */
 function plainJson(json: unknown): { readonly value: unknown } | { readonly problem: DocumentProblem } {
   const refused = (expected: string, given?: unknown): { readonly problem: DocumentProblem } => ({
     problem: problemOf(

@@ -1,4 +1,4 @@
-// The zod schemas of the parts that hold others: objects, lists, one of several objects.
+// The zod schemas of composite parts: objects, lists, one of several objects.
 import * as z from 'zod/mini';
 import { MeopError, unknownName } from '../../units';
 import { unknownField } from '../../units/declare/field-errors';
@@ -6,18 +6,18 @@ import { type DocumentProblem, pathText, problemOf } from './problems';
 
 const here = { procedure: '', path: '' };
 
-/** The same schema, with what an editor shows and the JSON Schema contains. */
+/** The schema with the metadata that an editor and the JSON Schema use. */
 export function described<S extends z.core.$ZodType>(schema: S, facts: Readonly<Record<string, unknown>>): S {
   z.globalRegistry.add(schema, facts);
   return schema;
 }
 
-/** The errors of an issue, which lies at a place of the document; the path of an error takes precedence. */
+/** The errors of a zod issue at a path of the document; the path of an error takes precedence. */
 type Errors = (issue: z.core.$ZodRawIssue, at: string) => readonly MeopError[];
 
 const errorsBySchema = new WeakMap<object, Errors>();
 
-/** The problems that an issue of zod stands for. */
+/** The errors of a zod issue. */
 export function problemsOf(issue: z.core.$ZodRawIssue): readonly DocumentProblem[] {
   const at = pathText(issue.path ?? []);
   const own: unknown = issue.code === 'custom' ? issue.params?.error : undefined;
@@ -30,7 +30,7 @@ const unexpected: Errors = ({ input, code }) => [
   new MeopError({ code: 'wrong-kind', given: input, problem: `is not accepted (${code})` }),
 ];
 
-/** Makes a schema that reports its own issues by errors; zod shows their statements. */
+/** Makes a schema that reports its issues as errors; zod shows their messages. */
 function reporting<S extends object>(
   errors: Errors,
   make: (error: (issue: z.core.$ZodRawIssue) => string) => S,
@@ -44,14 +44,14 @@ function reporting<S extends object>(
   return schema;
 }
 
-/** The error for a value that is missing or not of the sort that belongs here. */
+/** The error for a missing value or a value of the wrong type. */
 export function misfit(given: unknown, expected: string, meaning: string): MeopError {
   return given === undefined
     ? new MeopError({ code: 'missing-field', expected: `${meaning}: ${expected}` })
     : new MeopError({ code: 'wrong-kind', given, expected: `${expected} (${meaning})` });
 }
 
-/** A value that a function reads: what it throws is the issue. */
+/** A value parsed by a function, whose error becomes the issue. */
 export function leaf<V>(read: (value: unknown) => V, facts: Readonly<Record<string, unknown>>) {
   const schema = z.pipe(
     z.unknown(),
@@ -68,7 +68,7 @@ export function leaf<V>(read: (value: unknown) => V, facts: Readonly<Record<stri
   return described(schema, facts);
 }
 
-/** Notes an error of a value, or of what lies at a path in it. */
+/** Records an error of a value, or at a path in it. */
 export function refuse(
   context: { readonly issues: z.core.$ZodRawIssue[] },
   error: MeopError,
@@ -79,7 +79,7 @@ export function refuse(
   context.issues.push({ code: 'custom', message: statement, input, path: [...path], params: { error } });
 }
 
-/** A part of the document: an object with these fields and no others; `instead` names likely mistakes with the fix. */
+/** A part of the document: an object with these fields and no others; `instead` contains likely errors with the fix. */
 export function part(
   fields: Readonly<Record<string, z.core.$ZodType>>,
   meaning: string,
@@ -99,7 +99,7 @@ export function part(
   return described(schema, { description: meaning });
 }
 
-/** The error for a field that does not exist. */
+/** The error for an unknown field. */
 const strange = (key: string, names: readonly string[], at: string, fix: string | undefined): MeopError =>
   fix === undefined
     ? unknownField(key, names, { procedure: '', path: at })
@@ -110,7 +110,7 @@ const strange = (key: string, names: readonly string[], at: string, fix: string 
         remedy: fix,
       });
 
-/** A list of at least so many. */
+/** A list with a minimum number of items. */
 export function listOf(item: z.core.$ZodType, meaning: string, min: number) {
   const errors: Errors = ({ input }) => [
     Array.isArray(input) && input.length < min

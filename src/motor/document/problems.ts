@@ -1,6 +1,6 @@
 import { MeopError } from '../../units';
 
-/** Where a value is in a document: `['grain', 'segments', 0, 'boreDiameter']`. */
+/** Path of a value in a document: `['grain', 'segments', 0, 'boreDiameter']`. */
 export type Path = readonly (string | number)[];
 
 /** One error of a document. */
@@ -9,7 +9,7 @@ export interface DocumentProblem {
   readonly path: string;
   /** As of a {@link MeopError}. */
   readonly code: string;
-  /** What is wrong at that path, the value as given, what is required, and the fix. */
+  /** Error, value as given, requirement and fix. */
   readonly message: string;
   /** The value as given, where there is one. */
   readonly value?: unknown;
@@ -35,7 +35,7 @@ export function problemOf(
   return { path: text, code, message, ...(value !== undefined && { value }) };
 }
 
-/** What stands at a path of a document as it was given; undefined where nothing does. */
+/** The value at a path of a document as given; undefined where there is none. */
 export function givenAt(json: unknown, path: Path): unknown {
   return path.reduce<unknown>(
     (value, key) =>
@@ -46,7 +46,7 @@ export function givenAt(json: unknown, path: Path): unknown {
   );
 }
 
-/** The error with all problems of a document: one line each in its message, the list in `given`. */
+/** The error with all errors of a document: one line each in its message, the list in `given`. */
 export function documentError(problems: readonly DocumentProblem[], procedure: string): MeopError {
   const lines = problems.map(({ message }) => `  ${message}`);
   const count = problems.length === 1 ? '1 problem' : `${problems.length} problems`;

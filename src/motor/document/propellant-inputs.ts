@@ -14,7 +14,7 @@ import {
 import { inputOf } from '../../units/declare/plain-inputs';
 import type { ReadAs } from './document-types';
 
-// Wider than any solid propellant (engineering practice, no published source): a unit error falls outside.
+// Wider than any solid propellant (engineering practice, no published source): a unit error is outside.
 const solid = { min: 500, max: 4000, worse: 'neither' } as const;
 const regression = { min: 1e-5, max: 0.5 };
 
@@ -28,7 +28,7 @@ const powerLaw = {
     example: '4 MPaa',
     worse: 'neither',
   }),
-  // From 1 on no chamber pressure is stable.
+  // At 1 or more no chamber pressure is stable.
   exponent: ratio('n', 'pressure exponent n', { above: -3, below: 1, example: 0.3, worse: 'neither' }),
 };
 
@@ -36,8 +36,8 @@ const coefficient =
   "Give the coefficient as a rate at a pressure: a in mm/s with p in MPa is referenceRate 'a mm/s' at referencePressure '1 MPaa'; a in in/s with p in psi is referenceRate 'a in/s' at '1 psia'";
 
 /**
- * A burn law in the document: one power law, or bands of them. A coefficient a with its units is entered as the rate at a
- * pressure.
+ * A burn law in the document: one power law, or several pressure bands. Enter a coefficient a with its units as the rate at
+ * a pressure.
  */
 const burnLaw = /* @__PURE__ */ inputs(
   {
@@ -153,5 +153,5 @@ export const propellantInputs = /* @__PURE__ */ inputs(
   { meaning: 'propellant' },
 );
 
-/** A propellant as read. */
+/** A propellant as parsed. */
 export type PropellantPart = ReadAs<typeof propellantInputs>;

@@ -2,7 +2,7 @@ import { choice, count, inputs, massFlux, optional, ratio } from '../../units';
 
 const atLeastOne = { min: 1, worse: 'neither' } as const;
 
-/** The limits that the review applies. */
+/** Limits of the review. */
 export const limitsInputs = /* @__PURE__ */ optional(
   inputs(
     {
@@ -23,11 +23,11 @@ export const limitsInputs = /* @__PURE__ */ optional(
         ratio('n', 'minimum number of samples in the rise at ignition', { ...atLeastOne, example: 10 }),
       ),
     },
-    { meaning: 'limits that the review applies' },
+    { meaning: 'limits of the review' },
   ),
 );
 
-/** How the maximum expected operating pressure is determined. */
+/** Settings for the maximum expected operating pressure. */
 export const meopInputs = /* @__PURE__ */ optional(
   inputs(
     {

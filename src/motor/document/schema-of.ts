@@ -32,7 +32,7 @@ const here = { procedure: '', path: '' };
 export function schemaOf<const T extends Input>(
   input: T & Toleranced<T>,
 ): z.ZodMiniType<ReadAs<T>, Written<T>> {
-  // True: each sort of input is read as its type says; the compiler cannot follow a schema that is made at run time.
+  // Valid: each type of input is parsed as declared; the compiler cannot check a schema made at run time.
   return required(input) as z.ZodMiniType<ReadAs<T>, Written<T>>;
 }
 
@@ -89,7 +89,7 @@ function oneWord({ options, meaning }: Choice<string>): z.core.$ZodType {
   );
 }
 
-/** The name of an entry of a table; a material may be a record of the user's own as well. */
+/** The name of an entry of a table; a material can also be a user-defined record. */
 function tableName({ table, meaning, example }: Named<unknown, string>): z.core.$ZodType {
   if (table.what === materials.what) return materialOf(meaning, String(example));
   const expected = `the name of a ${table.what}, for example '${String(example)}'`;
@@ -109,7 +109,7 @@ function tableName({ table, meaning, example }: Named<unknown, string>): z.core.
 
 const ownSchema = /* @__PURE__ */ (() => schemaOf(ownMaterial))();
 
-/** A material: the name of one that ships, or a record with sources. */
+/** A material: the name of a library material, or a record with sources. */
 function materialOf(meaning: string, example: string): z.core.$ZodType {
   const expected = `the name of a material, for example '${example}', or an object with name, form, class and strengths`;
   const schema = z.pipe(
@@ -136,7 +136,7 @@ function materialOf(meaning: string, example: string): z.core.$ZodType {
   });
 }
 
-/** The user gives a record where a program passes a Material. */
+/** In a document a user-defined material is a record, in a program a Material. */
 const unknownMaterial = ({ code, expected }: MeopError, given: unknown): MeopError =>
   new MeopError({
     code,
@@ -164,7 +164,7 @@ function variant({
 
 const isDeclaredGroup = (one: Inputs | Group): one is Group => caseFields(one) !== one;
 
-/** Texts, flags and what else reads itself. */
+/** Strings, booleans and other values without conversion. */
 function plain(input: Input): z.core.$ZodType {
   const { type, meaning } = input;
   if (type === 'text')

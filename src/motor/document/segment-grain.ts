@@ -44,7 +44,7 @@ export function grainOf(part: SegmentPart): Grain {
   }
 }
 
-/** The sizes of a segment: what a shape takes. */
+/** The dimensions of a segment, as required by its shape. */
 const sizesOf = <S extends { shape: unknown; count?: unknown; flaws?: unknown; notes?: unknown }>({
   shape: _,
   count: __,

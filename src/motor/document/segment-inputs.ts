@@ -100,7 +100,7 @@ export const segmentInputs = /* @__PURE__ */ variants('shape', 'segment of the g
   ),
 });
 
-/** A segment as read. */
+/** A segment as parsed. */
 export type SegmentPart = ReadAs<typeof segmentInputs>;
 
 /** The grain: its segments, the gap between them, and a flaw that is assumed. */

@@ -1,13 +1,13 @@
 import { MeopError } from '../../units';
 import { type DocumentProblem, givenAt, type Path, problemOf } from '../document/problems';
 
-/** Runs the calculation of a part; undefined where it refuses the part. The places are where its fields may be in the document. */
+/** Runs the calculation of a part; undefined where it throws. The places are where its fields may be in the document. */
 export type Attempt = <V>(places: readonly Path[], calculate: () => V) => V | undefined;
 
 /** Lets a refusal through. */
 export const orThrow: Attempt = (_, calculate) => calculate();
 
-/** Notes what the calculations of parts refuse, at the first of the places that has the field they name. */
+/** Records the errors of the calculations of parts, at the first of the paths that has the field they name. */
 export function refusals(document: unknown): {
   readonly attempt: Attempt;
   readonly problems: readonly DocumentProblem[];

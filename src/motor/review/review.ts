@@ -78,7 +78,7 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
   };
 }
 
-/** Refuses a motor that cannot be reviewed, with the list of what prevents it. */
+/** Throws for a motor that cannot be reviewed, with the list of what prevents it. */
 function needSound(problems: readonly DocumentProblem[]): void {
   if (problems.length > 0) throw documentError(problems, 'review');
 }
