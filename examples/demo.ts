@@ -33,7 +33,7 @@ console.log(`${closureForce.explain({ pressure: judged.meop.pressure, sealDiamet
 console.log(report(judged));
 
 const measured = reduceFiring(readLog(read('tern-54-firing.csv')), reductionInputs(motor));
-const comparison = compare(motor, measured);
+const comparison = compare(motor, { firing: measured });
 console.log(report(comparison));
 
 const page = await reportPage(judged, { comparison, flaws: flawEnvelope(motor) });

@@ -106,6 +106,6 @@ export function verbHelp({ name, takes, does, options, formats: writes }: Verb):
     ...(writes.includes('html') ? [`  --format FORMAT     ${formatsText}`] : []),
     ...(writes.includes('json') ? ['  --json              write one line of JSON per document'] : []),
   ];
-  const from = /JSON|CSV/.test(takes) ? '\n  Reads standard input if no file is named.\n' : '';
+  const from = takes === '' ? '' : '\n  Reads standard input if no file is named.\n';
   return `meop ${[name, takes].filter((part) => part !== '').join(' ')}\n\n  ${does}\n${from}${lines.length > 0 ? `\n${lines.join('\n')}\n` : ''}`;
 }

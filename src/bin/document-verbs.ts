@@ -7,7 +7,7 @@ import {
   reviewProblems,
 } from '../motor';
 import { MeopError } from '../units';
-import { documents } from './documents';
+import { documents, messageIn } from './documents';
 import { UsageError, type Verb } from './verb';
 import { write } from './write-report';
 
@@ -44,7 +44,7 @@ function problemsOf(source: string, read: () => string): readonly DocumentProble
     return found.length > 0 ? found : reviewProblems(parseMotor(text));
   } catch (error) {
     if (!(error instanceof MeopError)) throw error;
-    return [{ path: '', code: error.code, message: error.message.replace(`${source}: `, '') }];
+    return [{ path: '', code: error.code, message: messageIn(source, error) }];
   }
 }
 

@@ -68,9 +68,18 @@ const reasons: Readonly<Record<string, string>> = {
 function unreadable(file: string, error: unknown): unknown {
   if (!(error instanceof Error && 'code' in error && 'syscall' in error)) return error;
   const why = reasons[String(error.code)] ?? error.message;
-  return new MeopError('no-file', `${named(file)}: cannot be read (${why})`, 'file', {
-    value: file,
+  return new MeopError({
+    code: 'no-file',
+    path: named(file),
+    given: file,
+    problem: `cannot be read (${why})`,
   });
+}
+
+/** The message of an error in a document, without its origin, which the command prints itself. */
+export function messageIn(source: string, error: MeopError): string {
+  if (error.path === source) return error.at('', '').statement;
+  return error.procedure === 'parseMotor' ? error.statement : error.message;
 }
 
 function isWholeDocument(line: string): boolean {

@@ -32,7 +32,7 @@ export const logVerbs: readonly Verb[] = [
         throw new UsageError('compare: missing --motor MOTOR.json (document of the motor that was fired)');
       const motor = parseMotor(await readText(options.motor));
       const measured = reduceFiring(readLog(await readText(log)), reductionInputs(motor));
-      await writeReport(compare(motor, measured), options);
+      await writeReport(compare(motor, { firing: measured }), options);
       return 0;
     },
   },

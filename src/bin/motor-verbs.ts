@@ -13,7 +13,7 @@ import {
   review,
 } from '../motor';
 import { MeopError } from '../units';
-import { documents, readText } from './documents';
+import { documents, messageIn, readText } from './documents';
 import { progress } from './progress';
 import { reportFormats, type Verb, type VerbOptions } from './verb';
 import { write, writeReport } from './write-report';
@@ -40,14 +40,10 @@ async function forEachMotor(files: readonly string[], options: VerbOptions, work
 }
 
 /** With --json the error is written to the line of its motor, so that input and output lines correspond. */
-async function tellFailure(
-  source: string,
-  { code, message }: MeopError,
-  { json }: VerbOptions,
-): Promise<void> {
-  const plain = message.replace(/^parseMotor: /, '').replace(`${source}: `, '');
-  if (json) await write(`${JSON.stringify({ source, error: { code, message: plain } })}\n`);
-  else process.stderr.write(`${source}: ${plain}\n`);
+async function tellFailure(source: string, error: MeopError, { json }: VerbOptions): Promise<void> {
+  const message = messageIn(source, error);
+  if (json) await write(`${JSON.stringify({ source, error: { code: error.code, message } })}\n`);
+  else process.stderr.write(`${source}: ${message}\n`);
 }
 
 const motorVerb = (
@@ -77,7 +73,7 @@ export const motorVerbs: readonly Verb[] = [
     async (motor, { log }) => {
       if (log === undefined) return [review(motor)];
       const measured = reduceFiring(readLog(await readText(log)), reductionInputs(motor));
-      return [review(motor), { comparison: compare(motor, measured) }];
+      return [review(motor), { comparison: compare(motor, { firing: measured }) }];
     },
     '[--log LOG.csv] [MOTOR.json …]',
     ['log'],

@@ -15,7 +15,7 @@ export async function writeReport(
     return write(await reportPage(subject, matter));
   } catch (error) {
     if (!(error instanceof MeopError && error.code === 'no-plot-engine')) throw error;
-    process.stderr.write(`the page contains no plots: ${error.message.replace('drawPlot: ', '')}\n`);
+    process.stderr.write(`the page contains no plots: ${error.statement}\n`);
     return write(report(subject, { ...matter, format }));
   }
 }

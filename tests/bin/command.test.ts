@@ -157,7 +157,7 @@ describe('the command', () => {
     expect(JSON.parse(second)).toMatchObject({ source: folder, error: { code: 'no-file' } });
     expect(reportSchema.parse(JSON.parse(third)).title).toBe('Tern-54');
     expect(err).toBe('');
-    expect(command.run(['predict', none]).err).toBe(`${none}: cannot be read (file not found)\n`);
+    expect(command.run(['predict', none]).err).toBe(`${none}: cannot be read (file not found).\n`);
     expect(command.run(['check', none, tern])).toMatchObject({
       code: 1,
       out: expect.stringContaining(`${tern}: no errors`),

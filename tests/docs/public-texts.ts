@@ -89,7 +89,7 @@ export async function printedTexts(): Promise<readonly PublicText[]> {
   const motor = demoMotor();
   const judged = review(motor);
   const log = readLog(read(join('examples', 'motors', 'tern-54-firing.csv')));
-  const comparison = compare(motor, reduceFiring(log, reductionInputs(motor)));
+  const comparison = compare(motor, { firing: reduceFiring(log, reductionInputs(motor)) });
   const page = await reportPage(judged, { comparison, flaws: flawEnvelope(motor) });
   const pageText = page
     .replace(/<(style|script)\b[\s\S]*?<\/\1>/g, '')

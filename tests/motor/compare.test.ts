@@ -16,7 +16,7 @@ const cracked = parseMotor(readFileSync('examples/motors/tern-54-cracked.json', 
 
 describe('compare', () => {
   test('a firing that is the prediction asks for nothing and speaks against nothing but the missing temperature', () => {
-    const found = compare(demoMotor(), predict(demoMotor()));
+    const found = compare(demoMotor(), { firing: predict(demoMotor()) });
     expect(found.patch).toEqual({});
     expect(found.patchReasons).toEqual([]);
     for (const { ratio, figure } of found.figures) expect(ratio, figure).toBeCloseTo(1, 6);
@@ -34,7 +34,7 @@ describe('compare', () => {
       },
     });
     const fired = predict(truth);
-    const { patch } = compare(demoMotor(), fired);
+    const { patch } = compare(demoMotor(), { firing: fired });
     const updated = patchMotor(demoMotor(), patch);
     // The constants that the firing was made with.
     const off = (found: number, made: number): number => Math.abs(found / made - 1);
@@ -47,7 +47,7 @@ describe('compare', () => {
 
   // Planted truths: the firing is the prediction of a motor that differs from the document in a known way.
   const planted = (patch: Parameters<typeof patchMotor>[1]) =>
-    compare(demoMotor(), predict(patchMotor(demoMotor(), patch)));
+    compare(demoMotor(), { firing: predict(patchMotor(demoMotor(), patch)) });
 
   test('another throat is told from another c*: the pressure differs and the impulse does not', () => {
     for (const factor of [0.97, 1.03]) {
@@ -93,7 +93,7 @@ describe('compare', () => {
     const banded = patchMotor(demoMotor(), { propellant: { burnLaw: { ...power, bands } } });
     const quick = bands.map((one) => ({ ...one, referenceRate: '7.56 mm/s' }));
     const fired = predict(patchMotor(banded, { propellant: { burnLaw: { bands: quick } } }));
-    const updated = patchMotor(banded, compare(banded, fired).patch);
+    const updated = patchMotor(banded, compare(banded, { firing: fired }).patch);
     for (const { referenceRate: rate } of updated.propellant.burnLaw.bands ?? [])
       expect(rate.value.in('mm/s') / 7.56).toBeCloseTo(1, 2);
   });
@@ -125,7 +125,9 @@ describe('compare', () => {
   });
 
   test('what both ends say alike is one fact', () => {
-    const findings = compare(demoMotor(), predict(cracked)).reuse.findings.map(({ finding }) => finding);
+    const findings = compare(demoMotor(), { firing: predict(cracked) }).reuse.findings.map(
+      ({ finding }) => finding,
+    );
     expect(
       findings.some((finding) => finding.startsWith('head and aft joint, bearing yield, case wall')),
     ).toBe(true);
@@ -135,7 +137,7 @@ describe('compare', () => {
   test('recovers what the hardware saw from the clipped log of the cracked motor, and says that it is over MEOP', async () => {
     const log = await readLog(readFileSync('examples/motors/tern-54-firing.csv', 'utf8'));
     const reduced = reduceFiring(log, reductionInputs(demoMotor()));
-    const found = compare(demoMotor(), reduced);
+    const found = compare(demoMotor(), { firing: reduced });
     // The log was made from the prediction of the cracked motor (scripts/write-demo-log.ts), clipped at 1000 psi.
     const truth = predict(cracked).peakPressure.si - 101300;
     const seen = found.peakPressureUpperBound?.si ?? 0;
@@ -151,7 +153,7 @@ describe('compare', () => {
   });
 
   test('margins used are those of the review at the pressure seen', () => {
-    const found = compare(demoMotor(), predict(demoMotor()));
+    const found = compare(demoMotor(), { firing: predict(demoMotor()) });
     const judged = review(demoMotor());
     const mode = 'yield at the bore, hoop stress';
     const at = (list: readonly { readonly mode: string; readonly applied: { readonly si: number } }[]) =>
@@ -166,7 +168,7 @@ describe('compare', () => {
   });
 
   test('the verdict lists facts and never permits', () => {
-    const text = String(compare(demoMotor(), predict(demoMotor())));
+    const text = String(compare(demoMotor(), { firing: predict(demoMotor()) }));
     expect(text).not.toMatch(/safe to|may be (?:used|flown)|approved|cleared/i);
   });
 });

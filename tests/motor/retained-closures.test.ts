@@ -240,7 +240,7 @@ describe('the review of both', () => {
     const modes = judged.margins.filter(({ part }) => part.endsWith('-joint')).map(({ mode }) => mode);
     expect(judged.failureOrder.map(({ mode }) => mode)).toEqual(expect.arrayContaining(modes));
     expect(flawEnvelope(motor).rows.map(({ mode }) => mode)).toEqual(expect.arrayContaining(modes));
-    const found = compare(motor, predict(motor));
+    const found = compare(motor, { firing: predict(motor) });
     expect(found.utilisations.map(({ mode }) => mode)).toEqual(expect.arrayContaining(modes));
     expect(found.reuse.findings.map(({ finding }) => finding).join()).toContain('retaining ring');
   });

@@ -15,6 +15,6 @@ export const measured = reduceFiring(
   readLog(readFileSync('examples/motors/tern-54-firing.csv', 'utf8')),
   reductionInputs(demoMotor()),
 );
-export const comparison = compare(demoMotor(), measured);
+export const comparison = compare(demoMotor(), { firing: measured });
 export const flaws = flawEnvelope(demoMotor());
 export const matter = { comparison, flaws };

@@ -5,10 +5,12 @@ import {
   type PredictionDifference,
   type SimulatedFiring,
 } from '../../ballistics';
-import { type Firing, type ReducedFiring, reduceFiring } from '../../firing';
-import { MeopError, type Quantity } from '../../units';
-import { type Motor, type MotorInput, motorOf } from '../document';
+import { type ReducedFiring, reduceFiring } from '../../firing';
+import { instance, MeopError, printable, procedure, type Quantity } from '../../units';
+import type { Motor } from '../document';
+import { motorSubject } from '../document/motor-subject';
 import { propellantOf } from '../document/propellant-of';
+import { type GivenFiring, isGivenFiring, isReducedFiring } from '../given-firing';
 import { meopOf } from '../meop/meop';
 import { motorRegression } from '../motor-grain';
 import { predict } from '../predict';
@@ -28,21 +30,33 @@ import { reuseFindings } from './reuse-findings';
 import { updatePatch } from './update-patch';
 
 /**
- * Compares a firing with the prediction of its motor: differences in performance, constants to change in the
- * model, strength utilisation of each part, and findings for and against reuse of the hardware. A record is first
- * reduced by `reduceFiring` with the values of the document. A saturated pressure channel is reconstructed, and
- * the upper limit of its 95 % confidence interval is used as the peak pressure for the hardware.
+ * A record is first reduced by `reduceFiring` with the values of the document. A saturated pressure channel is
+ * reconstructed, and the upper limit of its 95 % confidence interval is used as the peak pressure for the hardware.
  *
- * @throws MeopError `motor-document`, and the errors of the reduction
- * @example compare(demoMotor(), predict(demoMotor())).patchReasons.length // => 0
+ * @example compare(demoMotor(), { firing: predict(demoMotor()) }).patchReasons.length // => 0
  */
-export function compare(input: MotorInput, given: Firing | ReducedFiring): MotorComparison {
-  const motor = motorOf(input);
+export const compare = /* @__PURE__ */ procedure({
+  name: 'compare',
+  title: 'Comparison of a firing with the prediction of its motor',
+  source: 'The calculations of meop, review and explainDifference',
+  subject: motorSubject,
+  inputs: {
+    firing: instance('the recorded firing, or its reduction', 'a Firing or a ReducedFiring', isGivenFiring, {
+      remedy: 'Make one with firingFromLog or reduceFiring',
+    }),
+  },
+  gives:
+    'differences in performance, constants to change in the model, strength utilisation of each part, and findings for and against reuse of the hardware',
+  example: 'compare(demoMotor(), { firing: predict(demoMotor()) })',
+  run: (motor, { firing }) => comparisonOf(motor, firing),
+});
+
+function comparisonOf(motor: Motor, given: GivenFiring): MotorComparison {
   const cache: RegressionCache = new Map();
   const meop = meopOf(motor, cache);
   const predicted = meop.nominal.firing;
   const facts = factsOf(motor, predicted);
-  const measured = 'status' in given ? given : reduceFiring(given, facts);
+  const measured = isReducedFiring(given) ? given : reduceFiring(given, facts);
   // Reduced by the same rules, so that a rule excludes the same part of both.
   const expected = reduceFiring(predicted, { ...facts, ranges: {} });
   const settings = settingsOf(motor);
@@ -83,8 +97,7 @@ export function compare(input: MotorInput, given: Firing | ReducedFiring): Motor
     },
     cautions: [...new Set([...cautions, ...(difference?.cautions ?? []), ...(impliedArea?.cautions ?? [])])],
   };
-  const text = (): string => comparisonText(found);
-  return { ...found, toString: text, ...{ [Symbol.for('nodejs.util.inspect.custom')]: text } };
+  return printable(found, () => comparisonText(found));
 }
 
 /** Runs a step of the comparison. On a record that does not permit it, the error becomes a caution. */
@@ -93,7 +106,7 @@ function attempt<T>(make: () => T, cautions: string[]): T | undefined {
     return make();
   } catch (error) {
     if (!(error instanceof MeopError)) throw error;
-    cautions.push(error.message);
+    cautions.push(error.statement);
     return undefined;
   }
 }

@@ -1,21 +1,26 @@
 import type { SimulatedFiring } from '../../ballistics';
 import type { ReductionInputs } from '../../firing';
-import { absolute } from '../../units';
-import { type Motor, type MotorInput, motorOf } from '../document';
+import { absolute, procedure } from '../../units';
+import type { Motor } from '../document';
+import { motorSubject } from '../document/motor-subject';
 import { propellantOf } from '../document/propellant-of';
 import { predict } from '../predict';
 
 /**
- * Returns the values of a motor document that the reduction of its log requires: `reduceFiring(log,
- * reductionInputs(motor))`.
+ * Use them as `reduceFiring(log, reductionInputs(motor))`.
  *
- * @throws MeopError `motor-document`
  * @example reductionInputs(demoMotor()).title // => 'Tern-54'
  */
-export function reductionInputs(input: MotorInput): ReductionInputs {
-  const motor = motorOf(input);
-  return factsOf(motor, predict(motor));
-}
+export const reductionInputs = /* @__PURE__ */ procedure({
+  name: 'reductionInputs',
+  title: 'Values of a motor document that the reduction of its log requires',
+  source: 'the motor document, and its prediction',
+  subject: motorSubject,
+  inputs: {},
+  gives: 'the options of reduceFiring',
+  example: 'reductionInputs(demoMotor())',
+  run: (motor) => factsOf(motor, predict(motor)),
+});
 
 /** {@link reductionInputs} with a given prediction. */
 export function factsOf(motor: Motor, prediction: SimulatedFiring): ReductionInputs {

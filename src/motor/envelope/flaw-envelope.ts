@@ -1,7 +1,8 @@
 import type { FailureSequenceEntry } from '../../structures';
 import { failureSequence } from '../../structures/failure-mode/failure-sequence';
-import { fromSiValue, type Quantity, table, unitOf } from '../../units';
-import { type Motor, type MotorInput, motorOf } from '../document';
+import { fromSiValue, printable, procedure, type Quantity, table, unitOf } from '../../units';
+import type { Motor } from '../document';
+import { motorSubject } from '../document/motor-subject';
 import { meopOf } from '../meop/meop';
 import { addDifference, lnPeakPressure, type PeakFrame, type PeakState } from '../meop/peak-kernel';
 import { peakResponse, workState } from '../meop/peak-response';
@@ -49,16 +50,24 @@ export interface FlawEnvelope {
 }
 
 /**
- * Computes the critical flaw size of each failure mode: the crack, debond or void that raises peak pressure until
- * the stress equals the allowable, without factors of safety. Tolerances, temperature and dimensions are
- * worst-case. The flaws of the document are included; the assumed flaw is not. Peak pressures are equilibrium
- * pressures scaled to the simulation of the flaw-free motor, with linear interpolation between the computed flaws.
+ * Peak pressures are equilibrium pressures scaled to the simulation of the flaw-free motor, with linear interpolation
+ * between the computed flaws. The flaws of the document are included; the assumed flaw is not.
  *
- * @throws MeopError `motor-document` for a document with errors, and the errors of lower layers
  * @example flawEnvelope(demoMotor()).rows[0].limits.length // => 3
  */
-export function flawEnvelope(input: MotorInput): FlawEnvelope {
-  const motor = withoutAssumedFlaw(motorOf(input));
+export const flawEnvelope = /* @__PURE__ */ procedure({
+  name: 'flawEnvelope',
+  title: 'Critical flaw size of each failure mode',
+  source: 'The calculations of meop and review, without factors of safety',
+  subject: motorSubject,
+  inputs: {},
+  gives:
+    'the crack, debond or void that raises peak pressure until the stress equals the allowable, with worst-case tolerances, temperature and dimensions',
+  example: 'flawEnvelope(demoMotor())',
+  run: (motor) => envelopeOf(withoutAssumedFlaw(motor)),
+});
+
+function envelopeOf(motor: Motor): FlawEnvelope {
   const cache: RegressionCache = new Map();
   const meop = meopOf(motor, cache, true);
   const { worstCase } = meop;
@@ -116,8 +125,7 @@ export function flawEnvelope(input: MotorInput): FlawEnvelope {
       ...meop.cautions,
     ],
   };
-  const asText = (): string => envelopeText(found);
-  return { ...found, toString: asText, ...{ [Symbol.for('nodejs.util.inspect.custom')]: asText } };
+  return printable(found, () => envelopeText(found));
 }
 
 function withoutAssumedFlaw(motor: Motor): Motor {

@@ -1,6 +1,6 @@
 import { type SimulatedFiring, simulate } from '../../ballistics';
 import { mean, standardDeviation } from '../../numerics';
-import { fromSiArray, fromSiValue, procedure, type Quantity, unitOf } from '../../units';
+import { fromSiArray, fromSiValue, printable, procedure, type Quantity, unitOf } from '../../units';
 import type { Motor } from '../document';
 import { motorSubject } from '../document/motor-subject';
 import { type FlawSet, flawAccuracy, motorRegression } from '../motor-grain';
@@ -87,11 +87,7 @@ export function meopOf(motor: Motor, cache: RegressionCache, flawsVary = false):
       ]),
     ],
   };
-  return {
-    ...found,
-    toString: () => meopText(found),
-    ...{ [Symbol.for('nodejs.util.inspect.custom')]: () => meopText(found) },
-  };
+  return printable(found, () => meopText(found));
 }
 
 /** Grain temperatures [K]: the range including its tolerance, or ambient temperature without one. */

@@ -72,7 +72,7 @@ export function peakResponse(motor: Motor, flaws: FlawSet, cache: RegressionCach
     } catch (error) {
       if (!(error instanceof MeopError)) throw error;
       cautions.push(
-        `The tolerance of ${input.name} is excluded from worst case and dispersion: ${error.message}`,
+        `The tolerance of ${input.name} is excluded from worst case and dispersion: ${error.statement}`,
       );
       return [];
     }

@@ -1,12 +1,14 @@
 import type { Regression } from '../../ballistics';
-import type { Cell } from '../../units';
+import { type Cell, instance, procedure } from '../../units';
+import { isReducedFiring } from '../given-firing';
 import { escaped, htmlTable } from './html-report';
 import { plotFiring } from './plot-firing';
 import { plotFlawEnvelope } from './plot-flaw-envelope';
 import { plotMargins } from './plot-margins';
-import { plotRegression } from './plot-regression';
+import { isRegression, plotRegression } from './plot-regression';
 import type { PlotSpec } from './plot-spec';
-import { type Reportable, report } from './report';
+import { report } from './report';
+import { isComparison, isFlawEnvelope, isMeop, isReportable, isReview, type Reportable } from './reportable';
 import { textTable } from './text-report';
 
 /** Rows of a table; each row repeats the column names. */
@@ -19,38 +21,62 @@ export interface Displayed {
   toString(): string;
 }
 
+type Displayable = Reportable | Regression | DisplayRows;
+
+const isRows = (value: unknown): value is DisplayRows =>
+  Array.isArray(value) &&
+  value.length > 0 &&
+  value.every((row) => typeof row === 'object' && row !== null && Object.keys(row).length > 0);
+
+const isDisplayable = (value: unknown): value is Displayable =>
+  isRows(value) || isRegression(value) || isReportable(value);
+
 /**
- * Formats a firing, a reduced firing, a review, a regression or the rows of a table for a notebook: as text and
- * HTML, and as a plot where one is defined. Use it as the last expression of a cell.
+ * Use it as the last expression of a cell.
  *
  * @example display([{ size: 'M6', pitch: '1 mm' }]).toString().split('\n').length // => 3
  */
-export function display(thing: Reportable | Regression | DisplayRows): Displayed {
+export const display = /* @__PURE__ */ procedure({
+  name: 'display',
+  title: 'Output for a notebook',
+  source: 'definition',
+  subject: instance(
+    'the result to show, or the rows of a table',
+    'a firing, a reduced firing, a review, a MEOP, a comparison, a flaw envelope, a regression or a list of rows',
+    isDisplayable,
+  ),
+  inputs: {},
+  gives: 'text and HTML, and a plot where one is defined',
+  example: "display([{ size: 'M6', pitch: '1 mm' }])",
+  run: displayed,
+});
+
+function displayed(thing: Displayable): Displayed {
   if (isRows(thing)) return shownAs(rowsText(thing), rowsHtml(thing));
-  if ('margins' in thing) {
+  if (isReview(thing)) {
     const text = report(thing);
     const plot = thing.margins.length > 0 ? plotMargins(thing) : undefined;
     return shownAs(text, `<pre>${escaped(text)}</pre>`, plot);
   }
-  if ('worstCase' in thing)
+  if (isMeop(thing))
     return shownAs(
       report(thing),
       `<pre>${escaped(report(thing))}</pre>`,
       plotFiring([thing.nominal.firing, thing.worstCase.firing]),
     );
-  if ('reuse' in thing)
+  if (isComparison(thing))
     return shownAs(
       report(thing),
       `<pre>${escaped(report(thing))}</pre>`,
       plotFiring([thing.measured, thing.predicted]),
     );
-  if ('flawFreePeakPressure' in thing)
+  if (isFlawEnvelope(thing))
     return shownAs(report(thing), `<pre>${escaped(report(thing))}</pre>`, plotFlawEnvelope(thing));
-  if ('record' in thing) {
+  if (isReducedFiring(thing)) {
     const plot = thing.status === 'reduced' ? plotFiring(thing) : undefined;
     return shownAs(String(thing), `<pre>${escaped(String(thing))}</pre>`, plot);
   }
-  if ('wallExposure' in thing) return shownAs(String(thing), escaped(String(thing)), plotRegression(thing));
+  if (isRegression(thing)) return shownAs(String(thing), escaped(String(thing)), plotRegression(thing));
   const plot = thing.pressure ?? thing.thrust;
   return shownAs(
     String(thing),
@@ -89,5 +115,3 @@ const tableOf = (rows: DisplayRows) => {
 };
 const rowsText = (rows: DisplayRows): string => textTable(tableOf(rows)).join('\n');
 const rowsHtml = (rows: DisplayRows): string => htmlTable(tableOf(rows));
-
-const isRows = (thing: object): thing is DisplayRows => Array.isArray(thing);

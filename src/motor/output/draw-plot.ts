@@ -1,4 +1,4 @@
-import { MeopError } from '../../units';
+import { type Arguments, inputs, instance, MeopError, optional, procedure } from '../../units';
 import { type PlotSpec, plotColours } from './plot-spec';
 
 declare class VegaView {
@@ -7,41 +7,85 @@ declare class VegaView {
   finalize(): unknown;
 }
 
-/** The plotting packages: `{ vega: await import('vega'), vegaLite: await import('vega-lite') }`. */
-export interface PlotEngine {
-  /** The parts of the packages that are used. */
-  readonly vega: { parse(spec: object): object; readonly View: typeof VegaView };
-  readonly vegaLite: { compile(spec: object): { readonly spec: object } };
+interface Vega {
+  parse(spec: object): object;
+  readonly View: typeof VegaView;
 }
 
+interface VegaLite {
+  compile(spec: object): { readonly spec: object };
+}
+
+const has = (value: unknown, ...functions: readonly string[]): boolean =>
+  typeof value === 'object' &&
+  value !== null &&
+  functions.every((name) => typeof Reflect.get(value, name) === 'function');
+
+const isVega = (value: unknown): value is Vega => has(value, 'parse', 'View');
+const isVegaLite = (value: unknown): value is VegaLite => has(value, 'compile');
+
+const engineFields = {
+  vega: optional(instance('the package vega, imported if omitted', 'the package vega', isVega)),
+  vegaLite: optional(
+    instance('the package vega-lite, imported if omitted', 'the package vega-lite', isVegaLite),
+  ),
+};
+
+/** The plotting packages: `{ vega: await import('vega'), vegaLite: await import('vega-lite') }`. */
+export const plotEngine = inputs(engineFields, {
+  meaning: 'the plotting packages, in a bundled or CommonJS program',
+});
+
+/** The plotting packages. */
+export type PlotEngine = Arguments<typeof engineFields>;
+
+const isSpec = (value: unknown): value is PlotSpec =>
+  typeof value === 'object' && value !== null && '$schema' in value && typeof value.$schema === 'string';
+
 /**
- * Draws a plot as SVG. Requires the packages `vega` and `vega-lite`, which are not installed with the library:
- * `npm install vega vega-lite`. Pass them as `engine` in a bundled or CommonJS program; otherwise they are
- * imported. Colours are CSS variables with the printed colours as fallback, so that a page can define its own, for
- * example for a dark theme.
+ * Requires the packages `vega` and `vega-lite`, which are not installed with the library: `npm install vega vega-lite`.
+ * Pass them in a bundled or CommonJS program; otherwise they are imported. Colours are CSS variables with the printed
+ * colours as fallback, so that a page can define its own, for example for a dark theme.
  *
  * @throws MeopError `no-plot-engine` where the packages are neither passed nor found
  * @example typeof drawPlot // => 'function'
  */
-export async function drawPlot(spec: PlotSpec, engine?: PlotEngine): Promise<string> {
-  const { vega, vegaLite } = engine ?? (await installedEngine());
-  const view = new vega.View(vega.parse(vegaLite.compile(spec).spec), { renderer: 'none' });
-  try {
-    return themed(withoutRoles(ownNames(await view.toSVG())));
-  } finally {
-    view.finalize();
-  }
+export const drawPlot = /* @__PURE__ */ procedure({
+  name: 'drawPlot',
+  title: 'Drawing of a plot',
+  source: 'vega and vega-lite',
+  subject: instance('the plot', 'a Vega-Lite specification', isSpec, { remedy: 'Make one with plotFiring' }),
+  inputs: engineFields,
+  gives: 'the plot as SVG',
+  example: 'drawPlot(plotFiring(predict(demoMotor())))',
+  asynchronous: true,
+  run: async (spec, engine) => {
+    const { vega, vegaLite } = await completed(engine);
+    const view = new vega.View(vega.parse(vegaLite.compile(spec).spec), { renderer: 'none' });
+    try {
+      return themed(withoutRoles(ownNames(await view.toSVG())));
+    } finally {
+      view.finalize();
+    }
+  },
+});
+
+interface Engine {
+  readonly vega: Vega;
+  readonly vegaLite: VegaLite;
 }
 
-let loading: Promise<PlotEngine> | undefined;
-
-function installedEngine(): Promise<PlotEngine> {
+async function completed({ vega, vegaLite }: PlotEngine): Promise<Engine> {
+  if (vega !== undefined && vegaLite !== undefined) return { vega, vegaLite };
   loading ??= loadEngine();
-  return loading;
+  const installed = await loading;
+  return { vega: vega ?? installed.vega, vegaLite: vegaLite ?? installed.vegaLite };
 }
+
+let loading: Promise<Engine> | undefined;
 
 // The name is computed: a bundler would otherwise require packages that a program without plots does not need.
-async function loadEngine(): Promise<PlotEngine> {
+async function loadEngine(): Promise<Engine> {
   const [first, second] = ['vega', 'vega-lite'];
   try {
     const [vega, vegaLite] = await Promise.all([
@@ -49,12 +93,14 @@ async function loadEngine(): Promise<PlotEngine> {
       import(/* webpackIgnore: true */ /* @vite-ignore */ second),
     ]);
     return { vega, vegaLite };
-  } catch (error) {
-    const why = error instanceof Error ? error.message.split('\n')[0] : String(error);
-    throw new MeopError(
-      'no-plot-engine',
-      `drawPlot: cannot load vega and vega-lite (${why}). Run npm install vega vega-lite, or pass them as the engine.`,
-    );
+  } catch (cause) {
+    throw new MeopError({
+      code: 'no-plot-engine',
+      procedure: 'drawPlot',
+      problem: 'the packages vega and vega-lite cannot be loaded',
+      remedy: 'Run npm install vega vega-lite, or pass them',
+      cause,
+    });
   }
 }
 

@@ -1,16 +1,24 @@
+import { type Argument, byName, inputs, words } from '../../units';
 import type { ReportContent } from './content';
 import { drawPlot, type PlotEngine } from './draw-plot';
 
+/** The plots of a report. */
+export const drawings = byName(
+  'plots of an HTML page, drawn by reportDrawings; without them the page contains tables only',
+  inputs(
+    { wide: words('the plot as SVG for a wide page'), narrow: words('the plot as SVG for a narrow page') },
+    { meaning: 'a plot' },
+  ),
+);
+
 /** The plots of a report as SVG, by name, each in a wide and a narrow version. */
-export interface Drawings {
-  readonly [id: string]: { readonly wide: string; readonly narrow: string };
-}
+export type Drawings = Argument<typeof drawings>;
 
 const wide = 820;
 const narrow = 350;
 
 /** Draws every plot of a report. @throws MeopError `no-plot-engine` */
-export async function drawingsOf(content: ReportContent, engine?: PlotEngine): Promise<Drawings> {
+export async function drawingsOf(content: ReportContent, engine: PlotEngine = {}): Promise<Drawings> {
   const figures = content.sections.flatMap((section) => section.figures);
   const drawn = figures.map(async ({ id, spec }) => {
     const [large, small] = await Promise.all([drawPlot(spec(wide), engine), drawPlot(spec(narrow), engine)]);

@@ -10,17 +10,11 @@ export { type Displayed, type DisplayRows, display } from './display';
 export { drawPlot, type PlotEngine } from './draw-plot';
 export type { Drawings } from './drawings';
 export { type ReportJson, reportSchema } from './json-report';
-export { type PlotFiringOptions, plotFiring } from './plot-firing';
-export { type PlotFlawEnvelopeOptions, plotFlawEnvelope } from './plot-flaw-envelope';
-export { type PlotMarginsOptions, plotMargins } from './plot-margins';
-export { type PlotRegressionOptions, plotRegression } from './plot-regression';
-export type { JsonValue, PlotLevel, PlotSpec } from './plot-spec';
-export {
-  type Reportable,
-  type ReportFormat,
-  type ReportInput,
-  type ReportOptions,
-  report,
-  reportDrawings,
-  reportPage,
-} from './report';
+export { plotFiring } from './plot-firing';
+export { plotFlawEnvelope } from './plot-flaw-envelope';
+export type { PlotLevel } from './plot-inputs';
+export { plotMargins } from './plot-margins';
+export { plotRegression } from './plot-regression';
+export type { JsonValue, PlotSpec } from './plot-spec';
+export { type ReportFormat, report, reportDrawings, reportPage } from './report';
+export type { Reportable, ReportInput } from './reportable';

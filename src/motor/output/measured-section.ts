@@ -13,7 +13,7 @@ import {
   unknown,
 } from './content';
 import { plotFiring } from './plot-firing';
-import type { PlotLevel } from './plot-spec';
+import type { PlotLevel } from './plot-inputs';
 
 /** Data shown together with a recorded firing. */
 export interface MeasuredContext {

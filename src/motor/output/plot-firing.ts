@@ -1,9 +1,20 @@
 import type { Firing, ReducedFiring } from '../../firing';
 import { analysedRecord } from '../../firing/analysis/analysed-record';
-import { fromSiArray, MeopError, type Series } from '../../units';
+import {
+  choice,
+  fromSiArray,
+  instance,
+  list,
+  MeopError,
+  optional,
+  procedure,
+  type Series,
+  type Values,
+} from '../../units';
+import { type GivenFiring, isGivenFiring, isReducedFiring } from '../given-firing';
+import { plotLevel, width } from './plot-inputs';
 import {
   type JsonValue,
-  type PlotLevel,
   type PlotSpec,
   plotColours,
   plotSpec,
@@ -13,46 +24,65 @@ import {
 } from './plot-spec';
 import { thinTrace } from './thin-trace';
 
-/** Options of a firing plot. */
-export interface PlotFiringOptions {
-  /** Width of the drawing [px]. Default 640. */
-  readonly width?: number;
-  /** Horizontal lines in the pressure plot. A gauge level is drawn at its absolute pressure. */
-  readonly levels?: readonly PlotLevel[];
-  /** Unit of the pressure axis. Default `'MPa'`. */
-  readonly pressureUnit?: 'MPa' | 'psi' | 'bar';
-  /** Unit of the thrust axis. Default `'N'`. */
-  readonly thrustUnit?: 'N' | 'lbf';
-  /** Time zero: that of each record, or the first 10 % point of each. Default `'own zero'`. */
-  readonly timeFrom?: 'own zero' | 'ten percent point';
-}
-
-type Drawable = Firing | ReducedFiring;
 type Channel = 'pressure' | 'thrust';
 
+const isList = (given: unknown): given is readonly unknown[] => Array.isArray(given);
+
+const areDrawable = (given: unknown): given is GivenFiring | readonly GivenFiring[] =>
+  isList(given) ? given.every(isGivenFiring) : isGivenFiring(given);
+
+const options = {
+  width,
+  levels: optional(list('horizontal lines in the pressure plot', plotLevel, { min: 0 }), []),
+  pressureUnit: optional(choice('unit of the pressure axis', ['MPa', 'psi', 'bar']), 'MPa'),
+  thrustUnit: optional(choice('unit of the thrust axis', ['N', 'lbf']), 'N'),
+  timeFrom: optional(
+    choice('time zero: that of each record, or the first 10 % point of each', [
+      'own zero',
+      'ten percent point',
+    ]),
+    'own zero',
+  ),
+};
+
+type Options = Values<typeof options>;
+
 /**
- * Plots absolute pressure and thrust against time as a Vega-Lite specification. Several firings, predicted or
- * measured, share the axes. For a reduced firing with a saturated channel, the 95 % confidence interval of the
- * reconstructed part is drawn.
+ * A gauge level is drawn at its absolute pressure. For a reduced firing with a saturated channel, the 95 % confidence
+ * interval of the reconstructed part is drawn.
  *
  * @throws MeopError `nothing-to-plot` where there is neither pressure nor thrust; `missing-field` where a gauge
  * level is given and no firing has an ambient pressure
  * @example plotFiring(firing({ origin: 'measured', time: series([0, 1], 's'), thrust: series([0, 5], 'N') })).vconcat.length // => 1
  */
-export function plotFiring(
-  firings: Drawable | readonly Drawable[],
-  options: PlotFiringOptions = {},
-): PlotSpec {
-  const given = isList(firings) ? firings : [firings];
-  const traces = given.map((one, i) => traceOf(one, nameOf(given, i), options.timeFrom ?? 'own zero'));
-  const panels = [...pressurePanel(traces, options), ...thrustPanel(traces, options)];
-  if (panels.length === 0)
-    throw new MeopError(
-      'nothing-to-plot',
-      'plotFiring: the firing has neither pressure nor thrust. Pass a firing with at least one of them.',
-      'firings',
-    );
-  return plotSpec({ vconcat: panels, spacing: 18 });
+export const plotFiring = /* @__PURE__ */ procedure({
+  name: 'plotFiring',
+  title: 'Plot of pressure and thrust against time',
+  source: 'definition',
+  subject: instance(
+    'one or several firings, predicted or measured, which share the axes',
+    'a firing or a reduced firing, or a list of them',
+    areDrawable,
+  ),
+  inputs: options,
+  gives: 'a Vega-Lite specification with absolute pressure and thrust',
+  example: 'plotFiring(predict(demoMotor()))',
+  run: firingPlot,
+});
+
+function firingPlot(firings: GivenFiring | readonly GivenFiring[], values: Options): PlotSpec {
+  const given: readonly GivenFiring[] = isList(firings) ? firings : [firings];
+  const traces = given.map((one, i) => traceOf(one, nameOf(given, i), values.timeFrom));
+  const panels = [...pressurePanel(traces, values), ...thrustPanel(traces, values)];
+  if (panels.length > 0) return plotSpec({ vconcat: panels, spacing: 18 });
+  throw new MeopError({
+    code: 'nothing-to-plot',
+    procedure: 'plotFiring',
+    path: 'firings',
+    given: given.length,
+    problem: 'no firing has pressure or thrust',
+    remedy: 'Pass a firing with at least one of them',
+  });
 }
 
 interface Trace {
@@ -63,8 +93,8 @@ interface Trace {
   readonly zero: number;
 }
 
-function traceOf(one: Drawable, name: string, timeFrom: NonNullable<PlotFiringOptions['timeFrom']>): Trace {
-  const [record, reduced] = 'record' in one ? [one.record, one] : [one, undefined];
+function traceOf(one: GivenFiring, name: string, timeFrom: Options['timeFrom']): Trace {
+  const [record, reduced] = isReducedFiring(one) ? [one.record, one] : [one, undefined];
   return { name, record, reduced, zero: timeFrom === 'own zero' ? 0 : tenPercentPoint(record) };
 }
 
@@ -74,8 +104,8 @@ function tenPercentPoint(record: Firing): number {
   return pressure?.edges(0.1, record.ambientPressure?.si ?? pressure.lowest()).start ?? 0;
 }
 
-function nameOf(all: readonly Drawable[], i: number): string {
-  const firingOf = (one: Drawable): Firing => ('record' in one ? one.record : one);
+function nameOf(all: readonly GivenFiring[], i: number): string {
+  const firingOf = (one: GivenFiring): Firing => (isReducedFiring(one) ? one.record : one);
   const own = firingOf(all[i]);
   const alike = all.map(firingOf).filter(({ origin }) => origin === own.origin);
   if (alike.length === 1) return own.origin;
@@ -84,40 +114,42 @@ function nameOf(all: readonly Drawable[], i: number): string {
   return same.length === 1 ? title : `${title} ${same.indexOf(own) + 1}`;
 }
 
-function pressurePanel(traces: readonly Trace[], options: PlotFiringOptions): JsonValue[] {
-  const { pressureUnit: unit = 'MPa' } = options;
-  const inUnit = (values: Series<'absolute pressure'>): Float64Array => values.in(unit);
+function pressurePanel(traces: readonly Trace[], values: Options): JsonValue[] {
+  const { pressureUnit: unit } = values;
+  const inUnit = (trace: Series<'absolute pressure'>): Float64Array => trace.in(unit);
   const lines = traces.flatMap((trace) => lineRows(trace, 'pressure', trace.record.pressure, inUnit));
   if (lines.length === 0) return [];
   const bands = traces.flatMap((trace) =>
     bandRows(trace, 'pressure', (si) => inUnit(fromSiArray('absolute pressure', si))),
   );
-  const levels = (options.levels ?? []).map(({ label, at }) => {
+  const levels = values.levels.map(({ label, at }) => {
     const si = at.kind === 'gauge pressure' ? at.si + ambientOf(traces) : at.si;
     return { label, value: inUnit(fromSiArray('absolute pressure', Float64Array.of(si)))[0] };
   });
-  return [panel(`pressure, absolute (${unit})`, lines, bands, levels, traces, options)];
+  return [panel(`pressure, absolute (${unit})`, lines, bands, levels, traces, values)];
 }
 
-function thrustPanel(traces: readonly Trace[], options: PlotFiringOptions): JsonValue[] {
-  const { thrustUnit: unit = 'N' } = options;
-  const inUnit = (values: Series<'force'>): Float64Array => values.in(unit);
+function thrustPanel(traces: readonly Trace[], values: Options): JsonValue[] {
+  const { thrustUnit: unit } = values;
+  const inUnit = (trace: Series<'force'>): Float64Array => trace.in(unit);
   const lines = traces.flatMap((trace) => lineRows(trace, 'thrust', trace.record.thrust, inUnit));
   if (lines.length === 0) return [];
   const bands = traces.flatMap((trace) =>
     bandRows(trace, 'thrust', (si) => inUnit(fromSiArray('force', si))),
   );
-  return [panel(`thrust (${unit})`, lines, bands, [], traces, options)];
+  return [panel(`thrust (${unit})`, lines, bands, [], traces, values)];
 }
 
 function ambientOf(traces: readonly Trace[]): number {
   const known = traces.find(({ record }) => record.ambientPressure !== undefined);
   if (known?.record.ambientPressure !== undefined) return known.record.ambientPressure.si;
-  throw new MeopError(
-    'missing-field',
-    'plotFiring: a gauge level requires the ambient pressure of a firing. Give the level as an absolute pressure.',
-    'levels',
-  );
+  throw new MeopError({
+    code: 'missing-field',
+    procedure: 'plotFiring',
+    path: 'levels',
+    problem: 'a gauge level requires the ambient pressure of a firing',
+    remedy: 'Give the level as an absolute pressure',
+  });
 }
 
 type Row = { readonly t: number; readonly y: number; readonly firing: string };
@@ -160,7 +192,7 @@ function panel(
   bands: readonly BandRow[],
   levels: readonly { readonly label: string; readonly value: number }[],
   traces: readonly Trace[],
-  { width = 640, timeFrom }: PlotFiringOptions,
+  { width: size, timeFrom }: Options,
 ): JsonValue {
   const names = traces.map(({ name }) => name);
   const timeTitle = timeFrom === 'ten percent point' ? 'time from 10 % point (s)' : 'time (s)';
@@ -175,8 +207,8 @@ function panel(
   });
   return {
     title: plotTitle(title),
-    width: width - 70,
-    height: Math.round(Math.min(260, 150 + width / 6)),
+    width: size - 70,
+    height: Math.round(Math.min(260, 150 + size / 6)),
     layer: [
       ...(bands.length === 0
         ? []
@@ -219,5 +251,3 @@ function levelLayers(label: string, value: number): JsonValue[] {
     },
   ];
 }
-
-const isList = (given: Drawable | readonly Drawable[]): given is readonly Drawable[] => Array.isArray(given);

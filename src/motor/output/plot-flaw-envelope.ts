@@ -1,24 +1,38 @@
-import { MeopError } from '../../units';
+import { instance, MeopError, procedure } from '../../units';
 import type { FlawEnvelope } from '../envelope/flaw-envelope';
+import { width } from './plot-inputs';
 import { type PlotSpec, plotColours, plotSpec, plotTitle, seriesColours, seriesDashes } from './plot-spec';
 
-/** Options of a flaw-envelope plot. */
-export interface PlotFlawEnvelopeOptions {
-  /** Width of the drawing [px]. Default 640. */
-  readonly width?: number;
-}
+type Plotted = Pick<FlawEnvelope, 'curves' | 'rows'>;
+
+const isPlotted = (value: unknown): value is Plotted =>
+  typeof value === 'object' &&
+  value !== null &&
+  'curves' in value &&
+  Array.isArray(value.curves) &&
+  'rows' in value &&
+  Array.isArray(value.rows);
 
 /**
- * Plots peak gauge pressure against the burning area that a flaw adds, by kind of flaw, with the pressure of the
- * mode that fails first, as a Vega-Lite specification.
+ * Includes the pressure of the mode that fails first.
  *
  * @throws MeopError `nothing-to-plot` where the envelope has no flaws
  * @example plotFlawEnvelope(flawEnvelope(demoMotor())).layer.length // => 3
  */
-export function plotFlawEnvelope(
-  { curves, rows }: Pick<FlawEnvelope, 'curves' | 'rows'>,
-  { width = 640 }: PlotFlawEnvelopeOptions = {},
-): PlotSpec {
+export const plotFlawEnvelope = /* @__PURE__ */ procedure({
+  name: 'plotFlawEnvelope',
+  title: 'Plot of peak pressure against the burning area that a flaw adds',
+  source: 'definition',
+  subject: instance('the flaw envelope', 'a FlawEnvelope', isPlotted, {
+    remedy: 'Make one with flawEnvelope',
+  }),
+  inputs: { width },
+  gives: 'a Vega-Lite specification with one line for each kind of flaw',
+  example: 'plotFlawEnvelope(flawEnvelope(demoMotor()))',
+  run: (envelope, values) => envelopePlot(envelope, values.width),
+});
+
+function envelopePlot({ curves, rows }: Plotted, size: number): PlotSpec {
   const points = curves.flatMap(({ kind, points: known }) =>
     known.map(({ addedArea, peak, words }) => ({
       kind,
@@ -28,7 +42,13 @@ export function plotFlawEnvelope(
     })),
   );
   if (points.length === 0)
-    throw new MeopError('nothing-to-plot', 'plotFlawEnvelope: the envelope has no flaws to plot');
+    throw new MeopError({
+      code: 'nothing-to-plot',
+      procedure: 'plotFlawEnvelope',
+      path: 'curves',
+      given: curves.length,
+      expected: 'at least one kind of flaw',
+    });
   const kinds = curves.map(({ kind }) => kind);
   const first = rows.slice(0, 1).map(({ failurePressure }) => ({
     at: Number(failurePressure.in('MPa').toPrecision(6)),
@@ -37,8 +57,8 @@ export function plotFlawEnvelope(
   const level = { field: 'at', type: 'quantitative' };
   return plotSpec({
     title: plotTitle('peak pressure (MPa gauge)'),
-    width: width - 70,
-    height: Math.round(Math.min(260, 150 + width / 6)),
+    width: size - 70,
+    height: Math.round(Math.min(260, 150 + size / 6)),
     layer: [
       {
         data: { values: points },

@@ -1,47 +1,71 @@
 import { type Margin, type PartId, partName } from '../../structures';
-import { MeopError } from '../../units';
+import { count, instance, MeopError, optional, procedure, ratio, type Values } from '../../units';
 import { signed } from './content';
+import { width } from './plot-inputs';
 import { type PlotSpec, plotColours, plotSpec, plotTitle } from './plot-spec';
 
-/** Options of a margin plot. */
-export interface PlotMarginsOptions {
-  /** Width of the drawing [px]. Default 640. */
-  readonly width?: number;
-  /**
-   * Length at which bars end, so that large margins do not compress small ones; the number is printed at the bar.
-   * Default 2.
-   */
-  readonly maxMargin?: number;
-  /** Maximum number of modes, lowest margins first. Default 14. */
-  readonly maxRows?: number;
-}
-
 type WithMargin = Pick<Margin, 'mode' | 'marginOfSafety'> & { readonly part?: PartId };
+type WithMargins = { readonly margins: readonly WithMargin[] };
+
+const isMargin = (value: unknown): value is WithMargin =>
+  typeof value === 'object' &&
+  value !== null &&
+  'mode' in value &&
+  'marginOfSafety' in value &&
+  typeof value.marginOfSafety === 'number';
+
+const areMargins = (value: unknown): value is readonly WithMargin[] =>
+  Array.isArray(value) && value.every(isMargin);
+
+const hasMargins = (value: unknown): value is readonly WithMargin[] | WithMargins =>
+  areMargins(value) ||
+  (typeof value === 'object' && value !== null && 'margins' in value && areMargins(value.margins));
+
+const options = {
+  width,
+  maxMargin: optional(
+    ratio(
+      'MS_max',
+      'length at which bars end, so that large margins do not compress small ones; the number is printed at the bar',
+    ),
+    2,
+  ),
+  maxRows: optional(count('n', 'maximum number of modes, lowest margins first', { min: 1 }), 14),
+};
 
 /**
- * Plots margins of safety as bars, lowest first, as a Vega-Lite specification.
- *
  * @throws MeopError `nothing-to-plot` where there are no margins
  * @example plotMargins([margin({ mode: 'burst', applied: q('7 MPa'), allowable: q('21 MPa'), factor: 2, source: 'a test' })]).layer.length // => 4
  */
-export function plotMargins(
-  given: readonly WithMargin[] | { readonly margins: readonly WithMargin[] },
-  options: PlotMarginsOptions = {},
+export const plotMargins = /* @__PURE__ */ procedure({
+  name: 'plotMargins',
+  title: 'Plot of margins of safety',
+  source: 'definition',
+  subject: instance('margins, or a review that has them', 'a list of margins, or a review', hasMargins),
+  inputs: options,
+  gives: 'a Vega-Lite specification with one bar for each margin, lowest first',
+  example: 'plotMargins(review(demoMotor()))',
+  run: (given, values) => marginPlot('margins' in given ? given.margins : given, values),
+});
+
+function marginPlot(
+  margins: readonly WithMargin[],
+  { width: size, maxMargin, maxRows }: Values<typeof options>,
 ): PlotSpec {
-  const margins = 'margins' in given ? given.margins : given;
-  const { width = 640, maxMargin = 2, maxRows = 14 } = options;
   if (margins.length === 0)
-    throw new MeopError(
-      'nothing-to-plot',
-      'plotMargins: margins must contain at least one margin, got none',
-      'margins',
-    );
+    throw new MeopError({
+      code: 'nothing-to-plot',
+      procedure: 'plotMargins',
+      path: 'margins',
+      given: margins,
+      expected: 'a list of at least one margin',
+    });
   const sorted = [...margins].sort((a, b) => a.marginOfSafety - b.marginOfSafety).slice(0, maxRows);
   const rows = sorted.map(({ part, mode, marginOfSafety }, rank) => ({
     rank,
     margin: marginOfSafety,
     drawn: Math.max(-1, Math.min(maxMargin, marginOfSafety)),
-    label: shortened(part === undefined ? mode : `${partName(part)}: ${mode}`, Math.floor(width / 6.9)),
+    label: shortened(part === undefined ? mode : `${partName(part)}: ${mode}`, Math.floor(size / 6.9)),
     number: signed(marginOfSafety).text,
     numberAt: Math.max(0, Math.min(maxMargin, marginOfSafety)),
     passes: marginOfSafety >= 0 ? 'zero or greater' : 'negative',
@@ -59,7 +83,7 @@ export function plotMargins(
     // The size is set, not measured: without a canvas, the width of letters is overestimated.
     autosize: { type: 'none' },
     padding: { left: 8, right: 56, top: 50, bottom: 34 },
-    width: width - 64,
+    width: size - 64,
     height: { step: 42 },
     data: { values: rows },
     layer: [

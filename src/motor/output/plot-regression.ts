@@ -1,5 +1,6 @@
 import type { Regression } from '../../ballistics';
-import { MeopError } from '../../units';
+import { choice, instance, MeopError, optional, procedure, type Values } from '../../units';
+import { width } from './plot-inputs';
 import {
   type JsonValue,
   type PlotSpec,
@@ -11,32 +12,58 @@ import {
 } from './plot-spec';
 import { thinTrace } from './thin-trace';
 
-/** Options of a regression plot. */
-export interface PlotRegressionOptions {
-  /** Width of the drawing [px]. Default 640. */
-  readonly width?: number;
-  /** Unit of the depth axis. Default `'mm'`. */
-  readonly depthUnit?: 'mm' | 'in';
-  /** Unit of the area axis. Default `'cm^2'`. */
-  readonly areaUnit?: 'cm^2' | 'in^2';
-}
+/** True for the regression of a grain. */
+export const isRegression = (value: unknown): value is Regression =>
+  typeof value === 'object' && value !== null && 'wallExposure' in value && 'burningArea' in value;
+
+type Named = Readonly<Record<string, Regression>>;
+
+const areRegressions = (value: unknown): value is Regression | Named =>
+  isRegression(value) ||
+  (typeof value === 'object' && value !== null && Object.values(value).every(isRegression));
+
+const options = {
+  width,
+  depthUnit: optional(choice('unit of the depth axis', ['mm', 'in']), 'mm'),
+  areaUnit: optional(choice('unit of the area axis', ['cm^2', 'in^2']), 'cm^2'),
+};
 
 /**
- * Plots burning area against burned depth as a Vega-Lite specification: of one regression, or of several by name,
- * such as a flaw-free grain and a cracked one. The web is marked where it is not the last depth.
+ * The web is marked where it is not the last depth.
  *
  * @throws MeopError `nothing-to-plot` where no regression is given
  * @example plotRegression(regress(tubularSegment({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '85 mm' }))).layer.length // => 1
  */
-export function plotRegression(
-  regressions: Regression | Readonly<Record<string, Regression>>,
-  options: PlotRegressionOptions = {},
+export const plotRegression = /* @__PURE__ */ procedure({
+  name: 'plotRegression',
+  title: 'Plot of burning area against burned depth',
+  source: 'definition',
+  subject: instance(
+    'one regression, or several by name, such as a flaw-free grain and a cracked one',
+    'a regression, or an object of regressions',
+    areRegressions,
+  ),
+  inputs: options,
+  gives: 'a Vega-Lite specification with one line for each grain',
+  example:
+    "plotRegression(regress(tubularSegment({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '85 mm' })))",
+  run: regressionPlot,
+});
+
+function regressionPlot(
+  regressions: Regression | Named,
+  { width: size, depthUnit, areaUnit }: Values<typeof options>,
 ): PlotSpec {
-  const { width = 640, depthUnit = 'mm', areaUnit = 'cm^2' } = options;
-  const named = isRegression(regressions) ? { [regressions.grain]: regressions } : regressions;
+  const named: Named = isRegression(regressions) ? { [regressions.grain]: regressions } : regressions;
   const names = Object.keys(named);
   if (names.length === 0)
-    throw new MeopError('nothing-to-plot', 'plotRegression: at least one regression is required, got none');
+    throw new MeopError({
+      code: 'nothing-to-plot',
+      procedure: 'plotRegression',
+      path: 'regressions',
+      given: 0,
+      expected: 'at least one',
+    });
   const rows = names.flatMap((name) => {
     const { depth, burningArea } = named[name];
     const [d, a] = [depth.in(depthUnit), burningArea.in(areaUnit)];
@@ -60,8 +87,8 @@ export function plotRegression(
   };
   return plotSpec({
     title: plotTitle(`burning area (${areaUnit.replace('^2', '²')})`),
-    width: width - 70,
-    height: Math.round(Math.min(260, 150 + width / 6)),
+    width: size - 70,
+    height: Math.round(Math.min(260, 150 + size / 6)),
     layer: [
       {
         data: { values: rows },
@@ -92,6 +119,3 @@ const webLayer = (webs: readonly JsonValue[], x: JsonValue): JsonValue => ({
 });
 
 const short = (value: number): number => Number(value.toPrecision(6));
-
-const isRegression = (given: Regression | Readonly<Record<string, Regression>>): given is Regression =>
-  typeof given.grain === 'string';

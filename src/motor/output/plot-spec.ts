@@ -1,5 +1,3 @@
-import type { Quantity } from '../../units';
-
 /** JSON data. */
 export type JsonValue =
   | string
@@ -110,10 +108,4 @@ function displayable(spec: PlotSpec): PlotSpec {
     }),
     enumerable: false,
   });
-}
-
-/** A horizontal line in a plot, such as MEOP or the range of a transducer. */
-export interface PlotLevel {
-  readonly label: string;
-  readonly at: Quantity;
 }

@@ -57,7 +57,8 @@ export function insertMargins(
       ]),
     };
   } catch (error) {
-    if (error instanceof MeopError) return { margins: [], cautions: [{ text: error.message }] };
+    if (error instanceof MeopError)
+      return { margins: [], cautions: linesOf('throat-insert', [`Not evaluated: ${error.statement}`]) };
     throw error;
   }
 }
