@@ -1,4 +1,4 @@
-import { MeopError, readInput } from '../../units';
+import { any, MeopError, parameterOf } from '../../units';
 import { applyCalibration } from '../calibration/calibration';
 import { repairClock } from './clock';
 import { clockUnit } from './clock-unit';
@@ -9,6 +9,7 @@ import { type Log, type LogChannel, makeLog } from './log';
 import { type ChannelPlan, planColumns } from './plan-columns';
 import { type RawRows, type RowReader, rowReader } from './row-reader';
 
+const moment = parameterOf('time', any)('t', 'end of the interval that is read');
 const defaultMaxRows = 50_000_000;
 
 /** A reader for a layout, with the settings of the column map. */
@@ -18,7 +19,7 @@ export function readerFor(layout: LogLayout, columns: LogColumns, report: Report
   // The window is specified in seconds, but rows are tested in the unit of the log.
   const second = plan.period === undefined ? 1 / (clockUnit(plan.timeUnit)?.seconds ?? 1) : 1 / plan.period;
   const at = (field: string, given: NonNullable<typeof from>): number =>
-    readInput('time', `window.${field}`, given, 'readLog').si * second;
+    moment.read(given, { procedure: 'readLog', path: `window.${field}` }).si * second;
   return rowReader(
     layout,
     {
@@ -39,12 +40,14 @@ export function buildLog(rows: RawRows, layout: LogLayout, columns: LogColumns, 
   const cautions = [...layout.cautions, ...plan.cautions];
   const { stamps, lineOf } = rows;
   if (stamps.length === 0) {
-    const found = report.finish(rows.lines, 0);
-    throw new MeopError(
-      'log-empty',
-      `readLog: the log must contain rows of numbers, got none in ${rows.lines} lines\n${found.toString()}`,
-      'source',
-    );
+    throw new MeopError({
+      code: 'log-empty',
+      procedure: 'readLog',
+      path: 'source',
+      given: `${rows.lines} lines without a row of numbers`,
+      expected: 'a log with rows of numbers',
+      remedy: `Check its format:\n${report.finish(rows.lines, 0)}`,
+    });
   }
   const time = timeOf(
     stamps,

@@ -56,12 +56,13 @@ function pieces(
     if (Symbol.asyncIterator in source || Symbol.iterator in source) return source;
     if (isStream(source)) return fromReader(source);
   }
-  throw new MeopError(
-    'log-source',
-    'readLog: source must be a string, a Blob or File, a ReadableStream, or an (async) iterable of strings or bytes',
-    'source',
-    { value: typeof source, expected: 'string, or stream of strings or bytes' },
-  );
+  throw new MeopError({
+    code: 'log-source',
+    procedure: 'readLog',
+    path: 'source',
+    given: source,
+    expected: 'a string, a Blob or File, a ReadableStream, or an (async) iterable of strings or bytes',
+  });
 }
 
 const isStream = (source: object): source is ReadableStream<Uint8Array | string> => 'getReader' in source;

@@ -16,15 +16,13 @@ export function clockUnit(stated: string | undefined, stamps?: Float64Array): Cl
   if (stated !== undefined) {
     const unit = unitOf(unitInHeading(stated) ?? stated);
     if (unit.kind === 'time') return { seconds: unit.factor / unit.divisor };
-    throw new MeopError(
-      'wrong-unit',
-      `readLog: time.unit: unknown time unit '${stated}'. Available: 's', 'ms', 'µs'.`,
-      'time.unit',
-      {
-        value: stated,
-        expected: 'a unit of time',
-      },
-    );
+    throw new MeopError({
+      code: 'wrong-unit',
+      procedure: 'readLog',
+      path: 'time.unit',
+      given: stated,
+      expected: "a unit of time, such as 's', 'ms' or 'µs'",
+    });
   }
   if (stamps === undefined) return undefined;
   return guessed(stamps);

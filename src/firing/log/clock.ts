@@ -66,11 +66,13 @@ function fillMissing(stamps: Float64Array, { report, lineOf }: ClockOptions): vo
     previous = i;
   }
   if (previous < 0)
-    throw new MeopError(
-      'log-clock',
-      'readLog: time must be readable in at least one row, got none. Name the column of time, or give the rate: time: { rate: "100 Hz" }.',
-      'time',
-    );
+    throw new MeopError({
+      code: 'log-clock',
+      procedure: 'readLog',
+      path: 'time',
+      problem: 'no row has a readable time',
+      remedy: "Name the column of time, or give the rate: time: { rate: '100 Hz' }",
+    });
   const step = previous > 0 ? Math.max(0, stamps[previous] - stamps[previous - 1]) : 0;
   for (let k = previous + 1; k < stamps.length; k++) {
     stamps[k] = stamps[previous] + (k - previous) * step;

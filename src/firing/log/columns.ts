@@ -1,6 +1,11 @@
 import * as z from 'zod/mini';
 import { MeopError, type QuantityInput } from '../../units';
-import type { Calibration, MeasuredKind } from '../calibration/calibration';
+import {
+  type Calibration,
+  isCalibration,
+  type MeasuredKind,
+  measuredKinds,
+} from '../calibration/calibration';
 
 /** Position and meaning of one channel of a log. */
 export interface LogColumn {
@@ -51,30 +56,16 @@ export interface LogColumns {
 const name = z.string().check(z.minLength(1));
 const wholeFrom = (least: number, otherwise?: string) => z.int().check(z.minimum(least, otherwise));
 const place = z.union([name, wholeFrom(1, 'columns are counted from 1')]);
-const anyObject = z.custom<object>(
-  (value) => typeof value === 'object' && value !== null,
-  'must be a calibration',
-);
+const calibration = z.custom<Calibration>(isCalibration, 'must be a calibration');
 const quantityLike = z.custom<object | string>(
   (value) => typeof value === 'string' || (typeof value === 'object' && value !== null),
   "must be a quantity or a string such as '100 Hz'",
 );
-const measuredKinds: readonly [MeasuredKind, ...MeasuredKind[]] = [
-  'gauge pressure',
-  'absolute pressure',
-  'force',
-  'temperature',
-  'mass',
-  'length',
-  'mass flow',
-  'acceleration',
-];
-
 const channel = z.strictObject({
   column: z.optional(place),
   measures: z.optional(z.enum(measuredKinds)),
   unit: z.optional(z.string()),
-  calibration: z.optional(anyObject),
+  calibration: z.optional(calibration),
 });
 const clock = z.union([
   z.strictObject({ rate: quantityLike }),
@@ -104,11 +95,13 @@ const schema = z.strictObject({
 export function checkColumns(columns: unknown): void {
   const read = schema.safeParse(columns);
   if (read.success) return;
-  const problems = read.error.issues.map((issue) => `${issue.path.join('.') || 'columns'}: ${issue.message}`);
-  throw new MeopError(
-    'log-columns',
-    `readLog: columns: ${problems.length === 1 ? problems[0] : `${problems.length} problems\n  ${problems.join('\n  ')}`}`,
-    read.error.issues[0].path.join('.'),
-    { value: columns },
-  );
+  const { issues } = read.error;
+  const places = issues.map(({ path, message }) => `${path.join('.') || 'columns'}: ${message}`);
+  throw new MeopError({
+    code: 'log-columns',
+    procedure: 'readLog',
+    path: issues.length === 1 ? issues[0].path.join('.') || 'columns' : 'columns',
+    given: columns,
+    problem: issues.length === 1 ? issues[0].message : `${issues.length} problems\n  ${places.join('\n  ')}`,
+  });
 }

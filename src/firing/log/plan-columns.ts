@@ -1,4 +1,4 @@
-import { MeopError, readInput, unitOf } from '../../units';
+import { frequency, MeopError, unitOf } from '../../units';
 import type { MeasuredKind } from '../calibration/calibration';
 import { kindOfName, roleOfName, rolesOf, timeHeading } from './column-roles';
 import type { LogColumn, LogColumns } from './columns';
@@ -28,6 +28,9 @@ export interface ColumnPlan {
   readonly cautions: readonly string[];
 }
 
+const procedure = 'readLog';
+const rate = frequency('f', 'rate of the rows');
+
 // A scale shows grams, but it measures a force.
 const weights: Readonly<Record<string, string>> = { g: 'gf', kg: 'kgf', lb: 'lbf', oz: 'ozf' };
 
@@ -36,7 +39,7 @@ export function planColumns(layout: LogLayout, columns: LogColumns): ColumnPlan 
   const cautions: string[] = [];
   const period =
     columns.time && 'rate' in columns.time
-      ? 1 / positiveRate(readInput('frequency', 'time.rate', columns.time.rate, 'readLog').si)
+      ? 1 / rate.read(columns.time.rate, { procedure, path: 'time.rate' }).si
       : undefined;
   const timeColumn = period === undefined ? findTime(layout, columns) : undefined;
   const stated = columns.time && 'unit' in columns.time ? columns.time.unit : undefined;
@@ -50,33 +53,29 @@ export function planColumns(layout: LogLayout, columns: LogColumns): ColumnPlan 
         `Column ${column + 1} alternates between ${sensors.join(', ')}. If the rows are those of several sensors, each channel was read from all of them. Separate the rows first.`,
       );
   if (channels.length === 0)
-    throw new MeopError(
-      'log-columns',
-      `readLog: missing required field channels (meaning of the columns): ${seen(layout)}. Specify, for example, channels: { thrust: { column: 2, unit: 'N' } }.`,
-      'channels',
-    );
+    throw new MeopError({
+      code: 'log-columns',
+      procedure,
+      path: 'channels',
+      problem: `the meaning of the columns is not known: ${seen(layout)}`,
+      remedy: "Specify, for example, channels: { thrust: { column: 2, unit: 'N' } }",
+    });
   return { channels, timeColumn, period, timeUnit, cautions };
 }
-
-const positiveRate = (rate: number): number => {
-  if (rate > 0) return rate;
-  throw new MeopError(
-    'out-of-domain',
-    `readLog: time.rate must be greater than 0, got ${rate} Hz`,
-    'time.rate',
-  );
-};
 
 function findTime(layout: LogLayout, { time }: LogColumns): number | undefined {
   if (time && 'column' in time && time.column !== undefined) return columnIndex('time', time.column, layout);
   const named = timeHeading(layout.headers);
   if (named >= 0) return named;
   if (layout.headers.length === 0 && layout.width >= 2) return 0;
-  throw new MeopError(
-    'log-columns',
-    `readLog: missing required field time (column or rate): ${seen(layout)}. Name the column (time: { column: 1, unit: 'ms' }) or give the rate of the rows (time: { rate: '100 Hz' }).`,
-    'time',
-  );
+  throw new MeopError({
+    code: 'log-columns',
+    procedure,
+    path: 'time',
+    problem: `the column of time is not known: ${seen(layout)}`,
+    remedy:
+      "Name the column (time: { column: 1, unit: 'ms' }) or give the rate of the rows (time: { rate: '100 Hz' })",
+  });
 }
 
 function channelsFromHeadings(
@@ -110,12 +109,14 @@ function planChannel(name: string, given: LogColumn, layout: LogLayout, cautions
     const { readingUnit } = given.calibration;
     if (unit === readingUnit) return { ...base, measures: undefined, readingUnit, factor: 1, origin: 0 };
     // A calibration in V would be accepted for mV, a thousand times too large.
-    throw new MeopError(
-      'wrong-unit',
-      `readLog: channels.${name} must be in ${readingUnit} (unit of the calibration), got ${unit}. Make the calibration for ${unit}, or specify the unit of the numbers: { unit: '${readingUnit}' }.`,
-      `channels.${name}.calibration`,
-      { value: unit, expected: readingUnit },
-    );
+    throw new MeopError({
+      code: 'wrong-unit',
+      procedure,
+      path: `channels.${name}.calibration`,
+      given: readingUnit,
+      expected: `for ${unit}, the unit of the numbers`,
+      remedy: `Make the calibration for ${unit}, or specify the unit of the numbers: { unit: '${readingUnit}' }`,
+    });
   }
   if (unit === undefined || isRawUnit(unit)) {
     if (unit === undefined)
@@ -132,19 +133,24 @@ function planChannel(name: string, given: LogColumn, layout: LogLayout, cautions
   const { kind, factor, divisor, origin, originSi, dimension } = unitOf(spelled);
   const measures = given.measures ?? kindOfChannel(kind, role, name, unit, cautions);
   if (measures === undefined)
-    throw new MeopError(
-      'log-columns',
-      `readLog: missing required field channels.${name}.measures (${unit} is a unit of ${kind}). Specify { measures: 'gauge pressure' | 'force' | 'temperature' | … }.`,
-      `channels.${name}`,
-    );
+    throw new MeopError({
+      code: 'log-columns',
+      procedure,
+      path: `channels.${name}.measures`,
+      given: unit,
+      problem: `the measured quantity is not known, since ${unit} is a unit of ${kind}`,
+      remedy: "Specify { measures: 'gauge pressure' | 'force' | 'temperature' | … }",
+    });
   const expected = unitOf(siUnits[measures]).dimension;
   if (expected.key !== dimension.key)
-    throw new MeopError(
-      'wrong-unit',
-      `readLog: channels.${name}.unit must be a unit of ${measures}, got ${unit}, a unit of ${kind}`,
-      `channels.${name}.unit`,
-      { value: unit, expected: measures },
-    );
+    throw new MeopError({
+      code: 'wrong-unit',
+      procedure,
+      path: `channels.${name}.unit`,
+      given: unit,
+      note: `a unit of ${kind}`,
+      expected: `a unit of ${measures}`,
+    });
   return {
     ...base,
     measures,
@@ -186,12 +192,13 @@ function columnIndex(path: string, column: string | number, layout: LogLayout): 
   if (typeof column === 'number') {
     const widest = Math.max(layout.width, layout.headers.length);
     if (column <= widest || layout.width === 0) return column - 1;
-    throw new MeopError(
-      'log-columns',
-      `readLog: ${path}.column must be at most ${widest} (columns are counted from 1), got ${column}`,
-      `${path}.column`,
-      { value: column },
-    );
+    throw new MeopError({
+      code: 'log-columns',
+      procedure,
+      path: `${path}.column`,
+      given: column,
+      expected: `at most ${widest} (columns are counted from 1)`,
+    });
   }
   const wanted = plain(column);
   const exact = layout.headers.findIndex(({ name }) => plain(name) === wanted);
@@ -202,12 +209,13 @@ function columnIndex(path: string, column: string | number, layout: LogLayout): 
     ({ name }) => roleOfName(name) !== undefined && roleOfName(name) === roleOfName(column),
   );
   if (byRole >= 0) return byRole;
-  throw new MeopError(
-    'log-columns',
-    `readLog: ${path}.column: unknown heading '${column}': ${seen(layout)}`,
-    `${path}.column`,
-    { value: column },
-  );
+  throw new MeopError({
+    code: 'log-columns',
+    procedure,
+    path: `${path}.column`,
+    given: column,
+    problem: `unknown heading '${column}': ${seen(layout)}`,
+  });
 }
 
 const plain = (text: string): string => text.toLowerCase().replace(/[^a-z0-9µ%°]/g, '');

@@ -111,11 +111,15 @@ function feeder(columns: LogColumns): Feeder {
 /** @throws MeopError `log-empty` */
 function refuseEmpty(lines: readonly string[]): never {
   const first = lines.find((line) => line.trim() !== '');
-  throw new MeopError(
-    'log-empty',
-    first === undefined
-      ? 'readLog: source must contain text, got an empty one'
-      : `readLog: source must contain rows of numbers, got none in ${lines.length} lines, the first '${first.slice(0, 60)}'. Specify { delimiter, decimal, comment, skipLines } as needed.`,
-    'source',
-  );
+  throw new MeopError({
+    code: 'log-empty',
+    procedure: 'readLog',
+    path: 'source',
+    given: first ?? '',
+    expected: first === undefined ? 'a log with text' : 'a log with rows of numbers',
+    ...(first !== undefined && {
+      note: `first of ${lines.length} lines`,
+      remedy: 'Specify { delimiter, decimal, comment, skipLines } as needed',
+    }),
+  });
 }
