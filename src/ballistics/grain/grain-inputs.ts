@@ -26,13 +26,13 @@ export const outer = (ends: BurningEnds) => ({
   burningEnds: optional(burningEnds, ends),
 });
 
-/** Axial position, from the head end; zero or more. */
-export const startPosition = (meaning: string) =>
-  length('z_1', `${meaning}, from the head end`, { min: 0, example: '30 mm', worse: 'neither' });
+/** Axial position, from the head end; zero or more. `omitted` says what applies where it is left out. */
+export const startPosition = (meaning: string, omitted = '') =>
+  length('z_1', `${meaning}, from the head end${omitted}`, { min: 0, example: '30 mm', worse: 'neither' });
 
 /** Axial position, from the head end; above zero. */
-export const endPosition = (meaning: string) =>
-  length('z_2', `${meaning}, from the head end`, { example: '60 mm', worse: 'neither' });
+export const endPosition = (meaning: string, omitted = '') =>
+  length('z_2', `${meaning}, from the head end${omitted}`, { example: '60 mm', worse: 'neither' });
 
 /** Angle about the axis of the grain, from the x axis. */
 export const direction = (meaning: string) =>
@@ -40,3 +40,10 @@ export const direction = (meaning: string) =>
 
 /** Bottom of a slot or tip of a fin. */
 export const tipShape = (meaning: string) => optional(choice(meaning, ['square', 'round']), 'square');
+
+/** Gap between adjacent segments of a column. */
+export const segmentGap = length('s', 'gap between adjacent segments', {
+  min: 0,
+  example: '1 mm',
+  worse: 'neither',
+});

@@ -18,6 +18,7 @@ export { drawGrain } from './draw';
 export {
   chippedEdge,
   crack,
+  crackPlanes,
   debond,
   type Flaw,
   voidBubble,
@@ -31,7 +32,7 @@ export {
   regress,
   type WallExposureMap,
 } from './front';
-export type { BurningEnds } from './grain-inputs';
+export { type BurningEnds, segmentGap } from './grain-inputs';
 export {
   type Core,
   composedGrain,

@@ -1,5 +1,6 @@
-import { either, instance, length, list, optional, procedure, type Values } from '../../../units';
+import { either, instance, list, optional, procedure, type Values } from '../../../units';
 import { type Regression, regressGrain, regressInputs } from '../front';
+import { segmentGap } from '../grain-inputs';
 import { misfit } from '../misfit';
 import { type Grain, grainValue } from '../shapes';
 import { sumOfSegments } from './column-regression';
@@ -14,8 +15,6 @@ export interface GrainColumn {
   toString(): string;
 }
 
-const spacer = length('s', 'gap between adjacent segments', { min: 0, example: '1 mm' });
-
 /**
  * The grains may differ.
  *
@@ -29,8 +28,8 @@ export const grainColumn = /* @__PURE__ */ procedure({
     segments: list('grains, head end first', grainValue),
     spacers: optional(
       either('gap between adjacent segments: one for all, or one for each; none if omitted', [
-        spacer,
-        list('gaps, head end first', spacer, { min: 0 }),
+        segmentGap,
+        list('gaps, head end first', segmentGap, { min: 0 }),
       ]),
     ),
   },
@@ -60,7 +59,7 @@ export const grainColumn = /* @__PURE__ */ procedure({
   },
 });
 
-type Spacer = ReturnType<typeof spacer.read>;
+type Spacer = ReturnType<typeof segmentGap.read>;
 const isList = (given: Spacer | readonly Spacer[] | undefined): given is readonly Spacer[] =>
   Array.isArray(given);
 

@@ -9,7 +9,8 @@ import { flawMark, frontBands, type SectionView } from './section-view';
 const drawingInputs = {
   position: optional(
     startPosition(
-      'cross-section; if omitted, through the first flaw, otherwise through the middle of a core of partial length, otherwise at mid-length',
+      'cross-section',
+      '; if omitted, through the first flaw, otherwise through the middle of a core of partial length, otherwise at mid-length',
     ),
   ),
   angle: optional(

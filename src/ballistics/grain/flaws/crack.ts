@@ -30,8 +30,8 @@ const name = 'crack';
 const three = { min: 3, max: 3 };
 const component = ratio('n', 'component along x, y or the axis');
 
-/** A crack by the plane that it lies in. */
-const planes = {
+/** Inputs of a crack, by the plane that it lies in. */
+export const crackPlanes = {
   radial: inputs(
     { angle: flawAngle, innerRadius, outerRadius, ...flawExtent, open },
     {
@@ -72,7 +72,7 @@ export const crack = /* @__PURE__ */ procedure({
   name,
   title: 'Crack',
   source: 'geometry',
-  subject: variants('plane', 'crack, by the plane that it lies in', planes),
+  subject: variants('plane', 'crack, by the plane that it lies in', crackPlanes),
   inputs: {},
   gives: 'the flaw, for withFlaws',
   example:
@@ -122,7 +122,7 @@ function radialSheet(
     outerRadius: outer,
     from,
     to,
-  }: Values<typeof planes.radial.fields>,
+  }: Values<typeof crackPlanes.radial.fields>,
   { radius, length: whole }: Envelope,
 ): Source {
   insideGrain('innerRadius', inner, radius, 'outer radius');
@@ -140,7 +140,7 @@ function radialSheet(
 }
 
 function transverseSheet(
-  { position, innerRadius: inner, outerRadius: outer }: Values<typeof planes.transverse.fields>,
+  { position, innerRadius: inner, outerRadius: outer }: Values<typeof crackPlanes.transverse.fields>,
   { radius, length: whole }: Envelope,
 ): Source {
   insideGrain('position', position, whole, 'length');
@@ -149,7 +149,7 @@ function transverseSheet(
   return sheet(inner.si > 0 ? annulusOutline(inner.si, far) : circleOutline(far), { at: position.si });
 }
 
-function freeSheet({ centre, size, width, ...given }: Values<typeof planes.free.fields>): Source {
+function freeSheet({ centre, size, width, ...given }: Values<typeof crackPlanes.free.fields>): Source {
   const normal = directionOf('normal', given.normal);
   const upright: Direction = Math.hypot(normal[0], normal[1]) > 1e-6 ? [0, 0, 1] : [1, 0, 0];
   const along = given.along === undefined ? upright : directionOf('along', given.along);

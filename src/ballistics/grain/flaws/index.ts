@@ -7,7 +7,7 @@
  * @module
  */
 export { chippedEdge } from './chipped-edge';
-export { crack } from './crack';
+export { crack, crackPlanes } from './crack';
 export { debond } from './debond';
 export { type Flaw, isFlaw, type PlacedFlaw } from './flaw';
 export { voidBubble } from './void-bubble';

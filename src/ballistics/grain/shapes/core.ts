@@ -16,7 +16,7 @@ export const isCore = (value: unknown): value is Core =>
 /** Axial extent of a core; the whole length where it is left out. */
 export const extent = {
   from: optional(startPosition('start of the core'), 0),
-  to: optional(endPosition('end of the core; the aft end if omitted')),
+  to: optional(endPosition('end of the core', '; the aft end if omitted')),
 };
 
 /** Axial extent in a grain of this length [m], from the two fields of these names. */

@@ -1,5 +1,5 @@
 import { either, inputs, length, list, optional, procedure, ratio, type Values, words } from '../../../units';
-import { endPosition, outer, startPosition } from '../grain-inputs';
+import { outer } from '../grain-inputs';
 import { refused, requireFit } from '../misfit';
 import {
   arc,
@@ -11,7 +11,7 @@ import {
   outline,
   outlineReach,
 } from '../surface';
-import { extentOf } from './core';
+import { extent, extentOf } from './core';
 import { cylindricalGrain } from './grain';
 import { crossingOf } from './outline-crossing';
 import { partialCore, throughCore } from './prism-core';
@@ -52,8 +52,7 @@ export const extrudedCore = /* @__PURE__ */ procedure({
       length('u', 'length of one unit of the path', { example: '1 mm', worse: 'neither' }),
       1e-3,
     ),
-    from: optional(startPosition('start of the core'), 0),
-    to: optional(endPosition('end of the core; the aft end if omitted')),
+    ...extent,
   },
   gives: 'the grain',
   example: {

@@ -68,7 +68,7 @@ export const slottedTube = /* @__PURE__ */ procedure({
     ),
     slotEnd: tipShape('shape of the bottom of a blind slot'),
     slotFrom: optional(startPosition('start of the slots'), 0),
-    slotTo: optional(endPosition('end of the slots; the aft end if omitted')),
+    slotTo: optional(endPosition('end of the slots', '; the aft end if omitted')),
   },
   checks: [boreInside],
   gives: 'the grain',
@@ -115,7 +115,7 @@ export const finocyl = /* @__PURE__ */ procedure({
     ...finSize,
     finEnd: tipShape('shape of the tip'),
     finFrom: optional(startPosition('start of the fins'), 0),
-    finTo: optional(endPosition('end of the fins; the aft end if omitted')),
+    finTo: optional(endPosition('end of the fins', '; the aft end if omitted')),
     aft: optional(
       inputs(finSize, {
         meaning: 'size of tapered fins at their aft end; the other size is then that at their head end',
