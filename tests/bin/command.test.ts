@@ -120,7 +120,7 @@ describe('the command', () => {
     const motor = JSON.parse(JSON.stringify(demoMotor()));
     motor.closures.head.joint.engagement = '40 mm';
     expect(command.run(['check'], JSON.stringify(motor)).out).toContain(
-      'closures.head.joint.engagement must be no more than the metal of the closure',
+      'closures.head.joint.engagement must be at most the thickness of the closure',
     );
   });
 
