@@ -1,13 +1,13 @@
 import { refusal } from '../units/refusal';
-import type { MarginInput } from './margin';
+import type { Margin } from './margin';
 
-/** Refuses what no margin can be made of. */
+/** Checks the values of a margin. @throws MeopError `out-of-domain` */
 export function checkMargin({
   mode,
   applied,
   allowable,
   factor,
-}: Pick<MarginInput, 'mode' | 'applied' | 'allowable' | 'factor'>): void {
+}: Pick<Margin, 'mode' | 'applied' | 'allowable' | 'factor'>): void {
   above(0, 'applied', applied.si, applied, mode);
   above(0, 'factor', factor, factor, mode);
   if (!(allowable.si >= 0)) throw refusal(`margin of '${mode}'`, 'allowable', allowable, 'zero or more');

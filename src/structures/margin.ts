@@ -1,41 +1,43 @@
-import { force, formula, gaugePressure, MeopError, type Quantity, ratio, stress, table } from '../units';
+import {
+  force,
+  formula,
+  gaugePressure,
+  instance,
+  isQuantity,
+  list,
+  MeopError,
+  optional,
+  procedure,
+  type Quantity,
+  ratio,
+  stress,
+  table,
+  temperature,
+  words,
+} from '../units';
 import { checkMargin } from './margin-check';
 
-/** One failure mode with what it must carry, what it can carry and what is left. */
+/** A failure mode with its applied value, its allowable and its margin of safety. */
 export interface Margin {
   /** What would fail, such as `tear-out of the case end`. */
   readonly mode: string;
   /** The stress, load or pressure applied at the limit condition, without factor. */
   readonly applied: Quantity;
-  /** What is allowed, of the same kind. */
+  /** The allowable, of the same kind. */
   readonly allowable: Quantity;
-  /** The factor of safety asked for. */
+  /** The required factor of safety. */
   readonly factor: number;
-  /** allowable / (factor × applied) − 1; negative where the mode does not hold. */
+  /** allowable / (factor × applied) − 1; negative where the mode fails. */
   readonly marginOfSafety: number;
   /** The temperature of the failing part, where it was considered. */
   readonly temperature?: Quantity<'temperature'>;
   /** Where the equation of the mode is published. */
   readonly source: string;
-  /** What this margin rests on that could be wrong. */
+  /** Cautions for this margin. */
   readonly cautions: readonly string[];
 }
 
-/** What a margin is made of. */
-export interface MarginInput {
-  readonly mode: string;
-  /** Above zero. */
-  readonly applied: Quantity;
-  /** Zero or more; zero where the handbook gives no credit at all. */
-  readonly allowable: Quantity;
-  /** Above zero. */
-  readonly factor: number;
-  readonly temperature?: Quantity<'temperature'> | undefined;
-  readonly source: string;
-  readonly cautions?: readonly string[];
-}
-
-interface Judged {
+interface Compared {
   readonly applied: number;
   readonly allowable: number;
   readonly factor: number;
@@ -45,16 +47,15 @@ const definition =
   'Definition as in MIL-HDBK-5, NASA-STD-5001 and Bruhn, Analysis and Design of Flight Vehicle Structures (from memory)';
 const factor = /* @__PURE__ */ ratio('FS', 'factor of safety', { above: 0 });
 const output = /* @__PURE__ */ ratio('MS', 'margin of safety');
-const marginSi = ({ applied, allowable, factor: fs }: Judged): number => allowable / (fs * applied) - 1;
+const marginSi = ({ applied, allowable, factor: fs }: Compared): number => allowable / (fs * applied) - 1;
 const solved = {
-  applied: (margin: number, { allowable, factor: fs }: Judged) => allowable / (fs * (1 + margin)),
-  allowable: (margin: number, { applied, factor: fs }: Judged) => (1 + margin) * fs * applied,
-  factor: (margin: number, { applied, allowable }: Judged) => allowable / (applied * (1 + margin)),
+  applied: (margin: number, { allowable, factor: fs }: Compared) => allowable / (fs * (1 + margin)),
+  allowable: (margin: number, { applied, factor: fs }: Compared) => (1 + margin) * fs * applied,
+  factor: (margin: number, { applied, allowable }: Compared) => allowable / (applied * (1 + margin)),
 };
 
 /**
- * Margin of safety of a stress; zero is exactly enough, negative is too little. For loads and pressures use
- * {@link margin}, which takes quantities of any one kind.
+ * Margin of safety of a stress; required ≥ 0. {@link margin} takes quantities of any one kind.
  *
  * @example marginOfSafety({ applied: '20000 psi', allowable: '42000 psi', factor: 1.5 }) // => 0.4
  */
@@ -116,63 +117,97 @@ export const pressureMarginOfSafety = /* @__PURE__ */ formula({
   solve: solved,
 });
 
+const isMargin = (value: unknown): boolean =>
+  typeof value === 'object' && value !== null && 'marginOfSafety' in value && 'applied' in value;
+
+const anyQuantity = (meaning: string) => instance(meaning, 'a quantity', isQuantity);
+
 /**
  * A margin from quantities of one kind: stresses, loads or pressures.
  *
- * @throws MeopError `wrong-kind` where their kinds differ, `out-of-domain` where applied or factor is not above zero
+ * @throws MeopError `wrong-kind` where their kinds differ
  * @example margin({ mode: 'burst', applied: q('7 MPa'), allowable: q('21 MPa'), factor: 2, source: 'a test' }).marginOfSafety // => 0.5
  */
-export function margin({
-  mode,
-  applied,
-  allowable,
-  factor,
-  temperature,
-  source,
-  cautions = [],
-}: MarginInput): Margin {
-  if (family(applied) !== family(allowable))
-    throw new MeopError(
-      'wrong-kind',
-      `margin of '${mode}': allowable is of kind ${allowable.kind}, applied of kind ${applied.kind}; give both as the same kind`,
-      'allowable',
-      { value: allowable, expected: applied.kind },
-    );
-  checkMargin({ mode, applied, allowable, factor });
-  return {
-    mode,
-    applied,
-    allowable: allowable.kind === applied.kind ? allowable.to(applied.unit) : allowable, // side by side in one unit
+export const margin = /* @__PURE__ */ procedure({
+  name: 'margin',
+  title: 'Margin of safety of quantities of any one kind',
+  source: definition,
+  inputs: {
+    mode: words('what would fail', { example: 'burst' }),
+    applied: anyQuantity('applied stress, load or pressure'),
+    allowable: anyQuantity('allowable of the same kind; zero where the handbook states no credit'),
     factor,
-    marginOfSafety: marginOfSafety.si({ applied: applied.si, allowable: allowable.si, factor }),
-    ...(temperature !== undefined && { temperature }),
-    source,
-    cautions,
-  };
+    temperature: optional(temperature('T', 'temperature of the part', { example: '80 degC' })),
+    source: words('source of the calculation', { example: 'a test' }),
+    cautions: optional(list('cautions of the values', words('caution'), { min: 0 }), []),
+  },
+  checks: [
+    ({ applied, allowable }) =>
+      family(applied) === family(allowable)
+        ? undefined
+        : {
+            code: 'wrong-kind',
+            path: 'allowable',
+            given: allowable,
+            expected: `of the kind of the applied value (${applied.kind})`,
+          },
+  ],
+  gives: 'the margin with its values and source',
+  example:
+    "margin({ mode: 'burst', applied: q('7 MPa'), allowable: q('21 MPa'), factor: 2, source: 'a test' })",
+  run: ({ mode, applied, allowable, factor, temperature, source, cautions }): Margin => {
+    checkMargin({ mode, applied, allowable, factor });
+    return {
+      mode,
+      applied,
+      allowable: allowable.kind === applied.kind ? allowable.to(applied.unit) : allowable, // both in one unit
+      factor,
+      marginOfSafety: marginOfSafety.si({ applied: applied.si, allowable: allowable.si, factor }),
+      ...(temperature !== undefined && { temperature }),
+      source,
+      cautions,
+    };
+  },
+});
+
+/** The margins of a list; an error for anything else. */
+function marginsOf<M extends Margin>(procedure: string, margins: readonly M[]): readonly M[] {
+  if (Array.isArray(margins) && margins.every(isMargin)) return margins;
+  throw new MeopError({
+    code: 'wrong-kind',
+    procedure,
+    path: 'margins',
+    given: margins,
+    expected: 'a list of margins',
+  });
 }
 
 /**
- * The mode that fails first: the least margin, the first of equals.
+ * The mode of minimum margin, the first of equals.
  *
  * @throws MeopError `empty-list`
  * @example governing([margin({ mode: 'burst', applied: q('7 MPa'), allowable: q('21 MPa'), factor: 2, source: 'a test' })]).mode // => 'burst'
  */
 export function governing<M extends Margin>(margins: readonly M[]): M {
-  const [first, ...rest] = margins;
+  const [first, ...rest] = marginsOf('governing', margins);
   if (first === undefined)
-    throw new MeopError('empty-list', 'governing: no margins given; at least one is expected', 'margins', {
-      value: margins,
+    throw new MeopError({
+      code: 'empty-list',
+      procedure: 'governing',
+      path: 'margins',
+      given: margins,
+      expected: 'a list of at least one margin',
     });
   return rest.reduce((least, next) => (next.marginOfSafety < least.marginOfSafety ? next : least), first);
 }
 
 /**
- * Margins as a printed table, least first, with the cautions below.
+ * Margins as a printed table, minimum first, with the cautions below.
  *
  * @example marginTable([margin({ mode: 'burst', applied: q('7 MPa'), allowable: q('21 MPa'), factor: 2, source: 'a test' })]).split('\n').length // => 3
  */
 export function marginTable(margins: readonly Margin[]): string {
-  const rows = [...margins]
+  const rows = [...marginsOf('marginTable', margins)]
     .sort((a, b) => a.marginOfSafety - b.marginOfSafety)
     .map(({ mode, applied, allowable, factor, marginOfSafety: left, temperature }) => ({
       mode,

@@ -20,9 +20,11 @@ export function refusals(document: unknown): {
         return calculate();
       } catch (error) {
         if (!(error instanceof MeopError)) throw error;
-        const fields = error.path === 'temperature' ? ['temperature', 'wallTemperature'] : [error.path ?? ''];
-        const found = places
-          .flatMap((place) => fields.map((field): Path => [...place, field]))
+        // A calculation groups its inputs: the tube is the case of the document, the ring is in its own place.
+        const field = error.path?.split('.').at(-1) ?? '';
+        const fields = field === 'temperature' ? ['temperature', 'wallTemperature'] : [field];
+        const found = (error.path?.startsWith('tube.') ? [['case']] : places)
+          .flatMap((place) => fields.map((one): Path => [...place, one]))
           .find((path) => givenAt(document, path) !== undefined);
         const path = found ?? places[0] ?? [];
         problems.push(problemOf(error, path, givenAt(document, path)));
