@@ -74,7 +74,7 @@ export interface DesignFactors {
 /**
  * Complete factors from a set, factors of the user, or a set of which some are replaced.
  *
- * @throws MeopError `missing-field` where the set lacks one that is not given
+ * @throws MeopError `missing-field` where neither the set nor the input has one
  * @example designFactors({ set: 'solid motor 1961, manned', ultimateFactor: 1.5, proofFactor: 1.25 }).yieldFactor // => 1.25
  */
 export const designFactors = /* @__PURE__ */ procedure({

@@ -75,7 +75,7 @@ export const clampedDeflection = /* @__PURE__ */ formula({
 });
 
 /**
- * Bending stress at the centre of a simply supported circular plate, where it is greatest.
+ * Bending stress at the centre of a simply supported circular plate, where it is maximum.
  *
  * @example supportedCentreStress({ pressure: '1000 psi', radius: '1.5 in', thickness: '0.375 in', poissonRatio: 0.33 }).in('psi') // => 19980
  */

@@ -3,10 +3,10 @@ import { clampedPlate, type PlateInput, simplySupportedPlate } from './plate';
 import { clampedEdgeStress, supportedCentreStress } from './plate-formulas';
 import { clampedHoleEdgeStress, clampedHoleStress, supportedHoleStress } from './plate-hole-formulas';
 
-/** How the edge of a plate is held. */
+/** Edge condition of a plate. */
 export type EdgeSupport = 'clamped' | 'simply supported';
 
-/** The greatest stress of a flat circular closure, as a step to be shown, with what to keep in mind. */
+/** The maximum stress of a flat circular closure as a step of a calculation, with its cautions. */
 export function plateStress(
   edgeSupport: EdgeSupport,
   input: PlateInput,

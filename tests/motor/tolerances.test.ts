@@ -103,8 +103,8 @@ describe('tolerances of the hardware', () => {
     ['stand.members.length', 'stand: buckling of a member'],
     ['stand.members.secondMoment', 'stand: buckling of a member'],
     ['stand.anchors.weight', 'stand: pull on an anchor'],
-    ['stand.restraint.slack', 'restraint: wire rope with its ends'],
-    ['stand.restraint.ropeLength', 'restraint: wire rope with its ends'],
+    ['stand.restraint.slack', 'restraint: wire rope with terminations'],
+    ['stand.restraint.ropeLength', 'restraint: wire rope with terminations'],
     ['stand.restraint.shackle', 'restraint: shackle'],
   ])('%s counts against %s', (name, mode) => {
     const path = places.find((one) => one.name === name)?.path ?? [];

@@ -8,7 +8,7 @@ describe('a material at the prompt', () => {
     expect(text).toMatch(/^6061-T6 drawn tube: drawn tube, wall 0\.025 to 0\.500 in\n/);
     expect(text).toMatch(/\nultimate strength +42 ksi +S +\[1\]\n/);
     expect(text).toMatch(/\nultimate strength +310 MPa +typical +\[3\]\n/);
-    expect(text).toContain('strength while hot: known to 350 °C, held for 0.5 h, 10 h');
+    expect(text).toContain('strength at temperature: known to 350 °C, held for 0.5 h, 10 h');
     expect(
       text.match(/MIL-HDBK-5J \(2003\) table 3\.6\.2\.0\(c1\), read in a transcription\n/g),
     ).toHaveLength(1);

@@ -202,7 +202,7 @@ describe('ropeRestraint', () => {
   });
   test('rope, shackle and anchor are each judged, and the least governs', () => {
     expect(held.margins.map(({ mode }) => mode)).toEqual([
-      'wire rope with its ends',
+      'wire rope with terminations',
       'shackle',
       'anchor bolt, shear',
       'anchor bolt, tension',

@@ -1,8 +1,8 @@
 import type { FailureMargin } from './failure-margin';
 
 /**
- * The least favourable of several analyses of one part, such as its largest and its smallest sizes: of each mode the least
- * margin, and the lowest pressure at which it fails.
+ * The worst case of several analyses of one part, such as its largest and its smallest sizes: for each mode the minimum
+ * margin and the minimum failure pressure.
  */
 export function leastFavourable<M extends FailureMargin>(variants: readonly (readonly M[])[]): readonly M[] {
   const all = variants.flat();

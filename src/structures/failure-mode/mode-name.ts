@@ -55,7 +55,7 @@ const names = {
   // Stand and restraint.
   'member-buckling': 'buckling of a member',
   'stand-anchor-pull': 'pull on an anchor',
-  'rope-tension': 'wire rope with its ends',
+  'rope-tension': 'wire rope with terminations',
   'shackle-load': 'shackle',
   'anchor-bolt-shear': 'anchor bolt, shear',
   'anchor-bolt-tension': 'anchor bolt, tension',

@@ -23,7 +23,7 @@ export type BoltClassName =
   | 'grade 8'
   | 'A574';
 
-/** Ratio of ultimate shear to ultimate tension and who says so. */
+/** Ratio of ultimate shear to ultimate tension, with its source. */
 interface ShearRatio {
   readonly ratio: number;
   readonly source: string;

@@ -6,13 +6,13 @@ import type { PartId } from '../failure-mode/part-name';
 import type { JointStrengths } from './joint-strengths';
 import type { JointStresses, JointStressesSi } from './joint-stresses';
 
-/** A stress of the joint that a mode is judged by. */
+/** A stress of the joint that governs a mode. */
 type ModeStress = Exclude<
   keyof JointStresses<number>,
   'endForce' | 'shareFactor' | 'boltLoad' | 'threadLoad' | 'netSectionConcentration' | 'longitudinal'
 >;
 
-/** How a mode of the joint is judged. */
+/** The rule for a mode of the joint. */
 export interface ModeRule {
   readonly id: FailureModeId;
   readonly stress: ModeStress;

@@ -35,7 +35,7 @@ export function peakOf(
       concentration: loadedHolePeak,
       stress: show(stresses.caseBearing.value * loadedHolePeak),
       reason:
-        'for fatigue only: the greatest tension at the side of a hole that its bolt loads, from a finite-element model of one tube end (30° sector, edge distance of two diameters)',
+        'for fatigue only: the maximum tension at the side of a hole that its bolt loads, from a finite-element model of one tube end (30° sector, edge distance of two diameters)',
     };
   const [hoop, longitudinal] = [stresses.hoop.value, stresses.longitudinal.value];
   if (stress !== 'hoop' || hoop <= 0) return undefined;

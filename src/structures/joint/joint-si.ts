@@ -16,7 +16,7 @@ export interface JointSi {
   readonly shearArea: number;
   readonly rootDiameter: number;
   readonly pitch: number;
-  /** Least major diameter of the bolt's thread, greatest pitch diameter of the closure's. */
+  /** Minimum major diameter of the thread of the bolt, maximum pitch diameter of that of the closure. */
   readonly externalMajorMin: number;
   readonly internalPitchMax: number;
   readonly engagement: number;
@@ -32,7 +32,7 @@ export interface JointSi {
   readonly moduli: readonly [bolt: number, wall: number, closure: number];
   /** The load at which a hole yields in bearing and lets the other bolts take their share. */
   readonly bearingYieldStress: number;
-  /** From the seal to the holes; undefined where the full hoop stress is taken. */
+  /** From the seal to the holes; `undefined` for the full hoop stress. */
   readonly sealToHoles: number | undefined;
   readonly poissonRatio: number;
 }

@@ -38,12 +38,12 @@ export function isomouldedGraphite(): Material {
     }),
     notes: [
       'use the certificate of the block: grades differ by a factor of two',
-      'brittle: compare the greatest principal stress with the tensile strength; there is no yield margin',
+      'brittle: compare the maximum principal stress with the tensile strength; there is no yield margin',
     ],
   };
 }
 
-/** The least and the greatest over every synthetic grade. */
+/** The minimum and the maximum over every synthetic grade. */
 export interface GraphiteRanges {
   readonly density: readonly [min: Quantity<'density'>, max: Quantity<'density'>];
   readonly elasticModulus: readonly [min: Quantity<'stress'>, max: Quantity<'stress'>];

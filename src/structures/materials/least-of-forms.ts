@@ -2,8 +2,8 @@ import type { Datum, StressDatum } from './datum';
 import type { BearingData, Material } from './material';
 
 /**
- * A material whose product form is not named: every strength is the least that any of these forms has, with the source of
- * that form. What the forms share (stiffness, heat) is that of the first.
+ * A material whose product form is not named: every strength is the minimum of these forms, with the source of
+ * that form. Common properties (stiffness, heat) are those of the first.
  */
 export function leastOfForms(
   name: string,

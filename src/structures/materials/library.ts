@@ -26,7 +26,7 @@ import {
 const unnamed = (alloy: string, forms: string): string =>
   `The product form of ${alloy} is not specified; assumed the minimum strengths of ${forms}.`;
 
-/** 6061-T6 in any form except thick extrusions, which are weaker and have a name of their own. */
+/** 6061-T6 in any form except thick extrusions, which are weaker and have a separate name. */
 const any6061 = (): Material =>
   leastOfForms(
     '6061-T6',

@@ -40,13 +40,13 @@ export interface TypicalStrength {
   readonly atTemperature?: Datum<readonly HotStrength[]>;
 }
 
-/** The least and the greatest that suppliers state for a kind of material. */
+/** The minimum and the maximum stated by suppliers for a kind of material. */
 export interface StressRange {
   readonly min: StressDatum;
   readonly max: StressDatum;
 }
 
-/** Typical strength while hot. */
+/** Typical strength at temperature. */
 export interface HotStrength {
   readonly temperature: Quantity<'temperature'>;
   readonly ultimateStrength: Quantity<'stress'>;
@@ -80,7 +80,7 @@ export interface Material {
   readonly thermalExpansion?: Datum<Quantity<'thermal expansion'>>;
   readonly thermalConductivity?: Datum<Quantity<'thermal conductivity'>>;
   readonly specificHeat?: Datum<Quantity<'specific heat'>>;
-  /** Strength while hot. */
+  /** Strength at temperature. */
   readonly atTemperature?: Retention;
   /** Strength at room temperature after having been hot. */
   readonly afterExposure?: Retention;

@@ -126,7 +126,7 @@ export const paperTube = (): Material =>
     heat: '1340 J/(kg*K)',
     from: origin(
       'typical',
-      'common practice (600 to 950 kg/m³, 0.06 to 0.21 W/(m·K))',
+      'values in use (600 to 950 kg/m³, 0.06 to 0.21 W/(m·K))',
       'engineering practice, no published source',
     ),
     heatFrom: memory('Incropera and DeWitt, appendix A.3, paper'),

@@ -28,7 +28,7 @@ const ratios = (
 const t = [100, 125, 150, 175, 200, 225, 250, 275, 300, 325, 350];
 const figures = 'MIL-HDBK-5J figures 3.6.2.2.1(a) and (b), digitised (read to about 1 %)';
 
-/** 6061-T6 while hot. */
+/** 6061-T6 at temperature. */
 export const hot6061 = (): Retention => ({
   ultimate: [
     percents(0.5, t, [89.4, 85, 79.3, 73, 65.1, 55.9, 45.5, 34.5, 25.7, 18.6, 13.7]),
@@ -69,7 +69,7 @@ export const exposed6061 = (): Retention => ({
   ),
 });
 
-/** Fraction of the elastic modulus of 6061-T6 while hot: K, fraction. */
+/** Fraction of the elastic modulus of 6061-T6 at temperature: K, fraction. */
 export const modulus6061 = (): readonly (readonly [number, number])[] =>
   (
     [
@@ -102,29 +102,29 @@ const soaked = (ultimate: readonly number[], yields: readonly number[]): Retenti
   origin: origin('typical', association, 'from memory'),
 });
 
-/** 6063-T6 while hot. */
+/** 6063-T6 at temperature. */
 export const hot6063 = (): Retention => soaked([35, 31, 21, 9, 4.5, 3.2], [31, 28, 20, 6.5, 3.5, 2.5]);
-/** 7075-T6 while hot: it loses strength sooner than any other here. */
+/** 7075-T6 at temperature; it loses strength at lower temperatures than any other material here. */
 export const hot7075 = (): Retention => soaked([83, 70, 31, 16, 11, 8], [73, 65, 27, 13, 9, 6.5]);
-/** 2024-T3 while hot. */
+/** 2024-T3 at temperature. */
 export const hot2024 = (): Retention => soaked([70, 66, 55, 27, 11, 7.5], [50, 48, 45, 20, 9, 6]);
 
 const codeTable = 'ASME BPVC II-D tables U and Y-1';
 const codeF = [100, 200, 300, 400, 500, 600];
 
-/** 304 annealed while hot. */
+/** 304 annealed at temperature. */
 export const hot304 = (): Retention => ({
   ultimate: [ratios(0, codeF, [75, 71, 66.2, 64, 63.4, 63.4])],
   yield: [ratios(0, codeF, [30, 25, 22.4, 20.7, 19.4, 18.4])],
   origin: origin('specified minimum', codeTable, 'from memory'),
 });
-/** 316 annealed while hot. */
+/** 316 annealed at temperature. */
 export const hot316 = (): Retention => ({
   ultimate: [ratios(0, codeF, [75, 75, 72.9, 71.9, 71.8, 71.8])],
   yield: [ratios(0, codeF, [30, 25.9, 23.4, 21.4, 20, 18.9])],
   origin: origin('specified minimum', codeTable, 'from memory'),
 });
-/** Low-alloy steel, normalised or quenched and tempered, while hot. */
+/** Low-alloy steel, normalised or quenched and tempered, at temperature. */
 export const hot4130 = (): Retention => ({
   ultimate: [ratios(0.5, [75, 200, 400, 600, 800, 1000], [100, 98, 94, 90, 77, 55])],
   yield: [ratios(0.5, [75, 200, 400, 600, 800, 1000], [100, 96, 90, 83, 73, 53])],

@@ -1,5 +1,5 @@
 /**
- * Restraint of the motor and the stand: wire rope and terminations, snatch load when slack is taken up, shackles, anchors,
+ * Restraint of the motor and the stand: wire rope and terminations, snatch load, shackles, anchors,
  * members of a thrust stand. Imports units, margins, threads and fasteners.
  *
  * @example snatchLoad({ load: '2 kN', stiffness: '1300 N/mm', slack: '0 mm' }).in('kN') // => 4

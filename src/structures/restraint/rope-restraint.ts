@@ -62,7 +62,7 @@ export interface RopeRestraint {
   /** The maximum load on the restraint. */
   readonly snatchLoad: Quantity<'force'>;
   readonly impactFactor: number;
-  /** Speed at which the slack is taken up, where the mass is given. */
+  /** Speed of the motor when the rope becomes tight, where the mass is given. */
   readonly takeUpSpeed: Quantity<'speed'> | undefined;
   readonly ropeLoad: Quantity<'force'>;
   /** Strength of the rope with its terminations. */

@@ -37,13 +37,13 @@ export const restraintStiffness = /* @__PURE__ */ formula({
 });
 
 /**
- * Breaking force of a rope with its ends.
+ * Breaking force of a rope with terminations.
  *
  * @example terminatedRopeStrength({ breakingForce: '40 kN', efficiency: 0.8 }).in('kN') // => 32
  */
 export const terminatedRopeStrength = /* @__PURE__ */ formula({
   name: 'terminatedRopeStrength',
-  title: 'Breaking force of a rope with its ends',
+  title: 'Breaking force of a rope with terminations',
   equation: 'B_e = η·B',
   source: 'Definition of the efficiency of a rope end',
   inputs: {

@@ -33,7 +33,7 @@ export const ropeStiffness = /* @__PURE__ */ formula({
  */
 export const snatchLoad = /* @__PURE__ */ formula({
   name: 'snatchLoad',
-  title: 'Load when slack is taken up',
+  title: 'Snatch load of a tether with slack',
   equation: 'P = F + √(F² + 2·k·F·s)',
   source: 'Energy method; D. Hall, Understanding Shock Loads, TD&T 49(2) (2013), for a dropped weight',
   inputs: {
@@ -51,7 +51,7 @@ export const snatchLoad = /* @__PURE__ */ formula({
 });
 
 /**
- * Maximum load in a tether when slack is taken up/steady load; 2 without slack.
+ * Snatch load of a tether/steady load; 2 without slack.
  *
  * @example impactFactor({ load: '200 lbf', stiffness: '3687.5 lbf/in', slack: '12 in' }) // => 22.05943969
  */

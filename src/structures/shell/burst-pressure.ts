@@ -57,7 +57,7 @@ export interface BurstPressure {
  * Burst pressure by several published methods, with the minimum and the spread. No method includes holes, threads, scratches
  * or welds: a case with bolt holes fails at its joint first.
  *
- * @throws MeopError `missing-field` where the method needs a value that is not given
+ * @throws MeopError `missing-field` where a value required by the method is missing
  * @example burstPressure({ insideRadius: '1.5 in', outsideRadius: '1.75 in', ultimateStrength: '42 ksi', method: 'Barlow' }).pressure.in('psi') // => 6000
  */
 export const burstPressure = /* @__PURE__ */ procedure({

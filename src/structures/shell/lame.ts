@@ -16,7 +16,7 @@ const inputs = {
   externalPressure: optional(gaugePressure('p_o', 'pressure outside'), 0),
   insideRadius: length('r_i', 'inside radius'),
   outsideRadius: length('r_o', 'outside radius'),
-  radius: length('r', 'radius at which the stress is wanted'),
+  radius: length('r', 'radius of interest'),
 };
 
 const example = {
@@ -58,7 +58,7 @@ const falling = (cylinder: Cylinder & { readonly radius: number }): number => {
 };
 
 /**
- * Hoop stress in a thick cylinder at any radius; greatest at the bore.
+ * Hoop stress in a thick cylinder at any radius; maximum at the bore.
  *
  * @example lameHoopStress({ pressure: '1000 psi', insideRadius: '1 in', outsideRadius: '2 in', radius: '1 in' }).in('psi') // => 1666.666667
  */

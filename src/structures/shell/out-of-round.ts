@@ -16,7 +16,7 @@ export const outOfRoundStress = /* @__PURE__ */ formula({
     pressure: gaugePressure('p', 'internal pressure above ambient', { min: 0 }),
     meanRadius: length('r', 'mean radius of the wall'),
     wall: length('t', 'wall thickness'),
-    ovality: length('δ', 'greatest less least diameter', { min: 0 }),
+    ovality: length('δ', 'maximum − minimum diameter', { min: 0 }),
     elasticModulus,
     poissonRatio,
   },
@@ -50,7 +50,7 @@ export const outOfRoundStress = /* @__PURE__ */ formula({
 });
 
 /**
- * Greatest stress of an oval tube: hoop stress and bending together.
+ * Maximum stress of an oval tube: hoop stress and bending together.
  *
  * @example ovalTubeStress({ hoop: '80 MPa', bending: '20 MPa' }).in('MPa') // => 100
  */

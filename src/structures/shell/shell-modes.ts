@@ -104,7 +104,7 @@ function burstMode({ ultimate, factors, pressure, pressureUnit, ...shell }: Shel
   };
 }
 
-/** The proof test is cold and at a pressure of its own: no chamber pressure of a firing drives it. */
+/** The proof test is at room temperature and at the proof pressure, independent of the chamber pressure of a firing. */
 function proofMode({
   cold,
   factors,

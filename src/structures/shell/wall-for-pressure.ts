@@ -5,7 +5,7 @@ const source = (paragraph: string): string =>
 const allowable = stress('S', 'allowable stress, the factor of safety already taken off', { above: 0 });
 const efficiency = optional(ratio('E', 'joint efficiency; 1 for seamless tube', { above: 0, max: 1 }), 1);
 const pressure = gaugePressure('P', 'design pressure', { above: 0 });
-const wall = length('t', 'least wall');
+const wall = length('t', 'minimum wall');
 
 /** The code's own limits: t ≤ R/2 and P ≤ 0.385 S E. */
 const thick = ({
@@ -20,7 +20,7 @@ const thick = ({
   p <= 0.385 * s * e || 'the pressure exceeds 0.385·S·E, the limit of the code formula: use thickWallStress';
 
 /**
- * Least wall for the hoop stress, from the inside radius.
+ * Minimum wall for the hoop stress, from the inside radius.
  *
  * @example wallForPressure({ pressure: '1000 psi', insideRadius: '1.5 in', allowable: '10900 psi' }).in('in') // => 0.1456310680
  */
@@ -47,7 +47,7 @@ export const wallForPressure = /* @__PURE__ */ formula({
 });
 
 /**
- * Least wall for the hoop stress, from the outside radius; the same wall as {@link wallForPressure}.
+ * Minimum wall for the hoop stress, from the outside radius; the same wall as {@link wallForPressure}.
  *
  * @example wallFromOutsideRadius({ pressure: '1000 psi', outsideRadius: '1.75 in', allowable: '10900 psi' }).in('in') // => 0.1548672566
  */
@@ -69,7 +69,7 @@ export const wallFromOutsideRadius = /* @__PURE__ */ formula({
 });
 
 /**
- * Least wall for the longitudinal stress, from the inside radius; less than half that for the hoop stress.
+ * Minimum wall for the longitudinal stress, from the inside radius; less than half that for the hoop stress.
  *
  * @example wallForEndForce({ pressure: '1000 psi', insideRadius: '1.5 in', allowable: '10900 psi' }).in('in') // => 0.06756756757
  */
@@ -91,7 +91,7 @@ export const wallForEndForce = /* @__PURE__ */ formula({
 });
 
 /**
- * Least wall for the longitudinal stress, from the outside radius; the same wall as {@link wallForEndForce}.
+ * Minimum wall for the longitudinal stress, from the outside radius; the same wall as {@link wallForEndForce}.
  *
  * @example wallForEndForceFromOutsideRadius({ pressure: '1000 psi', outsideRadius: '1.75 in', allowable: '10900 psi' }).in('in') // => 0.07543103448
  */
@@ -114,7 +114,7 @@ export const wallForEndForceFromOutsideRadius = /* @__PURE__ */ formula({
 });
 
 /**
- * Wall stress of a seamless 6061-T6 cylinder as US law computes it: E times the greatest strain at the bore, ν = 0.3.
+ * Wall stress of a seamless 6061-T6 cylinder as US law computes it: E times the maximum strain at the bore, ν = 0.3.
  *
  * @example dot3alWallStress({ pressure: '1666.667 psi', outsideDiameter: '3.5 in', insideDiameter: '3.0 in' }).in('psi').toFixed(1) // => '10012.8'
  */

@@ -1,7 +1,7 @@
 import type { NamedTable } from '../../units';
 import { type ThreadGeometry, threadGeometry, threadNames } from './thread-geometry';
 
-/** Threads by designation, or as a geometry with limits of its own. */
+/** Threads by designation, or as a user-defined geometry. */
 export const threads = {
   what: 'thread',
   names: threadNames,
