@@ -1,5 +1,5 @@
 import { expansionRatio, throatDiameter } from '../firing/motor-inputs';
-import { separationCriteria } from '../nozzle';
+import { separationCriteria } from '../nozzle/inputs';
 import {
   absolutePressure,
   choice,

@@ -43,7 +43,6 @@ export {
   type FiringMetadata,
   type FiringOrigin,
   firing,
-  firingInput,
   type TypedFiring,
 } from './firing';
 export type { LogSource } from './log/chunks';

@@ -20,7 +20,14 @@ export { type ContourStation, type NozzleContour, nozzleContour } from './nozzle
 export * from './nozzle-efficiency';
 export type { DivergentBehaviour, NozzleRegime } from './nozzle-flow';
 export * from './nozzle-regime';
-export * from './separation';
+export {
+  kaltBadalSeparationRatio,
+  type SeparationCriterion,
+  schillingSeparationRatio,
+  schmuckerSeparationRatio,
+  starkSeparationRatio,
+  summerfieldSeparationRatio,
+} from './separation';
 export * from './separation-band';
 export * from './size-nozzle';
 export * from './throat-growth';

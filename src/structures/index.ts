@@ -11,10 +11,7 @@ export * from './factor-sets';
 export {
   type DesignFactors,
   designFactors,
-  factorSets,
-  factorsOfSafety,
   type ReviewFactors,
-  reviewFactors,
 } from './factors-of-safety';
 export * from './failure-mode';
 export * from './fasteners';

@@ -36,5 +36,13 @@ export const plainFunctions: Readonly<Record<string, string>> = {
   publishedPropellants: tableLookUp,
 };
 
+/** What the root exports that is neither a function nor a type, each with what it is. */
+export const publicValues: Readonly<Record<string, string>> = {
+  constants: 'physical constants with their sources',
+  motorSchema: 'the schema of the motor document',
+  motorDocumentVersion: 'its version',
+  reportSchema: 'the JSON Schema of a report',
+};
+
 /** Functions that have not been made calculations yet, by module: this list only shrinks. */
 export const notYet: Readonly<Record<string, string>> = {};

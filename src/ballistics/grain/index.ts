@@ -18,7 +18,6 @@ export { drawGrain } from './draw';
 export {
   chippedEdge,
   crack,
-  crackPlanes,
   debond,
   type Flaw,
   voidBubble,
@@ -32,7 +31,7 @@ export {
   regress,
   type WallExposureMap,
 } from './front';
-export { type BurningEnds, segmentGap } from './grain-inputs';
+export type { BurningEnds } from './grain-inputs';
 export {
   type Core,
   composedGrain,

@@ -1,4 +1,4 @@
-import { materials, tube } from '../../structures';
+import { materials, tube } from '../../structures/inputs';
 import { inputs, length, named, optional } from '../../units';
 
 const { material, outsideDiameter, wall, wallTemperature } = tube.fields;

@@ -5,7 +5,7 @@ import {
   faceGland,
   radialBolts,
   retainingRing,
-} from '../../structures';
+} from '../../structures/inputs';
 import { inputs, list, optional, variants, words } from '../../units';
 import type { ReadAs } from './document-types';
 

@@ -1,4 +1,5 @@
-import { chippedEdge, crack, crackPlanes, debond, type Flaw, voidBubble } from '../../ballistics';
+import { chippedEdge, crack, debond, type Flaw, voidBubble } from '../../ballistics';
+import { crackPlanes } from '../../ballistics/inputs';
 import { inputs, variants } from '../../units';
 import type { ReadAs } from './document-types';
 import { nominal } from './nominal';

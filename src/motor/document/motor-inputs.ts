@@ -1,4 +1,4 @@
-import { factorsOfSafety } from '../../structures';
+import { factorsOfSafety } from '../../structures/inputs';
 import { absolutePressure, inputs, list, optional, temperature, words } from '../../units';
 import { caseInputs, linerInputs } from './case-inputs';
 import { closuresInputs } from './closure-inputs';

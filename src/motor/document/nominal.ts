@@ -1,4 +1,5 @@
-import { type Material, materials } from '../../structures';
+import type { Material } from '../../structures';
+import { materials } from '../../structures/inputs';
 import { isQuantity, type Quantity, type Result } from '../../units';
 import type { Measured } from './document-types';
 

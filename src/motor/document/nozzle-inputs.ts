@@ -1,5 +1,5 @@
 import { ignition } from '../../ballistics/motor-inputs';
-import { materials } from '../../structures';
+import { materials } from '../../structures/inputs';
 import { angle, inputs, length, named, optional, ratio, speed, stress } from '../../units';
 
 /** The nozzle and its throat insert. */

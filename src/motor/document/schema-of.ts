@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
-import { type Material, material, materials } from '../../structures';
+import { type Material, material } from '../../structures';
+import { materials } from '../../structures/inputs';
 import {
   type Choice,
   caseFields,

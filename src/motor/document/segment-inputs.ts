@@ -6,12 +6,12 @@ import {
   internalTube,
   offsetBore,
   rodAndTube,
-  segmentGap,
   slottedTube,
   star,
   taperedCore,
   tubularSegment,
 } from '../../ballistics';
+import { segmentGap } from '../../ballistics/inputs';
 import { count, type Inputs, inputs, list, optional, variants, words } from '../../units';
 import type { ReadAs } from './document-types';
 import { flawInputs } from './flaw-inputs';

@@ -1,4 +1,4 @@
-import { restraint, standAnchors, standMembers } from '../../structures';
+import { restraint, standAnchors, standMembers } from '../../structures/inputs';
 import {
   choice,
   force,

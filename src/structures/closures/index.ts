@@ -6,14 +6,11 @@
  * @module
  */
 
-export { closurePlate } from './closure-plate';
 export type { ClosureReview, RetainingRingReview, ThreadedClosureReview } from './closure-review';
-export { closureThread } from './closure-thread';
 export * from './cut-wall';
 export * from './retaining-ring';
-export { retainingRing } from './retaining-ring-groove';
 export { type RetainingRingJoint, reviewRetainingRing } from './review-retaining-ring';
 export { reviewThreadedClosure } from './review-threaded-closure';
 export * from './thread-opening';
 export * from './thread-radial-pressure';
-export { type ThreadedClosure, threadedClosure } from './threaded-closure';
+export type { ThreadedClosure } from './threaded-closure';

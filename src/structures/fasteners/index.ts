@@ -5,6 +5,5 @@
  * @module
  */
 export * from './bolt-class';
-export { boltClasses } from './bolt-class-table';
 export * from './bolt-heat';
 export type { BoltClassName } from './bolt-table';

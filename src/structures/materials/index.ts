@@ -17,6 +17,4 @@ export { withEstimatedStrengths } from './estimated-strengths';
 export { type GraphiteRanges, graphiteRanges } from './graphite';
 export { type MaterialName, material, materialNames } from './library';
 export type * from './material';
-export { materials } from './material-table';
-export { exposure, partTemperature } from './part-temperature';
 export { type StrengthRetention, strengthRetention } from './retention';

@@ -7,7 +7,6 @@
  */
 export type { AnchorBolts } from './anchor-bolts';
 export * from './anchor-load';
-export { anchor, restraint, rope, standAnchors, standMembers } from './restraint-groups';
 export * from './rope-restraint';
 export * from './rope-strength';
 export * from './snatch-load';

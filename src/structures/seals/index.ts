@@ -11,8 +11,6 @@ export * from './gland-formulas';
 export type { SealCheck } from './gland-limits';
 export * from './o-ring';
 export { type ORingGland, type ORingGlandInput, oRingGland } from './o-ring-gland';
-export { oRings } from './o-ring-sizes';
-export { boreGland, faceGland } from './seal-groups';
 export * from './seal-over-holes';
 export * from './seal-pair';
 export {

@@ -18,6 +18,5 @@ export * from './review-shell';
 export * from './thermal-growth';
 export { type ThickWallStress, type ThickWallStressSi, thickWallStress } from './thick-wall';
 export * from './thin-shell';
-export { tube } from './tube';
 export * from './wall-for-pressure';
 export * from './yield-pressure';

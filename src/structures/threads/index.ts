@@ -6,8 +6,22 @@
  */
 
 export * from './custom-thread';
-export * from './pipe-thread';
-export * from './preload';
+export {
+  type PipeSize,
+  type PipeThread,
+  type PortWallCheck,
+  pipeThread,
+  straightPort,
+  taperPort,
+} from './pipe-thread';
+export {
+  type BoltFinish,
+  type NutFactor,
+  nutFactor,
+  type PreloadRange,
+  preloadFromTorque,
+  preloadRange,
+} from './preload';
 export * from './shear-area';
 export * from './stress-area';
 export {
@@ -19,4 +33,3 @@ export {
 export type { ThreadLimitsSi } from './thread-limits';
 export * from './thread-shear';
 export * from './thread-stripping';
-export { threads } from './thread-table';

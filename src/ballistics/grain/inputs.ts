@@ -1,0 +1,3 @@
+/** The inputs of grains that the motor document takes. Calculations and their types are in the index. */
+export { crackPlanes } from './flaws';
+export { segmentGap } from './grain-inputs';
