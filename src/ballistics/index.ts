@@ -26,8 +26,8 @@ export { type Propellant, propellant } from './propellant';
 export { publishedPropellant, publishedPropellants } from './propellant-data';
 export type { PropellantInput } from './propellant-inputs';
 export type { BurnConditions } from './rate-by-law';
+export type { DifferenceCause } from './reduction/difference-causes';
 export {
-  type DifferenceCause,
   type DifferenceExplanation,
   explainDifference,
   type PredictionDifference,

@@ -40,4 +40,5 @@ export type {
   ReviewCheck,
   SealReview,
 } from './review/review-result';
+export type { ReviewVerdict } from './review/verdict';
 export type { MotorSettings } from './settings';

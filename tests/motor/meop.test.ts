@@ -170,6 +170,18 @@ describe('meop', () => {
     expect(same.sensitivity).toEqual([]);
   });
 
+  test('a tolerance of a temperature in degC is printed as the difference that it is', () => {
+    const { burnLaw } = base.propellant;
+    const referenceTemperature = { value: '20 degC', plusMinus: '2 delta_K' } as const; // as given: 2 K
+    const { sensitivity } = meop({
+      ...base,
+      propellant: { ...base.propellant, burnLaw: { ...burnLaw, referenceTemperature } },
+      meop: { samples: 100, seed: 1 },
+    });
+    const row = sensitivity.find(({ input }) => input === 'propellant.burnLaw.referenceTemperature');
+    expect(row?.value).toBe('20 °C ± 2 °C');
+  });
+
   test('sensitivities: the throat counts twice and amplified, shares of variance sum to about one', () => {
     const throat = found.sensitivity.find(({ input }) => input === 'nozzle.throatDiameter');
     // d ln p = −2/(1 − n) d ln d_t: equilibriumPressure differentiated, Sutton & Biblarz 7th ed. ch. 11; n = 0.32.

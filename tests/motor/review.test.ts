@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { demoMotor, type MotorDocument, parseMotor, review } from '../../src/motor';
+import { demoMotor, type MotorDocument, parseMotor, report, review } from '../../src/motor';
 import {
   closureForce,
   factorSet,
@@ -20,6 +20,8 @@ describe('review', () => {
   test('the sound demo motor holds; the cracked one does not, and its transducer saturates', () => {
     expect(sound.passes).toBe(true);
     expect(sound.sealsHold).toBe(true);
+    expect([sound.verdict, sound.notEvaluated]).toEqual(['satisfied', []]);
+    expect(cracked.verdict).toBe('fails');
     expect(sound.instruments.every(({ passes }) => passes)).toBe(true);
     expect(cracked.passes).toBe(false);
     expect(cracked.meop.pressure.si / sound.meop.pressure.si).toBeGreaterThan(1.5);
@@ -152,6 +154,15 @@ describe('review', () => {
     ])
       expect(said).toContain(what);
     expect(bare.margins.every(({ part }) => part === 'case' || part === 'throat-insert')).toBe(true);
+    expect([bare.passes, bare.verdict]).toEqual([true, 'not fully evaluated']);
+    expect(bare.notEvaluated).toEqual(['head-closure', 'head-joint', 'aft-closure', 'aft-joint']);
+    const { nozzle } = demoMotor();
+    const { insert: _____, ...plain } = nozzle;
+    const without = review({ ...demoMotor(), nozzle: plain });
+    expect([without.verdict, without.notEvaluated]).toEqual(['not fully evaluated', ['throat-insert']]);
+    const { headline } = JSON.parse(report(without, { format: 'json' }));
+    expect(headline).toContain('Review: not fully evaluated. All evaluated margins');
+    expect(headline).toContain('Not evaluated: throat insert; see the cautions.');
   });
 
   test('margins fall where the pressure rises and where the wall gets hotter', () => {

@@ -15,14 +15,14 @@ import {
   unitOf,
   type Values,
 } from '../../units';
+import { causeNames, causes, type DifferenceCause, sameTrace } from './difference-causes';
 import { ambientAt, pressureRecord } from './firing-inputs';
-
-/** A single possible cause of a difference between a firing and its prediction. */
-export type DifferenceCause = 'burning area' | 'throat area' | 'characteristic velocity' | 'burning rate';
 
 /** The extent to which one cause alone explains a measured trace. */
 export interface DifferenceExplanation {
-  readonly cause: DifferenceCause;
+  readonly id: DifferenceCause;
+  /** Name of the cause. */
+  readonly cause: string;
   /** Factor on the predicted value. */
   readonly factor: number;
   /** Root mean square of the remaining difference/measured peaks. */
@@ -119,14 +119,15 @@ function explanationOf({ predicted, measured, ...options }: Given): PredictionDi
   };
   const residual = misfit(1, 1, 1);
   const explanations = causes(exponent)
-    .map(({ cause, scale, note }) => {
+    .map(({ id, scale, note }) => {
       const of = (logFactor: number): number => {
         const { time, p, f } = scale(Math.exp(logFactor));
         return misfit(time, p, f);
       };
       const best = bestOf(of);
       return {
-        cause,
+        id,
+        cause: causeNames[id],
         factor: Math.exp(best.x),
         residual: best.value,
         explained: residual > 0 ? 1 - best.value / residual : 0,
@@ -145,7 +146,7 @@ function explanationOf({ predicted, measured, ...options }: Given): PredictionDi
   const [first, second] = explanations;
   if (residual >= 0.01 && second.residual < 1.15 * first.residual)
     cautions.push(
-      sameTrace(first.cause) && sameTrace(second.cause)
+      sameTrace(first.id) && sameTrace(second.id)
         ? 'burning area and characteristic velocity have the same effect on pressure and thrust, and no trace distinguishes them; weigh the propellant (c* from pressure integral, throat and mass) or measure the grain'
         : `${first.cause} and ${second.cause} explain the difference about equally well; weigh and measure to distinguish them`,
     );
@@ -163,41 +164,6 @@ function explanationOf({ predicted, measured, ...options }: Given): PredictionDi
     () => differenceText(made),
   );
   return made;
-}
-
-const sameTrace = (cause: DifferenceCause): boolean =>
-  cause === 'burning area' || cause === 'characteristic velocity';
-
-/** Dependence of times, pressure and thrust on a factor on each cause. */
-function causes(n: number): readonly {
-  readonly cause: DifferenceCause;
-  readonly scale: (f: number) => { readonly time: number; readonly p: number; readonly f: number };
-  readonly note: string;
-}[] {
-  const up = 1 / (1 - n);
-  return [
-    {
-      cause: 'burning area',
-      scale: (f) => ({ time: f ** (-n * up), p: f ** up, f: f ** up }),
-      note: 'more burning area than drawn: flaws, a longer bore, ends not inhibited',
-    },
-    {
-      cause: 'throat area',
-      scale: (f) => ({ time: f ** (n * up), p: f ** -up, f: f ** (1 - up) }),
-      note: 'measure the throat before and after the firing',
-    },
-    {
-      cause: 'characteristic velocity',
-      // Thrust is proportional to pressure; only the weight of the propellant distinguishes c* from the area.
-      scale: (f) => ({ time: f ** (-n * up), p: f ** up, f: f ** up }),
-      note: 'c* follows from pressure integral, throat and propellant weight',
-    },
-    {
-      cause: 'burning rate',
-      scale: (f) => ({ time: f ** -up, p: f ** up, f: f ** up }),
-      note: 'batch, grain temperature or particle size: same impulse, different burn time',
-    },
-  ];
 }
 
 function bestOf(f: (x: number) => number): { readonly x: number; readonly value: number } {

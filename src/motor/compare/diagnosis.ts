@@ -29,7 +29,7 @@ export function diagnosisOf(
 ): readonly string[] {
   if (left === undefined || left.residual < agrees) return [];
   const [best] = left.explanations;
-  if (best !== undefined && best.explained >= explains && best.cause !== 'burning area') return [];
+  if (best !== undefined && best.explained >= explains && best.id !== 'burning-area') return [];
   const none = isPatched
     ? `This does not explain the whole firing: ${(100 * left.residual).toFixed(0)} % of the peaks remains unexplained.`
     : 'No single model constant explains the difference, so none is changed. Prediction and firing do not agree.';

@@ -71,12 +71,12 @@ export function updatePatch(
   ) {
     const why = `explains ${(100 * best.explained).toFixed(0)} % of the difference by itself`;
     const { referenceRate } = propellant.burnLaw;
-    if (best.cause === 'burning rate' && referenceRate)
+    if (best.id === 'burning-rate' && referenceRate)
       change(['propellant', 'burnLaw', 'referenceRate'], referenceRate, best.factor, why);
-    if (best.cause === 'burning rate' && !referenceRate) changes.push(...bandChange(motor, best.factor, why));
-    if (best.cause === 'throat area' && throat === undefined)
+    if (best.id === 'burning-rate' && !referenceRate) changes.push(...bandChange(motor, best.factor, why));
+    if (best.id === 'throat-area' && throat === undefined)
       change(['nozzle', 'throatDiameter'], nozzle.throatDiameter, Math.sqrt(best.factor), why);
-    if (best.cause === 'characteristic velocity' && ofVelocity === undefined)
+    if (best.id === 'characteristic-velocity' && ofVelocity === undefined)
       change(
         ['propellant', 'characteristicVelocityEfficiency'],
         propellant.characteristicVelocityEfficiency,
@@ -111,7 +111,7 @@ function throatTold(
 ): number | undefined {
   const [best] = difference?.explanations ?? [];
   const [found, wanted] = [measured.totalImpulse?.value.si, expected.totalImpulse?.value.si];
-  if (best?.cause !== 'throat area' || best.explained < 0.5 || found === undefined || wanted === undefined)
+  if (best?.id !== 'throat-area' || best.explained < 0.5 || found === undefined || wanted === undefined)
     return undefined;
   const impulseHolds = Math.abs(Math.log(found / wanted)) < 0.5 * Math.abs(Math.log(ofVelocity));
   return impulseHolds && Math.abs(ofVelocity - 1) >= worthwhile ? best.factor : undefined;

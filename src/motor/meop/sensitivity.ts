@@ -1,6 +1,8 @@
 import { variance } from '../../numerics';
+import { fromSiValue, unitFor } from '../../units';
+import { prettyUnit } from '../../units/format';
 import type { SampledMotors } from './monte-carlo';
-import { lnPeakAt, type PeakResponse, workState } from './peak-response';
+import { lnPeakAt, type PeakInput, type PeakResponse, workState } from './peak-response';
 
 /** Effect of one input on the peak pressure. */
 export interface PeakSensitivity {
@@ -37,7 +39,7 @@ export function peakSensitivities(
     const relative = input.plusMinus / Math.abs(input.value.si);
     return {
       input: input.name,
-      value: `${input.value} ± ${toleranceText(input.plusMinus, input.value)}`,
+      value: `${input.value} ± ${toleranceText(input)}`,
       atLower: Math.expm1(lower),
       atUpper: Math.expm1(upper),
       slope: Number.isFinite(relative) ? (upper - lower) / (2 * relative) : 0,
@@ -61,13 +63,11 @@ export function peakSensitivities(
 const column = (rows: Float64Array, width: number, i: number): Float64Array =>
   Float64Array.from({ length: rows.length / width }, (_, k) => rows[k * width + i]);
 
-function toleranceText(si: number, value: { readonly si: number; toString(): string }): string {
-  // In the unit of the value: its tolerance is a difference of the same kind.
-  const [number, ...unit] = String(value).split(' ');
-  const scale = Number(number) / value.si;
-  return Number.isFinite(scale) && value.si !== 0
-    ? `${Number((si * scale).toPrecision(3))}${unit.length > 0 ? ` ${unit.join(' ')}` : ''}`
-    : String(si);
+/** A tolerance in the unit of its value, which may have an origin: a difference of two values. */
+function toleranceText({ value, plusMinus }: PeakInput): string {
+  const upper = fromSiValue(value.si + plusMinus, value.kind, unitFor(value.kind, value.unit));
+  const difference = upper.in(value.unit) - value.in(value.unit);
+  return `${Number(difference.toPrecision(3))} ${prettyUnit(value.unit)}`.trimEnd();
 }
 
 /** The square of the correlation of two series. */

@@ -1,10 +1,10 @@
 import type { MotorComparison } from '../compare/comparison';
+import type { ReviewVerdict } from '../review/verdict';
 import {
   figure,
   percent,
   type ReportContent,
   type ReportSection,
-  type ReportVerdict,
   section,
   shown,
   shownLike,
@@ -135,7 +135,7 @@ const effectVerdict: Readonly<Record<'favourable' | 'adverse', Verdict>> = {
 };
 
 /** Fails where a margin of safety is negative at the pressure reached; other adverse findings need an inspection. */
-export function comparisonVerdict({ utilisations, reuse }: MotorComparison): ReportVerdict {
+export function comparisonVerdict({ utilisations, reuse }: MotorComparison): ReviewVerdict {
   if (utilisations.some(({ marginOfSafety }) => marginOfSafety < 0)) return 'fails';
   return reuse.findings.some(({ effect }) => effect === 'adverse') ? 'not fully evaluated' : 'satisfied';
 }

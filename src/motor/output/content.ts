@@ -1,17 +1,11 @@
 // The content of a report, independent of its format. Each number is formatted here, once, so that all formats print
 // the same digits.
 import { formatNumber, type Quantity } from '../../units';
+import type { ReviewVerdict } from '../review/verdict';
 import type { PlotSpec } from './plot-spec';
 
 /** Evaluation of a value. It is also printed in words, never shown by colour alone. */
 export type Verdict = 'pass' | 'marginal' | 'fail';
-
-/**
- * Result of a report as a whole: `satisfied` where every margin is zero or greater and every check is satisfied,
- * `fails` where one is not, `not fully evaluated` where a part could not be evaluated. It is not an approval to
- * fire.
- */
-export type ReportVerdict = 'satisfied' | 'fails' | 'not fully evaluated';
 
 /** A value as printed in every format. */
 export interface Shown {
@@ -85,7 +79,7 @@ export interface ReportContent {
   /** Summary: the main result, then the effect of a recorded firing. */
   readonly headline: readonly HeadLine[];
   /** Absent where nothing is evaluated, as in a prediction. */
-  readonly verdict?: ReportVerdict;
+  readonly verdict?: ReviewVerdict;
   /** Key results. */
   readonly keyFigures: readonly (readonly [name: string, shown: Shown])[];
   readonly sections: readonly ReportSection[];

@@ -1,11 +1,12 @@
 import { partName } from '../../structures';
+import { partAt } from '../../structures/failure-mode/part-name';
 import type { MotorComparison } from '../compare/comparison';
 import type { Review } from '../review/review-result';
+import type { ReviewVerdict } from '../review/verdict';
 import { comparisonVerdict } from './comparison-section';
 import {
   type ReportContent,
   type ReportSection,
-  type ReportVerdict,
   shown,
   signed,
   textCell,
@@ -37,7 +38,7 @@ export function reviewContent(
         ? []
         : [{ message: recorded.message, verdict: recorded.speaksAgainst ? 'fail' : 'pass' } as const]),
     ],
-    verdict: reviewVerdict(review, comparison),
+    verdict: reportVerdict(review, comparison),
     keyFigures: [
       ['MEOP', shown(meop.pressure)],
       ...(governing === undefined
@@ -95,14 +96,17 @@ function firedFigures(
 function headline(review: Review): string {
   const { governing, failureOrder, meop } = review;
   if (governing === undefined)
-    return 'No failure mode could be evaluated: the document does not describe the hardware.';
+    return 'Review: not fully evaluated. No failure mode could be evaluated: the document does not describe the hardware.';
   const { id, part, mode, marginOfSafety } = governing;
   const [first] = failureOrder;
   const isSame = first?.part === part && first.id === id;
   const missing = missingClosures(review);
+  const others = othersNotEvaluated(review);
+  const isComplete = review.notEvaluated.length === 0;
   return [
+    `Review: ${review.verdict}.`,
     review.passes
-      ? `All ${missing.length === 0 ? '' : 'evaluated '}margins of safety are zero or greater at MEOP (${meop.pressure}).`
+      ? `All ${isComplete ? '' : 'evaluated '}margins of safety are zero or greater at MEOP (${meop.pressure}).`
       : `At least one margin of safety is negative at MEOP (${meop.pressure}).`,
     `Minimum: ${signed(marginOfSafety).text}, ${partName(part)}, ${mode}.`,
     ...(first === undefined
@@ -115,6 +119,7 @@ function headline(review: Review): string {
       : [
           `Not evaluated, because the document does not describe them: ${missing.join(' and ')}, with joint and seals.`,
         ]),
+    ...(others.length === 0 ? [] : [`Not evaluated: ${others.join(' and ')}; see the cautions.`]),
     ...(review.sealsHold ? [] : ['A seal check is not satisfied.']),
     ...(review.flow.every(({ passes }) => passes) ? [] : ['A port flow limit is exceeded.']),
     ...(review.instruments.every(({ passes }) => passes) ? [] : ['An instrument range is not sufficient.']),
@@ -127,24 +132,22 @@ const missingClosures = ({ motor }: Review): readonly string[] =>
     .filter((end) => motor.closures?.[end] === undefined)
     .map((end) => `${end} closure`);
 
-const checksPass = ({ sealsHold, flow, instruments }: Review): boolean =>
-  sealsHold && [...flow, ...instruments].every(({ passes }) => passes);
+/** Other parts that bear pressure and could not be evaluated. */
+const othersNotEvaluated = ({ motor, notEvaluated }: Review): readonly string[] =>
+  notEvaluated.flatMap((part) => {
+    const { end } = partAt(part);
+    return end !== undefined && motor.closures?.[end] === undefined ? [] : [partName(part)];
+  });
 
-function headlineVerdict(review: Review): Verdict {
-  const { governing, passes } = review;
-  if (!passes || governing === undefined) return 'fail';
-  const isComplete = missingClosures(review).length === 0 && checksPass(review);
-  return isComplete ? verdictOf(governing.marginOfSafety) : 'marginal';
+function headlineVerdict({ governing, verdict }: Review): Verdict {
+  if (verdict === 'fails' || governing === undefined) return 'fail';
+  return verdict === 'satisfied' ? verdictOf(governing.marginOfSafety) : 'marginal';
 }
 
-function reviewVerdict(review: Review, comparison: MotorComparison | undefined): ReportVerdict {
-  const fired = comparison && comparisonVerdict(comparison);
-  const { governing, passes } = review;
-  if (governing === undefined) return 'not fully evaluated';
-  if (!passes || !checksPass(review) || fired === 'fails') return 'fails';
-  return missingClosures(review).length > 0 || fired === 'not fully evaluated'
-    ? 'not fully evaluated'
-    : 'satisfied';
+/** The verdict of the review and of the recorded firing, whichever is worse. */
+function reportVerdict({ verdict }: Review, comparison: MotorComparison | undefined): ReviewVerdict {
+  const both = [verdict, ...(comparison === undefined ? [] : [comparisonVerdict(comparison)])];
+  return (['fails', 'not fully evaluated'] as const).find((worse) => both.includes(worse)) ?? 'satisfied';
 }
 
 function assumptionSection({ assumptions, cautions }: Review): readonly ReportSection[] {

@@ -5,6 +5,7 @@ import type {
   FailureSequenceEntry,
   JointReview,
   ORingGland,
+  PartId,
   RetainingRingReview,
   RopeRestraint,
   ThreadedClosureReview,
@@ -12,6 +13,7 @@ import type {
 import type { Quantity } from '../../units';
 import type { Motor } from '../document';
 import type { Meop } from '../meop/meop-result';
+import type { ReviewVerdict } from './verdict';
 
 /** A check without a margin of safety. */
 export interface ReviewCheck {
@@ -66,6 +68,9 @@ export interface Review {
   readonly margins: readonly FailureMargin[];
   /** The mode with the minimum margin; undefined where none could be evaluated. */
   readonly governing: FailureMargin | undefined;
+  readonly verdict: ReviewVerdict;
+  /** Parts that bear pressure and could not be evaluated; the cautions give the reasons. */
+  readonly notEvaluated: readonly PartId[];
   /** True where every margin is zero or greater. */
   readonly passes: boolean;
   /** The failure sequence with increasing pressure, without factors. */

@@ -36,7 +36,7 @@ export function reviewText(review: Omit<Review, 'toString'>): string {
     ),
   ];
   return [
-    `${motor.name}: MEOP ${meop.pressure}. ${
+    `${motor.name}: ${review.verdict}. MEOP ${meop.pressure}. ${
       governing === undefined
         ? 'No failure mode could be evaluated'
         : `${review.passes ? 'All margins of safety are zero or greater' : 'At least one margin of safety is negative'}; minimum ${sign(governing.marginOfSafety)}, ${partName(governing.part)}, ${governing.mode}`

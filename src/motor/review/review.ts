@@ -1,6 +1,6 @@
 import { type FailureMargin, governing } from '../../structures';
 import { failureSequence } from '../../structures/failure-mode/failure-sequence';
-import { procedure } from '../../units';
+import { printable, procedure } from '../../units';
 import { assumedDefaults, notEvaluated } from '../assumed-defaults';
 import { type DocumentProblem, type Motor, strengthProblems } from '../document';
 import { motorSubject } from '../document/motor-subject';
@@ -17,6 +17,7 @@ import { instrumentReviews } from './instrument-review';
 import type { Review } from './review-result';
 import { reviewText } from './review-text';
 import { allSeals } from './seal-review';
+import { partsNotEvaluated, verdictFrom } from './verdict';
 
 /**
  * Values that the document does not specify are reported in `assumptions` and `cautions`. The result is an analysis, not
@@ -47,12 +48,15 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
   const margins = [...structure.margins].sort((a, b) => a.marginOfSafety - b.marginOfSafety);
   const everyRing = allSeals({ seals, faceSeals });
   const instruments = instrumentReviews(worst, meop, settings);
+  const flow = flowChecks(motor, meop.worstCase, settings, cache);
   const found: Omit<Review, 'toString'> = {
     motor,
     meop,
     prediction: meop.nominal.firing,
     margins,
     governing: margins.length === 0 ? undefined : governing(margins),
+    verdict: verdictFrom(margins, [...everyRing.map(({ seal }) => seal), ...flow, ...instruments]),
+    notEvaluated: partsNotEvaluated(margins),
     passes: margins.length > 0 && margins.every(({ marginOfSafety }) => marginOfSafety >= 0),
     failureOrder: failureSequence(margins, meop.pressure),
     joints: structure.joints,
@@ -61,7 +65,7 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
     seals,
     faceSeals,
     sealsHold: everyRing.every(({ seal }) => seal.passes),
-    flow: flowChecks(motor, meop.worstCase, settings, cache),
+    flow,
     instruments,
     restraint: structure.restraint,
     assumptions: [
@@ -71,11 +75,7 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
     ],
     cautions: cautionsOf(motor, meop, structure.cautions, everyRing, instruments, margins),
   };
-  return {
-    ...found,
-    toString: () => reviewText(found),
-    ...{ [Symbol.for('nodejs.util.inspect.custom')]: () => reviewText(found) },
-  };
+  return printable(found, () => reviewText(found));
 }
 
 /** Throws for a motor that cannot be reviewed, with the list of what prevents it. */

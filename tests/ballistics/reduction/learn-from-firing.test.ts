@@ -269,6 +269,7 @@ describe('explaining a difference', () => {
       exponent: 0.32,
     }).explanations;
     expect(best.cause).toBe(cause);
+    expect(best.id).toBe(cause.replace(' ', '-'));
     expect(best.factor / factor).toBeCloseTo(1, 1.7);
     expect(best.explained).toBeGreaterThan(0.9);
   });
