@@ -135,10 +135,6 @@ export function materialNames(): readonly MaterialName[] {
   return Object.keys(shelf).filter(isMaterialName);
 }
 
-/** The record itself, or the one of that name. */
-export const materialOf = (given: Material | MaterialName): Material =>
-  typeof given === 'string' ? material(given) : given;
-
 function isMaterialName(name: string): name is MaterialName {
   return Object.hasOwn(shelf, name);
 }
