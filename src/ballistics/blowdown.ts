@@ -37,10 +37,6 @@ export const chamberTimeConstant = /* @__PURE__ */ formula({
     throatArea: '50 mm^2',
   },
   si: (v) => (v.freeVolume * v.characteristicVelocity) / (v.gasConstant * v.temperature * v.throatArea),
-  solve: {
-    freeVolume: (tau, v) => (tau * v.gasConstant * v.temperature * v.throatArea) / v.characteristicVelocity,
-    throatArea: (tau, v) => (v.freeVolume * v.characteristicVelocity) / (v.gasConstant * v.temperature * tau),
-  },
 });
 
 const blowdown = {
@@ -63,11 +59,6 @@ export const isothermalBlowdown = /* @__PURE__ */ formula({
   output: absolutePressure('p', 'chamber pressure'),
   example: { pressure: '4 MPa', time: '10 ms', timeConstant: '11 ms' },
   si: ({ pressure, time: t, timeConstant }) => pressure * Math.exp(-t / timeConstant),
-  solve: {
-    pressure: (p, { time: t, timeConstant }) => p * Math.exp(t / timeConstant),
-    time: (p, { pressure, timeConstant }) => timeConstant * Math.log(pressure / p),
-    timeConstant: (p, { pressure, time: t }) => t / Math.log(pressure / p),
-  },
 });
 
 /**
@@ -86,10 +77,4 @@ export const adiabaticBlowdown = /* @__PURE__ */ formula({
   example: { pressure: '4 MPa', time: '10 ms', timeConstant: '11 ms', gamma: 1.14 },
   si: ({ pressure, time: t, timeConstant, gamma }) =>
     pressure * Math.exp(((-2 * gamma) / (gamma - 1)) * Math.log1p(((gamma - 1) * t) / (2 * timeConstant))),
-  solve: {
-    pressure: (p, { time: t, timeConstant, gamma }) =>
-      p * Math.exp(((2 * gamma) / (gamma - 1)) * Math.log1p(((gamma - 1) * t) / (2 * timeConstant))),
-    time: (p, { pressure, timeConstant, gamma }) =>
-      ((2 * timeConstant) / (gamma - 1)) * Math.expm1(((gamma - 1) / (2 * gamma)) * Math.log(pressure / p)),
-  },
 });

@@ -27,7 +27,6 @@ export const pressureAmplification = /* @__PURE__ */ formula({
   example: { exponent: 0.32 },
   valid: [nearOne],
   si: ({ exponent: n }) => 1 / (1 - n),
-  solve: { exponent: (k) => 1 - 1 / k },
 });
 
 const rateSensitivity = temperatureSensitivity('σ_p', 'relative change of burning rate by grain temperature');
@@ -71,23 +70,9 @@ export const equilibriumPressureRatio = /* @__PURE__ */ formula({
     densityFactor: fRho = 1,
     exponent: n,
   }) => ((fA * fr * fc * fRho) / fd ** 2) ** (1 / (1 - n)),
-  solve: {
-    burningAreaFactor: (fp, v) =>
-      (fp ** (1 - v.exponent) * v.throatDiameterFactor ** 2) /
-      (v.burnRateFactor * v.characteristicVelocityFactor * v.densityFactor),
-    throatDiameterFactor: (fp, v) =>
-      Math.sqrt(
-        (v.burningAreaFactor * v.burnRateFactor * v.characteristicVelocityFactor * v.densityFactor) /
-          fp ** (1 - v.exponent),
-      ),
-  },
 });
 
-/**
- * Temperature sensitivity of pressure at constant K from that of the burning rate at constant pressure.
- *
- * @example pressureTemperatureSensitivity({ rateSensitivity: '0.0025 1/K', exponent: 0.35 }).in('1/K') // => 0.003846153846
- */
+/** @example pressureTemperatureSensitivity({ rateSensitivity: '0.0025 1/K', exponent: 0.35 }).in('1/K') // => 0.003846153846 */
 export const pressureTemperatureSensitivity = /* @__PURE__ */ formula({
   name: 'pressureTemperatureSensitivity',
   title: 'Temperature sensitivity of pressure at constant burning-area ratio',
@@ -102,7 +87,6 @@ export const pressureTemperatureSensitivity = /* @__PURE__ */ formula({
   example: { rateSensitivity: '0.0025 1/K', exponent: 0.35 },
   valid: [nearOne],
   si: ({ rateSensitivity, exponent: n }) => rateSensitivity / (1 - n),
-  solve: { rateSensitivity: (piK, { exponent: n }) => piK * (1 - n) },
 });
 
 /**
@@ -126,20 +110,9 @@ export const pressureAtGrainTemperature = /* @__PURE__ */ formula({
   example: { pressure: '5 MPa', pressureSensitivity: '0.0038 1/K', temperatureChange: '30 delta_K' },
   si: ({ pressure, pressureSensitivity, temperatureChange }) =>
     pressure * Math.exp(pressureSensitivity * temperatureChange),
-  solve: {
-    pressure: (p2, { pressureSensitivity, temperatureChange }) =>
-      p2 * Math.exp(-pressureSensitivity * temperatureChange),
-    pressureSensitivity: (p2, { pressure, temperatureChange }) => Math.log(p2 / pressure) / temperatureChange,
-    temperatureChange: (p2, { pressure, pressureSensitivity }) =>
-      Math.log(p2 / pressure) / pressureSensitivity,
-  },
 });
 
-/**
- * Factor on the burning rate at constant pressure for another grain temperature.
- *
- * @example burnRateTemperatureFactor({ rateSensitivity: '0.0025 1/K', temperatureChange: '30 delta_K' }) // => 1.077884151
- */
+/** @example burnRateTemperatureFactor({ rateSensitivity: '0.0025 1/K', temperatureChange: '30 delta_K' }) // => 1.077884151 */
 export const burnRateTemperatureFactor = /* @__PURE__ */ formula({
   name: 'burnRateTemperatureFactor',
   title: 'Burning-rate factor of the grain temperature at constant pressure',
@@ -153,8 +126,4 @@ export const burnRateTemperatureFactor = /* @__PURE__ */ formula({
   output: ratio('f_r', 'factor on the burning rate'),
   example: { rateSensitivity: '0.0025 1/K', temperatureChange: '30 delta_K' },
   si: ({ rateSensitivity, temperatureChange }) => Math.exp(rateSensitivity * temperatureChange),
-  solve: {
-    rateSensitivity: (f, { temperatureChange }) => Math.log(f) / temperatureChange,
-    temperatureChange: (f, { rateSensitivity }) => Math.log(f) / rateSensitivity,
-  },
 });

@@ -8,11 +8,7 @@ const source =
 const lawExample = { referenceRate: '7 mm/s', referencePressure: '1 MPa', exponent: 0.32 } as const;
 const burningArea = area('A_b', 'burning area', { example: '8000 mm^2' });
 
-/**
- * Ratio of burning area to throat area.
- *
- * @example burningAreaRatio({ burningArea: '8000 mm^2', throatArea: '40 mm^2' }) // => 200
- */
+/** @example burningAreaRatio({ burningArea: '8000 mm^2', throatArea: '40 mm^2' }) // => 200 */
 export const burningAreaRatio = /* @__PURE__ */ formula({
   name: 'burningAreaRatio',
   title: 'Burning-area ratio',
@@ -25,10 +21,6 @@ export const burningAreaRatio = /* @__PURE__ */ formula({
   output: burningToThroat,
   example: { burningArea: '8000 mm^2', throatArea: '40 mm^2' },
   si: ({ burningArea, throatArea }) => burningArea / throatArea,
-  solve: {
-    burningArea: (K, { throatArea }) => K * throatArea,
-    throatArea: (K, { burningArea }) => burningArea / K,
-  },
 });
 
 /**
@@ -60,29 +52,13 @@ export const equilibriumPressure = /* @__PURE__ */ formula({
     v.referencePressure *
     ((v.density * v.referenceRate * v.characteristicVelocity * v.burningAreaRatio) / v.referencePressure) **
       (1 / (1 - v.exponent)),
-  solve: {
-    density: (p, v) =>
-      balance(p, v.referencePressure, v.exponent) /
-      (v.referenceRate * v.characteristicVelocity * v.burningAreaRatio),
-    characteristicVelocity: (p, v) =>
-      balance(p, v.referencePressure, v.exponent) / (v.density * v.referenceRate * v.burningAreaRatio),
-    burningAreaRatio: (p, v) =>
-      balance(p, v.referencePressure, v.exponent) / (v.density * v.referenceRate * v.characteristicVelocity),
-    referenceRate: (p, v) =>
-      balance(p, v.referencePressure, v.exponent) /
-      (v.density * v.characteristicVelocity * v.burningAreaRatio),
-  },
 });
 
 // ρ·r_ref·c*·K of the equilibrium at p.
 const balance = (pressure: number, referencePressure: number, exponent: number): number =>
   referencePressure * (pressure / referencePressure) ** (1 - exponent);
 
-/**
- * Burning-area ratio required for a chamber pressure.
- *
- * @example burningAreaRatioForPressure({ pressure: '600 psi', density: '1841 kg/m^3', characteristicVelocity: '885 m/s', referenceRate: '5.13 mm/s', referencePressure: '1 MPa', exponent: 0.222 }) // => 361.1228899
- */
+/** @example burningAreaRatioForPressure({ pressure: '600 psi', density: '1841 kg/m^3', characteristicVelocity: '885 m/s', referenceRate: '5.13 mm/s', referencePressure: '1 MPa', exponent: 0.222 }) // => 361.1228899 */
 export const burningAreaRatioForPressure = /* @__PURE__ */ formula({
   name: 'burningAreaRatioForPressure',
   title: 'Burning-area ratio for a chamber pressure',
@@ -105,12 +81,6 @@ export const burningAreaRatioForPressure = /* @__PURE__ */ formula({
   si: (v) =>
     balance(v.pressure, v.referencePressure, v.exponent) /
     (v.density * v.referenceRate * v.characteristicVelocity),
-  solve: {
-    pressure: (K, v) =>
-      v.referencePressure *
-      ((K * v.density * v.referenceRate * v.characteristicVelocity) / v.referencePressure) **
-        (1 / (1 - v.exponent)),
-  },
 });
 
 /**
@@ -142,10 +112,4 @@ export const throatForPressure = /* @__PURE__ */ formula({
     Math.sqrt(
       (4 * v.density * v.burnRate * v.burningArea * v.characteristicVelocity) / (Math.PI * v.pressure),
     ),
-  solve: {
-    pressure: (d, v) =>
-      (4 * v.density * v.burnRate * v.burningArea * v.characteristicVelocity) / (Math.PI * d ** 2),
-    burningArea: (d, v) =>
-      (Math.PI * d ** 2 * v.pressure) / (4 * v.density * v.burnRate * v.characteristicVelocity),
-  },
 });

@@ -16,11 +16,7 @@ const source =
   'momentum balance of a constant-area port with gas entering at right angles, no friction; Shapiro (1953) ch. 8 and Price, J. Appl. Phys. (1955); quoted from memory, not verified';
 const mach = ratio('M', 'Mach number at the aft end of the port', { min: 0, max: 1 });
 
-/**
- * Mass flux through a round port.
- *
- * @example portMassFlux({ massFlow: '0.169932044 kg/s', portDiameter: '16 mm' }).in('kg/(m^2*s)') // => 845.1726498
- */
+/** @example portMassFlux({ massFlow: '0.169932044 kg/s', portDiameter: '16 mm' }).in('kg/(m^2*s)') // => 845.1726498 */
 export const portMassFlux = /* @__PURE__ */ formula({
   name: 'portMassFlux',
   title: 'Mass flux through a round port',
@@ -33,17 +29,9 @@ export const portMassFlux = /* @__PURE__ */ formula({
   output: massFlux('G', 'mass flux'),
   example: { massFlow: '0.17 kg/s', portDiameter: '16 mm' },
   si: ({ massFlow: flow, portDiameter }) => (4 * flow) / (Math.PI * portDiameter ** 2),
-  solve: {
-    massFlow: (G, { portDiameter }) => (G * Math.PI * portDiameter ** 2) / 4,
-    portDiameter: (G, { massFlow: flow }) => Math.sqrt((4 * flow) / (Math.PI * G)),
-  },
 });
 
-/**
- * Ratio of the static pressure at the head end of a port to that at its aft end.
- *
- * @example portStaticPressureRatio({ mach: 0.3, gamma: 1.2 }) // => 1.108
- */
+/** @example portStaticPressureRatio({ mach: 0.3, gamma: 1.2 }) // => 1.108 */
 export const portStaticPressureRatio = /* @__PURE__ */ formula({
   name: 'portStaticPressureRatio',
   title: 'Static pressure ratio of a port, head end/aft end',
@@ -53,7 +41,6 @@ export const portStaticPressureRatio = /* @__PURE__ */ formula({
   output: ratio('p_h/p_a', 'static pressure at the head end/static pressure at the aft end'),
   example: { mach: 0.3, gamma: 1.2 },
   si: ({ mach: M, gamma: g }) => 1 + g * M * M,
-  solve: { mach: (value, { gamma: g }) => Math.sqrt((value - 1) / g) },
 });
 
 /**

@@ -24,11 +24,6 @@ export const coneLength = /* @__PURE__ */ formula({
   ],
   si: ({ smallDiameter, largeDiameter, halfAngle }) =>
     (largeDiameter - smallDiameter) / (2 * Math.tan(halfAngle)),
-  solve: {
-    largeDiameter: (l, { smallDiameter, halfAngle }) => smallDiameter + 2 * l * Math.tan(halfAngle),
-    smallDiameter: (l, { largeDiameter, halfAngle }) => largeDiameter - 2 * l * Math.tan(halfAngle),
-    halfAngle: (l, { smallDiameter, largeDiameter }) => Math.atan2(largeDiameter - smallDiameter, 2 * l),
-  },
 });
 
 /**
@@ -44,14 +39,9 @@ export const throatAreaOf = /* @__PURE__ */ formula({
   inputs: { diameter: length('D', 'diameter', { example: '12 mm' }) },
   output: area('A', 'area'),
   si: ({ diameter }) => (Math.PI / 4) * diameter * diameter,
-  solve: { diameter: (a) => Math.sqrt((4 * a) / Math.PI) },
 });
 
-/**
- * Expansion ratio from the two diameters.
- *
- * @example expansionRatioOf({ throatDiameter: '10 mm', exitDiameter: '30 mm' }) // => 9
- */
+/** @example expansionRatioOf({ throatDiameter: '10 mm', exitDiameter: '30 mm' }) // => 9 */
 export const expansionRatioOf = /* @__PURE__ */ formula({
   name: 'expansionRatioOf',
   title: 'Expansion ratio from diameters',
@@ -66,8 +56,4 @@ export const expansionRatioOf = /* @__PURE__ */ formula({
       'the exit must not be smaller than the throat: are the two exchanged?',
   ],
   si: ({ throatDiameter, exitDiameter }) => (exitDiameter / throatDiameter) ** 2,
-  solve: {
-    exitDiameter: (ratio, { throatDiameter }) => throatDiameter * Math.sqrt(ratio),
-    throatDiameter: (ratio, { exitDiameter }) => exitDiameter / Math.sqrt(ratio),
-  },
 });

@@ -1,10 +1,8 @@
 import { gamma, gasConstant } from '../thermo/gas-inputs';
 import {
-  areaRatioSi,
   isentropicDensityRatioSi,
   isentropicPressureRatioSi,
   isentropicTemperatureRatioSi,
-  machFromPressureRatioSi,
 } from '../thermo/isentropic-kernels';
 import { machFromAreaRatioSi } from '../thermo/mach-from-area-ratio';
 import {
@@ -34,12 +32,6 @@ export const exitPressureRatio = /* @__PURE__ */ formula({
   example: { gamma: 1.2, expansionRatio: 10 },
   si: ({ gamma, expansionRatio }) =>
     isentropicPressureRatioSi(machFromAreaRatioSi(expansionRatio, gamma, true), gamma),
-  solve: {
-    expansionRatio: (value, { gamma }) => {
-      const mach = machFromPressureRatioSi(value, gamma);
-      return mach >= 1 ? areaRatioSi(mach, gamma) : Number.NaN;
-    },
-  },
 });
 
 /**
@@ -78,13 +70,6 @@ export const exhaustVelocity = /* @__PURE__ */ formula({
       ((-2 * gasConstant * temperature) / kappa) *
         Math.expm1(kappa * Math.log(exitPressure / chamberPressure)),
     );
-  },
-  solve: {
-    temperature: (velocity, { gamma, gasConstant, chamberPressure, exitPressure }) => {
-      const kappa = (gamma - 1) / gamma;
-      const drop = -Math.expm1(kappa * Math.log(exitPressure / chamberPressure));
-      return (velocity * velocity * kappa) / (2 * gasConstant * drop);
-    },
   },
 });
 

@@ -13,11 +13,7 @@ import {
   type Values,
 } from '../units';
 
-/**
- * A dimension after free thermal growth.
- *
- * @example thermallyExpandedDimension({ dimension: '40 mm', expansion: '4.5e-6 1/K', temperatureRise: '1000 delta_K' }).in('mm') // => 40.18
- */
+/** @example thermallyExpandedDimension({ dimension: '40 mm', expansion: '4.5e-6 1/K', temperatureRise: '1000 delta_K' }).in('mm') // => 40.18 */
 export const thermallyExpandedDimension = /* @__PURE__ */ formula({
   name: 'thermallyExpandedDimension',
   title: 'Dimension after thermal growth',
@@ -36,11 +32,6 @@ export const thermallyExpandedDimension = /* @__PURE__ */ formula({
       'the dimension would not be above zero after the expansion; check its unit',
   ],
   si: ({ dimension, expansion, temperatureRise }) => dimension * (1 + expansion * temperatureRise),
-  solve: {
-    dimension: (grown, { expansion, temperatureRise }) => grown / (1 + expansion * temperatureRise),
-    temperatureRise: (grown, { dimension, expansion }) => (grown / dimension - 1) / expansion,
-    expansion: (grown, { dimension, temperatureRise }) => (grown / dimension - 1) / temperatureRise,
-  },
 });
 
 const fitPart = {

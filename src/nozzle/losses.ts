@@ -22,7 +22,6 @@ export const conicalDivergenceFactor = /* @__PURE__ */ formula({
     ({ halfAngle }) => halfAngle <= Math.PI / 6 || 'Above 30° half angle the flow separates from the wall.',
   ],
   si: ({ halfAngle }) => (1 + Math.cos(halfAngle)) / 2,
-  solve: { halfAngle: (value) => Math.acos(2 * value - 1) },
 });
 
 /**
@@ -102,5 +101,4 @@ export const boundaryLayerDischargeCoefficient = /* @__PURE__ */ formula({
       'The fit covers Reynolds numbers from 2.1e4 to 1.4e6, a radius of curvature of twice the throat diameter, and a smooth wall.',
   ],
   si: ({ throatReynolds }) => 1 - 3.412 / Math.sqrt(throatReynolds),
-  solve: { throatReynolds: (value) => (3.412 / (1 - value)) ** 2 },
 });

@@ -34,6 +34,7 @@ export const deliveredThrustCoefficient = /* @__PURE__ */ formula({
 
 /**
  * Velocity coefficient, from the nozzle efficiency: the ratio of the enthalpies converted to kinetic energy.
+ *
  * @example velocityCoefficient({ nozzleEfficiency: 0.95 }) // => 0.974679434
  */
 export const velocityCoefficient = /* @__PURE__ */ formula({

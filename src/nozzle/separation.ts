@@ -55,7 +55,6 @@ export const schmuckerSeparationRatio = /* @__PURE__ */ formula({
   output,
   valid: [nearSonic],
   si: ({ mach }) => (1.88 * mach - 1) ** -0.64,
-  solve: { mach: (value) => (1 + value ** (-1 / 0.64)) / 1.88 },
 });
 
 /**
@@ -72,7 +71,6 @@ export const kaltBadalSeparationRatio = /* @__PURE__ */ formula({
   inputs: { chamberOverAmbient },
   output,
   si: ({ chamberOverAmbient }) => (2 / 3) * chamberOverAmbient ** -0.2,
-  solve: { chamberOverAmbient: (value) => (1.5 * value) ** -5 },
 });
 
 /**
@@ -89,7 +87,6 @@ export const schillingSeparationRatio = /* @__PURE__ */ formula({
   inputs: { chamberOverAmbient },
   output,
   si: ({ chamberOverAmbient }) => 0.541 * chamberOverAmbient ** -0.136,
-  solve: { chamberOverAmbient: (value) => (value / 0.541) ** (-1 / 0.136) },
 });
 
 /**
@@ -107,5 +104,4 @@ export const starkSeparationRatio = /* @__PURE__ */ formula({
   output,
   valid: [nearSonic],
   si: ({ mach }) => Math.PI / (3 * mach),
-  solve: { mach: (value) => Math.PI / (3 * value) },
 });

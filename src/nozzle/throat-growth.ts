@@ -23,11 +23,6 @@ export const erodedThroatDiameter = /* @__PURE__ */ formula({
       throatDiameter + 2 * recessionRate * time > 0 || 'the deposit would close the throat within this time',
   ],
   si: ({ throatDiameter, recessionRate, time }) => throatDiameter + 2 * recessionRate * time,
-  solve: {
-    throatDiameter: (d, { recessionRate, time }) => d - 2 * recessionRate * time,
-    recessionRate: (d, { throatDiameter, time }) => (d - throatDiameter) / (2 * time),
-    time: (d, { throatDiameter, recessionRate }) => (d - throatDiameter) / (2 * recessionRate),
-  },
 });
 
 /**
@@ -49,5 +44,4 @@ export const throatAreaGrowth = /* @__PURE__ */ formula({
   si: ({ throatDiameter, erodedDiameter }) =>
     ((erodedDiameter - throatDiameter) * (erodedDiameter + throatDiameter)) /
     (throatDiameter * throatDiameter),
-  solve: { erodedDiameter: (growth, { throatDiameter }) => throatDiameter * Math.sqrt(1 + growth) },
 });

@@ -51,12 +51,6 @@ export const thrustCoefficient = /* @__PURE__ */ formula({
   ],
   si: ({ gamma, expansionRatio, chamberPressure, ambientPressure }) =>
     thrustCoefficientSi(gamma, expansionRatio, ambientPressure / chamberPressure),
-  solve: {
-    ambientPressure: (value, { gamma, expansionRatio, chamberPressure }) =>
-      ((thrustCoefficientSi(gamma, expansionRatio, 0) - value) * chamberPressure) / expansionRatio,
-    chamberPressure: (value, { gamma, expansionRatio, ambientPressure }) =>
-      (expansionRatio * ambientPressure) / (thrustCoefficientSi(gamma, expansionRatio, 0) - value),
-  },
 });
 
 /**

@@ -21,7 +21,7 @@ const impulseOutput = /* @__PURE__ */ specificImpulseGiven('I_sp', 'specific imp
 const sutton = 'Sutton & Biblarz, Rocket Propulsion Elements, 7th ed. (2001)';
 
 /**
- * Thrust from the thrust coefficient. Solved for `throatArea` it sizes the throat, for `thrustCoefficient` it evaluates a firing.
+ * Solved for `throatArea` it sizes the throat, for `thrustCoefficient` it evaluates a firing.
  *
  * @example thrust({ thrustCoefficient: 1.5, chamberPressure: '5 MPa', throatArea: '100 mm^2' }).in('N') // => 750
  */
@@ -34,11 +34,6 @@ export const thrust = /* @__PURE__ */ formula({
   output: thrustOutput,
   si: ({ thrustCoefficient, chamberPressure, throatArea }) =>
     thrustCoefficient * chamberPressure * throatArea,
-  solve: {
-    thrustCoefficient: (f, { chamberPressure, throatArea }) => f / (chamberPressure * throatArea),
-    chamberPressure: (f, { thrustCoefficient, throatArea }) => f / (thrustCoefficient * throatArea),
-    throatArea: (f, { thrustCoefficient, chamberPressure }) => f / (thrustCoefficient * chamberPressure),
-  },
 });
 
 /**
@@ -68,12 +63,6 @@ export const momentumThrust = /* @__PURE__ */ formula({
   },
   si: ({ massFlow, exhaustVelocity, exitPressure, ambientPressure, exitArea }) =>
     massFlow * exhaustVelocity + (exitPressure - ambientPressure) * exitArea,
-  solve: {
-    massFlow: (f, { exhaustVelocity, exitPressure, ambientPressure, exitArea }) =>
-      (f - (exitPressure - ambientPressure) * exitArea) / exhaustVelocity,
-    exhaustVelocity: (f, { massFlow, exitPressure, ambientPressure, exitArea }) =>
-      (f - (exitPressure - ambientPressure) * exitArea) / massFlow,
-  },
 });
 
 /**
@@ -91,10 +80,6 @@ export const ambientThrust = /* @__PURE__ */ formula({
   output: thrustOutput,
   example: { vacuumThrust: '1000 N', ambientPressure: '100 kPa', exitArea: '10 cm^2' },
   si: ({ vacuumThrust, ambientPressure, exitArea }) => vacuumThrust - ambientPressure * exitArea,
-  solve: {
-    vacuumThrust: (f, { ambientPressure, exitArea }) => f + ambientPressure * exitArea,
-    exitArea: (f, { vacuumThrust, ambientPressure }) => (vacuumThrust - f) / ambientPressure,
-  },
 });
 
 /**
@@ -112,10 +97,6 @@ export const specificImpulse = /* @__PURE__ */ formula({
   output: impulseOutput,
   example: { thrust: '750 N', massFlow: '0.5 kg/s' },
   si: ({ thrust, massFlow }) => thrust / massFlow,
-  solve: {
-    thrust: (isp, { massFlow }) => isp * massFlow,
-    massFlow: (isp, { thrust }) => thrust / isp,
-  },
 });
 
 /**
@@ -131,10 +112,6 @@ export const specificImpulseFromCoefficients = /* @__PURE__ */ formula({
   inputs: { characteristicVelocity, thrustCoefficient },
   output: impulseOutput,
   si: ({ characteristicVelocity, thrustCoefficient }) => characteristicVelocity * thrustCoefficient,
-  solve: {
-    characteristicVelocity: (isp, { thrustCoefficient }) => isp / thrustCoefficient,
-    thrustCoefficient: (isp, { characteristicVelocity }) => isp / characteristicVelocity,
-  },
 });
 
 /**
@@ -151,11 +128,4 @@ export const nozzleMassFlow = /* @__PURE__ */ formula({
   output: nozzleFlow,
   si: ({ chamberPressure, throatArea, characteristicVelocity }) =>
     (chamberPressure * throatArea) / characteristicVelocity,
-  solve: {
-    chamberPressure: (flow, { throatArea, characteristicVelocity }) =>
-      (flow * characteristicVelocity) / throatArea,
-    throatArea: (flow, { chamberPressure, characteristicVelocity }) =>
-      (flow * characteristicVelocity) / chamberPressure,
-    characteristicVelocity: (flow, { chamberPressure, throatArea }) => (chamberPressure * throatArea) / flow,
-  },
 });

@@ -28,10 +28,4 @@ export const wallHeatingTime = /* @__PURE__ */ formula({
   },
   si: ({ conductivity, density, specificHeat, temperatureRise, heatFlux }) =>
     (Math.PI / 4) * conductivity * density * specificHeat * (temperatureRise / heatFlux) ** 2,
-  solve: {
-    temperatureRise: (t, { conductivity, density, specificHeat, heatFlux }) =>
-      heatFlux * Math.sqrt((4 * t) / (Math.PI * conductivity * density * specificHeat)),
-    heatFlux: (t, { conductivity, density, specificHeat, temperatureRise }) =>
-      temperatureRise * Math.sqrt((Math.PI * conductivity * density * specificHeat) / (4 * t)),
-  },
 });

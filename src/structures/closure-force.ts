@@ -17,8 +17,4 @@ export const closureForce = /* @__PURE__ */ formula({
   output: force('F', 'force on the closure'),
   example: { pressure: '1000 psi', sealDiameter: '2 in' },
   si: ({ pressure, sealDiameter }) => (pressure * Math.PI * sealDiameter * sealDiameter) / 4,
-  solve: {
-    pressure: (load, { sealDiameter }) => (4 * load) / (Math.PI * sealDiameter * sealDiameter),
-    sealDiameter: (load, { pressure }) => Math.sqrt((4 * load) / (Math.PI * pressure)),
-  },
 });

@@ -1,4 +1,4 @@
-import { refusal } from '../units/refusal';
+import { MeopError } from '../units';
 import type { Margin } from './margin';
 
 /** Checks the values of a margin. @throws MeopError `out-of-domain` */
@@ -10,10 +10,13 @@ export function checkMargin({
 }: Pick<Margin, 'mode' | 'applied' | 'allowable' | 'factor'>): void {
   above(0, 'applied', applied.si, applied, mode);
   above(0, 'factor', factor, factor, mode);
-  if (!(allowable.si >= 0)) throw refusal(`margin of '${mode}'`, 'allowable', allowable, 'zero or more');
+  if (!(allowable.si >= 0)) throw outside('allowable', allowable, 'zero or more', mode);
 }
 
 function above(limit: number, field: string, si: number, value: unknown, mode: string): void {
   if (!(si > limit && Number.isFinite(si)))
-    throw refusal(`margin of '${mode}'`, field, value, 'a value above zero and finite');
+    throw outside(field, value, 'a value above zero and finite', mode);
 }
+
+const outside = (path: string, given: unknown, expected: string, mode: string): MeopError =>
+  new MeopError({ code: 'out-of-domain', procedure: `margin of '${mode}'`, path, given, expected });

@@ -75,11 +75,7 @@ export const marginOfSafety = /* @__PURE__ */ formula({
   solve: solved,
 });
 
-/**
- * Margin of safety of a load.
- *
- * @example loadMarginOfSafety({ applied: '10 kN', allowable: '30 kN', factor: 2 }) // => 0.5
- */
+/** @example loadMarginOfSafety({ applied: '10 kN', allowable: '30 kN', factor: 2 }) // => 0.5 */
 export const loadMarginOfSafety = /* @__PURE__ */ formula({
   name: 'loadMarginOfSafety',
   title: 'Margin of safety of a load',
@@ -96,11 +92,7 @@ export const loadMarginOfSafety = /* @__PURE__ */ formula({
   solve: solved,
 });
 
-/**
- * Margin of safety of a pressure.
- *
- * @example pressureMarginOfSafety({ applied: '7 MPa', allowable: '21 MPa', factor: 2 }) // => 0.5
- */
+/** @example pressureMarginOfSafety({ applied: '7 MPa', allowable: '21 MPa', factor: 2 }) // => 0.5 */
 export const pressureMarginOfSafety = /* @__PURE__ */ formula({
   name: 'pressureMarginOfSafety',
   title: 'Margin of safety of a pressure',

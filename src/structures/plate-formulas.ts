@@ -30,17 +30,9 @@ export const clampedEdgeStress = /* @__PURE__ */ formula({
   output: stress('σ_e', 'radial bending stress at the edge'),
   example,
   si: (plate) => 0.75 * load(plate),
-  solve: {
-    pressure: (sigma, { radius: a, thickness: t }) => (4 / 3) * sigma * (t / a) ** 2,
-    thickness: (sigma, { pressure: q, radius: a }) => a * Math.sqrt((0.75 * q) / sigma),
-  },
 });
 
-/**
- * Bending stress at the centre of a clamped circular plate.
- *
- * @example clampedCentreStress({ pressure: '1000 psi', radius: '1.5 in', thickness: '0.375 in', poissonRatio: 0.33 }).in('psi') // => 7980
- */
+/** @example clampedCentreStress({ pressure: '1000 psi', radius: '1.5 in', thickness: '0.375 in', poissonRatio: 0.33 }).in('psi') // => 7980 */
 export const clampedCentreStress = /* @__PURE__ */ formula({
   name: 'clampedCentreStress',
   title: 'Centre stress of a clamped circular plate',
@@ -50,17 +42,9 @@ export const clampedCentreStress = /* @__PURE__ */ formula({
   output: stress('σ_c', 'bending stress at the centre'),
   example: { ...example, poissonRatio: 0.33 },
   si: ({ poissonRatio: nu, ...plate }) => (3 / 8) * (1 + nu) * load(plate),
-  solve: {
-    thickness: (sigma, { pressure: q, radius: a, poissonRatio: nu }) =>
-      a * Math.sqrt((0.375 * (1 + nu) * q) / sigma),
-  },
 });
 
-/**
- * Deflection at the centre of a clamped circular plate.
- *
- * @example clampedDeflection({ pressure: '1000 psi', radius: '1.5 in', thickness: '0.375 in', elasticModulus: '10 Msi', poissonRatio: 0.33 }).in('in') // => 0.00160398
- */
+/** @example clampedDeflection({ pressure: '1000 psi', radius: '1.5 in', thickness: '0.375 in', elasticModulus: '10 Msi', poissonRatio: 0.33 }).in('in') // => 0.00160398 */
 export const clampedDeflection = /* @__PURE__ */ formula({
   name: 'clampedDeflection',
   title: 'Centre deflection of a clamped circular plate',
@@ -74,11 +58,7 @@ export const clampedDeflection = /* @__PURE__ */ formula({
     ((3 / 16) * load(plate) * plate.radius ** 2 * (1 - nu * nu)) / (e * plate.thickness),
 });
 
-/**
- * Bending stress at the centre of a simply supported circular plate, where it is maximum.
- *
- * @example supportedCentreStress({ pressure: '1000 psi', radius: '1.5 in', thickness: '0.375 in', poissonRatio: 0.33 }).in('psi') // => 19980
- */
+/** @example supportedCentreStress({ pressure: '1000 psi', radius: '1.5 in', thickness: '0.375 in', poissonRatio: 0.33 }).in('psi') // => 19980 */
 export const supportedCentreStress = /* @__PURE__ */ formula({
   name: 'supportedCentreStress',
   title: 'Centre stress of a simply supported circular plate',
@@ -88,17 +68,9 @@ export const supportedCentreStress = /* @__PURE__ */ formula({
   output: stress('σ_c', 'bending stress at the centre'),
   example: { ...example, poissonRatio: 0.33 },
   si: ({ poissonRatio: nu, ...plate }) => (3 / 8) * (3 + nu) * load(plate),
-  solve: {
-    thickness: (sigma, { pressure: q, radius: a, poissonRatio: nu }) =>
-      a * Math.sqrt((0.375 * (3 + nu) * q) / sigma),
-  },
 });
 
-/**
- * Deflection at the centre of a simply supported circular plate.
- *
- * @example supportedDeflection({ pressure: '1000 psi', radius: '1.5 in', thickness: '0.375 in', elasticModulus: '10 Msi', poissonRatio: 0.33 }).in('in').toFixed(7) // => '0.0064280'
- */
+/** @example supportedDeflection({ pressure: '1000 psi', radius: '1.5 in', thickness: '0.375 in', elasticModulus: '10 Msi', poissonRatio: 0.33 }).in('in').toFixed(7) // => '0.0064280' */
 export const supportedDeflection = /* @__PURE__ */ formula({
   name: 'supportedDeflection',
   title: 'Centre deflection of a simply supported circular plate',
@@ -130,8 +102,4 @@ export const plugShearStress = /* @__PURE__ */ formula({
   output: stress('τ', 'mean shear stress'),
   example: { pressure: '1000 psi', diameter: '3 in', thickness: '0.375 in' },
   si: ({ pressure: q, diameter, thickness: t }) => (q * diameter) / (4 * t),
-  solve: {
-    pressure: (tau, { diameter, thickness: t }) => (4 * tau * t) / diameter,
-    thickness: (tau, { pressure: q, diameter }) => (q * diameter) / (4 * tau),
-  },
 });

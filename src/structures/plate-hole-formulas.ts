@@ -40,12 +40,6 @@ export const supportedHoleStress = /* @__PURE__ */ formula({
   requires: [holed],
   si: ({ pressure: q, radius: a, thickness: t, holeRadius: b, poissonRatio: nu }) =>
     (0.75 * q * ((3 + nu) * a * a + (1 - nu) * b * b)) / (t * t),
-  solve: {
-    pressure: (sigma, { radius: a, thickness: t, holeRadius: b, poissonRatio: nu }) =>
-      (sigma * t * t) / (0.75 * ((3 + nu) * a * a + (1 - nu) * b * b)),
-    thickness: (sigma, { pressure: q, radius: a, holeRadius: b, poissonRatio: nu }) =>
-      Math.sqrt((0.75 * q * ((3 + nu) * a * a + (1 - nu) * b * b)) / sigma),
-  },
 });
 
 /**

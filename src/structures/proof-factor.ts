@@ -19,11 +19,7 @@ export const proofFactor = /* @__PURE__ */ formula({
   si: ({ burstFactor }) => Math.min(1.5, (1 + burstFactor) / 2),
 });
 
-/**
- * Pressure of a proof test.
- *
- * @example proofPressure({ pressure: '5 MPa', factor: 1.5 }).in('MPa') // => 7.5
- */
+/** @example proofPressure({ pressure: '5 MPa', factor: 1.5 }).in('MPa') // => 7.5 */
 export const proofPressure = /* @__PURE__ */ formula({
   name: 'proofPressure',
   title: 'Pressure of a proof test',

@@ -122,12 +122,6 @@ export const adiabaticWallTemperature = /* @__PURE__ */ formula({
     const heating = ((gamma - 1) / 2) * mach * mach;
     return (stagnationTemperature * (1 + Math.cbrt(prandtl) * heating)) / (1 + heating);
   },
-  solve: {
-    stagnationTemperature: (wall, { gamma, mach, prandtl }) => {
-      const heating = ((gamma - 1) / 2) * mach * mach;
-      return (wall * (1 + heating)) / (1 + Math.cbrt(prandtl) * heating);
-    },
-  },
 });
 
 /**

@@ -23,12 +23,6 @@ export const idealCharacteristicVelocity = /* @__PURE__ */ formula({
   example: { gamma: 1.2, gasConstant: '350 J/(kg*K)', temperature: '3000 K' },
   si: ({ gamma, gasConstant, temperature: stagnation }) =>
     Math.sqrt(gasConstant * stagnation) / vandenkerckhoveSi(gamma),
-  solve: {
-    gasConstant: (velocity, { gamma, temperature: stagnation }) =>
-      (velocity * vandenkerckhoveSi(gamma)) ** 2 / stagnation,
-    temperature: (velocity, { gamma, gasConstant }) =>
-      (velocity * vandenkerckhoveSi(gamma)) ** 2 / gasConstant,
-  },
 });
 
 /**
@@ -50,13 +44,6 @@ export const deliveredCharacteristicVelocity = /* @__PURE__ */ formula({
   output: speed('c*', 'characteristic velocity'),
   example: { throatArea: '113.097 mm^2', pressureIntegral: '9.6 MPa*s', propellantMass: '1.25 kg' },
   si: ({ throatArea, pressureIntegral, propellantMass }) => (throatArea * pressureIntegral) / propellantMass,
-  solve: {
-    throatArea: (velocity, { pressureIntegral, propellantMass }) =>
-      (velocity * propellantMass) / pressureIntegral,
-    pressureIntegral: (velocity, { throatArea, propellantMass }) => (velocity * propellantMass) / throatArea,
-    propellantMass: (velocity, { throatArea, pressureIntegral }) =>
-      (throatArea * pressureIntegral) / velocity,
-  },
 });
 
 /**
@@ -81,8 +68,4 @@ export const characteristicVelocityEfficiency = /* @__PURE__ */ formula({
       'the delivered value is above the ideal one: check throat area, mass burned and γ',
   ],
   si: ({ delivered, ideal }) => delivered / ideal,
-  solve: {
-    delivered: (efficiency, { ideal }) => efficiency * ideal,
-    ideal: (efficiency, { delivered }) => delivered / efficiency,
-  },
 });

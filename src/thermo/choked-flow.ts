@@ -34,7 +34,6 @@ export const criticalTemperatureRatio = /* @__PURE__ */ formula({
   output: ratio('T*/T0', 'sonic/stagnation temperature ratio'),
   example: { gamma: 1.2 },
   si: ({ gamma }) => 2 / (gamma + 1),
-  solve: { gamma: (value) => 2 / value - 1 },
 });
 
 /**
@@ -90,14 +89,10 @@ export const chokedMassFlux = /* @__PURE__ */ formula({
   },
   si: ({ stagnationPressure, stagnationTemperature, gamma, gasConstant }) =>
     (stagnationPressure * vandenkerckhoveSi(gamma)) / Math.sqrt(gasConstant * stagnationTemperature),
-  solve: {
-    stagnationPressure: (flux, { stagnationTemperature, gamma, gasConstant }) =>
-      (flux * Math.sqrt(gasConstant * stagnationTemperature)) / vandenkerckhoveSi(gamma),
-  },
 });
 
 /**
- * Mass flow through a choked throat. Valid only while the back pressure is below the critical one: see {@link orificeFlow}
+ * Valid only while the back pressure is below the critical one: see {@link orificeFlow}
  * for a flow that may not be choked. Solved for `area` it sizes the throat for a mass flow, for
  * `stagnationPressure` the chamber.
  *
@@ -120,13 +115,4 @@ export const chokedMassFlow = /* @__PURE__ */ formula({
   },
   si: ({ stagnationPressure, stagnationTemperature, area, gamma, gasConstant }) =>
     (stagnationPressure * area * vandenkerckhoveSi(gamma)) / Math.sqrt(gasConstant * stagnationTemperature),
-  solve: {
-    stagnationPressure: (flow, { stagnationTemperature, area, gamma, gasConstant }) =>
-      (flow * Math.sqrt(gasConstant * stagnationTemperature)) / (area * vandenkerckhoveSi(gamma)),
-    area: (flow, { stagnationPressure, stagnationTemperature, gamma, gasConstant }) =>
-      (flow * Math.sqrt(gasConstant * stagnationTemperature)) /
-      (stagnationPressure * vandenkerckhoveSi(gamma)),
-    stagnationTemperature: (flow, { stagnationPressure, area, gamma, gasConstant }) =>
-      ((stagnationPressure * area * vandenkerckhoveSi(gamma)) / flow) ** 2 / gasConstant,
-  },
 });

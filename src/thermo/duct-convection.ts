@@ -31,10 +31,6 @@ export const ductReynolds = /* @__PURE__ */ formula({
   output: ratio('Re', 'Reynolds number'),
   example: { massFlow: '0.05 kg/s', diameter: '0.15 m', viscosity: '2.08e-5 Pa*s' },
   si: ({ massFlow, diameter, viscosity }) => (4 * massFlow) / (Math.PI * diameter * viscosity),
-  solve: {
-    massFlow: (value, { diameter, viscosity }) => (value * Math.PI * diameter * viscosity) / 4,
-    diameter: (value, { massFlow, viscosity }) => (4 * massFlow) / (Math.PI * value * viscosity),
-  },
 });
 
 /**
@@ -91,11 +87,7 @@ export const gnielinskiNusselt = /* @__PURE__ */ formula({
   },
 });
 
-/**
- * Heat-transfer coefficient from a Nusselt number.
- *
- * @example coefficientFromNusselt({ nusselt: 57.9, conductivity: '0.030 W/(m*K)', diameter: '0.15 m' }).in('W/(m^2*K)') // => 11.58
- */
+/** @example coefficientFromNusselt({ nusselt: 57.9, conductivity: '0.030 W/(m*K)', diameter: '0.15 m' }).in('W/(m^2*K)') // => 11.58 */
 export const coefficientFromNusselt = /* @__PURE__ */ formula({
   name: 'coefficientFromNusselt',
   title: 'Heat-transfer coefficient from the Nusselt number',
@@ -109,5 +101,4 @@ export const coefficientFromNusselt = /* @__PURE__ */ formula({
   output: heatTransferCoefficient('h', 'heat-transfer coefficient'),
   example: { nusselt: 57.9, conductivity: '0.03 W/(m*K)', diameter: '0.15 m' },
   si: ({ nusselt, conductivity, diameter }) => (nusselt * conductivity) / diameter,
-  solve: { nusselt: (h, { conductivity, diameter }) => (h * diameter) / conductivity },
 });

@@ -37,7 +37,6 @@ export const gasConstantOf = /* @__PURE__ */ formula({
   output: specificGasConstant('R_s', 'specific gas constant'),
   example: { molarMass: '40 g/mol' },
   si: ({ molarMass, molarGasConstant = constants.molarGasConstant.value }) => molarGasConstant / molarMass,
-  solve: { molarMass: (value, { molarGasConstant }) => molarGasConstant / value },
 });
 
 /**

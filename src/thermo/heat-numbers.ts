@@ -18,11 +18,6 @@ export const thermalDiffusivityOf = /* @__PURE__ */ formula({
   output: thermalDiffusivity('α', 'thermal diffusivity'),
   example: { conductivity: '167 W/(m*K)', density: '2700 kg/m^3', specificHeat: '896 J/(kg*K)' },
   si: ({ conductivity, density, specificHeat }) => conductivity / (density * specificHeat),
-  solve: {
-    conductivity: (alpha, { density, specificHeat }) => alpha * density * specificHeat,
-    density: (alpha, { conductivity, specificHeat }) => conductivity / (alpha * specificHeat),
-    specificHeat: (alpha, { conductivity, density }) => conductivity / (alpha * density),
-  },
 });
 
 /**
@@ -45,10 +40,6 @@ export const biotNumber = /* @__PURE__ */ formula({
   output: ratio('Bi', 'Biot number'),
   example: { coefficient: '900 W/(m^2*K)', length: '3 mm', conductivity: '167 W/(m*K)' },
   si: ({ coefficient, length, conductivity }) => (coefficient * length) / conductivity,
-  solve: {
-    coefficient: (biot, { length, conductivity }) => (biot * conductivity) / length,
-    length: (biot, { coefficient, conductivity }) => (biot * conductivity) / coefficient,
-  },
 });
 
 /**
@@ -69,7 +60,4 @@ export const fourierNumber = /* @__PURE__ */ formula({
   output: ratio('Fo', 'Fourier number'),
   example: { diffusivity: '18.8e-6 m^2/s', time: '480 s', length: '40 mm' },
   si: ({ diffusivity, time, length }) => (diffusivity * time) / (length * length),
-  solve: {
-    time: (fourier, { diffusivity, length }) => (fourier * length * length) / diffusivity,
-  },
 });

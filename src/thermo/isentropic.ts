@@ -23,7 +23,6 @@ export const isentropicTemperatureRatio = /* @__PURE__ */ formula({
   output: ratio('T/T0', 'static/stagnation temperature ratio'),
   example: { mach: 2, gamma: 1.4 },
   si: ({ mach, gamma }) => isentropicTemperatureRatioSi(mach, gamma),
-  solve: { mach: (value, { gamma }) => Math.sqrt((2 * (1 - value)) / (value * (gamma - 1))) },
 });
 
 /**
@@ -40,7 +39,6 @@ export const isentropicPressureRatio = /* @__PURE__ */ formula({
   output: ratio('p/p0', 'static/stagnation pressure ratio'),
   example: { mach: 2, gamma: 1.4 },
   si: ({ mach, gamma }) => isentropicPressureRatioSi(mach, gamma),
-  solve: { mach: (value, { gamma }) => machFromPressureRatioSi(value, gamma) },
 });
 
 /**
@@ -57,16 +55,9 @@ export const isentropicDensityRatio = /* @__PURE__ */ formula({
   output: ratio('ρ/ρ0', 'static/stagnation density ratio'),
   example: { mach: 2, gamma: 1.4 },
   si: ({ mach, gamma }) => isentropicDensityRatioSi(mach, gamma),
-  solve: {
-    mach: (value, { gamma }) => Math.sqrt((2 * Math.expm1(0 - (gamma - 1) * Math.log(value))) / (gamma - 1)),
-  },
 });
 
-/**
- * Mach number at a static/stagnation pressure ratio.
- *
- * @example machFromPressureRatio({ pressureRatio: 0.5, gamma: 1.4 }) // => 1.046455
- */
+/** @example machFromPressureRatio({ pressureRatio: 0.5, gamma: 1.4 }) // => 1.046455 */
 export const machFromPressureRatio = /* @__PURE__ */ formula({
   name: 'machFromPressureRatio',
   title: 'Mach number from static/stagnation pressure ratio',
@@ -76,14 +67,9 @@ export const machFromPressureRatio = /* @__PURE__ */ formula({
   output: ratio('M', 'Mach number', { min: 0 }),
   example: { pressureRatio: 0.1278, gamma: 1.4 },
   si: ({ pressureRatio, gamma }) => machFromPressureRatioSi(pressureRatio, gamma),
-  solve: { pressureRatio: (mach, { gamma }) => isentropicPressureRatioSi(mach, gamma) },
 });
 
-/**
- * Mach number at a static/stagnation temperature ratio.
- *
- * @example machFromTemperatureRatio({ temperatureRatio: 0.5, gamma: 1.4 }) // => 2.236067977
- */
+/** @example machFromTemperatureRatio({ temperatureRatio: 0.5, gamma: 1.4 }) // => 2.236067977 */
 export const machFromTemperatureRatio = /* @__PURE__ */ formula({
   name: 'machFromTemperatureRatio',
   title: 'Mach number from static/stagnation temperature ratio',
@@ -97,14 +83,9 @@ export const machFromTemperatureRatio = /* @__PURE__ */ formula({
   example: { temperatureRatio: 0.5556, gamma: 1.4 },
   si: ({ temperatureRatio, gamma }) =>
     Math.sqrt((2 * (1 - temperatureRatio)) / (temperatureRatio * (gamma - 1))),
-  solve: { temperatureRatio: (mach, { gamma }) => isentropicTemperatureRatioSi(mach, gamma) },
 });
 
-/**
- * Mach number at a static/stagnation density ratio.
- *
- * @example machFromDensityRatio({ densityRatio: 0.633938145, gamma: 1.4 }) // => 1
- */
+/** @example machFromDensityRatio({ densityRatio: 0.633938145, gamma: 1.4 }) // => 1 */
 export const machFromDensityRatio = /* @__PURE__ */ formula({
   name: 'machFromDensityRatio',
   title: 'Mach number from static/stagnation density ratio',
@@ -115,5 +96,4 @@ export const machFromDensityRatio = /* @__PURE__ */ formula({
   example: { densityRatio: 0.23, gamma: 1.4 },
   si: ({ densityRatio, gamma }) =>
     Math.sqrt((2 * Math.expm1(0 - (gamma - 1) * Math.log(densityRatio))) / (gamma - 1)),
-  solve: { densityRatio: (mach, { gamma }) => isentropicDensityRatioSi(mach, gamma) },
 });

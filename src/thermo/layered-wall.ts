@@ -16,11 +16,7 @@ import { conductingLayer, stepWith } from './wall-steps';
 
 const incropera = 'Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, 6th ed. (2007)';
 
-/**
- * Thermal resistance of the wall of a tube.
- *
- * @example cylinderWallResistance({ innerRadius: '20 mm', outerRadius: '25 mm', length: '1 m', conductivity: '0.2 W/(m*K)' }).in('K/W') // => 0.177573
- */
+/** @example cylinderWallResistance({ innerRadius: '20 mm', outerRadius: '25 mm', length: '1 m', conductivity: '0.2 W/(m*K)' }).in('K/W') // => 0.177573 */
 export const cylinderWallResistance = /* @__PURE__ */ formula({
   name: 'cylinderWallResistance',
   title: 'Thermal resistance of a tube wall',

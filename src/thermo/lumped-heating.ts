@@ -31,11 +31,6 @@ export const lumpedTimeConstant = /* @__PURE__ */ formula({
   },
   si: ({ density, specificHeat, thickness, coefficient }) =>
     (density * specificHeat * thickness) / coefficient,
-  solve: {
-    thickness: (tau, { density, specificHeat, coefficient }) =>
-      (tau * coefficient) / (density * specificHeat),
-    coefficient: (tau, { density, specificHeat, thickness }) => (density * specificHeat * thickness) / tau,
-  },
 });
 
 /**
@@ -59,8 +54,4 @@ export const lumpedTemperature = /* @__PURE__ */ formula({
   example: { initialTemperature: '300 K', gasTemperature: '1550 K', time: '2 s', timeConstant: '8.064 s' },
   si: ({ initialTemperature, gasTemperature, time, timeConstant }) =>
     initialTemperature - (gasTemperature - initialTemperature) * Math.expm1(-time / timeConstant),
-  solve: {
-    time: (reached, { initialTemperature, gasTemperature, timeConstant }) =>
-      -timeConstant * Math.log1p((initialTemperature - reached) / (gasTemperature - initialTemperature)),
-  },
 });

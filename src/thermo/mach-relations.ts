@@ -4,11 +4,7 @@ import { massFlowParameterSi } from './isentropic-kernels';
 
 const report1135 = 'NACA Report 1135 (1953), equations for a perfect gas';
 
-/**
- * Speed of sound of a perfect gas.
- *
- * @example soundSpeed({ gamma: 1.4, gasConstant: '287.05 J/(kg*K)', temperature: '288.15 K' }).in('m/s') // => 340.292
- */
+/** @example soundSpeed({ gamma: 1.4, gasConstant: '287.05 J/(kg*K)', temperature: '288.15 K' }).in('m/s') // => 340.292 */
 export const soundSpeed = /* @__PURE__ */ formula({
   name: 'soundSpeed',
   title: 'Speed of sound of a perfect gas',
@@ -22,7 +18,6 @@ export const soundSpeed = /* @__PURE__ */ formula({
   output: speed('a', 'speed of sound'),
   example: { gamma: 1.4, gasConstant: '287 J/(kg*K)', temperature: '300 K' },
   si: ({ gamma, gasConstant, temperature }) => Math.sqrt(gamma * gasConstant * temperature),
-  solve: { temperature: (a, { gamma, gasConstant }) => (a * a) / (gamma * gasConstant) },
 });
 
 /**
@@ -39,10 +34,6 @@ export const dynamicPressure = /* @__PURE__ */ formula({
   output: absolutePressure('q', 'dynamic pressure ρ·u²/2', { min: 0 }),
   example: { pressure: '1 bar', mach: 2, gamma: 1.4 },
   si: ({ pressure, mach, gamma }) => (gamma / 2) * pressure * mach * mach,
-  solve: {
-    pressure: (q, { mach, gamma }) => (2 * q) / (gamma * mach * mach),
-    mach: (q, { pressure, gamma }) => Math.sqrt((2 * q) / (gamma * pressure)),
-  },
 });
 
 /**
@@ -60,7 +51,6 @@ export const machAngle = /* @__PURE__ */ formula({
   example: { mach: 2 },
   // arcsin(1/M) loses half the digits near Mach 1; the tangent does not.
   si: ({ mach }) => Math.atan2(1, Math.sqrt((mach - 1) * (mach + 1))),
-  solve: { mach: (mu) => 1 / Math.sin(mu) },
 });
 
 /**
@@ -80,12 +70,6 @@ export const characteristicMach = /* @__PURE__ */ formula({
   si: ({ mach, gamma }) => {
     const t = (gamma - 1) / 2;
     return mach * Math.sqrt((1 + t) / (1 + t * mach * mach));
-  },
-  solve: {
-    mach: (star, { gamma }) => {
-      const t = (gamma - 1) / 2;
-      return star / Math.sqrt(1 - t * (star - 1) * (star + 1));
-    },
   },
 });
 

@@ -32,7 +32,6 @@ export const normalShockPressureRatio = /* @__PURE__ */ formula({
   output: staticRatio,
   example: { mach: 2, gamma: 1.4 },
   si: ({ mach, gamma }) => shockPressureRatioSi(mach, gamma),
-  solve: { mach: (value, { gamma }) => Math.sqrt(1 + ((gamma + 1) / (2 * gamma)) * (value - 1)) },
 });
 
 /**
@@ -49,7 +48,6 @@ export const normalShockDensityRatio = /* @__PURE__ */ formula({
   output: ratio('ρ2/ρ1', 'density ratio, downstream/upstream', { min: 1 }),
   example: { mach: 2, gamma: 1.4 },
   si: ({ mach, gamma }) => shockDensityRatioSi(mach, gamma),
-  solve: { mach: (value, { gamma }) => Math.sqrt((2 * value) / (gamma + 1 - value * (gamma - 1))) },
 });
 
 /**
@@ -66,20 +64,9 @@ export const normalShockTemperatureRatio = /* @__PURE__ */ formula({
   output: ratio('T2/T1', 'static temperature ratio, downstream/upstream', { min: 1 }),
   example: { mach: 2, gamma: 1.4 },
   si: ({ mach, gamma }) => shockPressureRatioSi(mach, gamma) / shockDensityRatioSi(mach, gamma),
-  solve: {
-    // A quadratic in M1², whose terms without T2/T1 − 1 are gathered so that nothing cancels near Mach 1.
-    mach: (value, { gamma }) => {
-      const b = 2 * (gamma - 1) + ((value - 1) * (gamma + 1) ** 2) / (gamma - 1);
-      return value >= 1 ? Math.sqrt((b + Math.sqrt(b * b + 16 * gamma)) / (4 * gamma)) : Number.NaN;
-    },
-  },
 });
 
-/**
- * Mach number behind a normal shock.
- *
- * @example machBehindNormalShock({ mach: 2, gamma: 1.4 }) // => 0.577350269
- */
+/** @example machBehindNormalShock({ mach: 2, gamma: 1.4 }) // => 0.577350269 */
 export const machBehindNormalShock = /* @__PURE__ */ formula({
   name: 'machBehindNormalShock',
   title: 'Mach number behind a normal shock',
@@ -89,7 +76,6 @@ export const machBehindNormalShock = /* @__PURE__ */ formula({
   output: ratio('M2', 'Mach number behind the shock'),
   example: { mach: 2, gamma: 1.4 },
   si: ({ mach, gamma }) => machBehindShockSi(mach, gamma),
-  solve: { mach: (value, { gamma }) => machBehindShockSi(value, gamma) },
 });
 
 /**
@@ -107,10 +93,6 @@ export const normalShockStagnationPressureRatio = /* @__PURE__ */ formula({
   output: stagnationRatio,
   example: { mach: 2, gamma: 1.4 },
   si: ({ mach, gamma }) => shockStagnationPressureRatioSi(mach, gamma),
-  solve: {
-    mach: (value, { gamma }) =>
-      value > 0 && value <= 1 ? machFromShockStagnationPressureRatioSi(value, gamma) : Number.NaN,
-  },
 });
 
 /**
@@ -127,7 +109,6 @@ export const machFromNormalShockPressureRatio = /* @__PURE__ */ formula({
   output: machAhead,
   example: { pressureRatio: 4.5, gamma: 1.4 },
   si: ({ pressureRatio, gamma }) => Math.sqrt(1 + ((gamma + 1) / (2 * gamma)) * (pressureRatio - 1)),
-  solve: { pressureRatio: (mach, { gamma }) => shockPressureRatioSi(mach, gamma) },
 });
 
 /** A normal shock: every ratio is downstream/upstream. */

@@ -1,4 +1,3 @@
-import { findRoot } from '../numerics';
 import { formula, ratio } from '../units';
 import { gamma, machAhead } from './gas-inputs';
 import { pitotPressureRatioSi } from './normal-shock-kernels';
@@ -18,13 +17,4 @@ export const pitotPressureRatio = /* @__PURE__ */ formula({
   output: ratio('p02/p1', 'Pitot/upstream static pressure ratio'),
   example: { mach: 2, gamma: 1.4 },
   si: ({ mach, gamma }) => pitotPressureRatioSi(mach, gamma),
-  solve: {
-    mach: (value, { gamma }) => {
-      if (!(value >= pitotPressureRatioSi(1, gamma))) return Number.NaN;
-      // The ratio exceeds p2/p1, which alone would need a Mach number of at most this.
-      const upper = Math.sqrt(1 + ((gamma + 1) / (2 * gamma)) * (value - 1));
-      return findRoot((mach) => Math.log(pitotPressureRatioSi(mach, gamma) / value), { lower: 1, upper })
-        .root;
-    },
-  },
 });

@@ -1,4 +1,4 @@
-import { erf, erfc, erfcx, findRoot } from '../numerics';
+import { erf, erfcx } from '../numerics';
 import { formula, heatFlux, length, temperature, temperatureDifference, time } from '../units';
 import { coefficient, diffusivity, hotGas, initialTemperature, solid } from './heat-inputs';
 
@@ -36,15 +36,6 @@ export const surfaceStepTemperature = /* @__PURE__ */ formula({
   si: ({ initialTemperature, surfaceTemperature, depth, diffusivity, time }) =>
     surfaceTemperature +
     (initialTemperature - surfaceTemperature) * erf(depth / (2 * Math.sqrt(diffusivity * time))),
-  solve: {
-    depth: (reached, { initialTemperature, surfaceTemperature, diffusivity, time }) => {
-      // Beyond 27 the complementary error function is below what a double holds.
-      const left = (reached - initialTemperature) / (surfaceTemperature - initialTemperature);
-      if (!(left > 0 && left <= 1)) return Number.NaN;
-      const place = findRoot((w) => Math.log(erfc(w)) - Math.log(left), { lower: 0, upper: 26 }).root;
-      return 2 * place * Math.sqrt(diffusivity * time);
-    },
-  },
 });
 
 /**
@@ -72,10 +63,6 @@ export const surfaceStepFlux = /* @__PURE__ */ formula({
   },
   si: ({ conductivity, surfaceRise, diffusivity, time }) =>
     (conductivity * surfaceRise) / Math.sqrt(Math.PI * diffusivity * time),
-  solve: {
-    surfaceRise: (flux, { conductivity, diffusivity, time }) =>
-      (flux * Math.sqrt(Math.PI * diffusivity * time)) / conductivity,
-  },
 });
 
 /**
@@ -108,10 +95,6 @@ export const constantFluxTemperature = /* @__PURE__ */ formula({
   },
   si: ({ initialTemperature, heatFlux, conductivity, depth, diffusivity, time }) =>
     initialTemperature + heatFlux * fluxRise(conductivity, depth, diffusivity, time),
-  solve: {
-    heatFlux: (reached, { initialTemperature, conductivity, depth, diffusivity, time }) =>
-      (reached - initialTemperature) / fluxRise(conductivity, depth, diffusivity, time),
-  },
 });
 
 // 2·√(α·t)/k·(exp(−w²)/√π − w·erfc(w)), with the exponential taken out of both terms.

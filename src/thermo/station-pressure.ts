@@ -45,12 +45,4 @@ export const stationPressure = /* @__PURE__ */ formula({
   }) =>
     seaLevelPressure *
     ((altimeterSetting / seaLevelPressure) ** exponent - elevation / temperatureHeight) ** (1 / exponent),
-  solve: {
-    altimeterSetting: (p, { elevation, seaLevelPressure, temperatureHeight, exponent }) =>
-      seaLevelPressure *
-      ((p / seaLevelPressure) ** exponent + elevation / temperatureHeight) ** (1 / exponent),
-    elevation: (p, { altimeterSetting, seaLevelPressure, temperatureHeight, exponent }) =>
-      temperatureHeight *
-      ((altimeterSetting / seaLevelPressure) ** exponent - (p / seaLevelPressure) ** exponent),
-  },
 });

@@ -27,10 +27,6 @@ export const rampLag = /* @__PURE__ */ formula({
   output: temperatureDifference('ΔT', 'true temperature minus reading'),
   example: { timeConstant: '0.4 s', rate: '60 K/s' },
   si: ({ timeConstant, rate }) => timeConstant * rate,
-  solve: {
-    timeConstant: (lag, { rate }) => lag / rate,
-    rate: (lag, { timeConstant }) => lag / timeConstant,
-  },
 });
 
 /**

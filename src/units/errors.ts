@@ -25,20 +25,16 @@ export class MeopError extends Error {
   override readonly name = 'MeopError';
   readonly #facts: ErrorFacts;
 
-  constructor(facts: ErrorFacts | string, message?: string, path?: string, details: LegacyDetails = {}) {
-    const all: ErrorFacts =
-      typeof facts === 'string'
-        ? { code: facts, problem: message ?? '', given: details.value, expected: details.expected }
-        : facts;
-    super(typeof facts === 'string' ? message : errorMessage(all));
-    this.code = all.code;
-    this.procedure = all.procedure;
-    this.path = path ?? all.path;
-    this.given = all.given;
-    this.expected = all.expected;
-    this.remedy = all.remedy;
-    this.#facts = all;
-    if (all.cause !== undefined) this.cause = all.cause;
+  constructor(facts: ErrorFacts) {
+    super(errorMessage(facts));
+    this.code = facts.code;
+    this.procedure = facts.procedure;
+    this.path = facts.path;
+    this.given = facts.given;
+    this.expected = facts.expected;
+    this.remedy = facts.remedy;
+    this.#facts = facts;
+    if (facts.cause !== undefined) this.cause = facts.cause;
   }
   get [mark](): true {
     return true;
@@ -65,9 +61,3 @@ export class MeopError extends Error {
 // Outside the class, which a bundler would rename if it spoke of itself.
 const remade = (facts: ErrorFacts, procedure: string, path: string): MeopError =>
   new MeopError({ ...facts, procedure, path: path || undefined });
-
-/** Additional data of errors in the previous form. */
-interface LegacyDetails {
-  readonly value?: unknown;
-  readonly expected?: string | undefined;
-}

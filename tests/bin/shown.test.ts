@@ -51,7 +51,9 @@ describe('values at the prompt', () => {
     expect(shown(q('3/8 in'))).toBe('0.375 in');
     expect(shown(1 / 3)).toBe('0.3333333333333333');
     expect(shown('as it is')).toBe('as it is');
-    expect(shown(new MeopError('unknown-name', 'no such thing'))).toBe('unknown-name: no such thing');
+    expect(shown(new MeopError({ code: 'unknown-name', problem: 'no such thing' }))).toBe(
+      'unknown-name: no such thing.',
+    );
   });
 
   test('what the user makes is shown as JavaScript', () => {

@@ -16,7 +16,6 @@ export const bandwidthFromRiseTime = /* @__PURE__ */ formula({
   output: frequency('B', 'bandwidth, −3 dB'),
   example: { riseTime: '2 ms' },
   si: ({ riseTime }) => 0.35 / riseTime,
-  solve: { riseTime: (bandwidth) => 0.35 / bandwidth },
 });
 
 /**
@@ -36,7 +35,6 @@ export const converterStep = /* @__PURE__ */ formula({
   output: ratio('d', 'resolution, in the unit of the span'),
   example: { span: 5, bits: 10 },
   si: ({ span, bits }) => span / 2 ** bits,
-  solve: { span: (step, { bits }) => step * 2 ** bits, bits: (step, { span }) => Math.log2(span / step) },
 });
 
 /** Response of a first-order lag to the peak of a pulse. */

@@ -18,8 +18,4 @@ export const standNaturalFrequency = /* @__PURE__ */ formula({
   output: frequency('f', 'natural frequency'),
   example: { stiffness: '10 kN/mm', mass: '10 kg' },
   si: ({ stiffness: k, mass: m }) => Math.sqrt(k / m) / (2 * Math.PI),
-  solve: {
-    stiffness: (f, { mass: m }) => (2 * Math.PI * f) ** 2 * m,
-    mass: (f, { stiffness: k }) => k / (2 * Math.PI * f) ** 2,
-  },
 });

@@ -26,10 +26,6 @@ export const wallTension = /* @__PURE__ */ formula({
   ],
   si: ({ load, outsideDiameter, insideDiameter }) =>
     (4 * load) / (Math.PI * (outsideDiameter ** 2 - insideDiameter ** 2)),
-  solve: {
-    load: (sigma, { outsideDiameter, insideDiameter }) =>
-      (sigma * Math.PI * (outsideDiameter ** 2 - insideDiameter ** 2)) / 4,
-  },
 });
 
 /**
@@ -57,16 +53,6 @@ export const grooveWallCollapseLoad = /* @__PURE__ */ formula({
     const x = (2 * arm) / wall;
     // √(1 + x²) − x without the cancellation.
     return (Math.PI * diameter * wall * yieldStrength) / (Math.sqrt(1 + x * x) + x);
-  },
-  solve: {
-    yieldStrength: (load, { wall, arm, diameter }) => {
-      const x = (2 * arm) / wall;
-      return (load * (Math.sqrt(1 + x * x) + x)) / (Math.PI * diameter * wall);
-    },
-    diameter: (load, { yieldStrength, wall, arm }) => {
-      const x = (2 * arm) / wall;
-      return (load * (Math.sqrt(1 + x * x) + x)) / (Math.PI * wall * yieldStrength);
-    },
   },
 });
 

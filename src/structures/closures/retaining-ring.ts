@@ -18,18 +18,9 @@ export const grooveBearingStress = /* @__PURE__ */ formula({
   output: stress('σ_g', 'bearing stress'),
   example: { load: '20 kN', boreDiameter: '60 mm', grooveDepth: '1.5 mm' },
   si: ({ load, boreDiameter, grooveDepth }) => load / (Math.PI * boreDiameter * grooveDepth),
-  solve: {
-    load: (sigma, { boreDiameter, grooveDepth }) => sigma * Math.PI * boreDiameter * grooveDepth,
-    grooveDepth: (sigma, { load, boreDiameter }) => load / (sigma * Math.PI * boreDiameter),
-    boreDiameter: (sigma, { load, grooveDepth }) => load / (sigma * Math.PI * grooveDepth),
-  },
 });
 
-/**
- * Shear stress in a retaining ring at the bore.
- *
- * @example ringShearStress({ load: '20 kN', boreDiameter: '60 mm', ringThickness: '2 mm' }).in('MPa') // => 53.05164770
- */
+/** @example ringShearStress({ load: '20 kN', boreDiameter: '60 mm', ringThickness: '2 mm' }).in('MPa') // => 53.05164770 */
 export const ringShearStress = /* @__PURE__ */ formula({
   name: 'ringShearStress',
   title: 'Shear stress in a retaining ring',
@@ -43,11 +34,6 @@ export const ringShearStress = /* @__PURE__ */ formula({
   output: stress('τ_r', 'shear stress'),
   example: { load: '20 kN', boreDiameter: '60 mm', ringThickness: '2 mm' },
   si: ({ load, boreDiameter, ringThickness }) => load / (Math.PI * boreDiameter * ringThickness),
-  solve: {
-    load: (tau, { boreDiameter, ringThickness }) => tau * Math.PI * boreDiameter * ringThickness,
-    ringThickness: (tau, { load, boreDiameter }) => load / (tau * Math.PI * boreDiameter),
-    boreDiameter: (tau, { load, ringThickness }) => load / (tau * Math.PI * ringThickness),
-  },
 });
 
 /**
@@ -73,9 +59,4 @@ export const grooveLandShearStress = /* @__PURE__ */ formula({
       'a long land does not share its shear evenly: the stress is greater at the groove',
   ],
   si: ({ load, grooveDiameter, edgeMargin }) => load / (Math.PI * grooveDiameter * edgeMargin),
-  solve: {
-    load: (tau, { grooveDiameter, edgeMargin }) => tau * Math.PI * grooveDiameter * edgeMargin,
-    edgeMargin: (tau, { load, grooveDiameter }) => load / (tau * Math.PI * grooveDiameter),
-    grooveDiameter: (tau, { load, edgeMargin }) => load / (tau * Math.PI * edgeMargin),
-  },
 });

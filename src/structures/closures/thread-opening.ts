@@ -59,11 +59,7 @@ export const threadOpening = /* @__PURE__ */ formula({
     2 * growth + Math.max(0, diameter * (caseExpansion * caseRise - closureExpansion * closureRise)),
 });
 
-/**
- * A diameter of the internal thread as the case opens.
- *
- * @example openedDiameter({ diameter: '68.7 mm', opening: '0.1 mm' }).in('mm') // => 68.8
- */
+/** @example openedDiameter({ diameter: '68.7 mm', opening: '0.1 mm' }).in('mm') // => 68.8 */
 export const openedDiameter = /* @__PURE__ */ formula({
   name: 'openedDiameter',
   title: 'Diameter of an internal thread as its case opens',

@@ -26,10 +26,4 @@ export const threadRadialPressure = /* @__PURE__ */ formula({
   example: { load: '20 kN', pitchDiameter: '68.7 mm', engagement: '12 mm', flankAngle: '30 deg' },
   si: ({ load, pitchDiameter, engagement, flankAngle = Math.PI / 6 }) =>
     (load * Math.tan(flankAngle)) / (Math.PI * pitchDiameter * engagement),
-  solve: {
-    load: (pressure, { pitchDiameter, engagement, flankAngle }) =>
-      (pressure * Math.PI * pitchDiameter * engagement) / Math.tan(flankAngle),
-    engagement: (pressure, { load, pitchDiameter, flankAngle }) =>
-      (load * Math.tan(flankAngle)) / (Math.PI * pitchDiameter * pressure),
-  },
 });

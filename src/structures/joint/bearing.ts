@@ -20,9 +20,4 @@ export const bearingStress = /* @__PURE__ */ formula({
   output: stress('σ_b', 'bearing stress'),
   example: { load: '31.4 kN', count: 12, diameter: '1/4 in', thickness: '6 mm' },
   si: ({ load, count: n = 1, diameter, thickness }) => load / (n * diameter * thickness),
-  solve: {
-    load: (sigma, { count: n, diameter, thickness }) => sigma * n * diameter * thickness,
-    diameter: (sigma, { load, count: n, thickness }) => load / (sigma * n * thickness),
-    thickness: (sigma, { load, count: n, diameter }) => load / (sigma * n * diameter),
-  },
 });

@@ -20,11 +20,6 @@ export const boltBendingStress = /* @__PURE__ */ formula({
   output: stress('σ', 'bending stress'),
   example: { load: '2.6 kN', arm: '0.1 mm', diameter: '5 mm' },
   si: ({ load, arm, diameter }) => (32 * load * arm) / (Math.PI * diameter ** 3),
-  solve: {
-    load: (sigma, { arm, diameter }) => (sigma * Math.PI * diameter ** 3) / (32 * arm),
-    arm: (sigma, { load, diameter }) => (sigma * Math.PI * diameter ** 3) / (32 * load),
-    diameter: (sigma, { load, arm }) => Math.cbrt((32 * load * arm) / (Math.PI * sigma)),
-  },
 });
 
 /**

@@ -20,17 +20,9 @@ export const boltShearStress = /* @__PURE__ */ formula({
   output: stress('τ', 'shear stress'),
   example: { load: '31.4 kN', count: 12, area: '28.9 mm^2' },
   si: ({ load, count: n = 1, area: a }) => load / (n * a),
-  solve: {
-    load: (tau, { count: n, area: a }) => tau * n * a,
-    area: (tau, { load, count: n }) => load / (tau * n),
-  },
 });
 
-/**
- * Area of an unthreaded bolt shank.
- *
- * @example shankArea({ diameter: '1/4 in' }).in('in^2') // => 0.04908738521
- */
+/** @example shankArea({ diameter: '1/4 in' }).in('in^2') // => 0.04908738521 */
 export const shankArea = /* @__PURE__ */ formula({
   name: 'shankArea',
   title: 'Area of an unthreaded shank',
@@ -40,5 +32,4 @@ export const shankArea = /* @__PURE__ */ formula({
   output: area('A', 'area of the shank'),
   example: { diameter: '6 mm' },
   si: ({ diameter }) => (Math.PI * diameter * diameter) / 4,
-  solve: { diameter: (a) => Math.sqrt((4 * a) / Math.PI) },
 });

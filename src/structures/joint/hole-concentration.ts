@@ -72,8 +72,4 @@ export const holePeakStress = /* @__PURE__ */ formula({
   example: { greater: '100 MPa', lesser: '50 MPa' },
   requires: [({ greater, lesser }) => greater >= lesser || 'the greater stress is below the lesser one'],
   si: ({ greater, lesser }) => 3 * greater - lesser,
-  solve: {
-    greater: (peak, { lesser }) => (peak + lesser) / 3,
-    lesser: (peak, { greater }) => 3 * greater - peak,
-  },
 });

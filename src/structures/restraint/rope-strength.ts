@@ -36,11 +36,7 @@ export const restraintStiffness = /* @__PURE__ */ formula({
   si: ({ stiffness: k, count: n, angle: alpha = 0 }) => n * Math.cos(alpha) * Math.cos(alpha) * k,
 });
 
-/**
- * Breaking force of a rope with terminations.
- *
- * @example terminatedRopeStrength({ breakingForce: '40 kN', efficiency: 0.8 }).in('kN') // => 32
- */
+/** @example terminatedRopeStrength({ breakingForce: '40 kN', efficiency: 0.8 }).in('kN') // => 32 */
 export const terminatedRopeStrength = /* @__PURE__ */ formula({
   name: 'terminatedRopeStrength',
   title: 'Breaking force of a rope with terminations',

@@ -18,10 +18,6 @@ export const ropeStiffness = /* @__PURE__ */ formula({
   output: stiffness('k', 'stiffness'),
   example: { metallicArea: '19 mm^2', modulus: '103 GPa', length: '1.5 m' },
   si: ({ metallicArea, modulus, length: l }) => (metallicArea * modulus) / l,
-  solve: {
-    length: (k, { metallicArea, modulus }) => (metallicArea * modulus) / k,
-    metallicArea: (k, { modulus, length: l }) => (k * l) / modulus,
-  },
 });
 
 /**
@@ -44,10 +40,6 @@ export const snatchLoad = /* @__PURE__ */ formula({
   output: force('P', 'maximum load in the tether'),
   example: { load: '2 kN', stiffness: '1300 N/mm', slack: '20 mm' },
   si: ({ load, stiffness: k, slack }) => load + Math.sqrt(load * load + 2 * k * load * slack),
-  solve: {
-    stiffness: (peak, { load, slack }) => (peak * (peak - 2 * load)) / (2 * load * slack),
-    slack: (peak, { load, stiffness: k }) => (peak * (peak - 2 * load)) / (2 * load * k),
-  },
 });
 
 /**
@@ -88,8 +80,4 @@ export const requiredBreakingForce = /* @__PURE__ */ formula({
   output: force('B', 'minimum breaking force of the rope'),
   example: { load: '4 kN', designFactor: 5, efficiency: 0.8 },
   si: ({ load, designFactor, efficiency }) => (designFactor * load) / efficiency,
-  solve: {
-    load: (breaking, { designFactor, efficiency }) => (breaking * efficiency) / designFactor,
-    designFactor: (breaking, { load, efficiency }) => (breaking * efficiency) / load,
-  },
 });

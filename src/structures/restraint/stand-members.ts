@@ -28,16 +28,9 @@ export const strutForce = /* @__PURE__ */ formula({
   output: force('N', 'axial force in a member'),
   example: { load: '3 kN', count: 3, angle: '25 deg' },
   si: ({ load, count: n, angle: theta = 0 }) => load / (n * Math.cos(theta)),
-  solve: {
-    load: (axial, { count: n, angle: theta }) => axial * n * Math.cos(theta),
-  },
 });
 
-/**
- * Load at which a slender member buckles.
- *
- * @example eulerBucklingLoad({ elasticModulus: '200 GPa', secondMoment: '1000 mm^4', length: '1 m' }).in('N') // => 1973.920880
- */
+/** @example eulerBucklingLoad({ elasticModulus: '200 GPa', secondMoment: '1000 mm^4', length: '1 m' }).in('N') // => 1973.920880 */
 export const eulerBucklingLoad = /* @__PURE__ */ formula({
   name: 'eulerBucklingLoad',
   title: 'Buckling load of a slender member',
@@ -53,12 +46,6 @@ export const eulerBucklingLoad = /* @__PURE__ */ formula({
   example: { elasticModulus: '200 GPa', secondMoment: '5000 mm^4', length: '0.6 m' },
   si: ({ elasticModulus, secondMoment, length: l, endFactor = 1 }) =>
     (Math.PI * Math.PI * elasticModulus * secondMoment) / (endFactor * l) ** 2,
-  solve: {
-    secondMoment: (load, { elasticModulus, length: l, endFactor }) =>
-      (load * (endFactor * l) ** 2) / (Math.PI * Math.PI * elasticModulus),
-    length: (load, { elasticModulus, secondMoment, endFactor }) =>
-      (Math.PI * Math.sqrt((elasticModulus * secondMoment) / load)) / endFactor,
-  },
 });
 
 /**
@@ -82,10 +69,4 @@ export const anchorUplift = /* @__PURE__ */ formula({
   example: { thrust: '2 kN', height: '0.5 m', anchorSpacing: '1 m', weight: '400 N', count: 2 },
   si: ({ thrust, height, anchorSpacing, weight, count: n }) =>
     ((thrust * height) / anchorSpacing - weight / 2) / n,
-  solve: {
-    anchorSpacing: (pull, { thrust, height, weight, count: n }) =>
-      (thrust * height) / (pull * n + weight / 2),
-    weight: (pull, { thrust, height, anchorSpacing, count: n }) =>
-      2 * ((thrust * height) / anchorSpacing - pull * n),
-  },
 });

@@ -21,10 +21,6 @@ export const glandSqueeze = /* @__PURE__ */ formula({
     ({ crossSection, glandDepth }) => glandDepth < crossSection || 'The ring is not squeezed and will leak.',
   ],
   si: ({ crossSection, glandDepth }) => (crossSection - glandDepth) / crossSection,
-  solve: {
-    crossSection: (squeeze, { glandDepth }) => glandDepth / (1 - squeeze),
-    glandDepth: (squeeze, { crossSection }) => crossSection * (1 - squeeze),
-  },
 });
 
 /**
@@ -47,14 +43,6 @@ export const glandFill = /* @__PURE__ */ formula({
   example: { crossSection: '0.139 in', glandDepth: '0.112 in', grooveWidth: '0.190 in' },
   si: ({ crossSection, glandDepth, grooveWidth }) =>
     (Math.PI * crossSection * crossSection) / (4 * glandDepth * grooveWidth),
-  solve: {
-    crossSection: (fill, { glandDepth, grooveWidth }) =>
-      Math.sqrt((4 * fill * glandDepth * grooveWidth) / Math.PI),
-    glandDepth: (fill, { crossSection, grooveWidth }) =>
-      (Math.PI * crossSection * crossSection) / (4 * fill * grooveWidth),
-    grooveWidth: (fill, { crossSection, glandDepth }) =>
-      (Math.PI * crossSection * crossSection) / (4 * fill * glandDepth),
-  },
 });
 
 /**
@@ -74,10 +62,6 @@ export const oRingStretch = /* @__PURE__ */ formula({
   output: ratio('S', 'stretch; negative where the ring has clearance'),
   example: { insideDiameter: '2.234 in', grooveDiameter: '2.278 in' },
   si: ({ insideDiameter, grooveDiameter }) => (grooveDiameter - insideDiameter) / insideDiameter,
-  solve: {
-    insideDiameter: (stretch, { grooveDiameter }) => grooveDiameter / (1 + stretch),
-    grooveDiameter: (stretch, { insideDiameter }) => insideDiameter * (1 + stretch),
-  },
 });
 
 /**
@@ -99,12 +83,6 @@ export const stretchedCrossSection = /* @__PURE__ */ formula({
   example: { crossSection: '0.139 in', insideDiameter: '2.234 in', grooveDiameter: '2.278 in' },
   si: ({ crossSection, insideDiameter, grooveDiameter }) =>
     crossSection * Math.sqrt(insideDiameter / grooveDiameter),
-  solve: {
-    crossSection: (thinned, { insideDiameter, grooveDiameter }) =>
-      thinned * Math.sqrt(grooveDiameter / insideDiameter),
-    grooveDiameter: (thinned, { crossSection, insideDiameter }) =>
-      insideDiameter * (crossSection / thinned) ** 2,
-  },
 });
 
 /**
@@ -129,12 +107,6 @@ export const rubberModulus = /* @__PURE__ */ formula({
   ],
   si: ({ hardness, scale = 1e6 }) =>
     (scale * 0.0981 * (56 + 7.62336 * hardness)) / (0.137505 * (254 - 2.54 * hardness)),
-  solve: {
-    hardness: (e, { scale }) => {
-      const ratioToFit = (e * 0.137505) / (scale * 0.0981);
-      return (254 * ratioToFit - 56) / (7.62336 + 2.54 * ratioToFit);
-    },
-  },
 });
 
 /**
@@ -163,9 +135,4 @@ export const oRingCompressionForce = /* @__PURE__ */ formula({
     crossSection *
     modulus *
     (1.25 * squeeze * Math.sqrt(squeeze) + 50 * squeeze ** 6),
-  solve: {
-    modulus: (load, { ringDiameter, crossSection, squeeze }) =>
-      load /
-      (Math.PI * ringDiameter * crossSection * (1.25 * squeeze * Math.sqrt(squeeze) + 50 * squeeze ** 6)),
-  },
 });

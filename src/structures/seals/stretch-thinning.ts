@@ -24,11 +24,7 @@ export const stretchThinning = /* @__PURE__ */ formula({
   si: ({ stretch: s }) => -0.00005 + s * (1.19 + s * (-19 + s * (-10 + 8000 * s))),
 });
 
-/**
- * Measured loss of cross section of an O-ring stretched by 3 to 25 %.
- *
- * @example largeStretchThinning({ stretch: 0.1 }) // => 0.06
- */
+/** @example largeStretchThinning({ stretch: 0.1 }) // => 0.06 */
 export const largeStretchThinning = /* @__PURE__ */ formula({
   name: 'largeStretchThinning',
   title: 'Loss of cross section of a stretched O-ring, 3 to 25 %',

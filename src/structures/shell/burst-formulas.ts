@@ -31,17 +31,9 @@ export const barlowBurst = /* @__PURE__ */ formula({
   example: tube,
   requires: [isTube],
   si: ({ outsideDiameter: d, wall: t, ultimateStrength: s }) => (2 * s * t) / d,
-  solve: {
-    wall: (p, { outsideDiameter: d, ultimateStrength: s }) => (p * d) / (2 * s),
-    ultimateStrength: (p, { outsideDiameter: d, wall: t }) => (p * d) / (2 * t),
-  },
 });
 
-/**
- * Burst by the mean diameter.
- *
- * @example meanDiameterBurst({ outsideDiameter: '3.5 in', wall: '0.25 in', ultimateStrength: '42000 psi' }).in('psi') // => 6461.538462
- */
+/** @example meanDiameterBurst({ outsideDiameter: '3.5 in', wall: '0.25 in', ultimateStrength: '42000 psi' }).in('psi') // => 6461.538462 */
 export const meanDiameterBurst = /* @__PURE__ */ formula({
   name: 'meanDiameterBurst',
   title: 'Burst pressure by the mean diameter',
@@ -73,7 +65,6 @@ export const turnerBurst = /* @__PURE__ */ formula({
   example: tube,
   requires: [isTube],
   si: ({ outsideDiameter: d, wall: t, ultimateStrength: s }) => s * logRatio(d, t),
-  solve: { ultimateStrength: (p, { outsideDiameter: d, wall: t }) => p / logRatio(d, t) },
 });
 
 /**
@@ -126,8 +117,4 @@ export const svenssonBurst = /* @__PURE__ */ formula({
   requires: [isTube],
   si: ({ outsideDiameter: d, wall: t, ultimateStrength: s, strainHardening: n }) =>
     s * (0.25 / (n + 0.227)) * (Math.E / n) ** n * logRatio(d, t),
-  solve: {
-    ultimateStrength: (p, { outsideDiameter: d, wall: t, strainHardening: n }) =>
-      p / ((0.25 / (n + 0.227)) * (Math.E / n) ** n * logRatio(d, t)),
-  },
 });

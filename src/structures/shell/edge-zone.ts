@@ -24,10 +24,6 @@ export const edgeLength = /* @__PURE__ */ formula({
       radius / wall >= 5 || 'shell theory is rough below r/t = 5: take the growth as not reduced',
   ],
   si: ({ radius, wall, poissonRatio }) => Math.sqrt(radius * wall) / (3 * (1 - poissonRatio ** 2)) ** 0.25,
-  solve: {
-    radius: (zone, { wall, poissonRatio }) => (zone ** 2 * Math.sqrt(3 * (1 - poissonRatio ** 2))) / wall,
-    wall: (zone, { radius, poissonRatio }) => (zone ** 2 * Math.sqrt(3 * (1 - poissonRatio ** 2))) / radius,
-  },
 });
 
 /**

@@ -87,12 +87,6 @@ export const thinRadialGrowthOpen = /* @__PURE__ */ formula({
   example: { pressure: '7 MPa', radius: '40 mm', wall: '3 mm', elasticModulus: '70 GPa' },
   valid: [({ radius, wall }) => radius / wall >= 10 || 'the wall is not thin (r/t < 10): use radialGrowth'],
   si: ({ pressure, radius, wall, elasticModulus }) => (pressure * radius * radius) / (elasticModulus * wall),
-  solve: {
-    pressure: (growth, { radius, wall, elasticModulus }) =>
-      (growth * elasticModulus * wall) / (radius * radius),
-    wall: (growth, { pressure, radius, elasticModulus }) =>
-      (pressure * radius * radius) / (elasticModulus * growth),
-  },
 });
 
 /**

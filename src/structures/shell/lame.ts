@@ -126,11 +126,6 @@ export const lameLongitudinalStress = /* @__PURE__ */ formula({
   example: { pressure: '1000 psi', insideRadius: '1.5 in', outsideRadius: '1.75 in' },
   requires: [isWall],
   si: constant,
-  solve: {
-    pressure: (sigma, { externalPressure, insideRadius, outsideRadius }) =>
-      (sigma * squares({ insideRadius, outsideRadius }) + externalPressure * outsideRadius * outsideRadius) /
-      (insideRadius * insideRadius),
-  },
 });
 
 /**

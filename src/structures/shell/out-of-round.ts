@@ -39,14 +39,6 @@ export const outOfRoundStress = /* @__PURE__ */ formula({
     const stiffening = (4 * pressure * (1 - poissonRatio ** 2) * (meanRadius / wall) ** 3) / elasticModulus;
     return (1.5 * pressure * meanRadius * ovality) / (wall * wall * (1 + stiffening));
   },
-  solve: {
-    ovality: (sigma, { pressure, meanRadius, wall, elasticModulus, poissonRatio }) =>
-      (sigma *
-        wall *
-        wall *
-        (1 + (4 * pressure * (1 - poissonRatio ** 2) * (meanRadius / wall) ** 3) / elasticModulus)) /
-      (1.5 * pressure * meanRadius),
-  },
 });
 
 /**

@@ -19,9 +19,6 @@ export const thermalGrowth = /* @__PURE__ */ formula({
   output: length('ΔD', 'growth', {}),
   example: { dimension: '76.2 mm', expansion: '23.6e-6 1/K', rise: '80 delta_K' },
   si: ({ dimension, expansion, rise }) => expansion * dimension * rise,
-  solve: {
-    rise: (growth, { dimension, expansion }) => growth / (expansion * dimension),
-  },
 });
 
 /**
@@ -45,8 +42,4 @@ export const thermalWallStress = /* @__PURE__ */ formula({
   example: { elasticModulus: '70 GPa', expansion: '23.6e-6 1/K', rise: '50 delta_K', poissonRatio: 0.33 },
   si: ({ elasticModulus, expansion, rise, poissonRatio }) =>
     (elasticModulus * expansion * rise) / (2 * (1 - poissonRatio)),
-  solve: {
-    rise: (sigma, { elasticModulus, expansion, poissonRatio }) =>
-      (2 * (1 - poissonRatio) * sigma) / (elasticModulus * expansion),
-  },
 });

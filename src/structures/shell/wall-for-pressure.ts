@@ -62,10 +62,6 @@ export const wallFromOutsideRadius = /* @__PURE__ */ formula({
   valid: [thick],
   si: ({ pressure: p, outsideRadius, allowable: s, efficiency: e = 1 }) =>
     (p * outsideRadius) / (s * e + 0.4 * p),
-  solve: {
-    pressure: (t, { outsideRadius, allowable: s, efficiency: e }) => (s * e * t) / (outsideRadius - 0.4 * t),
-    outsideRadius: (t, { pressure: p, allowable: s, efficiency: e }) => (t * (s * e + 0.4 * p)) / p,
-  },
 });
 
 /**
@@ -83,11 +79,6 @@ export const wallForEndForce = /* @__PURE__ */ formula({
   example: { pressure: '1000 psi', insideRadius: '1.5 in', allowable: '10900 psi', efficiency: 1 },
   si: ({ pressure: p, insideRadius, allowable: s, efficiency: e = 1 }) =>
     (p * insideRadius) / (2 * s * e + 0.4 * p),
-  solve: {
-    pressure: (t, { insideRadius, allowable: s, efficiency: e }) =>
-      (2 * s * e * t) / (insideRadius - 0.4 * t),
-    insideRadius: (t, { pressure: p, allowable: s, efficiency: e }) => (t * (2 * s * e + 0.4 * p)) / p,
-  },
 });
 
 /**
@@ -106,11 +97,6 @@ export const wallForEndForceFromOutsideRadius = /* @__PURE__ */ formula({
   example: { pressure: '1000 psi', outsideRadius: '1.75 in', allowable: '10900 psi', efficiency: 1 },
   si: ({ pressure: p, outsideRadius, allowable: s, efficiency: e = 1 }) =>
     (p * outsideRadius) / (2 * s * e + 1.4 * p),
-  solve: {
-    pressure: (t, { outsideRadius, allowable: s, efficiency: e }) =>
-      (2 * s * e * t) / (outsideRadius - 1.4 * t),
-    outsideRadius: (t, { pressure: p, allowable: s, efficiency: e }) => (t * (2 * s * e + 1.4 * p)) / p,
-  },
 });
 
 /**
@@ -136,8 +122,4 @@ export const dot3alWallStress = /* @__PURE__ */ formula({
   ],
   si: ({ pressure: p, outsideDiameter: d, insideDiameter: b }) =>
     (p * (1.3 * d * d + 0.4 * b * b)) / ((d - b) * (d + b)),
-  solve: {
-    pressure: (s, { outsideDiameter: d, insideDiameter: b }) =>
-      (s * (d - b) * (d + b)) / (1.3 * d * d + 0.4 * b * b),
-  },
 });

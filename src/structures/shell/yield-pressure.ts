@@ -38,9 +38,6 @@ export const yieldPressure = /* @__PURE__ */ formula({
   example: { yieldStrength: '241 MPa', insideRadius: '38.1 mm', outsideRadius: '44.45 mm' },
   requires: [isWall],
   si: ({ yieldStrength, ...r }) => (yieldStrength * squares(r)) / (Math.sqrt(3) * r.outsideRadius ** 2),
-  solve: {
-    yieldStrength: (p, r) => (p * Math.sqrt(3) * r.outsideRadius ** 2) / squares(r),
-  },
 });
 
 /**
@@ -60,9 +57,6 @@ export const hoopYieldPressure = /* @__PURE__ */ formula({
   requires: [isWall],
   si: ({ yieldStrength, ...r }) =>
     (yieldStrength * squares(r)) / (r.outsideRadius ** 2 + r.insideRadius ** 2),
-  solve: {
-    yieldStrength: (p, r) => (p * (r.outsideRadius ** 2 + r.insideRadius ** 2)) / squares(r),
-  },
 });
 
 /**
@@ -81,10 +75,6 @@ export const collapsePressure = /* @__PURE__ */ formula({
   requires: [isWall],
   si: ({ yieldStrength, insideRadius: a, outsideRadius: b }) =>
     (2 / Math.sqrt(3)) * yieldStrength * Math.log1p((b - a) / a),
-  solve: {
-    yieldStrength: (p, { insideRadius: a, outsideRadius: b }) =>
-      (p * Math.sqrt(3)) / (2 * Math.log1p((b - a) / a)),
-  },
 });
 
 /** Yield pressures of a case at its temperature. */

@@ -17,11 +17,7 @@ const inputs = {
   diameter: length('d', 'nominal diameter of the thread', { example: '6 mm' }),
 };
 
-/**
- * Preload of a bolt from its tightening torque.
- *
- * @example preloadFromTorque({ torque: '9.396 N*m', nutFactor: 0.18, diameter: '6 mm' }).in('N') // => 8700
- */
+/** @example preloadFromTorque({ torque: '9.396 N*m', nutFactor: 0.18, diameter: '6 mm' }).in('N') // => 8700 */
 export const preloadFromTorque = /* @__PURE__ */ formula({
   name: 'preloadFromTorque',
   title: 'Preload from tightening torque',
@@ -35,11 +31,6 @@ export const preloadFromTorque = /* @__PURE__ */ formula({
   output: force('F', 'preload'),
   example: { torque: '9.4 N*m', nutFactor: 0.2, diameter: '6 mm' },
   si: ({ torque: t, nutFactor, diameter }) => t / (nutFactor * diameter),
-  solve: {
-    torque: (preload, { nutFactor, diameter }) => preload * nutFactor * diameter,
-    nutFactor: (preload, { torque: t, diameter }) => t / (preload * diameter),
-    diameter: (preload, { torque: t, nutFactor }) => t / (preload * nutFactor),
-  },
 });
 
 const finishes = {

@@ -38,9 +38,6 @@ export const externalThreadShearArea = /* @__PURE__ */ formula({
   },
   requires: [({ pitch: p, internalMinorMax: k, externalPitchMin: e }) => overlapping(p, e - k)],
   si: ({ engagement: l, pitch: p, internalMinorMax: k, externalPitchMin: e }) => shearArea(l, p, k, e - k),
-  solve: {
-    engagement: (a, { pitch: p, internalMinorMax: k, externalPitchMin: e }) => a / shearArea(1, p, k, e - k),
-  },
 });
 
 /**
@@ -68,9 +65,6 @@ export const internalThreadShearArea = /* @__PURE__ */ formula({
   },
   requires: [({ pitch: p, externalMajorMin: d, internalPitchMax: e }) => overlapping(p, d - e)],
   si: ({ engagement: l, pitch: p, externalMajorMin: d, internalPitchMax: e }) => shearArea(l, p, d, d - e),
-  solve: {
-    engagement: (a, { pitch: p, externalMajorMin: d, internalPitchMax: e }) => a / shearArea(1, p, d, d - e),
-  },
 });
 
 /**
@@ -100,10 +94,6 @@ export const equalStrengthEngagement = /* @__PURE__ */ formula({
   requires: [({ pitch: p, internalMinorMax: k, externalPitchMin: e }) => overlapping(p, e - k)],
   si: ({ tensileStressArea: a, pitch: p, internalMinorMax: k, externalPitchMin: e }) =>
     (2 * a) / shearArea(1, p, k, e - k),
-  solve: {
-    tensileStressArea: (l, { pitch: p, internalMinorMax: k, externalPitchMin: e }) =>
-      shearArea(l, p, k, e - k) / 2,
-  },
 });
 
 /**
@@ -132,8 +122,4 @@ export const strippingRatio = /* @__PURE__ */ formula({
   },
   si: ({ externalArea, internalArea, screwStrength, holeStrength }) =>
     (externalArea * screwStrength) / (internalArea * holeStrength),
-  solve: {
-    holeStrength: (j, { externalArea, internalArea, screwStrength }) =>
-      (externalArea * screwStrength) / (internalArea * j),
-  },
 });

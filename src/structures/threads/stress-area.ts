@@ -25,11 +25,7 @@ export const tensileStressArea = /* @__PURE__ */ formula({
 });
 const metricStress = (13 * Math.sqrt(3)) / 24;
 
-/**
- * Tensile stress area of a unified (UNC, UNF) thread.
- *
- * @example unifiedStressArea({ diameter: '1/4 in', pitch: '1/20 in' }).in('in^2') // => 0.03182091806
- */
+/** @example unifiedStressArea({ diameter: '1/4 in', pitch: '1/20 in' }).in('in^2') // => 0.03182091806 */
 export const unifiedStressArea = /* @__PURE__ */ formula({
   name: 'unifiedStressArea',
   title: 'Tensile stress area of a unified inch thread',
@@ -63,5 +59,4 @@ export const rootArea = /* @__PURE__ */ formula({
   output: area('A_r', 'root area'),
   example: { rootDiameter: '8.16 mm' },
   si: ({ rootDiameter }) => (Math.PI / 4) * rootDiameter * rootDiameter,
-  solve: { rootDiameter: (root) => Math.sqrt((4 * root) / Math.PI) },
 });
