@@ -73,15 +73,13 @@ function takenApart(
 ): Edit {
   const whole = initializer.getText(source);
   const constants = pattern.elements.map((element) => {
-    if (
-      !ts.isBindingElement(element) ||
-      !ts.isIdentifier(element.name) ||
-      element.dotDotDotToken ||
-      element.initializer
-    )
+    if (!ts.isBindingElement(element) || !ts.isIdentifier(element.name) || element.initializer)
       throw new Error(`a pattern at module level holds plain names only: ${pattern.getText(source)}`);
-    const key = (element.propertyName ?? element.name).getText(source);
-    return `${element.name.text} = /* @__PURE__ */ (() => (${whole}).${key})()`;
+    const name = element.name.text;
+    const body = element.dotDotDotToken
+      ? `{ const ${pattern.getText(source)} = ${whole}; return ${name}; }`
+      : `(${whole}).${(element.propertyName ?? element.name).getText(source)}`;
+    return `${name} = /* @__PURE__ */ (() => ${body})()`;
   });
   return { from: pos, until: end, text: ` ${constants.join(', ')}` };
 }

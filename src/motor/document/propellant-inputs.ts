@@ -12,7 +12,6 @@ import {
   words,
 } from '../../units';
 import { inputOf } from '../../units/declare/plain-inputs';
-import type { ReadAs } from './document-types';
 
 // Wider than any solid propellant (engineering practice, no published source): a unit error is outside.
 const solid = { min: 500, max: 4000, worse: 'neither' } as const;
@@ -152,6 +151,3 @@ export const propellantInputs = /* @__PURE__ */ inputs(
   },
   { meaning: 'propellant' },
 );
-
-/** A propellant as parsed. */
-export type PropellantPart = ReadAs<typeof propellantInputs>;

@@ -1,11 +1,12 @@
 import type { Regression } from '../../ballistics';
+import { isRegression } from '../../ballistics/inputs';
 import { type Cell, instance, procedure } from '../../units';
 import { isReducedFiring } from '../given-firing';
 import { escaped, htmlTable } from './html-report';
 import { plotFiring } from './plot-firing';
 import { plotFlawEnvelope } from './plot-flaw-envelope';
 import { plotMargins } from './plot-margins';
-import { isRegression, plotRegression } from './plot-regression';
+import { plotRegression } from './plot-regression';
 import type { PlotSpec } from './plot-spec';
 import { report } from './report';
 import { isComparison, isFlawEnvelope, isMeop, isReportable, isReview, type Reportable } from './reportable';

@@ -7,12 +7,12 @@ declare class VegaView {
   finalize(): unknown;
 }
 
-interface Vega {
+export interface Vega {
   parse(spec: object): object;
   readonly View: typeof VegaView;
 }
 
-interface VegaLite {
+export interface VegaLite {
   compile(spec: object): { readonly spec: object };
 }
 

@@ -1,4 +1,5 @@
 import type { Regression } from '../../ballistics';
+import { isRegression } from '../../ballistics/inputs';
 import { choice, instance, MeopError, optional, procedure, type Values } from '../../units';
 import { width } from './plot-inputs';
 import {
@@ -11,10 +12,6 @@ import {
   seriesDashes,
 } from './plot-spec';
 import { thinTrace } from './thin-trace';
-
-/** True for the regression of a grain. */
-export const isRegression = (value: unknown): value is Regression =>
-  typeof value === 'object' && value !== null && 'wallExposure' in value && 'burningArea' in value;
 
 type Named = Readonly<Record<string, Regression>>;
 
