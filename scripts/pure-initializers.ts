@@ -60,7 +60,11 @@ function classEdits(statement: ts.ClassDeclaration, source: ts.SourceFile): Edit
       until: keyword.getStart(source),
       text: `${exported}const ${name} = /* @__PURE__ */ (() => { `,
     },
-    { from: statement.end, until: statement.end, text: ` return ${name}; })();` },
+    {
+      from: statement.end,
+      until: statement.end,
+      text: ` return Object.defineProperty(${name}, 'name', { value: '${name}' }); })();`,
+    },
   ];
 }
 

@@ -51,7 +51,9 @@ export function trimmedDecimal(text: string, users: readonly string[]): string {
   const clone = functions.get('clone')?.body;
   if (methods.length < 50 || clone === undefined)
     throw new Error('decimal.js is laid out otherwise than expected');
-  const statics = clone.statements.flatMap((statement) => memberOf(statement, 'Decimal') ?? []);
+  const statics = clone.statements
+    .flatMap((statement) => memberOf(statement, 'Decimal') ?? [])
+    .filter(({ value }) => ts.isIdentifier(value) && functions.has(value.text));
 
   const droppable = new Set<ts.Node>([...methods, ...statics].map(({ statement }) => statement));
   const reached = new Set<string>(

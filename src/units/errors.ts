@@ -52,7 +52,6 @@ export class MeopError extends Error {
   at(procedure: string, path: string): MeopError {
     return remade(this.#facts, procedure, path);
   }
-  static override readonly name: string = 'MeopError'; // whatever a bundler calls the class
   static override [Symbol.hasInstance](value: unknown): boolean {
     return typeof value === 'object' && value !== null && mark in value;
   }

@@ -194,9 +194,9 @@ describe('the command', () => {
     expect(command.run([], 'predict(demoMotor()).end')).toEqual({ code: 0, out: 'burned out\n', err: '' });
     expect(command.run([], "q('1 furlong')").code).toBe(1);
     expect(command.run([], "Promise.resolve(q('1 in'))")).toEqual({ code: 0, out: '1 in\n', err: '' });
-    expect(command.run([], "Promise.reject(new MeopError('x', 'not this time'))").err).toBe(
-      'not this time\n',
-    );
+    expect(
+      command.run([], "Promise.reject(new MeopError({ code: 'x', problem: 'not this time' }))").err,
+    ).toBe('not this time.\n');
   });
 
   test('a reader that has seen enough is no failure', () => {

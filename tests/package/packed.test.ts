@@ -76,7 +76,7 @@ describe('the packed library, installed in an empty folder', () => {
 
   test('every unit has the size that it has in the sources, though decimal.js was trimmed', () => {
     const units = namedKinds().flatMap((kind) => unitNames(kind).map((unit) => [kind, unit] as const));
-    expect(units.length).toBeGreaterThan(300);
+    expect(units.length).toBeGreaterThan(250);
     const program = `import { quantity } from 'meop/units';
       const units = JSON.parse(process.argv[2]);
       console.log(JSON.stringify(units.map(([kind, unit]) => quantity(kind, '1 ' + unit).si)));`;
@@ -96,7 +96,7 @@ describe('the packed library, installed in an empty folder', () => {
     ];
     expect(declared.length).toBeGreaterThan(190);
     const shown = new Set(
-      [...text.matchAll(/ \* Source: .*\n(?: \*.*\n)* \*\/\n(?:export )?declare const (\w+):/g)].map(
+      [...text.matchAll(/ \* Source: (?:(?!\*\/)[\s\S])*\*\/\n(?:export )?declare const (\w+):/g)].map(
         ([, name]) => name,
       ),
     );
@@ -149,7 +149,7 @@ describe('the packed library, installed in an empty folder', () => {
     expect(() => run(meop, [], packed.folder, process.env, "q('1 furlong')")).toThrow(
       "unknown unit 'furlong'",
     );
-    expect(() => run(meop, ['--nonsense'], packed.folder)).toThrow('is not understood');
+    expect(() => run(meop, ['--nonsense'], packed.folder)).toThrow("unknown command '--nonsense'");
     expect(run(meop, ['--help'], packed.folder)).toContain('Exit codes');
   });
 

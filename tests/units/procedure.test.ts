@@ -87,8 +87,8 @@ describe('a procedure', () => {
       ].join('\n'),
     ));
   it('is found by its words and by the synonyms of its inputs', () => {
-    expect(calculations('review of a tube').map(({ id }) => id)).toEqual(['reviewTube']);
-    expect(calculations('caliber').map(({ id }) => id)).toEqual(['reviewTube']);
+    expect(calculations('review of a tube').map(({ id }) => id)).toContain('reviewTube');
+    expect(calculations('caliber').map(({ id }) => id)).toContain('reviewTube');
     expect(String(calculations('no such thing'))).toBe("no calculation contains 'no such thing'");
   });
   it('writes itself out, with its steps', () => {
