@@ -43,10 +43,10 @@ export class MeopError extends Error {
   get statement(): string {
     return errorStatement(this.#facts);
   }
-  /** The same error as reported by the calling calculation: under its name, below the path of its field. */
-  within(procedure: string, path?: string): MeopError {
+  /** The same error as reported by the calling calculation: under its name, below the path of its field, with a fix if it has none. */
+  within(procedure: string, path?: string, remedy?: string): MeopError {
     const places = [path, this.path].filter((place) => place !== undefined && place !== '');
-    return remade(this.#facts, procedure, places.join('.'));
+    return remade({ ...this.#facts, remedy: this.remedy ?? remedy }, procedure, places.join('.'));
   }
   /** The same error at another path. */
   at(procedure: string, path: string): MeopError {

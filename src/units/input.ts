@@ -2,7 +2,7 @@ import { MeopError } from './errors';
 import { accepts } from './kind-rules';
 import type { NamedKind } from './kinds';
 import { parse, type SiInput } from './parse';
-import { article, wrongKind } from './quantity-error';
+import { article, unitRemedy, wrongKind } from './quantity-error';
 import { isQuantity } from './quantity-mark';
 import { shownUnits } from './shown-unit';
 import { unitFor, unitOf } from './unit';
@@ -19,7 +19,7 @@ export function readInput(kind: NamedKind, path: string, value: unknown, procedu
     try {
       return parse(value, kind);
     } catch (error) {
-      throw error instanceof MeopError ? error.within(procedure, path) : error;
+      throw error instanceof MeopError ? error.within(procedure, path, unitRemedy(kind)) : error;
     }
   }
   const number = isQuantity(value) ? value.si : value;

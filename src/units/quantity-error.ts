@@ -32,10 +32,16 @@ export function remedyFor(given: Kind, wanted: Kind): string {
   const beyond = dimensionOfKind(wanted).key - dimensionOfKind(given).key;
   if (beyond === dimensionOfKind('acceleration').key && dimensionOfKind(given).exponents[1])
     return 'Write lbf or kgf, since lb and kg are masses';
-  if (wanted === 'dimensionless') return 'Write a plain number';
-  const units = shownUnits(wanted).map((unit) => unit.text);
-  return `Use a unit such as ${units.join(' or ')}`;
+  return unitRemedy(wanted);
 }
+
+/** Units that a kind is written in. */
+export const unitRemedy = (kind: Kind): string =>
+  kind === 'dimensionless'
+    ? 'Write a plain number'
+    : `Use a unit such as ${shownUnits(kind)
+        .map((unit) => unit.text)
+        .join(' or ')}`;
 
 /** A value of the wrong kind: `pressure must be a gauge pressure, got '1000 mm' (a length).` */
 export function wrongKind(given: unknown, wanted: Kind, path?: string, procedure?: string): MeopError {
