@@ -157,8 +157,8 @@ describe('the packed library, installed in an empty folder', () => {
     const program = "const t = performance.now(); await import('meop'); console.log(performance.now() - t);";
     writeFileSync(join(packed.folder, 'time-all.mjs'), program);
     const times = Array.from({ length: 7 }, () => Number(run('node', ['time-all.mjs'], packed.folder)));
-    // 60 ms on a quiet machine; the rest is room for a busy one.
-    expect(Math.min(...times)).toBeLessThan(90);
+    // 80 ms on a quiet machine, half of it reading the text; the rest is room for a busy one.
+    expect(Math.min(...times)).toBeLessThan(130);
   });
 
   test('many firings run on threads and give the bits of a plain loop', () => {
