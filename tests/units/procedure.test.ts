@@ -80,7 +80,7 @@ describe('a procedure', () => {
         'reviewTube: Review of a tube',
         '  pressure  p  gauge pressure (MPa), at least 0 MPa  pressure',
         '  radius    r  length (mm), above 0 mm               radius',
-        '  wall      t  length (mm), above 0 mm               wall; assumed 0.002 in SI where left out',
+        '  wall      t  length (mm), above 0 mm               wall; assumed 2 mm where left out',
         '  gives the stress of the tube',
         '  source: made for this test',
         "  reviewTube({ pressure: '10 MPa', radius: '20 mm' })",

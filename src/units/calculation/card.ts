@@ -29,17 +29,16 @@ export function inputRows(inputs: Inputs, indent = ''): readonly (readonly strin
 }
 
 function row(field: string, input: Input): readonly string[] {
-  const standard = isParameter(input) && input.standard !== undefined ? `${input.standard} in SI` : undefined;
   const absent = {
-    required: '',
-    optional: '; may be left out',
-    standard: `; assumed ${standard ?? 'as usual'} where left out`,
+    required: () => '',
+    optional: () => '; may be left out',
+    standard: () => `; assumed ${code(input.absent())} where left out`,
   };
   return [
     field,
     isParameter(input) ? input.symbol : '',
     input.takes(),
-    `${input.meaning}${absent[input.need]}`,
+    `${input.meaning}${absent[input.need]()}`,
   ];
 }
 
