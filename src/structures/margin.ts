@@ -48,12 +48,6 @@ const definition =
 const factor = /* @__PURE__ */ ratio('FS', 'factor of safety', { above: 0 });
 const output = /* @__PURE__ */ ratio('MS', 'margin of safety');
 const marginSi = ({ applied, allowable, factor: fs }: Compared): number => allowable / (fs * applied) - 1;
-const solved = {
-  applied: (margin: number, { allowable, factor: fs }: Compared) => allowable / (fs * (1 + margin)),
-  allowable: (margin: number, { applied, factor: fs }: Compared) => (1 + margin) * fs * applied,
-  factor: (margin: number, { applied, allowable }: Compared) => allowable / (applied * (1 + margin)),
-};
-
 /**
  * Margin of safety of a stress; required ≥ 0. {@link margin} takes quantities of any one kind.
  *
@@ -72,7 +66,6 @@ export const marginOfSafety = /* @__PURE__ */ formula({
   output,
   example: { applied: '20000 psi', allowable: '42000 psi', factor: 1.5 },
   si: marginSi,
-  solve: solved,
 });
 
 /** @example loadMarginOfSafety({ applied: '10 kN', allowable: '30 kN', factor: 2 }) // => 0.5 */
@@ -89,7 +82,6 @@ export const loadMarginOfSafety = /* @__PURE__ */ formula({
   output,
   example: { applied: '10 kN', allowable: '30 kN', factor: 2 },
   si: marginSi,
-  solve: solved,
 });
 
 /** @example pressureMarginOfSafety({ applied: '7 MPa', allowable: '21 MPa', factor: 2 }) // => 0.5 */
@@ -106,7 +98,6 @@ export const pressureMarginOfSafety = /* @__PURE__ */ formula({
   output,
   example: { applied: '7 MPa', allowable: '21 MPa', factor: 2 },
   si: marginSi,
-  solve: solved,
 });
 
 const isMargin = (value: unknown): boolean =>

@@ -102,7 +102,7 @@ describe('tolerances of the hardware', () => {
     ],
     ['stand.members.length', 'stand: buckling of a member'],
     ['stand.members.secondMoment', 'stand: buckling of a member'],
-    ['stand.anchors.weight', 'stand: pull on an anchor'],
+    ['stand.anchors.weight', 'stand: anchor uplift'],
     ['stand.restraint.slack', 'restraint: wire rope with terminations'],
     ['stand.restraint.ropeLength', 'restraint: wire rope with terminations'],
     ['stand.restraint.shackle', 'restraint: shackle'],

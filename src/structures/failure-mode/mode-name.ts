@@ -54,7 +54,7 @@ const names = {
   'insert-hoop': 'hoop tension, unsupported, full chamber pressure at the throat',
   // Stand and restraint.
   'member-buckling': 'buckling of a member',
-  'stand-anchor-pull': 'pull on an anchor',
+  'stand-anchor-pull': 'anchor uplift',
   'rope-tension': 'wire rope with terminations',
   'shackle-load': 'shackle',
   'anchor-bolt-shear': 'anchor bolt, shear',
