@@ -31,13 +31,14 @@ export type { PeakSensitivity } from './meop/sensitivity';
 export type { FlawSet } from './motor-grain';
 export * from './output';
 export { predict } from './predict';
+export type { PartCheck, Unjudged } from './review/part-review';
 export { review } from './review/review';
+export type { ReviewCheck } from './review/review-check';
 export { reviewProblems } from './review/review-problems';
 export type {
   FaceSealReview,
   InstrumentReview,
   Review,
-  ReviewCheck,
   SealReview,
 } from './review/review-result';
 export type { ReviewVerdict } from './review/verdict';

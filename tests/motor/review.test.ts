@@ -20,7 +20,7 @@ describe('review', () => {
   test('the sound demo motor holds; the cracked one does not, and its transducer saturates', () => {
     expect(sound.passes).toBe(true);
     expect(sound.sealsHold).toBe(true);
-    expect([sound.verdict, sound.notEvaluated]).toEqual(['satisfied', []]);
+    expect([sound.verdict, sound.unjudged]).toEqual(['satisfied', []]);
     expect(cracked.verdict).toBe('fails');
     expect(sound.instruments.every(({ passes }) => passes)).toBe(true);
     expect(cracked.passes).toBe(false);
@@ -144,10 +144,11 @@ describe('review', () => {
   test('what the document does not say is said: no part is judged in silence', () => {
     const { closures: _, stand: __, instruments: ___, factors: ____, ...rest } = demoMotor();
     const bare = review(rest);
-    const said = [...bare.cautions, ...bare.assumptions].join('\n');
+    const unjudged = bare.unjudged.map(({ reason }) => reason);
+    const said = [...bare.cautions, ...bare.assumptions, ...unjudged].join('\n');
     for (const what of [
-      'head closure not specified',
-      'aft closure not specified',
+      'closures.head not specified',
+      'closures.aft not specified',
       'Stand not specified',
       'Instruments not specified',
       'factors.set not specified',
@@ -155,14 +156,22 @@ describe('review', () => {
       expect(said).toContain(what);
     expect(bare.margins.every(({ part }) => part === 'case' || part === 'throat-insert')).toBe(true);
     expect([bare.passes, bare.verdict]).toEqual([true, 'not fully evaluated']);
-    expect(bare.notEvaluated).toEqual(['head-closure', 'head-joint', 'aft-closure', 'aft-joint']);
+    expect(bare.unjudged.map(({ part }) => part)).toEqual([
+      'head-closure',
+      'head-joint',
+      'aft-closure',
+      'aft-joint',
+    ]);
     const { nozzle } = demoMotor();
     const { insert: _____, ...plain } = nozzle;
     const without = review({ ...demoMotor(), nozzle: plain });
-    expect([without.verdict, without.notEvaluated]).toEqual(['not fully evaluated', ['throat-insert']]);
+    expect([without.verdict, without.unjudged.map(({ part }) => part)]).toEqual([
+      'not fully evaluated',
+      ['throat-insert'],
+    ]);
     const { headline } = JSON.parse(report(without, { format: 'json' }));
     expect(headline).toContain('Review: not fully evaluated. All evaluated margins');
-    expect(headline).toContain('Not evaluated: throat insert; see the cautions.');
+    expect(headline).toContain('Not evaluated: throat insert; see the list');
   });
 
   test('margins fall where the pressure rises and where the wall gets hotter', () => {

@@ -1,4 +1,5 @@
-import type { Review, ReviewCheck } from '../review/review-result';
+import type { ReviewCheck } from '../review/review-check';
+import type { Review } from '../review/review-result';
 import { allSeals } from '../review/seal-review';
 import {
   facts,

@@ -1,8 +1,8 @@
 import { partName } from '../../structures';
-import { partAt } from '../../structures/failure-mode/part-name';
 import type { MotorComparison } from '../compare/comparison';
 import type { Review } from '../review/review-result';
 import type { ReviewVerdict } from '../review/verdict';
+import { checkSection, unjudgedSection } from './check-section';
 import { comparisonVerdict } from './comparison-section';
 import {
   type ReportContent,
@@ -60,6 +60,8 @@ export function reviewContent(
       ...pressureSection(review),
       ...marginSection(review),
       ...failureSection(review),
+      ...checkSection(review),
+      ...unjudgedSection(review),
       ...firingSection(review, summary),
       ...grainSection(review),
       ...sealSection(review),
@@ -100,9 +102,8 @@ function headline(review: Review): string {
   const { id, part, mode, marginOfSafety } = governing;
   const [first] = failureOrder;
   const isSame = first?.part === part && first.id === id;
-  const missing = missingClosures(review);
-  const others = othersNotEvaluated(review);
-  const isComplete = review.notEvaluated.length === 0;
+  const parts = [...new Set(review.unjudged.map((one) => partName(one.part)))];
+  const isComplete = parts.length === 0;
   return [
     `Review: ${review.verdict}.`,
     review.passes
@@ -114,30 +115,13 @@ function headline(review: Review): string {
       : [
           `With increasing pressure ${isSame ? 'this mode also fails first' : `${partName(first.part)}, ${first.mode}, fails first`}, at ${first.failurePressure} (${first.meopRatio.toFixed(2)} × MEOP, no factor of safety).`,
         ]),
-    ...(missing.length === 0
-      ? []
-      : [
-          `Not evaluated, because the document does not describe them: ${missing.join(' and ')}, with joint and seals.`,
-        ]),
-    ...(others.length === 0 ? [] : [`Not evaluated: ${others.join(' and ')}; see the cautions.`]),
+    ...(isComplete ? [] : [`Not evaluated: ${parts.join(', ')}; see the list of what is not evaluated.`]),
+    ...(review.checks.every(({ passes }) => passes) ? [] : ['A check of a part is not satisfied.']),
     ...(review.sealsHold ? [] : ['A seal check is not satisfied.']),
     ...(review.flow.every(({ passes }) => passes) ? [] : ['A port flow limit is exceeded.']),
     ...(review.instruments.every(({ passes }) => passes) ? [] : ['An instrument range is not sufficient.']),
   ].join(' ');
 }
-
-/** Ends of the pressure vessel that the document does not describe, and that are therefore not evaluated. */
-const missingClosures = ({ motor }: Review): readonly string[] =>
-  (['head', 'aft'] as const)
-    .filter((end) => motor.closures?.[end] === undefined)
-    .map((end) => `${end} closure`);
-
-/** Other parts that bear pressure and could not be evaluated. */
-const othersNotEvaluated = ({ motor, notEvaluated }: Review): readonly string[] =>
-  notEvaluated.flatMap((part) => {
-    const { end } = partAt(part);
-    return end !== undefined && motor.closures?.[end] === undefined ? [] : [partName(part)];
-  });
 
 function headlineVerdict({ governing, verdict }: Review): Verdict {
   if (verdict === 'fails' || governing === undefined) return 'fail';

@@ -1,14 +1,10 @@
-import type {
-  FailureMargin,
-  JointReview,
-  RetainingRingReview,
-  ThreadedClosureReview,
-} from '../../structures';
+import type { JointReview, RetainingRingReview, ThreadedClosureReview } from '../../structures';
 import type { Quantity } from '../../units';
 import type { Motor } from '../document';
-import { linesOf, type PartLine } from '../part-lines';
+import { linesOf } from '../part-lines';
 import type { MotorSettings } from '../settings';
 import { type Closure, closureHeat } from './closure-heat';
+import { type PartReview, partReview } from './part-review';
 import { plateMargins } from './plate-margins';
 import { worstJoint } from './worst-joint';
 import { worstRing } from './worst-ring';
@@ -21,12 +17,6 @@ export interface Retention {
   readonly thread?: ThreadedClosureReview;
 }
 
-/** A closure at MEOP. */
-export interface RetentionReview extends Retention {
-  readonly margins: readonly FailureMargin[];
-  readonly cautions: readonly PartLine[];
-}
-
 /** Evaluates the plate of a closure and its retention at MEOP. */
 export function closureMargins(
   motor: Motor,
@@ -34,7 +24,7 @@ export function closureMargins(
   closure: Closure,
   meop: Quantity<'gauge pressure'>,
   settings: MotorSettings,
-): RetentionReview {
+): PartReview & Retention {
   const [atJoint, atClosure] = [`${end}-joint`, `${end}-closure`] as const;
   const { joint, retainingRing, thread } = closure;
   const held = { motor, part: atJoint, meop, settings };
@@ -50,14 +40,14 @@ export function closureMargins(
     motor.case.wallTemperature !== undefined &&
     closure.temperature === undefined &&
     closureHeat(motor, closure) === undefined;
-  return {
-    ...retention,
+  const found = partReview({
     margins: [
       ...(bolts?.modes ?? []),
       ...(ring?.margins ?? []),
       ...(screwed?.margins ?? []),
       ...plate.margins,
     ],
+    unjudged: plate.unjudged.map((reason) => ({ part: atClosure, reason })),
     cautions: [
       ...linesOf(
         atJoint,
@@ -72,5 +62,6 @@ export function closureMargins(
           : []),
       ]),
     ],
-  };
+  });
+  return { ...found, ...retention };
 }

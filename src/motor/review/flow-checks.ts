@@ -4,7 +4,7 @@ import type { MeopCase } from '../meop/meop-result';
 import type { RegressionCache } from '../regression-cache';
 import type { MotorSettings } from '../settings';
 import { leastPort } from './least-port';
-import type { ReviewCheck } from './review-result';
+import type { ReviewCheck } from './review-check';
 
 /**
  * Checks the flow through port and nozzle in the worst case. The worst-case throat is at its minimum and the bore

@@ -1,52 +1,47 @@
-import { type FailureMargin, lameHoopStress, type StressDatum } from '../../structures';
+import { lameHoopStress, type StressDatum } from '../../structures';
 import { checkedStep, given } from '../../structures/failure-mode/calculation';
 import { failureMargin } from '../../structures/failure-mode/failure-margin';
 import { MeopError, type Quantity, unitFor } from '../../units';
 import type { Motor } from '../document';
-import { linesOf, type PartLine } from '../part-lines';
-import type { MotorSettings } from '../settings';
+import { linesOf } from '../part-lines';
+import { type PartConditions, type PartReview, partReview } from './part-review';
 
 /**
  * Evaluates the throat insert as a ring without external support, which is conservative for an insert in a
  * housing.
  */
-export function insertMargins(
-  motor: Motor,
-  meop: Quantity<'gauge pressure'>,
-  { factors }: MotorSettings,
-): { readonly margins: readonly FailureMargin[]; readonly cautions: readonly PartLine[] } {
+export const insertMargins = (conditions: PartConditions): PartReview =>
+  conditions.attempt([['nozzle', 'insert'], ['nozzle']], () => hoopOf(conditions)) ?? partReview({});
+
+const unjudged = (reason: string): PartReview =>
+  partReview({ unjudged: [{ part: 'throat-insert', reason }] });
+
+function hoopOf({ motor, pressure, settings: { factors } }: PartConditions): PartReview {
   const { insert, throatDiameter } = motor.nozzle;
-  if (insert === undefined)
-    return {
-      margins: [],
-      cautions: [{ text: 'Throat insert not specified; its strength is not evaluated.' }],
-    };
+  if (insert === undefined) return unjudged('nozzle.insert not specified; its strength is not evaluated.');
   const strength = strengthOf(insert);
   if (strength === undefined)
-    return {
-      margins: [],
-      cautions: linesOf('throat-insert', [
-        `${insert.material.name} has no tensile strength. Specify nozzle.insert.tensileStrength.`,
-      ]),
-    };
+    return unjudged(
+      `${insert.material.name} has no tensile strength; the insert is not evaluated. Specify nozzle.insert.tensileStrength.`,
+    );
   const insideRadius = throatDiameter.value.per(2);
   const outsideRadius = insert.outsideDiameter.value.per(2);
   try {
-    return {
+    return partReview({
       margins: [
         failureMargin({
           id: 'insert-hoop',
           part: 'throat-insert',
           limit: 'ultimate',
           calculation: checkedStep(lameHoopStress, {
-            pressure: meop,
+            pressure,
             insideRadius,
             outsideRadius,
             radius: insideRadius,
           }),
           allowable: given('stress', strength.value.si),
           factor: factors.ultimateFactor,
-          pressure: meop.si,
+          pressure: pressure.si,
           unit: unitFor('stress', 'MPa'),
           sources: [`strength: ${strength.source}`],
           cautions: strength.cautions,
@@ -55,10 +50,9 @@ export function insertMargins(
       cautions: linesOf('throat-insert', [
         'Thermal stress is not evaluated. Graphite cracks from thermal stress more often than from pressure.',
       ]),
-    };
+    });
   } catch (error) {
-    if (error instanceof MeopError)
-      return { margins: [], cautions: linesOf('throat-insert', [`Not evaluated: ${error.statement}`]) };
+    if (error instanceof MeopError) return unjudged(`Not evaluated: ${error.statement}`);
     throw error;
   }
 }

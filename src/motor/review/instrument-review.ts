@@ -3,7 +3,8 @@ import { fromSiValue, type Quantity, unitOf } from '../../units';
 import type { Motor } from '../document';
 import type { Meop } from '../meop/meop-result';
 import type { MotorSettings } from '../settings';
-import type { InstrumentReview, ReviewCheck } from './review-result';
+import type { ReviewCheck } from './review-check';
+import type { InstrumentReview } from './review-result';
 
 type Instrument = NonNullable<Motor['instruments']>[number];
 

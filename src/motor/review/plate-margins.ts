@@ -10,11 +10,16 @@ import { pressureAreaDiameter } from './worst-sizes';
 /** Evaluates the plate of a closure at MEOP. */
 export function plateMargins({ motor, part, closure, meop, settings: { factors } }: ClosureAtMeop<Closure>): {
   readonly margins: readonly FailureMargin[];
+  readonly unjudged: readonly string[];
   readonly cautions: readonly string[];
 } {
   const { material, edgeSupport, opening } = closure;
   if (material.poissonRatio === undefined)
-    return { margins: [], cautions: [`${material.name} has no poissonRatio. The plate is not evaluated.`] };
+    return {
+      margins: [],
+      unjudged: [`${material.name} has no poissonRatio; the plate is not evaluated.`],
+      cautions: [],
+    };
   const { stress, cautions } = plateStress(edgeSupport, {
     pressure: fromSiValue<'pressure difference'>(meop.si, 'pressure difference', unitOf(meop.unit)),
     radius: pressureAreaDiameter(motor, closure).per(2),
@@ -46,11 +51,8 @@ export function plateMargins({ motor, part, closure, meop, settings: { factors }
   });
   return {
     margins,
-    cautions: [
-      ...cautions,
-      ...(margins.length === 0
-        ? [`${material.name} has no minimum strength. The plate is not evaluated.`]
-        : []),
-    ],
+    unjudged:
+      margins.length === 0 ? [`${material.name} has no minimum strength; the plate is not evaluated.`] : [],
+    cautions,
   };
 }

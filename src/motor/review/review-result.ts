@@ -5,7 +5,6 @@ import type {
   FailureSequenceEntry,
   JointReview,
   ORingGland,
-  PartId,
   RetainingRingReview,
   RopeRestraint,
   ThreadedClosureReview,
@@ -13,18 +12,9 @@ import type {
 import type { Quantity } from '../../units';
 import type { Motor } from '../document';
 import type { Meop } from '../meop/meop-result';
+import type { PartCheck, Unjudged } from './part-review';
+import type { ReviewCheck } from './review-check';
 import type { ReviewVerdict } from './verdict';
-
-/** A check without a margin of safety. */
-export interface ReviewCheck {
-  readonly check: string;
-  readonly passes: boolean;
-  readonly value: Quantity | number;
-  readonly limit: Quantity | number;
-  /** Result in words. */
-  readonly message: string;
-  readonly source: string;
-}
 
 /** Evaluation of an instrument. */
 export interface InstrumentReview {
@@ -69,8 +59,10 @@ export interface Review {
   /** The mode with the minimum margin; undefined where none could be evaluated. */
   readonly governing: FailureMargin | undefined;
   readonly verdict: ReviewVerdict;
-  /** Parts that bear pressure and could not be evaluated; the cautions give the reasons. */
-  readonly notEvaluated: readonly PartId[];
+  /** Parts that bear pressure, or aspects of them, that could not be evaluated, each with the reason. */
+  readonly unjudged: readonly Unjudged[];
+  /** Checks of parts without a margin of safety: layout, ligaments, fits. */
+  readonly checks: readonly PartCheck[];
   /** True where every margin is zero or greater. */
   readonly passes: boolean;
   /** The failure sequence with increasing pressure, without factors. */

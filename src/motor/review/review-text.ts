@@ -22,6 +22,12 @@ export function reviewText(review: Omit<Review, 'toString'>): string {
     })),
   ).slice(0, 8);
   const checks = [
+    ...review.checks.map(({ part, check, passes, message }) => ({
+      what: partName(part),
+      check,
+      '': verdict(passes),
+      message,
+    })),
     ...allSeals(review).flatMap(({ closure, place, seal }) =>
       seal.checks.map(({ check, passes, message }) => ({
         what: `${closure} seal ${place}`,
@@ -45,6 +51,7 @@ export function reviewText(review: Omit<Review, 'toString'>): string {
     ...(rows.length > 0 ? [table(rows), ''] : []),
     ...(order.length > 0 ? ['failure sequence, without factors of safety:', table(order), ''] : []),
     ...(checks.length > 0 ? [table(checks), ''] : []),
+    ...review.unjudged.map(({ part, reason }) => `not evaluated: ${partName(part)}: ${reason}`),
     ...review.assumptions.map((line) => `assumption: ${line}`),
     ...review.cautions.map((line) => `caution: ${line}`),
   ].join('\n');

@@ -17,7 +17,7 @@ import { instrumentReviews } from './instrument-review';
 import type { Review } from './review-result';
 import { reviewText } from './review-text';
 import { allSeals } from './seal-review';
-import { partsNotEvaluated, verdictFrom } from './verdict';
+import { verdictFrom, withSilentParts } from './verdict';
 
 /**
  * Values that the document does not specify are reported in `assumptions` and `cautions`. The result is an analysis, not
@@ -49,14 +49,20 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
   const everyRing = allSeals({ seals, faceSeals });
   const instruments = instrumentReviews(worst, meop, settings);
   const flow = flowChecks(motor, meop.worstCase, settings, cache);
+  const unjudged = withSilentParts(margins, structure.unjudged);
   const found: Omit<Review, 'toString'> = {
     motor,
     meop,
     prediction: meop.nominal.firing,
     margins,
     governing: margins.length === 0 ? undefined : governing(margins),
-    verdict: verdictFrom(margins, [...everyRing.map(({ seal }) => seal), ...flow, ...instruments]),
-    notEvaluated: partsNotEvaluated(margins),
+    verdict: verdictFrom(
+      margins,
+      [...structure.checks, ...everyRing.map(({ seal }) => seal), ...flow, ...instruments],
+      unjudged,
+    ),
+    unjudged,
+    checks: structure.checks,
     passes: margins.length > 0 && margins.every(({ marginOfSafety }) => marginOfSafety >= 0),
     failureOrder: failureSequence(margins, meop.pressure),
     joints: structure.joints,

@@ -1,7 +1,6 @@
 import {
   anchorUplift,
   eulerBucklingLoad,
-  type FailureMargin,
   type RopeRestraint,
   ropeRestraint,
   strutForce,
@@ -12,35 +11,43 @@ import type { FailureMode } from '../../structures/failure-mode/failure-mode';
 import { type Quantity, unitOf } from '../../units';
 import type { Motor } from '../document';
 import { nominal } from '../document/nominal';
-import { linesOf, type PartLine } from '../part-lines';
+import { linesOf } from '../part-lines';
+import { type PartConditions, type PartReview, partReview } from './part-review';
 
 /** Evaluation of stand and restraint for a thrust. */
-export interface StandReview {
-  readonly margins: readonly FailureMargin[];
+export interface StandReview extends PartReview {
   readonly restraint: RopeRestraint | undefined;
-  readonly cautions: readonly PartLine[];
 }
 
 const columnFactor = 3; // engineering practice, no published source: slender members that are bent or eccentrically pinned buckle below Euler's load
 
 /** Evaluates the members, anchors and restraint of the stand at the maximum thrust. */
-export function standMargins(motor: Motor, thrust: Quantity<'force'>): StandReview {
+export const standMargins = (conditions: PartConditions): StandReview =>
+  conditions.attempt([['stand', 'restraint'], ['stand']], () => standReview(conditions)) ?? {
+    ...partReview({}),
+    restraint: undefined,
+  };
+
+function standReview({ motor, thrust }: PartConditions): StandReview {
   const { stand } = motor;
   if (stand === undefined)
     return {
-      margins: [],
+      ...partReview({
+        cautions: [{ text: 'Stand not specified; stand and restraint are not evaluated.' }],
+      }),
       restraint: undefined,
-      cautions: [{ text: 'Stand not specified; stand and restraint are not evaluated.' }],
     };
   const restraint = restraintOf(motor, thrust);
   const modes = [...memberModes(stand, thrust), ...tippingModes(stand, thrust)];
   return {
-    margins: [...modes.map((mode) => failureMargin(mode)), ...(restraint?.margins ?? [])],
+    ...partReview({
+      margins: [...modes.map((mode) => failureMargin(mode)), ...(restraint?.margins ?? [])],
+      cautions:
+        restraint === undefined
+          ? [{ text: 'Restraint not specified; a motor that breaks loose is not restrained.' }]
+          : linesOf('restraint', restraint.cautions),
+    }),
     restraint,
-    cautions:
-      restraint === undefined
-        ? [{ text: 'Restraint not specified; a motor that breaks loose is not restrained.' }]
-        : linesOf('restraint', restraint.cautions),
   };
 }
 

@@ -1,4 +1,5 @@
 import type { FailureMargin, PartId } from '../../structures';
+import type { Unjudged } from './part-review';
 
 /**
  * Result of a review or report: `fails` where a margin of safety is negative or a check is not satisfied, `not fully
@@ -15,17 +16,25 @@ const pressureParts: readonly PartId[] = [
   'throat-insert',
 ];
 
-/** The parts that bear pressure and have no margin of safety. */
-export const partsNotEvaluated = (margins: readonly FailureMargin[]): readonly PartId[] =>
-  pressureParts.filter((id) => margins.every(({ part }) => part !== id));
+/** What could not be evaluated, with every part that bears pressure and has neither a margin of safety nor a reason. */
+export const withSilentParts = (
+  margins: readonly FailureMargin[],
+  unjudged: readonly Unjudged[],
+): readonly Unjudged[] => [
+  ...unjudged,
+  ...pressureParts
+    .filter((id) => ![...margins, ...unjudged].some(({ part }) => part === id))
+    .map((part) => ({ part, reason: 'No failure mode could be evaluated.' })),
+];
 
-/** The verdict from margins of safety and checks. */
+/** The verdict from margins of safety, checks and what could not be evaluated. */
 export function verdictFrom(
   margins: readonly FailureMargin[],
   checks: readonly { readonly passes: boolean }[],
+  unjudged: readonly Unjudged[],
 ): ReviewVerdict {
   const fails =
     margins.some(({ marginOfSafety }) => marginOfSafety < 0) || checks.some(({ passes }) => !passes);
   if (fails) return 'fails';
-  return partsNotEvaluated(margins).length > 0 ? 'not fully evaluated' : 'satisfied';
+  return unjudged.length > 0 ? 'not fully evaluated' : 'satisfied';
 }
