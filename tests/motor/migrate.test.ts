@@ -13,9 +13,9 @@ const read = (file: string): unknown => JSON.parse(readFileSync(file, 'utf8'));
 
 describe.each(['tern-54', 'plover-50'])('%s as version 1 wrote it', (name) => {
   const old = read(`tests/motor/version-1/${name}.json`);
-  const today = read(`examples/motors/${name}.json`);
+  const today = read(`tests/motor/version-2/${name}.json`);
 
-  test('is the document of today once migrated, in the same order of fields', () => {
+  test('is the document of version 2 once migrated, in the same order of fields', () => {
     expect(old).toHaveProperty('version', 1);
     expect(JSON.stringify(migrateMotorDocument(old))).toBe(JSON.stringify(today));
     expect(motorProblems(old)).toEqual([]);

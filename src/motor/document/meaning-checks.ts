@@ -12,6 +12,7 @@ import { grainOf } from './segment-grain';
 export function meaningProblems(document: ReadDocument): readonly DocumentProblem[] {
   const found = findings(document.json);
   checkLaw(document, found);
+  checkCovariance(document, found);
   checkPropellant(document, found);
   checkGrain(document, found);
   checkTemperatures(document, found);
@@ -41,6 +42,43 @@ function checkLaw({ parts: { propellant } }: ReadDocument, { note, isGiven }: Fi
           code: 'missing-field',
           expected: 'a burn law requires referenceRate, referencePressure and exponent, or bands',
         });
+}
+
+function checkCovariance({ parts: { propellant } }: ReadDocument, { note, isGiven }: Findings): void {
+  const { covariance, bands, referenceRate, exponent } = propellant?.burnLaw ?? {};
+  if (covariance === undefined) return;
+  const at: Path = [...law, 'covariance'];
+  const [ofCoefficient, both, ofExponent] = covariance.map(si);
+  if (bands !== undefined || isGiven([...law, 'bands']))
+    note(at, { code: 'contradiction', problem: 'covariance describes one power law, not bands' });
+  else if ((referenceRate?.plusMinus ?? 0) > 0 || (exponent?.plusMinus ?? 0) > 0)
+    note(at, {
+      code: 'contradiction',
+      problem: 'covariance and tolerances of referenceRate and exponent are mutually exclusive',
+      remedy: 'Omit plusMinus of both, or omit covariance',
+    });
+  else if (covariance.length !== 3)
+    note(at, {
+      code: 'out-of-domain',
+      expected: 'three numbers: variance of ln a, covariance, variance of n',
+    });
+  else if (ofCoefficient !== undefined && both !== undefined && ofExponent !== undefined)
+    if (!(ofExponent > 0 && ofCoefficient > 0 && both ** 2 <= ofCoefficient * ofExponent * (1 + 1e-9)))
+      note(at, {
+        code: 'out-of-domain',
+        expected: 'positive variances and a covariance² of at most their product',
+        remedy: 'Give covariance as fitBurnLaw returns it',
+      });
+    else {
+      const middle = Math.exp(-both / ofExponent);
+      // Outside, the coefficient is in other units, which would move the worst case unnoticed.
+      if (middle < 1e4 || middle > 1e8)
+        note(at, {
+          code: 'contradiction',
+          problem: `covariance places the middle of the measurements at ${middle.toPrecision(3)} Pa`,
+          remedy: 'Give the variances for a in m/s and p in Pa, as fitBurnLaw returns them',
+        });
+    }
 }
 
 const gas = ['molarMass', 'flameTemperature', 'idealCharacteristicVelocity'] as const;

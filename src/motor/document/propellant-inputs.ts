@@ -65,6 +65,12 @@ const burnLaw = /* @__PURE__ */ inputs(
     characterisedTo: optional(
       absolutePressure('p_max', 'maximum measured pressure', { example: '7 MPaa', worse: 'neither' }),
     ),
+    covariance: optional(
+      list(
+        'covariance of a fitted law, as fitBurnLaw returns it: variance of ln a (a in m/s and Pa), covariance, variance of n; instead of tolerances of rate and exponent',
+        ratio('V', 'variance or covariance', { example: 1e-4, worse: 'neither' }),
+      ),
+    ),
     temperatureSensitivity: optional(
       temperatureSensitivity('σ_p', 'relative change of rate with grain temperature', {
         min: -0.02,

@@ -3,5 +3,7 @@ import type { MotorParts } from './motor-schema';
 import { nominal } from './nominal';
 
 /** The propellant of a document in the form of the ballistics module. */
-export const propellantOf = ({ burnLaw, ...part }: MotorParts['propellant']): Propellant =>
-  propellant({ ...nominal(part), law: nominal(burnLaw) });
+export const propellantOf = ({
+  burnLaw: { covariance: _, ...law }, // of the law as fitted; MEOP uses it
+  ...part
+}: MotorParts['propellant']): Propellant => propellant({ ...nominal(part), law: nominal(law) });

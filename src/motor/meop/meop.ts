@@ -9,6 +9,7 @@ import { settingsOf } from '../settings';
 import { simulationInput } from '../simulation-input';
 import { withValues } from '../varied-motor';
 import { worstCaseFiringValues } from '../worst-case-tolerances';
+import { lawAboutMiddle } from './burn-law-middle';
 import { type Meop, type MeopCase, type MeopScatter, meopText } from './meop-result';
 import { indexAtPercentile, percentileBand, type SampledMotors, sampleMotors } from './monte-carlo';
 import { lnPeakAt, type PeakResponse, peakResponse, workState } from './peak-response';
@@ -37,10 +38,11 @@ export const meop = /* @__PURE__ */ procedure({
 });
 
 /** {@link meop} with a shared cache of regressions. */
-export function meopOf(motor: Motor, cache: RegressionCache, flawsVary = false): Meop {
-  const { meop: options, meopAssumptions } = settingsOf(motor);
-  const temperature = grainTemperatures(motor);
-  const nominal = simulated(motor, { flaws: 'as documented', cache, temperature: temperature.nominal });
+export function meopOf(given: Motor, cache: RegressionCache, flawsVary = false): Meop {
+  const { meop: options, meopAssumptions } = settingsOf(given);
+  const temperature = grainTemperatures(given);
+  const nominal = simulated(given, { flaws: 'as documented', cache, temperature: temperature.nominal });
+  const { motor, assumptions } = lawAboutMiddle(given, nominal.peakPressure.si);
   const { flaws, response, worstCase, cautions } = worstOf(motor, cache, temperature);
   const flawed =
     flaws === 'as documented'
@@ -72,7 +74,7 @@ export function meopOf(motor: Motor, cache: RegressionCache, flawsVary = false):
     worstCase,
     percentile,
     sensitivity: peakSensitivities(response, drawn, temperature),
-    assumptions: meopAssumptions,
+    assumptions: [...meopAssumptions, ...assumptions],
     cautions: [
       ...new Set([
         ...response.cautions,
