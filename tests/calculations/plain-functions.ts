@@ -27,6 +27,7 @@ export const plainFunctions: Readonly<Record<string, string>> = {
   material: tableLookUp,
   boltClass: tableLookUp,
   oRing: tableLookUp,
+  drillSize: tableLookUp,
   nutFactor: tableLookUp,
   pipeThread: tableLookUp,
   threadGeometry: tableLookUp,

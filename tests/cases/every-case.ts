@@ -2,6 +2,7 @@ import atmosphere from './atmosphere.json';
 import ballistics from './ballistics.json';
 import firing from './firing.json';
 import gasNozzle from './gas-nozzle.json';
+import hardware from './hardware.json';
 import oRings from './o-rings-millimetres.json';
 import type { Case, CaseValue } from './read-case';
 import structures from './structures.json';
@@ -55,6 +56,7 @@ export const caseFiles: readonly CaseFile[] = [
   { file: 'gas-nozzle.json', title: 'Gas dynamics and nozzles', oneTable: false, cases: list(gasNozzle) },
   { file: 'thermo.json', title: 'Species and equilibrium', oneTable: false, cases: list(thermo) },
   { file: 'structures.json', title: 'Structures', oneTable: false, cases: list(structures) },
+  { file: 'hardware.json', title: 'Hardware', oneTable: false, cases: list(hardware) },
   { file: 'ballistics.json', title: 'Ballistics', oneTable: false, cases: list(ballistics) },
   { file: 'firing.json', title: 'Reduction of firings', oneTable: false, cases: list(firing) },
   { file: 'atmosphere.json', title: 'Standard atmosphere', oneTable: true, cases: heights },
