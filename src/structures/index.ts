@@ -27,4 +27,5 @@ export * from './proof-factor';
 export * from './restraint';
 export * from './seals';
 export * from './shell';
+export * from './tension-bolts';
 export * from './threads';

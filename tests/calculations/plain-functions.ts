@@ -29,6 +29,8 @@ export const plainFunctions: Readonly<Record<string, string>> = {
   oRing: tableLookUp,
   drillSize: tableLookUp,
   nutFactor: tableLookUp,
+  tighteningMethod: tableLookUp,
+  boltEndurance: tableLookUp,
   pipeThread: tableLookUp,
   threadGeometry: tableLookUp,
   materialNames: tableLookUp,

@@ -4,13 +4,8 @@ import type { FailureMode } from '../failure-mode/failure-mode';
 import type { FailureModeId } from '../failure-mode/mode-name';
 import { boltClass } from '../fasteners';
 import { datumCaution } from '../materials/datum';
-import {
-  anchorResultant,
-  anchorResultantStrength,
-  anchorShearLoad,
-  anchorTensionLoad,
-  boltBreakingLoad,
-} from './anchor-load';
+import { sectionLoad } from '../tension-bolts/separating-capacity';
+import { anchorResultant, anchorResultantStrength, anchorShearLoad, anchorTensionLoad } from './anchor-load';
 import type { anchor } from './restraint-groups';
 
 /** Bolts that anchor a restraint, or a stand. */
@@ -27,8 +22,8 @@ export function anchorModes(
   const shear = step(anchorShearLoad, { load: pull, angle, count });
   const tension = step(anchorTensionLoad, { load: pull, angle, count });
   const area = thread.tensileStressArea.si;
-  const shearStrength = step(boltBreakingLoad, { strength: bolt.shearUltimateThread.value.si, area });
-  const tensileStrength = step(boltBreakingLoad, { strength: bolt.ultimateStrength.value.si, area });
+  const shearStrength = step(sectionLoad, { strength: bolt.shearUltimateThread.value.si, area });
+  const tensileStrength = step(sectionLoad, { strength: bolt.ultimateStrength.value.si, area });
   const cautions = [
     datumCaution(`shear strength of class ${bolt.name}`, bolt.shearUltimateThread),
     ...bolt.cautions,

@@ -1,4 +1,4 @@
-import { angle, area, count, force, formula, stress } from '../../units';
+import { angle, count, force, formula } from '../../units';
 
 const inputs = {
   load: force('P', 'pull on the anchorage'),
@@ -37,25 +37,6 @@ export const anchorTensionLoad = /* @__PURE__ */ formula({
   output: force('T', 'tension of one bolt'),
   example,
   si: ({ load, angle: alpha, count: n }) => (load * Math.sin(alpha)) / n,
-});
-
-/**
- * Load at which a bolt breaks, in shear or in tension.
- *
- * @example boltBreakingLoad({ strength: '800 MPa', area: '20 mm^2' }).in('kN') // => 16
- */
-export const boltBreakingLoad = /* @__PURE__ */ formula({
-  name: 'boltBreakingLoad',
-  title: 'Breaking load of a bolt',
-  equation: 'F_u = S·A',
-  source: 'Definition of strength: load over the tensile stress area (ISO 898-1)',
-  inputs: {
-    strength: stress('S', 'ultimate strength in shear or in tension', { above: 0 }),
-    area: area('A', 'area of the bolt'),
-  },
-  output: force('F_u', 'breaking load'),
-  example: { strength: '800 MPa', area: '58 mm^2' },
-  si: ({ strength, area: a }) => strength * a,
 });
 
 /**
