@@ -6,8 +6,9 @@ import {
   radialBolts,
   retainingRing,
 } from '../../structures/inputs';
-import { inputs, list, optional, variants, words } from '../../units';
+import { inputs, length, list, optional, variants, words } from '../../units';
 import type { ReadAs } from './document-types';
+import { closureLayout } from './layout-inputs';
 
 /** Retention methods of a closure: fields of which exactly one is given, with their descriptions. */
 export const retentionMethods = {
@@ -23,22 +24,39 @@ const ofBore = (field: string): string =>
 const instead = (fields: readonly string[], fix: (field: string) => string) =>
   Object.fromEntries(fields.map((field) => [field, fix(field)]));
 
+const position = (meaning: string) =>
+  optional(length('x_g', meaning, { min: 0, example: '20 mm', worse: 'both' }));
+
 /** An O-ring and its groove: radial, unless it is in a face. */
 export const sealInputs = /* @__PURE__ */ variants(
   'seal',
   'O-ring and its groove',
   {
-    radial: inputs(boreGland.fields, {
-      meaning: boreGland.meaning,
-      instead: instead(['grooveOutsideDiameter', 'grooveInsideDiameter', 'grooveDepth', 'faceGap'], ofFace),
-    }),
-    face: inputs(faceGland.fields, {
-      meaning: faceGland.meaning,
-      instead: instead(
-        ['grooveDiameter', 'grooveWidth', 'closureDiameter', 'backupRings', 'backupThickness'],
-        ofBore,
-      ),
-    }),
+    radial: inputs(
+      {
+        ...boreGland.fields,
+        position: position('distance from the end face of the case to the nearest edge of the groove'),
+      },
+      {
+        meaning: boreGland.meaning,
+        instead: instead(['grooveOutsideDiameter', 'grooveInsideDiameter', 'grooveDepth', 'faceGap'], ofFace),
+      },
+    ),
+    face: inputs(
+      {
+        ...faceGland.fields,
+        position: position(
+          'distance from the end face of the case to the face with the groove; the inner face of the closure where omitted',
+        ),
+      },
+      {
+        meaning: faceGland.meaning,
+        instead: instead(
+          ['grooveDiameter', 'grooveWidth', 'closureDiameter', 'backupRings', 'backupThickness'],
+          ofBore,
+        ),
+      },
+    ),
   },
   { standard: 'radial' },
 );
@@ -59,12 +77,16 @@ const closure = (end: 'head' | 'aft') =>
         joint: optional(radialBolts),
         retainingRing: optional(retainingRing),
         thread: optional(closureThread),
+        layout: optional(closureLayout),
         seals: list('O-rings, the one nearest the gas first', sealInputs),
         notes: optional(words('remarks')),
       },
       { meaning: `${end} closure` },
     ),
   );
+
+/** A closure as parsed. */
+export type Closure = NonNullable<NonNullable<ReadAs<typeof closuresInputs>>['head']>;
 
 /** The closures, how they are retained, and their seals. */
 export const closuresInputs = /* @__PURE__ */ optional(

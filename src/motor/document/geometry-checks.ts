@@ -1,3 +1,4 @@
+import { boreOf, wallOf } from './case-size';
 import { checkClosure } from './closure-checks';
 import type { Measured } from './document-types';
 import { both, type Findings, findings, mm, positive, type ReadDocument, si } from './fit-check';
@@ -10,12 +11,18 @@ export function geometryProblems(document: ReadDocument): readonly DocumentProbl
   const { need } = found;
 
   const outside = si(tube?.outsideDiameter);
-  const wall = si(tube?.wall);
-  const bore = positive(both(outside, wall, (d, t) => d - 2 * t));
+  const wall = si(tube && wallOf(tube));
+  const bore = positive(si(tube && boreOf(tube)));
+  checkWallOrBore(found);
   need(
-    both(outside, wall, (d, t) => 2 * t < d),
+    both(outside, si(tube?.wall), (d, t) => 2 * t < d),
     ['case', 'wall'],
     `less than half the outside diameter (${mm(outside)})`,
+  );
+  need(
+    both(outside, si(tube?.insideDiameter), (d, b) => b < d),
+    ['case', 'insideDiameter'],
+    `less than the outside diameter (${mm(outside)})`,
   );
   const whole = si(tube?.length);
   const chamber = si(tube?.chamberLength);
@@ -55,6 +62,23 @@ export function geometryProblems(document: ReadDocument): readonly DocumentProbl
     if (closure !== undefined) checkClosure(closure, end, found, { outside, wall, bore, beyond });
   }
   return found.problems;
+}
+
+/** A case has a wall or an inside diameter. */
+function checkWallOrBore({ isGiven, note }: Findings): void {
+  const wall = isGiven(['case', 'wall']);
+  const bore = isGiven(['case', 'insideDiameter']);
+  if (!wall && !bore)
+    note(['case', 'wall'], {
+      code: 'missing-field',
+      expected: "wall thickness of the case, for example '3 mm', or its insideDiameter",
+    });
+  if (wall && bore)
+    note(['case', 'insideDiameter'], {
+      code: 'contradiction',
+      problem: 'insideDiameter and wall are mutually exclusive',
+      remedy: 'Give one of them',
+    });
 }
 
 const inner = [

@@ -17,7 +17,10 @@ export function motorJsonSchema(): Readonly<Record<string, unknown>> {
   const { $schema, $defs, ...motor } = z.toJSONSchema(motorSchema, {
     io: 'input',
     reused: 'ref',
-    override: ({ jsonSchema }) => oneRetention(jsonSchema),
+    override: ({ jsonSchema }) => {
+      oneOfFields(jsonSchema, methods);
+      oneOfFields(jsonSchema, ['wall', 'insideDiameter']);
+    },
   });
   const { $schema: _, ...material } = z.toJSONSchema(schemaOf(ownMaterial), { io: 'input' });
   const text = JSON.stringify([motor, $defs, material]);
@@ -33,8 +36,8 @@ export function motorJsonSchema(): Readonly<Record<string, unknown>> {
 
 const methods = Object.keys(retentionMethods);
 
-/** A closure has one retention: an editor requires one field and rejects two. */
-function oneRetention(schema: z.core.JSONSchema.BaseSchema): void {
-  if (methods.every((method) => schema.properties && method in schema.properties))
-    schema.oneOf = methods.map((method) => ({ required: [method] }));
+/** A closure has one retention, a case a wall or a bore: an editor requires one of the fields and rejects two. */
+function oneOfFields(schema: z.core.JSONSchema.BaseSchema, fields: readonly string[]): void {
+  if (fields.every((field) => schema.properties && field in schema.properties))
+    schema.oneOf = fields.map((field) => ({ required: [field] }));
 }

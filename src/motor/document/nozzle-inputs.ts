@@ -1,6 +1,30 @@
 import { ignition } from '../../ballistics/motor-inputs';
 import { materials } from '../../structures/inputs';
-import { angle, inputs, length, named, optional, ratio, speed, stress } from '../../units';
+import { angle, choice, inputs, length, named, optional, ratio, speed, stress } from '../../units';
+import type { ReadAs } from './document-types';
+
+/** The pocket of the aft closure in which the insert sits. */
+const insertSeat = /* @__PURE__ */ inputs(
+  {
+    insertedFrom: choice('side of the closure from which the insert is put into its pocket', [
+      'inside',
+      'outside',
+    ]),
+    pocketDiameter: length('D_p', 'diameter of the pocket of the insert', {
+      example: '32.1 mm',
+      worse: 'both',
+    }),
+    pocketDepth: length(
+      'h_p',
+      'depth of the pocket, from the bottom of the cavity or recess of the closure',
+      {
+        example: '25 mm',
+        worse: 'both',
+      },
+    ),
+  },
+  { meaning: 'seat of the throat insert in the aft closure' },
+);
 
 /** The nozzle and its throat insert. */
 export const nozzleInputs = /* @__PURE__ */ inputs(
@@ -49,6 +73,7 @@ export const nozzleInputs = /* @__PURE__ */ inputs(
               worse: 'low',
             }),
           ),
+          seat: optional(insertSeat),
         },
         { meaning: 'throat insert' },
       ),
@@ -56,6 +81,9 @@ export const nozzleInputs = /* @__PURE__ */ inputs(
   },
   { meaning: 'nozzle' },
 );
+
+/** A throat insert as parsed. */
+export type Insert = NonNullable<ReadAs<typeof nozzleInputs>['insert']>;
 
 /** The ignition, as far as the analysis requires it. */
 export const ignitionInputs = /* @__PURE__ */ optional(ignition);

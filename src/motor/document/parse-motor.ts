@@ -1,4 +1,5 @@
 import { MeopError } from '../../units';
+import { type MotorCase, wallOf } from './case-size';
 import { geometryProblems } from './geometry-checks';
 import { meaningProblems } from './meaning-checks';
 import { migrateMotorDocument } from './migrate';
@@ -11,7 +12,8 @@ import { runSchema } from './run-schema';
 const isMotor = Symbol.for('meop.motor');
 
 /** A motor as parsed from its document: every value a quantity with its tolerance. */
-export interface Motor extends MotorParts {
+export interface Motor extends Omit<MotorParts, 'case'> {
+  readonly case: MotorCase;
   readonly [isMotor]: true;
   /** The document in its current version, quantities as strings: `JSON.stringify(motor)` writes it. */
   readonly document: MotorDocument;
@@ -114,18 +116,21 @@ function inOrder(problems: readonly DocumentProblem[]): readonly DocumentProblem
 function makeMotor(parts: MotorParts, document: unknown): Motor {
   // True: the schema has accepted it.
   const written = document as MotorDocument;
+  const { wall = wallOf(parts.case) } = parts.case;
+  if (wall === undefined) throw new TypeError('a case without wall or inside diameter was accepted');
   const made: Motor = {
     ...parts,
+    case: { ...parts.case, wall },
     [isMotor]: true,
     document: written,
     toJSON: () => written,
-    toString: () => motorText(parts),
-    ...{ [Symbol.for('nodejs.util.inspect.custom')]: () => motorText(parts) },
+    toString: () => motorText(made),
+    ...{ [Symbol.for('nodejs.util.inspect.custom')]: () => motorText(made) },
   };
   return made;
 }
 
-function motorText({ name, case: tube, nozzle, propellant, grain }: MotorParts): string {
+function motorText({ name, case: tube, nozzle, propellant, grain }: Motor): string {
   const segments = grain.segments.map(
     (one) =>
       `  ${one.count === undefined ? '' : `${one.count} × `}${one.shape}, ${one.outerDiameter.value} × ${one.length.value}`,

@@ -1,6 +1,7 @@
 import { type FaceSeal, faceSeal, type ORingGland, oRingGland } from '../../structures';
 import { fromSiValue, type Quantity, unitOf } from '../../units';
 import type { Motor } from '../document';
+import { boreOf } from '../document/case-size';
 import { isFaceSeal } from '../document/closure-inputs';
 import type { Path } from '../document/problems';
 import { type Attempt, orThrow } from './refusals';
@@ -14,7 +15,7 @@ const placesOf = (end: 'head' | 'aft', i: number): readonly Path[] => [
 ];
 
 /**
- * Evaluates every radial O-ring at MEOP over its tolerances; the bore has the tolerances of tube and wall. `worst`
+ * Evaluates every radial O-ring at MEOP over its tolerances; the bore has its own tolerance, or those of tube and wall. `worst`
  * is the motor at its worst-case limits.
  */
 export function sealReviews(
@@ -26,12 +27,7 @@ export function sealReviews(
   const { case: tube, closures, ambient } = motor;
   const { temperatureRange } = worst;
   const { wallTemperature, wall: thinnest } = worst.case;
-  const outside = toleranced(tube.outsideDiameter);
-  const wall = toleranced(tube.wall);
-  const bore = {
-    nominal: outside.nominal.minus(wall.nominal.times(2)),
-    plusMinus: outside.plusMinus.plus(wall.plusMinus.times(2)),
-  };
+  const bore = toleranced(boreOf(tube));
   const rise = (wallTemperature?.value.si ?? 0) - ambient.temperature.value.si;
   return (['head', 'aft'] as const).flatMap((closure) =>
     (closures?.[closure]?.seals ?? []).flatMap((seal, i) => {

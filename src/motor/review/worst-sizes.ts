@@ -1,5 +1,6 @@
 import { fromSiValue, type Quantity, unitFor, unitOf } from '../../units';
 import type { Measured, Motor } from '../document';
+import { boreOf } from '../document/case-size';
 import { isFaceSeal } from '../document/closure-inputs';
 import type { Closure } from './closure-heat';
 
@@ -9,7 +10,7 @@ export const toleranced = ({ value, plusMinus }: Measured<'length'>) => ({
   plusMinus: fromSiValue<'length'>(plusMinus, 'length', unitFor('length', value.unit)),
 });
 
-/** The case of a motor at its worst-case limits: minimum wall and maximum diameter. */
+/** The case of a motor at its worst-case limits: minimum wall and maximum bore. */
 export function weakestCase({ case: tube }: Motor): {
   readonly wall: Quantity<'length'>;
   readonly outsideDiameter: Quantity<'length'>;
@@ -18,8 +19,10 @@ export function weakestCase({ case: tube }: Motor): {
   readonly bore: Quantity<'length'>;
 } {
   const wall = tube.wall.value;
-  const outsideDiameter = tube.outsideDiameter.value;
-  const bore = outsideDiameter.minus(wall.times(2));
+  const bore = boreOf(tube).value;
+  // With a bore as given, the minimum wall and the maximum bore occur with the minimum outside diameter.
+  const outsideDiameter =
+    tube.insideDiameter === undefined ? tube.outsideDiameter.value : bore.plus(wall.times(2));
   return {
     wall,
     outsideDiameter,
