@@ -17,7 +17,7 @@ export * from './failure-mode';
 export * from './fasteners';
 export * from './holes';
 export * from './joint';
-export * from './low-cycle-life';
+export * from './life';
 export * from './margin';
 export * from './materials';
 export * from './plate';

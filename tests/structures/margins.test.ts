@@ -6,14 +6,12 @@ import {
   factorSet,
   factorSetNames,
   governing,
-  lowCycleLife,
   type Margin,
   margin,
   marginOfSafety,
   marginTable,
   proofCheck,
   proofFactor,
-  universalSlopes,
 } from '../../src/structures';
 import { q, quantity } from '../../src/units';
 import { codeOf } from '../error-code';
@@ -140,62 +138,6 @@ describe('proof factor', () => {
   ])('burst factor %d: %d', (burstFactor, expected) =>
     expect(proofFactor.si({ burstFactor })).toBe(expected),
   );
-});
-
-describe('low-cycle life', () => {
-  const part = {
-    yieldStrength: '241 MPa',
-    ultimateStrength: '290 MPa',
-    elasticModulus: '68.9 GPa',
-    elongation: 0.1,
-  } as const;
-  const cycles = (stress: number, concentration = 2.5) =>
-    lowCycleLife({ ...part, stress: mpa(stress), concentration });
-  test('is labelled an estimate and tells to inspect', () => {
-    const life = cycles(100);
-    expect(life.label).toBe('first-order estimate');
-    expect(life.cautions.join()).toContain('Inspect');
-  });
-  test('falls with stress and with the concentration; planned firings are no more than a twentieth', () => {
-    fc.assert(
-      fc.property(
-        fc.double({ min: 20, max: 240, noNaN: true }),
-        fc.double({ min: 1, max: 4, noNaN: true }),
-        (stress, k) => {
-          const life = cycles(stress, k);
-          expect(cycles(stress * 1.1, k).cyclesToFailure).toBeLessThanOrEqual(life.cyclesToFailure);
-          expect(cycles(stress, k * 1.1).cyclesToFailure).toBeLessThanOrEqual(life.cyclesToFailure);
-          expect(life.plannedCycles).toBeLessThanOrEqual(life.cyclesToFailure / 20);
-        },
-      ),
-      { numRuns: 60 },
-    );
-  });
-  test('the life found is the life whose strain range was asked for', () => {
-    const life = cycles(200, 3);
-    expect(life.cyclesToFailure).toBeGreaterThan(1);
-    expect(life.cyclesToFailure).toBeLessThan(1e6);
-    const back = universalSlopes.si({
-      ultimateStrength: 290e6,
-      elasticModulus: 68.9e9,
-      ductility: Math.log(1.1),
-      cycles: life.cyclesToFailure,
-    });
-    expect(back).toBeCloseTo(life.strainRange, 9);
-  });
-  test('elastic strain below twice yield, Neuber above: continuous where they meet', () => {
-    const meet = (2 * 241) / 2.5;
-    expect(cycles(meet * (1 + 1e-9)).strainRange).toBeCloseTo(cycles(meet * (1 - 1e-9)).strainRange, 9);
-    expect(cycles(100).strainRange).toBeCloseTo(250e6 / 68.9e9, 12);
-  });
-  test('refuses what is no metal part', () => {
-    expect(codeOf(() => lowCycleLife({ ...part, stress: '-1 MPa' }))).toBe('out-of-domain');
-    expect(codeOf(() => lowCycleLife({ ...part, stress: '1 MPa', concentration: 0.5 }))).toBe(
-      'out-of-domain',
-    );
-    expect(codeOf(() => lowCycleLife({ ...part, stress: '1 MPa', elongation: 0 }))).toBe('out-of-domain');
-    expect(codeOf(() => lowCycleLife({ ...part, stress: '1 MPa', elongation: 4 }))).toBe('out-of-domain'); // per cent
-  });
 });
 
 test('the allowable of a margin is shown in the unit of the stress beside it', () => {

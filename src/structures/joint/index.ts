@@ -17,6 +17,7 @@ export type { JointSi } from './joint-si';
 export type { JointStresses, JointStressesSi } from './joint-stresses';
 export * from './load-sharing';
 export * from './net-section';
+export * from './pin-hole-concentration';
 export { reviewJoint } from './review-joint';
 export * from './staggered-net-section';
 export * from './tear-out';

@@ -1,0 +1,39 @@
+import { inputs, words } from '../../units';
+import { stressStrainCurve } from './neuber';
+import { strainLifeConstants } from './strain-life';
+
+const { elasticModulus: _e, ...curve } = stressStrainCurve;
+const { elasticModulus: _m, ...life } = strainLifeConstants;
+
+/** The constants of strain-controlled tests in SI. */
+export interface CyclicConstants {
+  readonly strengthCoefficient: number;
+  readonly hardeningExponent: number;
+  readonly fatigueStrength: number;
+  readonly fatigueExponent: number;
+  readonly fatigueDuctility: number;
+  readonly ductilityExponent: number;
+}
+
+/** Constants of a metal from strain-controlled tests. The library has none: they scatter from heat to heat, so each needs its source. */
+export const cyclicConstants = /* @__PURE__ */ inputs(
+  { ...curve, ...life, source: words('report of the tests: metal, temper, product form') },
+  { meaning: 'constants of strain-controlled fatigue tests of this metal' },
+);
+
+/** The same in SI. */
+export const cyclicSi = ({
+  strengthCoefficient,
+  fatigueStrength,
+  ...numbers
+}: Omit<CyclicConstants, 'strengthCoefficient' | 'fatigueStrength'> & {
+  readonly strengthCoefficient: { readonly si: number };
+  readonly fatigueStrength: { readonly si: number };
+}): CyclicConstants => ({
+  hardeningExponent: numbers.hardeningExponent,
+  fatigueExponent: numbers.fatigueExponent,
+  fatigueDuctility: numbers.fatigueDuctility,
+  ductilityExponent: numbers.ductilityExponent,
+  strengthCoefficient: strengthCoefficient.si,
+  fatigueStrength: fatigueStrength.si,
+});
