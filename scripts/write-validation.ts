@@ -1,4 +1,5 @@
-// Writes docs/validation.md from what the tests of the case files find: npm run validation
+// Writes docs/validation.md from what the tests of the case files find: npm run validation. With names of test files
+// (npm run validation -- FILES) only these run, and the values of the others stay as they are.
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -8,10 +9,12 @@ import { readValidation } from '../tests/cases/read-validation';
 import { validationPage } from './pages/validation-page';
 
 const target = 'docs/validation.md';
-const tests = readdirSync('tests', { recursive: true, encoding: 'utf8' })
+const chosen = process.argv.slice(2);
+const all = readdirSync('tests', { recursive: true, encoding: 'utf8' })
   .map((name) => join('tests', name))
   .filter((name) => name.endsWith('.test.ts') && !name.startsWith(join('tests', 'docs')))
   .filter((name) => /case-check|record-check|check-value/.test(readFileSync(name, 'utf8')));
+const tests = chosen.length > 0 ? chosen : all;
 const folder = mkdtempSync(join(tmpdir(), 'validation-'));
 process.on('exit', () => rmSync(folder, { recursive: true, force: true }));
 
@@ -35,6 +38,6 @@ const found = new Map(
 // Logs that are not beside this checkout leave their tests out: what the page says of them stays.
 const before = existsSync(target) ? readValidation(readFileSync(target, 'utf8')) : new Map<string, string>();
 const kept = [...before].filter(([key]) => !found.has(key));
-if (kept.length > 0)
+if (kept.length > 0 && chosen.length === 0)
   process.stderr.write(`${kept.length} values were not checked in this run and stay as they were.\n`);
 writeFileSync(target, validationPage(new Map([...kept, ...found])));

@@ -6,6 +6,7 @@
  */
 export * from './closure-force';
 export * from './closures';
+export * from './concentration';
 export * from './design-pressures';
 export * from './factor-sets';
 export {

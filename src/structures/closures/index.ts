@@ -8,9 +8,12 @@
 
 export type { ClosureReview, RetainingRingReview, ThreadedClosureReview } from './closure-review';
 export * from './cut-wall';
+export * from './edge-margin';
+export * from './groove-section';
 export * from './retaining-ring';
 export { type RetainingRingJoint, reviewRetainingRing } from './review-retaining-ring';
 export { reviewThreadedClosure } from './review-threaded-closure';
+export * from './ring-capacity';
 export * from './thread-opening';
 export * from './thread-radial-pressure';
 export type { ThreadedClosure } from './threaded-closure';
