@@ -2,7 +2,7 @@ import { MeopError } from './errors';
 import { accepts } from './kind-rules';
 import type { NamedKind } from './kinds';
 import { leadingNumber } from './number-text';
-import { otherKind } from './quantity-error';
+import { aboveZero, isBelowZero, otherKind } from './quantity-error';
 import { toSi, type Unit, unitAt, unitFor } from './unit';
 import { unitSyntax } from './unit-error';
 
@@ -45,11 +45,17 @@ export function parse(text: string, kind: NamedKind | undefined): SiInput {
   return { si, unit };
 }
 
-/** The number in SI; throws where it is not finite. */
-export function finiteSi(value: number, unit: Unit, given: unknown): number {
+/** The number in SI; throws where it is not finite, or a temperature below absolute zero. */
+export function finiteSi(value: number, unit: Unit, given: unknown, index?: number): number {
   const si = toSi(value, unit);
-  if (Number.isFinite(si)) return si;
-  throw new MeopError({ code: 'not-finite', given, expected: 'a finite number' });
+  const below = isBelowZero(si, unit.kind) && si > Number.NEGATIVE_INFINITY;
+  if (Number.isFinite(si) && !below) return si;
+  throw new MeopError({
+    code: below ? 'out-of-domain' : 'not-finite',
+    path: index === undefined ? undefined : `values[${index}]`,
+    given: below ? `${value} ${unit.text}` : given,
+    expected: below ? aboveZero : 'a finite number',
+  });
 }
 
 /** The error for a value that does not start with a number. */

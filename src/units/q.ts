@@ -20,7 +20,7 @@ type KindOfCall<V, U> = V extends string ? KindOfText<V> : U extends string ? Ki
  * Makes a quantity from a string (`q('3/8 in')`) or from a number and a unit (`q(1000, 'psi')`). `psi` without a
  * suffix takes the reference that each parameter declares; `psig` is gauge and `psia` absolute.
  *
- * @throws MeopError `no-number`, `not-finite`, `unknown-unit`, `ambiguous-unit`, `unit-syntax`, `two-units`
+ * @throws MeopError `no-number`, `not-finite`, `out-of-domain` below absolute zero, `unknown-unit`, `ambiguous-unit`, `unit-syntax`, `two-units`
  * @example q('1 in').in('mm') // => 25.4
  */
 export function q<const V extends string | number, const U extends string = never>(

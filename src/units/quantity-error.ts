@@ -12,6 +12,12 @@ export const article = (kind: Kind): string =>
       ? `in ${coherentText(dimensionOfKind(kind))}`
       : `${/^[aeiou]/.test(kind) ? 'an' : 'a'} ${kind}`;
 
+/** True for a temperature below absolute zero, beyond the rounding of °F. */
+export const isBelowZero = (si: number, kind: Kind): boolean => kind === 'temperature' && si < -1e-9;
+
+/** What is expected of such a temperature. */
+export const aboveZero = 'at or above absolute zero, 0 K';
+
 // Fixes for common confusions of kinds: required < given.
 export const remedies: Readonly<Record<string, string>> = {
   'force<mass': 'Write lbf, kgf or N',

@@ -14,7 +14,7 @@ import type {
 } from './kind-rules';
 import { accepts, differenceOf, isGaugeRatio, isSameKind, kindOfProduct, kindOfSum } from './kind-rules';
 import { type Kind, kindOfDimension, type NamedKind } from './kinds';
-import { wrongKind } from './quantity-error';
+import { isBelowZero, wrongKind } from './quantity-error';
 import { isQuantity, mark } from './quantity-mark';
 import { shownIn } from './shown-unit';
 import { fromSi, type Unit, unitFor, unitOf } from './unit';
@@ -271,10 +271,11 @@ function read(other: unknown, operation: string): Readable {
 }
 
 function finite<K extends Kind>(si: number, kind: Kind, unit: Unit, given: Quantity): Quantity<K> {
-  if (Number.isFinite(si)) return new SiQuantity<K>(si, kind, unit, none);
+  const below = isBelowZero(si, kind);
+  if (Number.isFinite(si) && !below) return new SiQuantity<K>(si, kind, unit, none);
   throw new MeopError({
-    code: 'not-finite',
-    problem: `arithmetic on ${given.toJSON()} gives ${si}, not a finite number`,
+    code: below ? 'out-of-domain' : 'not-finite',
+    problem: `arithmetic on ${given.toJSON()} gives ${below ? 'a temperature below absolute zero' : `${si}, not a finite number`}`,
     given,
   });
 }

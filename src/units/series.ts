@@ -1,9 +1,10 @@
 import { MeopError } from './errors';
 import { formatNumber, prettyUnit } from './format';
 import type { Kind, NamedKind } from './kinds';
+import { finiteSi } from './parse';
 import { fromSiValue, type Quantity } from './quantity';
 import { shownIn } from './shown-unit';
-import { fromSi, toSi, type Unit, unitFor, unitOf } from './unit';
+import { fromSi, type Unit, unitFor, unitOf } from './unit';
 import type { KindOfUnit, UnitOf } from './unit-names';
 import { unitToShow } from './unit-to-show';
 
@@ -114,7 +115,7 @@ export function isSeries(value: unknown): value is Series {
 /**
  * Makes a series from numbers in a unit.
  *
- * @throws MeopError `not-finite` naming the first value that is not a finite number
+ * @throws MeopError `not-finite` or `out-of-domain` naming the first value that is not a finite number, or is below absolute zero
  * @example series([0.5, 1], 'MPa').max().in('bar') // => 10
  */
 export function series<const U extends string>(
@@ -151,16 +152,6 @@ export function fromSiArray<const K extends NamedKind>(
 
 function siValues(values: ArrayLike<number>, unit: Unit): Float64Array {
   const si = new Float64Array(values.length);
-  for (let i = 0; i < si.length; i++) {
-    const value = toSi(values[i], unit);
-    if (!Number.isFinite(value))
-      throw new MeopError({
-        code: 'not-finite',
-        path: `values[${i}]`,
-        given: values[i],
-        expected: 'a finite number',
-      });
-    si[i] = value;
-  }
+  for (let i = 0; i < si.length; i++) si[i] = finiteSi(values[i], unit, values[i], i);
   return si;
 }

@@ -22,6 +22,7 @@ import {
 } from './gland-formulas';
 import type { SealCheck } from './gland-limits';
 import type { ORing } from './o-ring';
+import { refuseSeat, refuseStretch } from './ring-in-groove';
 import { faceGland, sealConditions } from './seal-groups';
 import { sealRubber } from './seal-rubber';
 import { around, type Band, type BandSi, showBand, toleranced } from './tolerance';
@@ -110,6 +111,8 @@ function faceSealOf(input: Values<typeof inputs>): FaceSeal {
       expected: `less than ${mm(outer.min - 1.8 * cs.nominal - (inner.max - inner.nominal))}`,
       remedy: `Cut a groove wide enough for the ring (${mm(cs.nominal)})`,
     });
+  if (inside) refuseSeat(ring, outer.nominal, 'faceSeal');
+  else refuseStretch(ring, inner.nominal, 'faceSeal');
   const faceGap = input.faceGap?.si ?? 0;
   const { thermal, limit } = sealRubber(input);
   const bands = bandsOf({ inside, outer, inner, depth, width, id, cs, faceGap });

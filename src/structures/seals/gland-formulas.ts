@@ -61,6 +61,11 @@ export const oRingStretch = /* @__PURE__ */ formula({
   },
   output: ratio('S', 'stretch; negative where the ring has clearance'),
   example: { insideDiameter: '2.234 in', grooveDiameter: '2.278 in' },
+  valid: [
+    ({ insideDiameter, grooveDiameter }) =>
+      grooveDiameter / insideDiameter >= 0.95 ||
+      'The ring is more than 5 % larger than the groove and does not lie in it. Select a smaller ring.',
+  ],
   si: ({ insideDiameter, grooveDiameter }) => (grooveDiameter - insideDiameter) / insideDiameter,
 });
 
@@ -81,6 +86,11 @@ export const stretchedCrossSection = /* @__PURE__ */ formula({
   },
   output: length('d_s', 'cross section in the groove'),
   example: { crossSection: '0.139 in', insideDiameter: '2.234 in', grooveDiameter: '2.278 in' },
+  valid: [
+    ({ insideDiameter, grooveDiameter }) =>
+      grooveDiameter >= insideDiameter ||
+      'A ring with clearance on its groove keeps its free cross section. Use that instead.',
+  ],
   si: ({ crossSection, insideDiameter, grooveDiameter }) =>
     crossSection * Math.sqrt(insideDiameter / grooveDiameter),
 });

@@ -20,6 +20,7 @@ import { compressionBand, type GlandSizes, glandBands } from './gland-band';
 import { rubberModulus } from './gland-formulas';
 import { glandChecks, type SealCheck } from './gland-limits';
 import type { ORing } from './o-ring';
+import { refuseStretch } from './ring-in-groove';
 import { boreGland, sealConditions } from './seal-groups';
 import { sealRubber } from './seal-rubber';
 import { around, type Band, showBand, toleranced } from './tolerance';
@@ -147,6 +148,7 @@ export function glandOf(input: Values<typeof glandInputs>): ORingGland {
       mm(sizes.grooveDiameter.nominal),
       `less than the closure diameter (${mm(sizes.closureDiameter.nominal)})`,
     );
+  refuseStretch(ring, sizes.grooveDiameter.nominal, 'oRingGland');
 
   const { thermal, limit } = sealRubber(input);
   const growth = boreGrowth({ ...input, pressure, bore: bore.nominal });
