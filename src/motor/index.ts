@@ -31,6 +31,7 @@ export type { PeakSensitivity } from './meop/sensitivity';
 export type { FlawSet } from './motor-grain';
 export * from './output';
 export { predict } from './predict';
+export type { Finding } from './review/finding';
 export type { PartCheck, Unjudged } from './review/part-review';
 export { review } from './review/review';
 export type { ReviewCheck } from './review/review-check';

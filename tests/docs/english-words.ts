@@ -99,7 +99,12 @@ export interface EnglishException {
 }
 
 /** The exceptions: titles of sources, and terms whose meaning here is not the avoided one. */
-export const exceptions: readonly EnglishException[] = [];
+export const exceptions: readonly EnglishException[] = [
+  { text: 'does not hold', reason: 'a verdict of a review' },
+  { text: 'Does not hold', reason: 'a verdict of a review, at the start of its sentence' },
+  { text: 'not judged', reason: 'a verdict of a review' },
+  { text: 'Not judged', reason: 'a verdict of a review, at the start of its sentence' },
+];
 
 /**
  * Places that are not yet rewritten, with the number of hits they had when last counted. A number may only go down, and a place

@@ -184,15 +184,16 @@ describe('a seal in a face', () => {
     expect(found).toMatchObject({ closure: 'aft', place: 1 });
     expect(String(found.face)).toBe(String(expected));
     expect(judged.seals.map(({ closure, place }) => [closure, place])).toEqual([['head', 1]]);
-    expect(judged.sealsHold).toBe(true);
+    expect(judged.faceSeals.every(({ face }) => face.passes)).toBe(true);
   });
 
   test('that fails is told everywhere', () => {
     const shallow = at(withChange('closures.aft.seals.0.grooveDepth', '1.1 mm'));
-    expect(shallow.sealsHold).toBe(false);
+    expect(shallow.verdict).toBe('does not hold');
+    expect(shallow.verdictSentence).toMatch(/^Does not hold: aft closure, seal 1, squeeze, maximum: /);
     expect(shallow.cautions.join('\n')).toContain('aft seal 1: squeeze, maximum');
     const page = report(shallow);
-    expect(page.replace(/\s+/g, ' ')).toContain('A seal check is not satisfied.');
+    expect(page.replace(/\s+/g, ' ')).toContain('aft closure, seal 1 does not hold ✗ squeeze, maximum');
     expect(page).toContain('aft closure, seal 1');
   });
 

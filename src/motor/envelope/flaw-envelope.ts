@@ -69,7 +69,7 @@ export const flawEnvelope = /* @__PURE__ */ procedure({
 
 function envelopeOf(motor: Motor): FlawEnvelope {
   const cache: RegressionCache = new Map();
-  const meop = meopOf(motor, cache, true);
+  const meop = meopOf(motor, cache);
   const { worstCase } = meop;
   const response = peakResponse(motor, 'as documented', cache);
   const { frame } = response;

@@ -59,6 +59,8 @@ export interface Meop {
   readonly worstCase: MeopCase;
   readonly percentile: MeopScatter;
   readonly sensitivity: readonly PeakSensitivity[];
+  /** What is missing for `pressure` to be an upper bound, each as a noun phrase with the reason. */
+  readonly notIncluded: readonly string[];
   readonly assumptions: readonly string[];
   readonly cautions: readonly string[];
   toString(): string;
@@ -96,12 +98,16 @@ export function meopText(found: Omit<Meop, 'toString'>): string {
     'of variance': `${(row.shareOfVariance * 100).toFixed(1)} %`,
   }));
   return [
-    `MEOP ${found.pressure} (basis: ${found.basis}${found.allowance === 1 ? '' : `, allowance ${found.allowance}`})`,
+    `MEOP ${found.pressure} (basis: ${found.basis}${found.allowance === 1 ? '' : `, allowance ${found.allowance}`})${notIncludedText(found, ', ')}`,
     table(cases),
     ...(drivers.length > 0 ? ['', 'sensitivity of peak pressure, one input at a time:', table(drivers)] : []),
     ...found.assumptions.map((line) => `assumption: ${line}`),
     ...found.cautions.map((line) => `caution: ${line}`),
   ].join('\n');
 }
+
+/** What MEOP does not include, for the place next to its value; empty where nothing is missing. */
+export const notIncludedText = ({ notIncluded }: Pick<Meop, 'notIncluded'>, before: string): string =>
+  notIncluded.length === 0 ? '' : `${before}not included: ${notIncluded.join(', ')}`;
 
 const temperatureText = ({ grainTemperature }: MeopCase): string => `${grainTemperature.to('degC')}`;

@@ -12,6 +12,7 @@ import { worstCaseFiringValues } from '../worst-case-tolerances';
 import { lawAboutMiddle } from './burn-law-middle';
 import { type Meop, type MeopCase, type MeopScatter, meopText } from './meop-result';
 import { indexAtPercentile, percentileBand, type SampledMotors, sampleMotors } from './monte-carlo';
+import { notIncluded } from './not-included';
 import { lnPeakAt, type PeakResponse, peakResponse, workState } from './peak-response';
 import { peakSensitivities } from './sensitivity';
 import { worstCorner } from './worst-corner';
@@ -38,7 +39,7 @@ export const meop = /* @__PURE__ */ procedure({
 });
 
 /** {@link meop} with a shared cache of regressions. */
-export function meopOf(given: Motor, cache: RegressionCache, flawsVary = false): Meop {
+export function meopOf(given: Motor, cache: RegressionCache): Meop {
   const { meop: options, meopAssumptions } = settingsOf(given);
   const temperature = grainTemperatures(given);
   const nominal = simulated(given, { flaws: 'as documented', cache, temperature: temperature.nominal });
@@ -74,18 +75,19 @@ export function meopOf(given: Motor, cache: RegressionCache, flawsVary = false):
     worstCase,
     percentile,
     sensitivity: peakSensitivities(response, drawn, temperature),
+    notIncluded: notIncluded(motor, {
+      basis: options.basis,
+      hasTolerances: response.inputs.length > 0,
+      hasUncertainLaw: response.inputs.some(({ path }) => path.includes('burnLaw')),
+      hasPort: worstCase.firing.portFlow !== undefined,
+    }),
     assumptions: [...meopAssumptions, ...assumptions],
     cautions: [
       ...new Set([
         ...response.cautions,
         ...cautions,
         ...worstCase.firing.cautions,
-        ...(response.inputs.length === 0
-          ? [
-              'No input of the pressure has a tolerance. The worst case equals the nominal motor, and the pressure of a real motor can exceed it.',
-            ]
-          : []),
-        ...doubts(motor, percentile, worstCase, flawsVary),
+        ...doubts(percentile, worstCase),
       ]),
     ],
   };
@@ -161,19 +163,8 @@ function raisedThrust(
   return fromSiValue((peakThrust.si + onExit) * ratio - onExit, 'force', unitOf('N'));
 }
 
-function doubts(
-  motor: Motor,
-  percentile: MeopScatter,
-  worstCase: MeopCase,
-  flawsVary: boolean,
-): readonly string[] {
+function doubts(percentile: MeopScatter, worstCase: MeopCase): readonly string[] {
   return [
-    ...(motor.grain.assumedFlaw === undefined && !flawsVary
-      ? ['No flaw is assumed. An undetected crack raises the pressure above this value; see flawEnvelope.']
-      : []),
-    ...(motor.temperatureRange === undefined
-      ? ['No temperature range is specified. A hotter grain raises the pressure above this value.']
-      : []),
     ...(Math.abs(percentile.checkDifference) > 0.02
       ? [
           `The approximate pressure at the percentile differs by ${(percentile.checkDifference * 100).toFixed(1)} % from its simulation. Use the worst case instead of the percentile.`,

@@ -28,8 +28,8 @@ export function checkSection({ checks }: Pick<Review, 'checks'>): readonly Repor
 /** Section on the parts, and aspects of parts, that bear pressure and could not be evaluated. */
 export function unjudgedSection({ unjudged }: Pick<Review, 'unjudged'>): readonly ReportSection[] {
   return section({
-    id: 'not-evaluated',
-    title: 'Not evaluated',
+    id: 'not-judged',
+    title: 'Not judged',
     tables: [
       {
         name: 'Parts that bear pressure and could not be evaluated',

@@ -134,10 +134,13 @@ const effectVerdict: Readonly<Record<'favourable' | 'adverse', Verdict>> = {
   adverse: 'marginal',
 };
 
-/** Fails where a margin of safety is negative at the pressure reached; other adverse findings need an inspection. */
+/**
+ * Does not hold where a margin of safety is negative at the pressure reached; not judged where other adverse findings need an
+ * inspection.
+ */
 export function comparisonVerdict({ utilisations, reuse }: MotorComparison): ReviewVerdict {
-  if (utilisations.some(({ marginOfSafety }) => marginOfSafety < 0)) return 'fails';
-  return reuse.findings.some(({ effect }) => effect === 'adverse') ? 'not fully evaluated' : 'satisfied';
+  if (utilisations.some(({ marginOfSafety }) => marginOfSafety < 0)) return 'does not hold';
+  return reuse.findings.some(({ effect }) => effect === 'adverse') ? 'not judged' : 'holds';
 }
 
 /** Content of the report on a comparison. */

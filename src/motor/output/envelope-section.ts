@@ -75,7 +75,7 @@ export function envelopeContent(envelope: FlawEnvelope): ReportContent {
         : headlineOf(
             `The first mode to fail is ${partName(first.part)}, ${first.mode}, at ${first.failurePressure}. Critical flaws: ${first.limits.map(({ kind, message }) => `${kind}: ${message}`).join('; ')}.`,
           ),
-    ...(first === undefined && { verdict: 'not fully evaluated' as const }),
+    ...(first === undefined && { verdict: 'not judged' as const }),
     keyFigures: [['peak pressure without flaw', shown(envelope.flawFreePeakPressure)]],
     sections: envelopeSection(envelope),
   };

@@ -66,7 +66,7 @@ export function reducedContent(reduced: ReducedFiring, beside: MeasuredContext =
               .filter((part) => part !== undefined)
               .join(', ')}.`,
           ),
-    ...(status === 'no result' && { verdict: 'not fully evaluated' as const }),
+    ...(status === 'no result' && { verdict: 'not judged' as const }),
     keyFigures: [
       ...(motorClass === undefined ? [] : [['class', textCell(motorClass.letter)] as const]),
       ...(totalImpulse === undefined ? [] : [['total impulse', shown(totalImpulse.value)] as const]),

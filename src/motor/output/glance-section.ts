@@ -1,7 +1,9 @@
-import type { PartId } from '../../structures';
+import { type PartId, partName } from '../../structures';
 import type { MotorComparison } from '../compare/comparison';
+import { mergedFindings, portName, sealName } from '../review/finding';
 import type { Review } from '../review/review-result';
 import { allSeals } from '../review/seal-review';
+import type { ReviewVerdict } from '../review/verdict';
 import { type ReportSection, type Shown, section, signed, textCell, type Verdict } from './content';
 
 /** Statement on the recorded firing for the headline of a review. */
@@ -20,72 +22,39 @@ export function recordedLine(
   return { message: `${seen}${why}. ${reuse.summary}`, speaksAgainst: against };
 }
 
-/** Summary of the evaluation, one row per part. */
+const statedVerdict: Readonly<Record<ReviewVerdict, Verdict>> = {
+  holds: 'pass',
+  'not judged': 'marginal',
+  'does not hold': 'fail',
+};
+
+/** Summary of the evaluation: the verdict, what prevents a better one, and one row per part. */
 export function glanceSection(review: Review, comparison?: MotorComparison): readonly ReportSection[] {
-  const { margins, sealsHold, flow, instruments, restraint, cautions, assumptions } = review;
-  const seals = allSeals(review);
-  const least = (parts: readonly PartId[]): Shown | undefined => {
-    const one = margins.find(({ part }) => parts.includes(part)); // sorted, lowest first
-    return one && { ...signed(one.marginOfSafety), text: `${signed(one.marginOfSafety).text}: ${one.mode}` };
-  };
-  const row = (name: string, verdict: Verdict | undefined, message: Shown): readonly Shown[] => [
-    textCell(name),
-    verdict === undefined
-      ? { text: 'not evaluated', verdict: 'marginal' }
-      : { text: verdict === 'pass' ? 'pass' : 'fail', verdict },
-    message,
-  ];
-  const byMargin = (name: string, parts: readonly PartId[]) => {
-    const found = least(parts);
-    const verdict = found === undefined ? undefined : (found.value ?? 0) < 0 ? 'fail' : 'pass';
-    return row(name, verdict, found ?? textCell('not described in the document'));
-  };
-  const byChecks = (name: string, checks: readonly { readonly passes: boolean; readonly name: string }[]) => {
-    const failed = checks.filter(({ passes }) => !passes).map((one) => one.name);
-    const message = failed.length > 0 ? failed.join(', ') : `${checks.length} within limits`;
-    return row(
-      name,
-      checks.length === 0 ? undefined : failed.length > 0 ? 'fail' : 'pass',
-      textCell(checks.length === 0 ? 'not described in the document' : message),
-    );
-  };
+  const { cautions, assumptions, findings, verdictSentence } = review;
+  const against = mergedFindings(findings).filter(({ state }) => state !== 'holds');
   const firing = comparison && recordedLine(review, comparison);
   return section({
     id: 'glance',
     title: 'Summary',
     lead: [
+      verdictSentence,
       `These results carry ${cautions.length} cautions and depend on ${assumptions.length} assumptions. Read both before using them.`,
     ],
     tables: [
       {
-        name: 'Summary by part: minimum margin of safety, or checks not satisfied',
+        name: 'What does not hold or is not judged, the most severe first',
+        columns: [{ name: 'part' }, { name: 'result' }, { name: 'item' }],
+        rows: against.map(({ about, item, state, message }) => [
+          textCell(about),
+          { text: state, verdict: statedVerdict[state] },
+          textCell(item === '' ? message : `${item}: ${message}`),
+        ]),
+      },
+      {
+        name: 'Summary by part: minimum margin of safety, or what does not hold or is not judged',
         columns: [{ name: 'part' }, { name: 'result' }, { name: 'governing item' }],
         rows: [
-          byMargin('case', ['case']),
-          byMargin('head closure and joint', ['head-closure', 'head-joint']),
-          byMargin('aft closure and joint', ['aft-closure', 'aft-joint']),
-          byMargin('throat insert', ['throat-insert']),
-          row(
-            'seals',
-            seals.length === 0 ? undefined : sealsHold ? 'pass' : 'fail',
-            textCell(
-              seals.length === 0
-                ? 'not described in the document'
-                : sealsHold
-                  ? `${seals.length} within limits over the full tolerance range`
-                  : seals
-                      .filter(({ seal }) => !seal.passes)
-                      .map(({ closure, place }) => `${closure} closure, seal ${place}`)
-                      .join(', '),
-            ),
-          ),
-          byChecks(
-            'flow in the port',
-            flow.map(({ check, passes }) => ({ name: check, passes })),
-          ),
-          byChecks('instruments', instruments),
-          byMargin('stand', ['stand']),
-          byMargin('restraint', restraint === undefined ? [] : ['restraint']),
+          ...partRows(review),
           ...(firing === undefined
             ? []
             : [
@@ -100,5 +69,47 @@ export function glanceSection(review: Review, comparison?: MotorComparison): rea
         ],
       },
     ],
+  });
+}
+
+/** One row per part: the worst finding on it. */
+function partRows(review: Review): readonly (readonly Shown[])[] {
+  const { findings, instruments } = review;
+  const names = (parts: readonly PartId[]): readonly string[] => parts.map(partName);
+  const groups: readonly (readonly [name: string, about: readonly string[]])[] = [
+    ['case', names(['case'])],
+    ['head closure and joint', names(['head-closure', 'head-joint'])],
+    ['aft closure and joint', names(['aft-closure', 'aft-joint'])],
+    ['throat insert', names(['throat-insert'])],
+    ['seals', allSeals(review).map(({ closure, place }) => sealName(closure, place))],
+    ['flow in the port', [portName]],
+    ['instruments', instruments.map(({ name }) => name)],
+    ['stand', names(['stand'])],
+    ['restraint', names(['restraint'])],
+  ];
+  const grouped = new Set(groups.flatMap(([, about]) => about));
+  const others = [...new Set(findings.map(({ about }) => about))].filter((about) => !grouped.has(about));
+  return [...groups, ...others.map((about) => [about, [about]] as const)].map(([name, about]) => {
+    const own = findings.filter((one) => about.includes(one.about)); // sorted, the worst first
+    const [worst] = own;
+    if (worst === undefined)
+      return [
+        textCell(name),
+        { text: 'not described', verdict: 'marginal' },
+        textCell(name === portName ? 'no port' : 'not described in the document'),
+      ];
+    const { state, item, message, marginOfSafety } = worst;
+    const count = own.filter((one) => one.state === state).length;
+    const text =
+      marginOfSafety !== undefined
+        ? `${signed(marginOfSafety).text}: ${item}`
+        : state === 'holds'
+          ? `${count} within limits`
+          : `${item === '' ? message : `${item}: ${message}`}${count > 1 ? ` (${count - 1} more)` : ''}`;
+    return [
+      textCell(name),
+      { text: state, verdict: statedVerdict[state] },
+      { text, ...(marginOfSafety !== undefined && { value: marginOfSafety }) },
+    ];
   });
 }

@@ -18,7 +18,7 @@ const judged = (passes: boolean): Verdict => (passes ? 'pass' : 'fail');
 
 /** Section on the O-rings. */
 export function sealSection(review: Review): readonly ReportSection[] {
-  const { seals, faceSeals, sealsHold } = review;
+  const { seals, faceSeals } = review;
   const every = allSeals(review);
   const band = ({ min, max }: { readonly min: number; readonly max: number }): Shown =>
     textCell(`${percent(min, 1).text} to ${percent(max, 1).text}`);
@@ -29,7 +29,7 @@ export function sealSection(review: Review): readonly ReportSection[] {
       every.length === 0
         ? []
         : [
-            sealsHold
+            every.every(({ seal }) => seal.passes)
               ? 'All seal checks are satisfied over the full tolerance range.'
               : 'At least one seal check is not satisfied over the full tolerance range.',
           ],

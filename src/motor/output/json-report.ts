@@ -23,7 +23,7 @@ export const reportSchema = /* @__PURE__ */ (() =>
     title: z.string(),
     kind: z.string(),
     headline: z.string(),
-    verdict: z.optional(z.enum(['satisfied', 'fails', 'not fully evaluated'])),
+    verdict: z.optional(z.enum(['holds', 'does not hold', 'not judged'])),
     summary: z.record(z.string(), cell()),
     sections: z.array(
       z.strictObject({

@@ -1,5 +1,5 @@
 import { formatNumber } from '../../units';
-import type { Meop, MeopCase } from '../meop/meop-result';
+import { type Meop, type MeopCase, notIncludedText } from '../meop/meop-result';
 import type { Review } from '../review/review-result';
 import {
   change,
@@ -12,6 +12,14 @@ import {
   shown,
   textCell,
 } from './content';
+
+/** MEOP as a key figure, and next to it what it does not include. */
+export const meopFigures = ({ pressure, notIncluded }: Meop): ReportContent['keyFigures'] => [
+  ['MEOP', shown(pressure)],
+  ...(notIncluded.length === 0
+    ? []
+    : [['not included in MEOP', { text: notIncluded.join(', '), verdict: 'marginal' } as const] as const]),
+];
 
 /** Section on MEOP, its basis and its sensitivities. */
 export function pressureSection({ meop }: Pick<Review, 'meop'>): readonly ReportSection[] {
@@ -28,7 +36,7 @@ export function pressureSection({ meop }: Pick<Review, 'meop'>): readonly Report
     id: 'pressure',
     title: 'Maximum expected operating pressure',
     lead: [
-      `MEOP: ${meop.pressure} (basis: ${basis}${allowance === 1 ? '' : `, times an allowance of ${formatNumber(allowance)}`}).`,
+      `MEOP: ${meop.pressure} (basis: ${basis}${allowance === 1 ? '' : `, times an allowance of ${formatNumber(allowance)}`})${notIncludedText(meop, '; ')}.`,
       sensitivity.length === 0
         ? 'No input of the pressure has a tolerance, and no temperature range is specified. All Monte Carlo samples equal the nominal motor.'
         : `Monte Carlo, ${percentile.samples} samples (${percentile.distribution} distribution, seed ${percentile.seed}): ${share}th percentile ${percentile.pressure}, 95 % confidence interval ${percentile.band[0]} to ${percentile.band[1]}.`,
@@ -81,10 +89,10 @@ export function pressureContent(meop: Meop): ReportContent {
     title: nominal.firing.title ?? 'Motor',
     kind: 'maximum expected operating pressure',
     headline: headlineOf(
-      `MEOP: ${pressure} (basis: ${basis}).${strongest === undefined ? '' : ` Main contributor to its variance: ${strongest.input}.`}`,
+      `MEOP: ${pressure} (basis: ${basis})${notIncludedText(meop, '; ')}.${strongest === undefined ? '' : ` Main contributor to its variance: ${strongest.input}.`}`,
     ),
     keyFigures: [
-      ['MEOP', shown(pressure)],
+      ...meopFigures(meop),
       ['nominal peak', shown(nominal.pressure)],
       ['worst case', shown(worstCase.pressure)],
       [`percentile`, shown(percentile.pressure)],

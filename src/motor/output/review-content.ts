@@ -1,5 +1,6 @@
 import { partName } from '../../structures';
 import type { MotorComparison } from '../compare/comparison';
+import { notIncludedText } from '../meop/meop-result';
 import type { Review } from '../review/review-result';
 import type { ReviewVerdict } from '../review/verdict';
 import { checkSection, unjudgedSection } from './check-section';
@@ -18,7 +19,7 @@ import { glanceSection, recordedLine } from './glance-section';
 import { grainSection } from './grain-section';
 import { instrumentSection, sealSection, standSection } from './hardware-sections';
 import { failureSection, marginSection, sourceSection } from './margin-section';
-import { pressureSection } from './pressure-section';
+import { meopFigures, pressureSection } from './pressure-section';
 
 /** Content of the report on a review. */
 export function reviewContent(
@@ -33,14 +34,16 @@ export function reviewContent(
     title: motor.name,
     kind: 'review of a static firing',
     headline: [
-      { message: headline(review), verdict: headlineVerdict(review) },
+      { message: review.verdictSentence, verdict: headlineVerdict(review) },
+      { message: pressureLine(review) },
       ...(recorded === undefined
         ? []
         : [{ message: recorded.message, verdict: recorded.speaksAgainst ? 'fail' : 'pass' } as const]),
     ],
     verdict: reportVerdict(review, comparison),
     keyFigures: [
-      ['MEOP', shown(meop.pressure)],
+      ['verdict', { text: review.verdict, verdict: headlineVerdict(review) }],
+      ...meopFigures(meop),
       ...(governing === undefined
         ? []
         : [
@@ -95,43 +98,28 @@ function firedFigures(
   ];
 }
 
-function headline(review: Review): string {
-  const { governing, failureOrder, meop } = review;
-  if (governing === undefined)
-    return 'Review: not fully evaluated. No failure mode could be evaluated: the document does not describe the hardware.';
-  const { id, part, mode, marginOfSafety } = governing;
+/** MEOP with what it does not include, and the first failure with increasing pressure. */
+function pressureLine({ failureOrder, meop }: Review): string {
   const [first] = failureOrder;
-  const isSame = first?.part === part && first.id === id;
-  const parts = [...new Set(review.unjudged.map((one) => partName(one.part)))];
-  const isComplete = parts.length === 0;
   return [
-    `Review: ${review.verdict}.`,
-    review.passes
-      ? `All ${isComplete ? '' : 'evaluated '}margins of safety are zero or greater at MEOP (${meop.pressure}).`
-      : `At least one margin of safety is negative at MEOP (${meop.pressure}).`,
-    `Minimum: ${signed(marginOfSafety).text}, ${partName(part)}, ${mode}.`,
+    `MEOP: ${meop.pressure}${notIncludedText(meop, '; ')}.`,
     ...(first === undefined
       ? []
       : [
-          `With increasing pressure ${isSame ? 'this mode also fails first' : `${partName(first.part)}, ${first.mode}, fails first`}, at ${first.failurePressure} (${first.meopRatio.toFixed(2)} × MEOP, no factor of safety).`,
+          `With increasing pressure, ${partName(first.part)}, ${first.mode}, is the first limit reached, at ${first.failurePressure} (${first.meopRatio.toFixed(2)} × MEOP, no factor of safety).`,
         ]),
-    ...(isComplete ? [] : [`Not evaluated: ${parts.join(', ')}; see the list of what is not evaluated.`]),
-    ...(review.checks.every(({ passes }) => passes) ? [] : ['A check of a part is not satisfied.']),
-    ...(review.sealsHold ? [] : ['A seal check is not satisfied.']),
-    ...(review.flow.every(({ passes }) => passes) ? [] : ['A port flow limit is exceeded.']),
-    ...(review.instruments.every(({ passes }) => passes) ? [] : ['An instrument range is not sufficient.']),
   ].join(' ');
 }
 
 function headlineVerdict({ governing, verdict }: Review): Verdict {
-  if (verdict === 'fails' || governing === undefined) return 'fail';
-  return verdict === 'satisfied' ? verdictOf(governing.marginOfSafety) : 'marginal';
+  if (verdict === 'does not hold' || governing === undefined) return 'fail';
+  return verdict === 'holds' ? verdictOf(governing.marginOfSafety) : 'marginal';
 }
 
 /** The verdict of the review and of the recorded firing, whichever is worse. */
 function reportVerdict({ verdict }: Review, comparison: MotorComparison | undefined): ReviewVerdict {
   const both = [verdict, ...(comparison === undefined ? [] : [comparisonVerdict(comparison)])];
-  return (['fails', 'not fully evaluated'] as const).find((worse) => both.includes(worse)) ?? 'satisfied';
+  return (['does not hold', 'not judged'] as const).find((worse) => both.includes(worse)) ?? 'holds';
 }
 
 function assumptionSection({ assumptions, cautions }: Review): readonly ReportSection[] {

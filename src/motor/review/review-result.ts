@@ -12,6 +12,7 @@ import type {
 import type { Quantity } from '../../units';
 import type { Motor } from '../document';
 import type { Meop } from '../meop/meop-result';
+import type { Finding } from './finding';
 import type { PartCheck, Unjudged } from './part-review';
 import type { ReviewCheck } from './review-check';
 import type { ReviewVerdict } from './verdict';
@@ -59,12 +60,14 @@ export interface Review {
   /** The mode with the minimum margin; undefined where none could be evaluated. */
   readonly governing: FailureMargin | undefined;
   readonly verdict: ReviewVerdict;
+  /** The verdict in one sentence that names the worst item with its figure. */
+  readonly verdictSentence: string;
+  /** Every margin, check and part that is not judged, the worst first: the verdict is the state of the first. */
+  readonly findings: readonly Finding[];
   /** Parts that bear pressure, or aspects of them, that could not be evaluated, each with the reason. */
   readonly unjudged: readonly Unjudged[];
   /** Checks of parts without a margin of safety: layout, ligaments, fits. */
   readonly checks: readonly PartCheck[];
-  /** True where every margin is zero or greater. */
-  readonly passes: boolean;
   /** The failure sequence with increasing pressure, without factors. */
   readonly failureOrder: readonly FailureSequenceEntry[];
   /** Closures retained by radial bolts. */
@@ -80,8 +83,6 @@ export interface Review {
   readonly seals: readonly SealReview[];
   /** Face seals. */
   readonly faceSeals: readonly FaceSealReview[];
-  /** True where all seal checks are satisfied. */
-  readonly sealsHold: boolean;
   /** Checks of port-to-throat ratio, mass flux and head-end pressure. */
   readonly flow: readonly ReviewCheck[];
   readonly instruments: readonly InstrumentReview[];

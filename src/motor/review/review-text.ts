@@ -1,12 +1,13 @@
 import { type PartId, partName } from '../../structures';
 import { table } from '../../units';
+import { notIncludedText } from '../meop/meop-result';
 import { namedRows } from '../part-rows';
 import type { Review } from './review-result';
 import { allSeals } from './seal-review';
 
 /** The review as text. */
 export function reviewText(review: Omit<Review, 'toString'>): string {
-  const { motor, meop, margins, governing, failureOrder, flow, instruments } = review;
+  const { motor, meop, margins, failureOrder, flow, instruments } = review;
   const sign = (value: number): string => `${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(2)}`;
   const verdict = (passes: boolean): string => (passes ? 'pass' : 'FAIL');
   const rows = once(
@@ -42,16 +43,13 @@ export function reviewText(review: Omit<Review, 'toString'>): string {
     ),
   ];
   return [
-    `${motor.name}: ${review.verdict}. MEOP ${meop.pressure}. ${
-      governing === undefined
-        ? 'No failure mode could be evaluated'
-        : `${review.passes ? 'All margins of safety are zero or greater' : 'At least one margin of safety is negative'}; minimum ${sign(governing.marginOfSafety)}, ${partName(governing.part)}, ${governing.mode}`
-    }.`,
+    `${motor.name}. ${review.verdictSentence}`,
+    `MEOP ${meop.pressure}${notIncludedText(meop, '; ')}.`,
     '',
     ...(rows.length > 0 ? [table(rows), ''] : []),
     ...(order.length > 0 ? ['failure sequence, without factors of safety:', table(order), ''] : []),
     ...(checks.length > 0 ? [table(checks), ''] : []),
-    ...review.unjudged.map(({ part, reason }) => `not evaluated: ${partName(part)}: ${reason}`),
+    ...review.unjudged.map(({ part, reason }) => `not judged: ${partName(part)}: ${reason}`),
     ...review.assumptions.map((line) => `assumption: ${line}`),
     ...review.cautions.map((line) => `caution: ${line}`),
   ].join('\n');

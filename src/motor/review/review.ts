@@ -11,19 +11,20 @@ import { type PartLine, written } from '../part-lines';
 import type { RegressionCache } from '../regression-cache';
 import { settingsOf } from '../settings';
 import { unusedTolerances } from '../worst-case-tolerances';
+import { findingsOf } from './finding';
 import { flowChecks } from './flow-checks';
 import { hardwareReview } from './hardware-review';
 import { instrumentReviews } from './instrument-review';
 import type { Review } from './review-result';
 import { reviewText } from './review-text';
 import { allSeals } from './seal-review';
-import { verdictFrom, withSilentParts } from './verdict';
+import { verdictFrom, verdictSentence, withSilentParts } from './verdict';
 
 /**
  * Values that the document does not specify are reported in `assumptions` and `cautions`. The result is an analysis, not
  * an approval to fire. A document that cannot be reviewed is refused with the list of {@link reviewProblems}.
  *
- * @example review(demoMotor()).passes // => true
+ * @example review(demoMotor()).verdict // => 'holds'
  */
 export const review = /* @__PURE__ */ procedure({
   name: 'review',
@@ -50,27 +51,33 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
   const instruments = instrumentReviews(worst, meop, settings);
   const flow = flowChecks(motor, meop.worstCase, settings, cache);
   const unjudged = withSilentParts(margins, structure.unjudged);
+  const findings = findingsOf({
+    margins,
+    proofMargins: [],
+    checks: structure.checks,
+    seals,
+    faceSeals,
+    flow,
+    instruments,
+    unjudged,
+  });
   const found: Omit<Review, 'toString'> = {
     motor,
     meop,
     prediction: meop.nominal.firing,
     margins,
     governing: margins.length === 0 ? undefined : governing(margins),
-    verdict: verdictFrom(
-      margins,
-      [...structure.checks, ...everyRing.map(({ seal }) => seal), ...flow, ...instruments],
-      unjudged,
-    ),
+    verdict: verdictFrom(findings),
+    verdictSentence: verdictSentence(findings, motor),
+    findings,
     unjudged,
     checks: structure.checks,
-    passes: margins.length > 0 && margins.every(({ marginOfSafety }) => marginOfSafety >= 0),
     failureOrder: failureSequence(margins, meop.pressure),
     joints: structure.joints,
     retainingRings: structure.retainingRings,
     threads: structure.threads,
     seals,
     faceSeals,
-    sealsHold: everyRing.every(({ seal }) => seal.passes),
     flow,
     instruments,
     restraint: structure.restraint,

@@ -1,11 +1,13 @@
 import type { FailureMargin, PartId } from '../../structures';
+import type { Motor } from '../document';
+import { type Finding, mergedFindings } from './finding';
 import type { Unjudged } from './part-review';
 
 /**
- * Result of a review or report: `fails` where a margin of safety is negative or a check is not satisfied, `not fully
- * evaluated` where a part that bears pressure could not be evaluated. It is not an approval to fire.
+ * Result of a review or report. `does not hold`: a margin of safety is negative or a check is not satisfied. `not judged`: a
+ * part that bears pressure, or an aspect of it, could not be evaluated. It is not an approval to fire.
  */
-export type ReviewVerdict = 'satisfied' | 'fails' | 'not fully evaluated';
+export type ReviewVerdict = 'holds' | 'does not hold' | 'not judged';
 
 const pressureParts: readonly PartId[] = [
   'case',
@@ -27,14 +29,33 @@ export const withSilentParts = (
     .map((part) => ({ part, reason: 'No failure mode could be evaluated.' })),
 ];
 
-/** The verdict from margins of safety, checks and what could not be evaluated. */
-export function verdictFrom(
-  margins: readonly FailureMargin[],
-  checks: readonly { readonly passes: boolean }[],
-  unjudged: readonly Unjudged[],
-): ReviewVerdict {
-  const fails =
-    margins.some(({ marginOfSafety }) => marginOfSafety < 0) || checks.some(({ passes }) => !passes);
-  if (fails) return 'fails';
-  return unjudged.length > 0 ? 'not fully evaluated' : 'satisfied';
+/** The verdict from findings, of which the worst is the first. */
+export const verdictFrom = ([worst]: readonly Finding[]): ReviewVerdict => worst?.state ?? 'not judged';
+
+/** The verdict in one sentence that names the worst item with its figure. */
+export function verdictSentence(all: readonly Finding[], { stand, instruments = [] }: Motor): string {
+  const findings = mergedFindings(all);
+  const [worst] = findings;
+  if (worst === undefined) return 'Not judged: the document does not describe the hardware.';
+  const others = (state: Finding['state']): number =>
+    findings.filter((one) => one !== worst && one.state === state).length;
+  const failing = others('does not hold');
+  const open = others('not judged');
+  const { state, about, item, message } = worst;
+  if (state === 'does not hold')
+    return `Does not hold: ${about}, ${item}${worst.marginOfSafety === undefined ? ': ' : ', '}${bare(message)}${counted(failing, '; # more')}${counted(open, '; # not judged')}.`;
+  if (state === 'not judged')
+    return `Not judged: ${about} (${bare(message)})${counted(open, ' and # more')}.`;
+  const checks = findings.filter(({ marginOfSafety }) => marginOfSafety === undefined).length;
+  const absent = [
+    ...(stand === undefined ? ['stand'] : []),
+    ...(stand?.restraint === undefined ? ['restraint'] : []),
+    ...(instruments.length === 0 ? ['instruments'] : []),
+  ];
+  return `Holds at MEOP: minimum ${message}, ${about}, ${item}${counted(checks, '; all # checks are satisfied')}${absent.length === 0 ? '' : `; not described: ${absent.join(', ')}`}.`;
 }
+
+/** A sentence without its full stop. */
+const bare = (message: string): string => message.replace(/\.$/, '');
+
+const counted = (count: number, text: string): string => (count === 0 ? '' : text.replace('#', `${count}`));
