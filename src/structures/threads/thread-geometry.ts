@@ -160,7 +160,7 @@ export function geometryOf({ name, system, series, diameter, pitch }: ThreadSize
     },
     source: metric
       ? 'ISO 261 sizes, ISO 68-1 profile, ISO 898-1 stress area; limits 6g/6H by the ISO 965-1 formulas (from memory)'
-      : "ASME B1.1 sizes and profile, root as in Shigley's Mechanical Engineering Design, 9th ed., table 8-2; limits 2A/2B by the ASME B1.1 formulas (from memory)",
+      : "ASME B1.1 sizes and profile, root as in Shigley's Mechanical Engineering Design, 9th ed., table 8-2; limits 2A/2B as the tables of ASME B1.1 print them (formulas from memory)",
     provenance: 'from memory',
   };
 }

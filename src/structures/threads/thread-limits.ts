@@ -63,23 +63,29 @@ function tolerance(micrometres: number): number {
 }
 
 /**
- * Limits for 2A screws in 2B holes by the tolerance formulas of ASME B1.1 for a length of engagement of one diameter
- * (from memory; they give the published limits of 1/4-20 to 0.0001 in).
+ * Limits for 2A screws in 2B holes of ASME B1.1 for a length of engagement of one diameter, as its tables print them (tables
+ * seen, formulas from memory): basic size, allowance and tolerance are each rounded to 0.0001 in. The minor diameter of
+ * #6 and larger is then rounded to 0.001 in, which makes that of 1/4-20 0.207 instead of 0.2074 in.
  */
 export function unifiedLimits({ diameter, pitch, pitchDiameter, minorDiameter }: Basic): ThreadLimitsSi {
   const d = diameter / inch;
   const p = pitch / inch;
   const p23 = p ** (2 / 3);
   const pitch2A = 0.0015 * Math.cbrt(d) + 0.0015 * Math.sqrt(d) + 0.015 * p23;
-  const allowance = 0.3 * pitch2A;
+  const allowance = tenths(0.3 * pitch2A);
+  const basicPitch = tenths(pitchDiameter / inch);
   const coarse = 0.25 * p - 0.4 * p * p;
   const numbered = Math.max(coarse, Math.min(0.394 * p, 0.05 * p23 + (0.03 * p) / d - 0.002));
+  const minor = tenths(minorDiameter / inch) + tenths(d < 0.25 ? numbered : coarse);
   return {
-    externalMajorMin: (d - allowance - 0.06 * p23) * inch,
-    externalPitchMin: pitchDiameter - (allowance + pitch2A) * inch,
-    internalPitchMax: pitchDiameter + 1.3 * pitch2A * inch,
-    internalMinorMax: minorDiameter + (d < 0.25 ? numbered : coarse) * inch,
+    externalMajorMin: (d - allowance - tenths(0.06 * p23)) * inch,
+    externalPitchMin: (basicPitch - allowance - tenths(pitch2A)) * inch,
+    internalPitchMax: (basicPitch + tenths(1.3 * pitch2A)) * inch,
+    internalMinorMax: (d < 0.138 - 1e-9 ? minor : rounded(minor, 1e-3)) * inch,
   };
 }
 
 const inch = 0.0254;
+/** To the nearest step, halves upward; the small part keeps a half that binary arithmetic puts just below. */
+const rounded = (value: number, step: number): number => Math.floor(value / step + 0.5 + 1e-6) * step;
+const tenths = (value: number): number => rounded(value, 1e-4);
