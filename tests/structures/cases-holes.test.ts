@@ -1,5 +1,8 @@
 import { clearanceHole, tapDrill } from '../../src/structures/holes';
 import type { ClearanceFit } from '../../src/structures/holes/clearance-table';
+import { edgeDistanceRatio, tearOutStress, worstEdgeDistance } from '../../src/structures/joint';
+import { threadGeometry } from '../../src/structures/threads';
+import { si } from '../cases/read-case';
 import { caseTest } from './case-check';
 
 // Cases of tests/cases/hardware.json; source and provenance stand there, beside the numbers.
@@ -25,3 +28,25 @@ caseTest('tap-drills', ({ inputs }) =>
     }),
   ),
 );
+
+caseTest('edge-distance-with-tolerance', ({ inputs }, input) => {
+  const text = (name: string): string => String(inputs[name]);
+  const edge = worstEdgeDistance.si({
+    edgeDistance: input('edgeDistance'),
+    // The case states the tolerance as '0.2 mm (diameter)': that of the zone.
+    positionTolerance: si(text('holePositionTolerance').replace(' (diameter)', '')),
+    endFaceTolerance: input('endFaceTolerance'),
+  });
+  const { diameter, clearance } = clearanceHole({ thread: text('thread') });
+  // F over 2·t·τ is the length of one shear plane, whatever the load.
+  const stress = tearOutStress.si({ load: 1, edgeDistance: edge, holeDiameter: diameter.si, thickness: 1 });
+  return {
+    worstEdge_mm: edge * 1000,
+    worstEdgeOverD: edgeDistanceRatio.si({
+      edgeDistance: edge,
+      diameter: threadGeometry(text('thread')).majorDiameter.si,
+    }),
+    shearLengthHoleEdge_mm: (1 / (2 * stress)) * 1000,
+    slackDiametral_mm: clearance.in('mm'),
+  };
+});

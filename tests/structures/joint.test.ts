@@ -233,6 +233,47 @@ describe('the hoop stress beyond the seal', () => {
   });
 });
 
+describe('clearance holes and tolerances', () => {
+  const tearOut = 'tear-out of the case end, planes from the hole edge';
+  test('a larger hole takes metal from tear-out and from the section, and nothing from bearing', () => {
+    fc.assert(
+      fc.property(decimals(6, 8), decimals(1.01, 1.2), (hole, wider) => {
+        const at = (diameter: number) => ({ holeDiameter: `${diameter} mm` }) as const;
+        for (const mode of [tearOut, 'net section of the case'])
+          expect(marginOf(at(hole * wider), mode)).toBeLessThan(marginOf(at(hole), mode));
+        for (const mode of ['bearing, case wall', 'bearing yield, case wall', 'bolt shear'])
+          expect(marginOf(at(hole * wider), mode)).toBe(marginOf(at(hole), mode));
+      }),
+      runs,
+    );
+  });
+  test('bearing strength counts the edge distance in diameters of the bolt', () => {
+    // 9 mm are 1.5 diameters of M6, whatever the hole; handbooks state the strength at 1.5 and 2.
+    const [low, high] = [material('6061-T6 drawn tube').bearingUltimate].map((one) => [
+      one?.at1_5?.value.si,
+      one?.at2_0?.value.si,
+    ])[0];
+    for (const holeDiameter of ['6 mm', '6.6 mm', '7 mm'] as const) {
+      const allowable = (edgeDistance: '9 mm' | '12 mm'): number =>
+        review({ holeDiameter, edgeDistance }).modes.find(({ id }) => id === 'case-bearing')?.allowable.si ??
+        Number.NaN;
+      close(allowable('9 mm'), low ?? Number.NaN);
+      close(allowable('12 mm'), high ?? Number.NaN);
+    }
+  });
+  test('half of a position tolerance is taken from the edge distance', () => {
+    const shared = { shareFactor: 1 };
+    for (const mode of [tearOut, 'bearing, case wall'])
+      close(
+        marginOf({ ...shared, positionTolerance: '0.8 mm', edgeDistance: '11 mm' }, mode),
+        marginOf({ ...shared, edgeDistance: '10.6 mm' }, mode),
+      );
+    expect(codeAndPathOf(() => review({ edgeDistance: '3.4 mm', positionTolerance: '1 mm' }))).toBe(
+      'out-of-domain positionTolerance',
+    );
+  });
+});
+
 describe('load sharing', () => {
   test('aligned holes share alike; the worst bolt never carries more than all', () => {
     fc.assert(
@@ -569,15 +610,50 @@ describe('design', () => {
     const density = material('6061-T6 drawn tube').density?.value.si ?? Number.NaN;
     close(mass.si, count * bolt * 7850 + ring * density);
   });
-  test('is in order of mass', () => {
-    const masses = design.feasible.map(({ mass }) => mass.si);
-    expect(masses).toEqual([...masses].sort((a, b) => a - b));
+  test('lists counts that divide easily first, of each the lightest first', () => {
+    const easy = design.feasible.filter(({ indexing }) => indexing !== undefined);
+    const others = design.feasible.slice(easy.length);
+    expect(easy.length).toBeGreaterThan(5);
+    expect(others.length).toBeGreaterThan(5);
+    for (const part of [easy, others]) {
+      const masses = part.map(({ mass }) => mass.si);
+      expect(masses).toEqual([...masses].sort((a, b) => a - b));
+    }
+    // The divisors of 24, and 16 by folding.
+    for (const { bolts } of easy) expect(24 % bolts.count === 0 || bolts.count === 16).toBe(true);
+    for (const { bolts } of others) expect(24 % bolts.count).toBeGreaterThan(0);
+  });
+  test('drills the clearance holes of the fit, for edge distances in diameters of these holes', () => {
+    // ISO 273, M6: close 6.4, medium 6.6, free 7.0 mm.
+    for (const [fit, hole] of [
+      ['close', 6.4],
+      ['medium', 6.6],
+      ['free', 7],
+    ] as const) {
+      const { feasible } = designJoint({ ...parts, fit, threads: ['M6'], edgeRatios: [2] });
+      expect(feasible.length).toBeGreaterThan(0);
+      for (const { bolts } of feasible) {
+        expect(bolts.holeDiameter.in('mm')).toBeCloseTo(hole, 9);
+        expect(bolts.edgeDistance.in('mm')).toBeCloseTo(2 * hole, 9);
+      }
+    }
+    expect(codeAndPathOf(() => designJoint({ ...parts, threads: ['M22'] }))).toBe('out-of-domain threads');
+  });
+  test('leaves out what is below the margin required, and nothing else', () => {
+    const keys = (some: typeof design.feasible) =>
+      some.map(({ bolts }) => `${bolts.thread} ${bolts.count} ${bolts.edgeDistance}`);
+    for (const leastMargin of [0.05, 0.25, 1]) {
+      const found = designJoint({ ...parts, leastMargin });
+      expect(keys(found.feasible)).toEqual(
+        keys(design.feasible.filter(({ marginOfSafety }) => marginOfSafety >= leastMargin)),
+      );
+    }
   });
   test('leaves a hole diameter of metal between holes in the bore, and no less than asked', () => {
     const wide = designJoint({ ...parts, counts: [4, 60], threads: ['M6'], pressure: '1 MPa' });
     const most = Math.max(...wide.feasible.map(({ bolts }) => bolts.count));
-    // 70 mm of bore: 219.9 mm round, 18 times 6 + 6 mm.
-    expect(most).toBe(18);
+    // 70 mm of bore: 219.9 mm round, 16 times 6.6 + 6.6 mm (ISO 273, medium).
+    expect(most).toBe(16);
     const dense = designJoint({
       ...parts,
       counts: [4, 60],
@@ -585,7 +661,8 @@ describe('design', () => {
       pressure: '1 MPa',
       ligamentRatio: 0.5,
     });
-    expect(Math.max(...dense.feasible.map(({ bolts }) => bolts.count))).toBe(24);
+    // 22 times 6.6 + 3.3 mm.
+    expect(Math.max(...dense.feasible.map(({ bolts }) => bolts.count))).toBe(22);
   });
   test('marks the preferred order of failure, where a strong bolt in a thin wall has it', () => {
     const strong = designJoint({

@@ -193,9 +193,7 @@ function cautionsFor(p: {
 }): string[] {
   const cautions: string[] = [];
   if (p.edge < 1.5 * p.hole)
-    cautions.push(
-      'The edge distance is less than 1.5 hole diameters, for which handbooks state no bearing strength.',
-    );
+    cautions.push('The edge distance is less than 1.5 hole diameters, the minimum of practice for tear-out.');
   if (p.ligament < p.hole)
     cautions.push(
       'The ligament between holes is less than one hole diameter of metal: peak stresses of adjacent holes add up (engineering practice, no published source).',

@@ -1,6 +1,18 @@
-import { fromSiValue, printable, procedure, type Quantity, table, unitFor, type Values } from '../../units';
+import {
+  fromSiValue,
+  MeopError,
+  printable,
+  procedure,
+  type Quantity,
+  table,
+  unitFor,
+  type Values,
+} from '../../units';
 import { type FailureModeId, modeName } from '../failure-mode';
+import { type ClearanceHole, holeOf } from '../holes/clearance-hole';
+import type { ClearanceFit } from '../holes/clearance-table';
 import { type ThreadGeometry, threadGeometry } from '../threads';
+import { indexing } from './indexable-counts';
 import { fewBolts, partsCautions } from './joint-cautions';
 import { jointParts } from './joint-inputs';
 import { rulesFor } from './joint-modes';
@@ -21,9 +33,9 @@ import {
 
 /** The bolts that a search found. */
 export interface JointDesign {
-  /** The bolts with no negative margin, lightest first. */
+  /** The patterns with the margin required: first the counts that are easy to divide, of each the lightest first. */
   readonly feasible: readonly JointOption[];
-  /** The bolts of maximum margin, where every one has a negative margin. */
+  /** The pattern of maximum margin, where none has the margin required. */
   readonly nearestInfeasible: JointOption | undefined;
   readonly evaluatedCount: number;
   readonly cautions: readonly string[];
@@ -35,9 +47,10 @@ const inchThreads = ['#8-32', '#10-32', '1/4-20', '1/4-28', '5/16-18', '3/8-16']
 const steelDensity = 7850; // kg/m³, of bolts
 
 /**
- * The threads, counts and edge distances of one row of radial bolts with no negative margin, lightest first. The mass is that
- * of bolts (head as ISO 4762: 1.5 diameters wide and one high) and of the case beyond the holes; pass the `bolts` of one to
- * {@link reviewJoint} for all its modes.
+ * The threads, counts and edge distances of one row of radial bolts in clearance holes ({@link clearanceHole}) with the margin
+ * required. Counts that are easy to divide on the case come before the others, the lighter before the heavier. The mass is that of
+ * bolts (head as ISO 4762: 1.5 diameters wide and one high) and of the case beyond the holes. {@link reviewJoint} returns the same
+ * margin for the `bolts` of an option.
  *
  * @example designJoint({ pressure: '5 MPa', tube: { outsideDiameter: '76 mm', wall: '3 mm', material: '6061-T6 drawn tube' }, closureMaterial: '6061-T6 bar', boltClass: '8.8' }).feasible.length > 0 // => true
  */
@@ -53,7 +66,7 @@ export const designJoint = /* @__PURE__ */ procedure({
         ? undefined
         : { path: 'counts', given: [fewest, most], expected: 'a minimum and a maximum in this order' },
   ],
-  gives: 'the bolts with no negative margin, lightest first',
+  gives: 'the patterns with the margin required, those with a count that is easy to divide first',
   example: {
     pressure: '5 MPa',
     tube: { outsideDiameter: '76 mm', wall: '3 mm', material: '6061-T6 drawn tube' },
@@ -70,16 +83,20 @@ function designOf(search: Values<typeof searchInputs>): JointDesign {
     edgeRatios: ratios,
     engagementRatio,
     ligamentRatio,
+    fit: holeFit,
+    leastMargin,
   } = search;
   const usual = parts.lengthUnit.us ? inchThreads : metricThreads;
   const found: Found[] = [];
   const reported = new Set<string>();
   const known = new Map<string, ReturnType<typeof partStrengthsOf>>(); // by edge ratios
   for (const thread of search.threads ?? usual.map(threadGeometry)) {
-    const hole = thread.majorDiameter.si;
+    const drilled = drilledHole(thread, holeFit);
+    const [hole, bolt] = [drilled.diameter.si, thread.majorDiameter.si];
+    for (const one of drilled.cautions) reported.add(one);
     // Holes and the ligaments between them fit around the bore.
     const fit = Math.floor((Math.PI * parts.bore) / (hole * (1 + ligamentRatio)));
-    const engagement = Math.min(engagementRatio * hole, parts.closureThickness);
+    const engagement = Math.min(engagementRatio * bolt, parts.closureThickness);
     const ofBolts = boltStrengthsOf(parts, thread);
     for (const ratio of ratios) {
       const bolts = {
@@ -100,12 +117,15 @@ function designOf(search: Values<typeof searchInputs>): JointDesign {
       for (const { cautions } of Object.values<Strength>(strengths))
         for (const one of cautions) reported.add(one);
       for (let count = fewest; count <= Math.min(most, fit); count++) {
-        if (engagement > meetingDepth(parts, count, hole)) break; // more holes would intersect in the closure
+        if (engagement > meetingDepth(parts, count, bolt)) break; // more holes would intersect in the closure
         found.push(evaluated(parts, { ...bolts, count }, { ...base, count }, strengths));
       }
     }
   }
-  const holding = found.filter(({ least }) => least >= 0).sort((a, b) => a.mass - b.mass);
+  const rank = ({ bolts }: Found): number => (indexing(bolts.count) === undefined ? 1 : 0);
+  const holding = found
+    .filter(({ least }) => least >= leastMargin)
+    .sort((a, b) => rank(a) - rank(b) || a.mass - b.mass);
   const [nearestInfeasible] = holding.length > 0 ? [] : [...found].sort((a, b) => b.least - a.least);
   const feasible = holding.map((one) => optionOf(one, parts));
   const design = {
@@ -117,10 +137,18 @@ function designOf(search: Values<typeof searchInputs>): JointDesign {
       ...(search.factors?.cautions ?? []),
       ...partsCautions(parts, (si) => fromSiValue(si, 'length', parts.lengthUnit)),
       ...(fewest < 3 ? [fewBolts] : []),
-      'The list compares bolts only. Review the selected bolts with their holes, gaps and temperatures.',
+      'The holes are at their nominal size and position. Review the selected bolts with the tolerances of the drawing.',
     ],
   };
-  return printable(design, () => designText(design));
+  return printable(design, () => designText(design, leastMargin));
+}
+
+function drilledHole(thread: ThreadGeometry, fit: ClearanceFit): ClearanceHole {
+  try {
+    return holeOf(thread, fit);
+  } catch (error) {
+    throw error instanceof MeopError ? error.at('designJoint', 'threads') : error;
+  }
 }
 
 interface Found {
@@ -171,38 +199,50 @@ function optionOf({ bolts, least, governing, bearingFirst, mass }: Found, parts:
       thread: bolts.thread.name,
       count: bolts.count,
       edgeDistance: length(bolts.edgeDistance),
+      holeDiameter: length(bolts.holeDiameter),
       engagement: length(bolts.engagement),
     },
     mass: fromSiValue(mass, 'mass', unitFor('mass', parts.lengthUnit.us ? 'oz' : 'g')),
     marginOfSafety: least,
+    indexing: indexing(bolts.count),
     governing,
     bearingFirst,
   };
 }
 
-function designText({
-  feasible,
-  nearestInfeasible,
-  evaluatedCount,
-  cautions,
-}: Omit<JointDesign, 'toString'>): string {
-  const row = ({ bolts, mass, marginOfSafety: left, governing, bearingFirst }: JointOption) => ({
+function designText(
+  { feasible, nearestInfeasible, evaluatedCount, cautions }: Omit<JointDesign, 'toString'>,
+  leastMargin: number,
+): string {
+  const row = ({
+    bolts,
+    mass,
+    marginOfSafety: left,
+    indexing: easy,
+    governing,
+    bearingFirst,
+  }: JointOption) => ({
     thread: bolts.thread,
     count: bolts.count,
+    hole: bolts.holeDiameter,
     'edge distance': bolts.edgeDistance,
     engagement: bolts.engagement,
     mass,
     margin: `${left < 0 ? '−' : '+'}${Math.abs(left).toFixed(2)}`,
     governing: modeName(governing),
     'bearing first': bearingFirst ? 'yes' : 'no',
+    'easy to divide': easy === undefined ? 'no' : 'yes',
   });
   const shown = feasible.slice(0, 15);
   return [
-    `${feasible.length} of ${evaluatedCount} combinations have no negative margin${feasible.length > shown.length ? `; the ${shown.length} lightest` : ''}`,
+    `${feasible.length} of ${evaluatedCount} combinations have ${leastMargin > 0 ? `a margin of at least ${leastMargin}` : 'no negative margin'}${feasible.length > shown.length ? `; the first ${shown.length}` : ''}`,
     ...(shown.length > 0 ? [table(shown.map(row))] : []),
     ...(nearestInfeasible === undefined
       ? []
-      : ['Every combination has a negative margin; maximum margin:', table([row(nearestInfeasible)])]),
+      : [
+          `Every combination has a ${leastMargin > 0 ? `margin below ${leastMargin}` : 'negative margin'}; maximum margin:`,
+          table([row(nearestInfeasible)]),
+        ]),
     ...cautions.map((caution) => `caution: ${caution}`),
   ].join('\n');
 }

@@ -8,6 +8,7 @@ export * from './bearing';
 export * from './bolt-bending';
 export * from './bolt-shear';
 export * from './design-joint';
+export * from './edge-distance';
 export * from './hole-concentration';
 export type { RadialBoltJoint } from './joint-inputs';
 export type { PeakStress } from './joint-peak';

@@ -161,6 +161,14 @@ export const radialBoltJoint = inputs<typeof jointFields>(jointFields, {
       ),
     (joint) =>
       conflict(
+        joint.edgeDistance.si - (joint.positionTolerance?.si ?? 0) / 2 >
+          (joint.holeDiameter ?? majorOf(joint)).si / 2,
+        joint.positionTolerance === undefined ? 'edgeDistance' : 'positionTolerance',
+        joint.positionTolerance ?? joint.edgeDistance,
+        'such that the holes do not reach the end of the case',
+      ),
+    (joint) =>
+      conflict(
         (joint.engagement?.si ?? 0) <= thicknessOf(joint),
         'engagement',
         joint.engagement,

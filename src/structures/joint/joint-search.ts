@@ -1,5 +1,6 @@
 import { type Arguments, count, list, named, optional, type Quantity, ratio } from '../../units';
 import type { FailureModeId } from '../failure-mode';
+import { clearanceFit } from '../holes/clearance-hole';
 import { threads } from '../threads/thread-table';
 import { jointParts } from './joint-inputs';
 
@@ -21,10 +22,15 @@ export const searchInputs = {
   ),
   edgeRatios: optional(
     list(
-      'edge distances to evaluate, in hole diameters',
-      ratio('e/d', 'edge distance/hole diameter', { above: 0.5 }),
+      'edge distances to evaluate, in diameters of the drilled holes',
+      ratio('e/d_h', 'edge distance/hole diameter', { above: 0.5 }),
     ),
     [1.5, 2, 2.5],
+  ),
+  fit: optional(clearanceFit, 'medium'),
+  leastMargin: optional(
+    ratio('MS', 'minimum margin of safety of a pattern that is listed', { min: 0, example: 0.1 }),
+    0,
   ),
   engagementRatio: optional(
     ratio('L_e/d', 'full thread engaged in the closure/bolt diameter, up to its thickness', { above: 0 }),
@@ -48,11 +54,15 @@ export interface JointOption {
     readonly thread: string;
     readonly count: number;
     readonly edgeDistance: Quantity<'length'>;
+    /** Of the clearance holes in the case. */
+    readonly holeDiameter: Quantity<'length'>;
     readonly engagement: Quantity<'length'>;
   };
   /** Mass of the bolts with their heads, and of the case from the holes to its end. */
   readonly mass: Quantity<'mass'>;
   readonly marginOfSafety: number;
+  /** Why the count is easy to divide on the case; `undefined` where it is not. */
+  readonly indexing: string | undefined;
   readonly governing: FailureModeId;
   /** Whether bearing precedes sudden failure: the preferred sequence. */
   readonly bearingFirst: boolean;

@@ -8,6 +8,7 @@ import { threadShearStress } from '../threads/thread-shear';
 import { bearingStress } from './bearing';
 import { boltBendingStress, combinedBoltStress } from './bolt-bending';
 import { boltShearStress } from './bolt-shear';
+import { worstEdgeDistance } from './edge-distance';
 import { holeStressConcentration } from './hole-concentration';
 import type { JointSi } from './joint-si';
 import { boltShareFactor, boltStiffness } from './load-sharing';
@@ -61,7 +62,11 @@ export const jointStressesSi = (joint: JointSi): JointStressesSi => jointStresse
 
 /** Every stress of a radial-bolt joint, from the pressure on, each formula evaluated by what is handed in. */
 export function jointStresses<V extends Step | number>(joint: JointSi, run: Evaluate<V>): JointStresses<V> {
-  const { pressure, outsideDiameter, wall, holeDiameter, boltDiameter: diameter, edgeDistance } = joint;
+  const { pressure, outsideDiameter, wall, holeDiameter, boltDiameter: diameter, positionTolerance } = joint;
+  const edgeDistance =
+    positionTolerance > 0
+      ? run(worstEdgeDistance, { edgeDistance: joint.edgeDistance, positionTolerance })
+      : joint.edgeDistance;
   const count = joint.count * joint.rows;
   const endForce = run(closureForce, { pressure, sealDiameter: joint.sealDiameter });
   const shareFactor = joint.shareFactor ?? shareFrom(joint, run, endForce, count);

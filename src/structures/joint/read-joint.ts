@@ -3,6 +3,7 @@ import { yieldAndUltimate } from '../factors-of-safety';
 import type { Material } from '../materials';
 import type { ThreadGeometry } from '../threads';
 import { shankArea } from './bolt-shear';
+import { edgeDistanceRatio, worstEdgeDistance } from './edge-distance';
 import { boreOf, type JointParts, type RadialBoltJointValues, thicknessOf } from './joint-inputs';
 import type { JointSi } from './joint-si';
 import { boltStrengths, type JointStrengths, partStrengths } from './joint-strengths';
@@ -74,13 +75,17 @@ export function meetingDepth({ bore, given }: PartsSi, count: number, diameter: 
   return count === 1 ? radius : radius - diameter / (2 * Math.sin(Math.PI / count));
 }
 
-/** The edge ratios for the bearing strengths: case, closure. */
-export const edgeRatios = (parts: PartsSi, bolts: BoltsSi): readonly [number, number] => [
-  rounded(bolts.edgeDistance / bolts.holeDiameter),
-  parts.given.closureEdgeDistance === undefined
-    ? 2
-    : rounded(parts.given.closureEdgeDistance.si / bolts.thread.majorDiameter.si),
-];
+/** The edge ratios for the bearing strengths, in bolt diameters: case, closure. */
+export function edgeRatios({ given }: PartsSi, bolts: BoltsSi): readonly [number, number] {
+  const diameter = bolts.thread.majorDiameter.si;
+  const ratio = (edgeDistance: number): number => rounded(edgeDistanceRatio.si({ edgeDistance, diameter }));
+  const { edgeDistance } = bolts;
+  const positionTolerance = given.positionTolerance?.si ?? 0;
+  return [
+    ratio(worstEdgeDistance.si({ edgeDistance, positionTolerance })),
+    given.closureEdgeDistance === undefined ? 2 : ratio(given.closureEdgeDistance.si),
+  ];
+}
 
 // 1.5 diameters must not come out as 1.4999…, where handbooks state no strength.
 const rounded = (ratio: number): number => Math.round(ratio * 1e9) / 1e9;
