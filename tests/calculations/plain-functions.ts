@@ -35,6 +35,8 @@ export const plainFunctions: Readonly<Record<string, string>> = {
   threadGeometry: tableLookUp,
   materialNames: tableLookUp,
   threadNames: tableLookUp,
+  retainingRingSize: tableLookUp,
+  retainingRingNames: tableLookUp,
   publishedPropellant: tableLookUp,
   publishedPropellants: tableLookUp,
 };

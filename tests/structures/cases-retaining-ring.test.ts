@@ -6,8 +6,10 @@ import {
   grooveBendingStress,
   grooveYieldCapacity,
   middleLineShift,
+  retainingRingSize,
   ringShearCapacity,
   shearEdgeMargin,
+  tabulatedEdgeMargin,
   wallTension,
 } from '../../src/structures/closures';
 import { barGrooveConcentration, shoulderConcentration } from '../../src/structures/concentration';
@@ -71,6 +73,22 @@ describe('retaining rings', () => {
     return {
       edgeShear_in: shearEdgeMargin.si(of) / inch,
       edgeBending_in: bendingEdgeMargin.si({ ...of, grooveDepth: input('grooveDepth') }) / inch,
+    };
+  });
+  caseTest('ring-edge-margin-is-three-depths', ({ inputs }) => {
+    const bores = siList(inputs.bores);
+    const grooves = siList(inputs.grooves);
+    return {
+      ...named(
+        'edgeMargin_in',
+        bores.map((bore) =>
+          retainingRingSize(`inch 3000 ${Number((bore / inch).toFixed(3))}`).edgeMargin.in('in'),
+        ),
+      ),
+      ...named(
+        'threeDepths_in',
+        bores.map((bore, i) => tabulatedEdgeMargin.si({ grooveDepth: (grooves[i] - bore) / 2 }) / inch),
+      ),
     };
   });
   caseTest('groove-net-section', (_, input) => {

@@ -11,6 +11,7 @@ export * from './cut-wall';
 export * from './edge-margin';
 export * from './groove-section';
 export * from './retaining-ring';
+export * from './retaining-ring-size';
 export { type RetainingRingJoint, reviewRetainingRing } from './review-retaining-ring';
 export { reviewThreadedClosure } from './review-threaded-closure';
 export * from './ring-capacity';
