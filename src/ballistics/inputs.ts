@@ -2,4 +2,10 @@
  * The inputs of ballistics that other modules and the motor document take: each is declared once and read from here.
  * Calculations and their types are in the index.
  */
-export { crackPlanes, isRegression, segmentGap } from './grain/inputs';
+export {
+  crackPlanes,
+  flawDirection,
+  isRegression,
+  longitudinalSection,
+  segmentGap,
+} from './grain/inputs';

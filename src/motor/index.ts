@@ -18,6 +18,7 @@ export { patchMotor } from './compare/patch-motor';
 export { reductionInputs } from './compare/reduction-inputs';
 export { demoMotor } from './demo-motor';
 export * from './document';
+export { drawMotor } from './drawing';
 export {
   type FlawEnvelope,
   type FlawEnvelopeRow,

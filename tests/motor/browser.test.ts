@@ -74,12 +74,14 @@ describe.skipIf(executablePath === undefined)('the page in a browser', () => {
     const shown = await page.evaluate(() =>
       [...document.querySelectorAll('figure')].map((figure) => {
         const drawings = [...figure.querySelectorAll('[role=img]')].filter((one) => one.clientHeight > 0);
-        const path = drawings[0]?.querySelector('path[stroke*="--plot-first"], path[fill*="--plot-second"]');
+        const path = drawings[0]?.querySelector(
+          'path[stroke*="--plot-first"], path[fill*="--plot-second"], path.flaw',
+        );
         const style = path ? getComputedStyle(path) : undefined;
         return { count: drawings.length, colours: `${style?.stroke} ${style?.fill}` };
       }),
     );
-    expect(shown.length).toBe(5);
+    expect(shown.length).toBe(6);
     for (const { count, colours } of shown) {
       expect(count).toBe(1);
       expect(colours).toMatch(/rgb\(229, 138, 99\)|rgb\(79, 190, 203\)/); // the two of the dark page's style

@@ -1,4 +1,5 @@
-/** The inputs of grains that the motor document takes. Calculations and their types are in the index. */
+/** The inputs of grains that the motor document takes, and the section that its drawing takes. Calculations and their types are in the index. */
+export { flawDirection, longitudinalSection } from './draw';
 export { crackPlanes } from './flaws';
 export { isRegression } from './front';
 export { segmentGap } from './grain-inputs';

@@ -34,13 +34,16 @@ export interface ReportTable {
   readonly prose?: boolean;
 }
 
-/** A plot of any width, with a description for readers who cannot see it. */
-export interface ReportFigure {
+/** A plot or a drawing of any width, with a description for readers who cannot see it. */
+export type ReportFigure = {
   readonly id: string;
   readonly title: string;
   readonly description: string;
-  readonly spec: (width: number) => PlotSpec;
-}
+} & (
+  | { readonly spec: (width: number) => PlotSpec }
+  /** SVG for paper of a width [mm], which needs no plotting package. */
+  | { readonly draw: (width: number) => string }
+);
 
 /** One section of a report. */
 export interface ReportSection {

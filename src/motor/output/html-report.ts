@@ -6,7 +6,7 @@ import {
   type Shown,
   unknown,
 } from './content';
-import type { Drawings } from './drawings';
+import { type Drawings, drawnDirectly, isDrawn } from './drawings';
 import { pageStyle } from './page-style';
 import { cellText } from './text-report';
 import { usualCautions } from './usual-cautions';
@@ -70,12 +70,13 @@ ${list(' class="remarks"', remarks)}
 </section>`;
 }
 
-function htmlFigure({ id, title, description }: ReportFigure, drawings: Drawings): string {
-  const drawing = drawings[id];
+function htmlFigure(figure: ReportFigure, drawings: Drawings): string {
+  const { id, title, description } = figure;
+  const drawing = drawings[id] ?? (isDrawn(figure) ? drawnDirectly(figure) : undefined);
   if (drawing === undefined) return '';
   const picture = (name: 'wide' | 'narrow'): string =>
     `<div class="${name}" role="img" aria-label="${escaped(`${title}. ${description}`)}">${drawing[name]}</div>`;
-  return `<figure>${picture('wide')}${picture('narrow')}<figcaption>${escaped(description)}</figcaption></figure>`;
+  return `<figure${isDrawn(figure) ? ' class="to-scale"' : ''}>${picture('wide')}${picture('narrow')}<figcaption>${escaped(description)}</figcaption></figure>`;
 }
 
 /** A table. On a narrow screen the rows of a table with more than two columns become blocks and keep their roles. */

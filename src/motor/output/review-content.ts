@@ -14,6 +14,7 @@ import {
   type Verdict,
   verdictOf,
 } from './content';
+import { drawingSection } from './drawing-section';
 import { firingSection, simulatedSummary } from './firing-section';
 import { glanceSection, recordedLine } from './glance-section';
 import { grainSection } from './grain-section';
@@ -60,6 +61,7 @@ export function reviewContent(
     ],
     sections: [
       ...glanceSection(review, comparison),
+      ...drawingSection(review),
       ...pressureSection(review),
       ...marginSection(review),
       ...failureSection(review),

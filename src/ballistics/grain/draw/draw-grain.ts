@@ -4,6 +4,7 @@ import { startPosition } from '../grain-inputs';
 import { requireFit } from '../misfit';
 import { type Grain, grainValue } from '../shapes';
 import { wallRadius } from '../surface';
+import { flawDirection, flawMiddle } from './longitudinal-section';
 import { flawMark, frontBands, type SectionView } from './section-view';
 
 const drawingInputs = {
@@ -56,7 +57,6 @@ function drawing(grain: Grain, options: Values<typeof drawingInputs>): string {
   const field = depthField(lit);
   const flaws = lit.slice(lit.length - grain.flaws.length).map((l) => l.source);
   const seen = flaws.map((s) => flawMiddle(s.samples()));
-  const aside = seen.find(([x, y]) => Math.hypot(x, y) > 1e-3 * radius);
   const z = options.position?.si ?? seen[0]?.[2] ?? middleOfPartial(grain);
   requireFit(
     'drawGrain',
@@ -65,7 +65,7 @@ function drawing(grain: Grain, options: Values<typeof drawingInputs>): string {
     options.position,
     `between 0 mm and ${grain.length}`,
   );
-  const towards = options.angle?.si ?? (aside === undefined ? 0 : Math.atan2(aside[1], aside[0]));
+  const towards = options.angle?.si ?? flawDirection(grain) ?? 0;
   const depth = deepestInSight(field.opensAt, envelope, z, towards);
   const step = roundStep(depth / options.fronts);
   const fronts = Array.from({ length: Math.ceil(depth / step) }, (_, k) => (k + 1) * step);
@@ -189,14 +189,6 @@ function outlineOf(
     grain.shape.headBurns ? '' : line(inhibited(0, along.left)),
     grain.shape.aftBurns ? '' : line(inhibited(along.width, right)),
   ].join('');
-}
-
-function flawMiddle(points: Float64Array): readonly [number, number, number] {
-  const sum = [0, 0, 0];
-  points.forEach((v, i) => {
-    sum[i % 3] += (3 * v) / points.length;
-  });
-  return [sum[0], sum[1], sum[2]];
 }
 
 /** Maximum depth in either section, which sets the spacing of the fronts. */

@@ -6,3 +6,4 @@
  * @module
  */
 export { drawGrain } from './draw-grain';
+export { flawDirection, longitudinalSection } from './longitudinal-section';
