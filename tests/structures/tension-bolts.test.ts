@@ -141,9 +141,9 @@ describe('preload', () => {
   test('relaxation and heat take from the minimum only; heat adds to the maximum only', () => {
     const tightened = { preload: 10_000, scatter: 0.25 };
     // 10 kN·0.75·0.95 − 0.5 kN; 10 kN·1.25 + 0.5 kN: by hand.
-    near(minimumPreload.si({ ...tightened, thermalLoss: 500 }), 6625);
-    near(maximumPreload.si({ ...tightened, thermalGain: 500 }), 13_000);
-    expect(minimumPreload.si({ ...tightened, thermalLoss: 9000 })).toBe(0);
+    near(minimumPreload.si({ ...tightened, thermalChange: -500 }), 6625);
+    near(maximumPreload.si({ ...tightened, thermalChange: 500 }), 13_000);
+    expect(minimumPreload.si({ ...tightened, thermalChange: -9000 })).toBe(0);
   });
 
   test('parts that expand alike keep the preload; a cold bolt in a hot flange gains more than a hot one', () => {

@@ -28,6 +28,15 @@ const names = {
   'closure-bearing': 'bearing, closure threads',
   'closure-tear-out': 'tear-out of the closure, planes from the hole edge',
   'closure-hole-thread-shear': "shear of the closure's threads",
+  // Bolts in tension.
+  'tension-bolt-proof': 'proof load of the bolts',
+  'tension-bolt-yield': 'tension and torsion of the bolts, yield',
+  'tension-bolt-break': 'tension of the bolts',
+  'tension-bolt-thread-shear': 'shear of the threads of the bolts',
+  'tapped-thread-shear-yield': 'shear of the tapped threads, yield',
+  'tapped-thread-shear': 'shear of the tapped threads',
+  'bolt-head-bearing-yield': 'bearing under the bolt heads, yield',
+  'joint-separation': 'separation of the clamped parts',
   // Retaining ring.
   'ring-shear': 'shear of the ring',
   'groove-bearing-yield': 'bearing of the groove, yield',

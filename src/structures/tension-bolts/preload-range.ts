@@ -54,11 +54,14 @@ export const maximumPreload = /* @__PURE__ */ formula({
   inputs: {
     preload: preloadOfBolt,
     scatter,
-    thermalGain: optional(force('ΔF', 'preload gained by heat', { min: 0 }), 0),
+    thermalChange: optional(
+      force('ΔF', 'change of preload by heat or cold, where it is a gain', { min: 0 }),
+      0,
+    ),
   },
   output: force('F_max', 'maximum preload'),
   example: { preload: '5 kN', scatter: 0.25 },
-  si: ({ preload, scatter: g, thermalGain = 0 }) => preload * (1 + g) + thermalGain,
+  si: ({ preload, scatter: g, thermalChange = 0 }) => preload * (1 + g) + thermalChange,
 });
 
 /**
@@ -69,19 +72,22 @@ export const maximumPreload = /* @__PURE__ */ formula({
 export const minimumPreload = /* @__PURE__ */ formula({
   name: 'minimumPreload',
   title: 'Minimum preload of a bolt',
-  equation: 'F_min = max(0, F_i·(1 − G)·(1 − z) − ΔF)',
+  equation: 'F_min = max(0, F_i·(1 − G)·(1 − z) + ΔF)',
   source:
     'Definition of scatter; separation is evaluated at the minimum preload (relaxation of 5 % from memory)',
   inputs: {
     preload: preloadOfBolt,
     scatter,
     relaxation: optional(ratio('z', 'fraction lost by embedding and relaxation', { min: 0, below: 1 }), 0.05),
-    thermalLoss: optional(force('ΔF', 'preload lost by heat or cold', { min: 0 }), 0),
+    thermalChange: optional(
+      force('ΔF', 'change of preload by heat or cold, where it is a loss', { max: 0 }),
+      0,
+    ),
   },
   output: force('F_min', 'minimum preload', { min: 0 }),
   example: { preload: '5 kN', scatter: 0.25 },
-  si: ({ preload, scatter: g, relaxation = 0.05, thermalLoss = 0 }) =>
-    Math.max(0, preload * (1 - g) * (1 - relaxation) - thermalLoss),
+  si: ({ preload, scatter: g, relaxation = 0.05, thermalChange = 0 }) =>
+    Math.max(0, preload * (1 - g) * (1 - relaxation) + thermalChange),
 });
 
 /**
