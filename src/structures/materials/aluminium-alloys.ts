@@ -70,6 +70,19 @@ export const extruded7075 = (): Material => ({
   }),
 });
 
+/** Tube, by the minimums of ASTM B210 (drawn) and B241 (extruded). */
+export function tube7075(made: 'drawn' | 'extruded'): Material {
+  const standard = made === 'drawn' ? 'ASTM B210' : 'ASTM B241';
+  const ksi = column('ksi', origin('specified minimum', `${standard}, 7075-T6 ${made} tube`, 'from memory'));
+  return {
+    name: `7075-T6 ${made} tube`,
+    form: made === 'drawn' ? 'drawn tube, wall 0.025 to 0.500 in' : 'extruded tube, wall to 0.249 in',
+    ...of7075(),
+    ultimateStrength: ksi(made === 'drawn' ? 77 : 78),
+    yieldStrength: ksi(made === 'drawn' ? 66 : 70),
+  };
+}
+
 /** Sheet 0.040 to 0.125 in. */
 export const sheet7075 = (): Material => ({
   name: '7075-T6 sheet',

@@ -8,7 +8,15 @@ import {
   thickExtrusion6061,
   welded6061,
 } from './aluminium-6061';
-import { extruded6063, extruded7075, plate2024, plate7075, sheet2024, sheet7075 } from './aluminium-alloys';
+import {
+  extruded6063,
+  extruded7075,
+  plate2024,
+  plate7075,
+  sheet2024,
+  sheet7075,
+  tube7075,
+} from './aluminium-alloys';
 import { isomouldedGraphite } from './graphite';
 import { leastOfForms } from './least-of-forms';
 import type { Material } from './material';
@@ -17,11 +25,14 @@ import { fabricPhenolic, fkm, nbr, paperPhenolic, paperTube, silicone } from './
 import {
   annealed304,
   annealed316,
+  bar304,
+  bar316,
   hardened4130,
   mild1025,
   normalised4130,
   thickNormalised4130,
 } from './steel';
+import { bar174H900, bar174H1025, coldDrawn1018, drawnOverMandrel, steel4140 } from './steel-bar';
 
 const unnamed = (alloy: string, forms: string): string =>
   `The product form of ${alloy} is not specified; assumed the minimum strengths of ${forms}.`;
@@ -67,6 +78,8 @@ const shelf = {
   '6063-T6 extrusion': extruded6063,
   '7075-T6': any7075,
   '7075-T6 extrusion': extruded7075,
+  '7075-T6 drawn tube': () => tube7075('drawn'),
+  '7075-T6 extruded tube': () => tube7075('extruded'),
   '7075-T6 sheet': sheet7075,
   '7075-T651 plate': plate7075,
   '2024-T3': any2024,
@@ -76,11 +89,23 @@ const shelf = {
   '304 annealed': annealed304,
   '316': annealed316,
   '316 annealed': annealed316,
+  '304 bar and tube': bar304,
+  '316 bar and tube': bar316,
+  '17-4PH H900 bar': bar174H900,
+  '17-4PH H1025 bar': bar174H1025,
   '4130 normalised': normalised4130,
   '4130 normalised over 0.188 in': thickNormalised4130,
   '4130 HT 125': () => hardened4130(125),
   '4130 HT 150': () => hardened4130(150),
   '4130 HT 180': () => hardened4130(180),
+  '4140 annealed': () => steel4140('annealed'),
+  '4140 normalised': () => steel4140('normalised'),
+  '4140 tempered 425 C': () => steel4140('tempered 425 C'),
+  '4140 tempered 540 C': () => steel4140('tempered 540 C'),
+  '4140 tempered 650 C': () => steel4140('tempered 650 C'),
+  '1018 cold drawn': coldDrawn1018,
+  '1020 DOM tube': () => drawnOverMandrel('1020'),
+  '1026 DOM tube': () => drawnOverMandrel('1026'),
   '1025 mild steel': mild1025,
   'isomoulded graphite': isomouldedGraphite,
   FKM: fkm,
@@ -97,7 +122,7 @@ export type MaterialName = keyof typeof shelf;
 /**
  * A material by name, with the source and basis of every value. The product form is part of the name, since the standards
  * state different minimums for 6061-T6 as drawn tube, extrusion and bar; the alloy alone has the minimum of its forms, with a
- * caution. 4130 has no such name, since its strength depends on the heat treatment.
+ * caution. 4130 and 4140 have no such name, since their strength depends on the heat treatment.
  *
  * @throws MeopError `unknown-name` naming the nearest
  * @example material('6061-T6').ultimateStrength?.value.in('ksi') // => 38

@@ -64,6 +64,36 @@ export function annealed316(): Material {
   });
 }
 
+const barOf = (sheet: Material, grade: '304' | '316'): Material => {
+  const ksi = column(
+    'ksi',
+    origin('specified minimum', `ASTM A276 bar and A269 tube, ${grade} annealed`, 'from memory'),
+  );
+  const { elasticModulus, poissonRatio, density, specificHeat, typical, atTemperature } = sheet;
+  const { thermalExpansion, thermalConductivity } = sheet;
+  return {
+    name: `${grade} bar and tube`,
+    form: 'bar and tube, annealed, ASTM A276 and A269',
+    class: 'metal',
+    ultimateStrength: ksi(75),
+    yieldStrength: ksi(30),
+    ...(typical && { typical }),
+    ...(elasticModulus && { elasticModulus }),
+    ...(poissonRatio && { poissonRatio }),
+    ...(density && { density }),
+    ...(specificHeat && { specificHeat }),
+    ...(thermalExpansion && { thermalExpansion }),
+    ...(thermalConductivity && { thermalConductivity }),
+    ...(atTemperature && { atTemperature }),
+  };
+};
+
+/** 304 bar and tube, annealed. */
+export const bar304 = (): Material => barOf(annealed304(), '304');
+
+/** 316 bar and tube, annealed. */
+export const bar316 = (): Material => barOf(annealed316(), '316');
+
 const of4130 = () => {
   const average = origin('typical', 'typical values of AISI 4130, reference pages');
   return {
