@@ -1,3 +1,4 @@
+import { failureOrderText } from '../../structures/failure-mode/failure-order';
 import { linesOf, written } from '../part-lines';
 import type { Review } from '../review/review-result';
 import {
@@ -69,42 +70,20 @@ export function marginSection({ margins, meop }: Review): readonly ReportSection
 }
 
 /** Section on the failure sequence with increasing pressure. */
-export function failureSection({
-  failureOrder,
-  joints,
-  retainingRings,
-  threads,
-}: Review): readonly ReportSection[] {
+export function failureSection({ failureOrder, failureOrders }: Review): readonly ReportSection[] {
   if (failureOrder.length === 0) return [];
   const steps = mergedRows(
     failureOrder.map((one) => ({
       ...modeOf(one),
-      cells: [shown(one.failurePressure), figure(one.meopRatio, 3)],
+      cells: [textCell(one.consequence), shown(one.failurePressure), figure(one.meopRatio, 3)],
     })),
   );
-  const firstAt = (end: 'head' | 'aft'): string | undefined =>
-    failureOrder.find(({ part }) => part === `${end}-joint`)?.mode;
-  const ends = ['head', 'aft'] as const;
-  const cut = { 'retaining ring': retainingRings, thread: threads };
-  const orders = written([
-    ...ends.flatMap((end) => {
-      const joint = joints[end];
-      if (joint === undefined) return [];
-      return linesOf(`${end}-joint`, [
-        joint.bearingFirst
-          ? 'bearing failure precedes bolt, thread, tear-out and net-section failure (preferred sequence)'
-          : 'a bolt, thread, tear-out or net-section failure precedes bearing (not the preferred sequence)',
-      ]);
+  const orders = written(
+    (['head', 'aft'] as const).flatMap((end) => {
+      const order = failureOrders[end];
+      return order === undefined ? [] : linesOf(`${end}-joint`, [failureOrderText(order)]);
     }),
-    ...Object.entries(cut).flatMap(([name, held]) =>
-      ends.flatMap((end) => {
-        const first = held[end] === undefined ? undefined : firstAt(end);
-        return first === undefined
-          ? []
-          : [{ end, about: `joint, ${name}`, text: `first failure mode is ${first}` }];
-      }),
-    ),
-  ]);
+  );
   const rest = steps.length > mostSteps ? ' Lowest pressures only; see the margin table for all modes.' : '';
   return section({
     id: 'failure-order',
@@ -117,6 +96,7 @@ export function failureSection({
         name: 'Failure pressures, lowest first',
         columns: [
           { name: 'part and mode' },
+          { name: 'consequence' },
           { name: 'failure pressure', numeric: true },
           { name: '× MEOP', numeric: true },
         ],

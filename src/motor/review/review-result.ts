@@ -2,6 +2,7 @@ import type { SimulatedFiring } from '../../ballistics';
 import type {
   FaceSeal,
   FailureMargin,
+  FailureOrder,
   FailureSequenceEntry,
   JointReview,
   ORingGland,
@@ -70,6 +71,8 @@ export interface Review {
   readonly checks: readonly PartCheck[];
   /** The failure sequence with increasing pressure, without factors. */
   readonly failureOrder: readonly FailureSequenceEntry[];
+  /** For each closure: what separates first, what only stretches first, and whether the retention warns. */
+  readonly failureOrders: Readonly<Partial<Record<'head' | 'aft', FailureOrder>>>;
   /** Closures retained by radial bolts. */
   readonly joints: Readonly<Partial<Record<'head' | 'aft', JointReview>>>;
   /** Closures retained by a retaining ring, each mode at its worst-case groove depth. */

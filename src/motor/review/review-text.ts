@@ -1,6 +1,8 @@
 import { type PartId, partName } from '../../structures';
+import { failureOrderText } from '../../structures/failure-mode/failure-order';
 import { table } from '../../units';
 import { notIncludedText } from '../meop/meop-result';
+import { linesOf, written } from '../part-lines';
 import { namedRows } from '../part-rows';
 import type { Review } from './review-result';
 import { allSeals } from './seal-review';
@@ -17,11 +19,17 @@ export function reviewText(review: Omit<Review, 'toString'>): string {
     })),
   );
   const order = once(
-    failureOrder.map(({ part, mode, failurePressure: at, meopRatio }) => ({
+    failureOrder.map(({ part, mode, consequence, failurePressure: at, meopRatio }) => ({
       part,
-      cells: { mode, at, '× MEOP': meopRatio.toFixed(2) },
+      cells: { mode, consequence, at, '× MEOP': meopRatio.toFixed(2) },
     })),
   ).slice(0, 8);
+  const orders = written(
+    (['head', 'aft'] as const).flatMap((end) => {
+      const own = review.failureOrders[end];
+      return own === undefined ? [] : linesOf(`${end}-joint`, [failureOrderText(own)]);
+    }),
+  );
   const checks = [
     ...review.checks.map(({ part, check, passes, message }) => ({
       what: partName(part),
@@ -48,6 +56,7 @@ export function reviewText(review: Omit<Review, 'toString'>): string {
     '',
     ...(rows.length > 0 ? [table(rows), ''] : []),
     ...(order.length > 0 ? ['failure sequence, without factors of safety:', table(order), ''] : []),
+    ...orders,
     ...(checks.length > 0 ? [table(checks), ''] : []),
     ...review.unjudged.map(({ part, reason }) => `not judged: ${partName(part)}: ${reason}`),
     ...review.assumptions.map((line) => `assumption: ${line}`),

@@ -1,4 +1,5 @@
 import { type FailureMargin, governing } from '../../structures';
+import { failureOrder } from '../../structures/failure-mode/failure-order';
 import { failureSequence } from '../../structures/failure-mode/failure-sequence';
 import { printable, procedure } from '../../units';
 import { assumedDefaults, notEvaluated } from '../assumed-defaults';
@@ -73,6 +74,7 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
     unjudged,
     checks: structure.checks,
     failureOrder: failureSequence(margins, meop.pressure),
+    failureOrders: failureOrders(margins, structure.joints),
     joints: structure.joints,
     retainingRings: structure.retainingRings,
     threads: structure.threads,
@@ -89,6 +91,16 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
     cautions: cautionsOf(motor, meop, structure.cautions, everyRing, instruments, margins),
   };
   return printable(found, () => reviewText(found));
+}
+
+/** The failure order of the retention at each end; a joint of radial bolts has its least favourable variant. */
+function failureOrders(margins: readonly FailureMargin[], joints: Review['joints']): Review['failureOrders'] {
+  return Object.fromEntries(
+    (['head', 'aft'] as const).flatMap((end) => {
+      const own = margins.filter(({ part }) => part === `${end}-joint`);
+      return own.length === 0 ? [] : [[end, joints[end]?.failureOrder ?? failureOrder(own)]];
+    }),
+  );
 }
 
 /** Throws for a motor that cannot be reviewed, with the list of what prevents it. */

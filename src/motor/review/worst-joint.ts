@@ -1,4 +1,5 @@
 import type { JointReview } from '../../structures';
+import { failureOrder } from '../../structures/failure-mode/failure-order';
 import { leastFavourable } from '../../structures/failure-mode/least-favourable';
 import { jointReview } from '../../structures/joint/joint-review';
 import { reviewJointAs } from '../../structures/joint/review-joint';
@@ -33,11 +34,17 @@ export function worstJoint(bolted: Bolted): JointReview {
     jointOf(cold, { ...motor, case: unheated }),
     jointOf(cold, { ...motor, case: { ...unheated, wall: thickest } }),
   ];
+  const modes = leastFavourable(variants.map((one) => one.modes));
+  // A joint warns only if it does in every variant.
+  const silent = variants
+    .map((one) => one.failureOrder)
+    .filter(({ warns }) => !warns)
+    .sort((a, b) => (a.warningRatio ?? 0) - (b.warningRatio ?? 0));
   return jointReview({
     ...thin,
     pressure: meop,
-    modes: leastFavourable(variants.map(({ modes }) => modes)),
-    bearingFirst: variants.every(({ bearingFirst }) => bearingFirst),
+    modes,
+    failureOrder: silent[0] ?? failureOrder(modes),
   });
 }
 

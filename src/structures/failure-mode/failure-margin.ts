@@ -2,6 +2,7 @@ import { fromSiValue, type Quantity, unitFor } from '../../units';
 import type { Margin } from '../margin';
 import { checkMargin } from '../margin-check';
 import { type Calculation, kindOf } from './calculation';
+import { type Consequence, consequenceOf } from './consequence';
 import { explainMargin, type MarginExplanation } from './explain-margin';
 import {
   type FailureLimit,
@@ -19,6 +20,8 @@ export interface FailureMargin extends Margin {
   readonly id: FailureModeId;
   readonly part: PartId;
   readonly limit: FailureLimit;
+  /** What the part does at the limit. */
+  readonly consequence: Consequence;
   /** The gauge chamber pressure at which applied equals allowable, without factor; where pressure drives the mode. */
   readonly failurePressure?: Quantity<'gauge pressure'> | undefined;
   /** The hand calculation that the margin comes from. */
@@ -48,6 +51,7 @@ export function failureMargin(mode: FailureMode): FailureMargin {
     part,
     mode: name,
     limit,
+    consequence: consequenceOf(id, limit),
     applied,
     allowable: carried,
     factor,

@@ -2,7 +2,7 @@ import type { Quantity } from '../../units';
 import type { FailureMargin } from './failure-margin';
 
 /** A place in the order in which parts fail as pressure rises. */
-export interface FailureSequenceEntry extends Pick<FailureMargin, 'id' | 'part' | 'mode'> {
+export interface FailureSequenceEntry extends Pick<FailureMargin, 'id' | 'part' | 'mode' | 'consequence'> {
   readonly failurePressure: Quantity<'gauge pressure'>;
   /** Failure pressure over MEOP. */
   readonly meopRatio: number;
@@ -14,10 +14,10 @@ export function failureSequence(
   meop: Quantity<'gauge pressure'>,
 ): readonly FailureSequenceEntry[] {
   return margins
-    .flatMap(({ id, part, mode, failurePressure }) =>
+    .flatMap(({ id, part, mode, consequence, failurePressure }) =>
       failurePressure === undefined
         ? []
-        : [{ id, part, mode, failurePressure, meopRatio: failurePressure.si / meop.si }],
+        : [{ id, part, mode, consequence, failurePressure, meopRatio: failurePressure.si / meop.si }],
     )
     .sort((a, b) => a.failurePressure.si - b.failurePressure.si);
 }

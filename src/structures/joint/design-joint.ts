@@ -9,6 +9,7 @@ import {
   type Values,
 } from '../../units';
 import { type FailureModeId, modeName } from '../failure-mode';
+import { type OrderedMode, orderOf } from '../failure-mode/failure-order';
 import { type ClearanceHole, holeOf } from '../holes/clearance-hole';
 import type { ClearanceFit } from '../holes/clearance-table';
 import { type ThreadGeometry, threadGeometry } from '../threads';
@@ -155,7 +156,7 @@ interface Found {
   readonly bolts: BoltsSi;
   readonly least: number;
   readonly governing: FailureModeId;
-  readonly bearingFirst: boolean;
+  readonly warns: boolean;
   readonly mass: number;
 }
 
@@ -163,20 +164,18 @@ function evaluated(parts: PartsSi, bolts: BoltsSi, joint: JointSi, strengths: Jo
   const stresses = jointStressesSi(joint);
   let least = Number.POSITIVE_INFINITY;
   let governing: FailureModeId = 'bolt-shear';
-  let gradualReserve = Number.POSITIVE_INFINITY;
-  let suddenReserve = Number.POSITIVE_INFINITY;
+  const order: OrderedMode[] = [];
   for (const rule of rulesFor(stresses)) {
     const reserve = strengths[rule.strength].si / stresses[rule.stress];
     const left = reserve / parts.factors[rule.limit] - 1;
     if (left < least) [least, governing] = [left, rule.id];
-    if (rule.fails === 'gradually') gradualReserve = Math.min(gradualReserve, reserve);
-    else if (rule.fails === 'suddenly') suddenReserve = Math.min(suddenReserve, reserve);
+    order.push({ id: rule.id, limit: rule.limit, at: reserve });
   }
   return {
     bolts,
     least,
     governing,
-    bearingFirst: gradualReserve < suddenReserve,
+    warns: orderOf(order).warns,
     mass: massOf(parts, bolts),
   };
 }
@@ -191,7 +190,7 @@ function massOf(parts: PartsSi, { thread, count, edgeDistance, engagement }: Bol
   return count * bolt * steelDensity + ring * (material.density?.value.si ?? 2700);
 }
 
-function optionOf({ bolts, least, governing, bearingFirst, mass }: Found, parts: PartsSi): JointOption {
+function optionOf({ bolts, least, governing, warns, mass }: Found, parts: PartsSi): JointOption {
   const unit = bolts.thread.system === 'ISO metric' ? 'mm' : 'in';
   const length = (si: number): Quantity<'length'> => fromSiValue(si, 'length', unitFor('length', unit));
   return {
@@ -206,7 +205,7 @@ function optionOf({ bolts, least, governing, bearingFirst, mass }: Found, parts:
     marginOfSafety: least,
     indexing: indexing(bolts.count),
     governing,
-    bearingFirst,
+    warns,
   };
 }
 
@@ -214,14 +213,7 @@ function designText(
   { feasible, nearestInfeasible, evaluatedCount, cautions }: Omit<JointDesign, 'toString'>,
   leastMargin: number,
 ): string {
-  const row = ({
-    bolts,
-    mass,
-    marginOfSafety: left,
-    indexing: easy,
-    governing,
-    bearingFirst,
-  }: JointOption) => ({
+  const row = ({ bolts, mass, marginOfSafety: left, indexing: easy, governing, warns }: JointOption) => ({
     thread: bolts.thread,
     count: bolts.count,
     hole: bolts.holeDiameter,
@@ -230,7 +222,7 @@ function designText(
     mass,
     margin: `${left < 0 ? '−' : '+'}${Math.abs(left).toFixed(2)}`,
     governing: modeName(governing),
-    'bearing first': bearingFirst ? 'yes' : 'no',
+    warns: warns ? 'yes' : 'no',
     'easy to divide': easy === undefined ? 'no' : 'yes',
   });
   const shown = feasible.slice(0, 15);

@@ -20,8 +20,6 @@ export interface ModeRule {
   readonly limit: 'yield' | 'ultimate';
   /** What would fail: its temperature counts. */
   readonly of: 'case' | 'bolt' | 'closure';
-  /** Bearing fails gradually and shows, the rest suddenly; hoop stress is not compared. */
-  readonly fails: 'gradually' | 'suddenly' | 'with the tube';
 }
 
 type Row = readonly [
@@ -30,32 +28,31 @@ type Row = readonly [
   strength: keyof JointStrengths,
   limit: ModeRule['limit'],
   of: ModeRule['of'],
-  fails: ModeRule['fails'],
 ];
 
 // In the order of the load's way from case to closure.
 const rows: readonly Row[] = [
-  ['case-bearing-yield', 'caseBearing', 'caseBearingYield', 'yield', 'case', 'gradually'],
-  ['case-bearing', 'caseBearing', 'caseBearing', 'ultimate', 'case', 'gradually'],
-  ['case-tear-out', 'tearOut', 'caseShear', 'ultimate', 'case', 'suddenly'],
-  ['case-tear-out-40', 'tearOutLug', 'caseShear', 'ultimate', 'case', 'suddenly'],
-  ['net-section-yield', 'netSection', 'caseYield', 'yield', 'case', 'suddenly'],
-  ['net-section', 'netSection', 'caseUltimate', 'ultimate', 'case', 'suddenly'],
-  ['hole-row-hoop-yield', 'hoop', 'hoopYield', 'yield', 'case', 'with the tube'],
-  ['hole-row-hoop', 'hoop', 'hoopUltimate', 'ultimate', 'case', 'with the tube'],
-  ['bolt-shear-yield', 'boltShear', 'boltShearYield', 'yield', 'bolt', 'suddenly'],
-  ['bolt-shear', 'boltShear', 'boltShear', 'ultimate', 'bolt', 'suddenly'],
-  ['bolt-bearing-yield', 'boltBearing', 'boltYield', 'yield', 'bolt', 'gradually'],
-  ['bolt-bending-yield', 'boltBending', 'boltYield', 'yield', 'bolt', 'suddenly'],
-  ['bolt-bending', 'boltBending', 'boltUltimate', 'ultimate', 'bolt', 'suddenly'],
-  ['closure-bearing-yield', 'closureBearing', 'closureBearingYield', 'yield', 'closure', 'gradually'],
-  ['closure-bearing', 'closureBearing', 'closureBearing', 'ultimate', 'closure', 'gradually'],
-  ['closure-tear-out', 'closureTearOut', 'closureShear', 'ultimate', 'closure', 'suddenly'],
-  ['closure-hole-thread-shear', 'threadShear', 'closureShear', 'ultimate', 'closure', 'suddenly'],
+  ['case-bearing-yield', 'caseBearing', 'caseBearingYield', 'yield', 'case'],
+  ['case-bearing', 'caseBearing', 'caseBearing', 'ultimate', 'case'],
+  ['case-tear-out', 'tearOut', 'caseShear', 'ultimate', 'case'],
+  ['case-tear-out-40', 'tearOutLug', 'caseShear', 'ultimate', 'case'],
+  ['net-section-yield', 'netSection', 'caseYield', 'yield', 'case'],
+  ['net-section', 'netSection', 'caseUltimate', 'ultimate', 'case'],
+  ['hole-row-hoop-yield', 'hoop', 'hoopYield', 'yield', 'case'],
+  ['hole-row-hoop', 'hoop', 'hoopUltimate', 'ultimate', 'case'],
+  ['bolt-shear-yield', 'boltShear', 'boltShearYield', 'yield', 'bolt'],
+  ['bolt-shear', 'boltShear', 'boltShear', 'ultimate', 'bolt'],
+  ['bolt-bearing-yield', 'boltBearing', 'boltYield', 'yield', 'bolt'],
+  ['bolt-bending-yield', 'boltBending', 'boltYield', 'yield', 'bolt'],
+  ['bolt-bending', 'boltBending', 'boltUltimate', 'ultimate', 'bolt'],
+  ['closure-bearing-yield', 'closureBearing', 'closureBearingYield', 'yield', 'closure'],
+  ['closure-bearing', 'closureBearing', 'closureBearing', 'ultimate', 'closure'],
+  ['closure-tear-out', 'closureTearOut', 'closureShear', 'ultimate', 'closure'],
+  ['closure-hole-thread-shear', 'threadShear', 'closureShear', 'ultimate', 'closure'],
 ];
 
 const rules: readonly ModeRule[] = /* @__PURE__ */ (() =>
-  rows.map(([id, stress, strength, limit, of, fails]) => ({ id, stress, strength, limit, of, fails })))();
+  rows.map(([id, stress, strength, limit, of]) => ({ id, stress, strength, limit, of })))();
 
 /** The rules that a joint has: without an arm nothing bends the bolts. */
 export const rulesFor = ({ boltBending }: JointStressesSi | JointStresses<Step>): readonly ModeRule[] =>

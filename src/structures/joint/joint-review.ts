@@ -1,5 +1,6 @@
 import { type Quantity, table } from '../../units';
 import type { PressureDrivenMargin } from '../failure-mode';
+import { type FailureOrder, failureOrder, failureOrderText } from '../failure-mode/failure-order';
 import type { HolePattern } from '../holes';
 import { governing } from '../margin';
 import type { PeakStress } from './joint-peak';
@@ -25,16 +26,19 @@ export interface JointReview {
   readonly passes: boolean;
   /** The mode of minimum failure pressure, without factors. */
   readonly firstToFail: JointMode;
-  /** Whether bearing precedes failure of bolts, threads, tear-out and net section. */
-  readonly bearingFirst: boolean;
+  /** What separates first, what only stretches first, and whether the joint warns. */
+  readonly failureOrder: FailureOrder;
   readonly pattern: HolePattern;
   readonly cautions: readonly string[];
   toString(): string;
 }
 
 /** The values from which the rest of the review follows. */
-export interface JointFacts extends Omit<JointReview, 'governing' | 'passes' | 'firstToFail' | 'toString'> {
+export interface JointFacts
+  extends Omit<JointReview, 'governing' | 'passes' | 'firstToFail' | 'failureOrder' | 'toString'> {
   readonly pressure: Quantity<'gauge pressure'>;
+  /** The order of the least favourable variant; that of the modes where omitted. */
+  readonly failureOrder?: FailureOrder;
 }
 
 /** The review of a joint from its modes. */
@@ -42,6 +46,7 @@ export function jointReview({ pressure, ...facts }: JointFacts): JointReview {
   const { modes } = facts;
   const text = (): string => reviewText(review, pressure);
   const review = {
+    failureOrder: failureOrder(modes),
     ...facts,
     governing: governing(modes),
     passes: modes.every(({ marginOfSafety }) => marginOfSafety >= 0),
@@ -73,11 +78,11 @@ function reviewText(review: Omit<JointReview, 'toString'>, pressure: Quantity<'g
       ? []
       : [`${mode}: peak ${peak.stress}, ${peak.concentration.toFixed(2)} times, ${peak.reason}`],
   );
-  const { governing: least, firstToFail: first } = review;
+  const { governing: least } = review;
   return [
     `${review.passes ? 'All margins of safety are zero or greater' : 'Negative margins of safety'} at ${pressure}; minimum ${signed(least.marginOfSafety)}, ${least.mode}`,
     `end force ${review.endForce}, worst bolt ${review.boltLoad}`,
-    `first failure with increasing pressure: ${first.mode} at ${first.failurePressure}; ${review.bearingFirst ? 'bearing precedes sudden failure (preferred sequence)' : 'a sudden failure precedes bearing (not the preferred sequence)'}`,
+    failureOrderText(review.failureOrder),
     'Margin: margin of safety including the factor; required ≥ 0. Failure pressure: stress equals allowable, no factor.',
     table(rows),
     ...peaks,

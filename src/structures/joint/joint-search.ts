@@ -64,6 +64,6 @@ export interface JointOption {
   /** Why the count is easy to divide on the case; `undefined` where it is not. */
   readonly indexing: string | undefined;
   readonly governing: FailureModeId;
-  /** Whether bearing precedes sudden failure: the preferred sequence. */
-  readonly bearingFirst: boolean;
+  /** Whether a measurable permanent set precedes separation by the required ratio. */
+  readonly warns: boolean;
 }

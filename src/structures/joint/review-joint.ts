@@ -5,7 +5,7 @@ import type { PartId } from '../failure-mode/part-name';
 import { type HolePattern, holePattern } from '../holes';
 import { jointCautions } from './joint-cautions';
 import { type RadialBoltJoint, type RadialBoltJointValues, radialBoltJoint } from './joint-inputs';
-import { jointMode, type ModeRule, rulesFor } from './joint-modes';
+import { jointMode, rulesFor } from './joint-modes';
 import { peakOf } from './joint-peak';
 import { type JointMode, type JointReview, jointReview } from './joint-review';
 import { jointStresses, jointStressesSi } from './joint-stresses';
@@ -93,10 +93,6 @@ function reviewOf(joint: RadialBoltJointValues, part: PartId): JointReview {
         { peak: peakOf(rule, stresses, unit) },
       ),
   );
-  const soonest = (how: ModeRule['fails']): number =>
-    Math.min(
-      ...modes.map(({ failurePressure }, i) => (rules[i].fails === how ? failurePressure.si : Infinity)),
-    );
   const force = (si: number): Quantity<'force'> =>
     fromSiValue(si, 'force', unitFor('force', pressureUnit.us ? 'lbf' : 'N'));
   return jointReview({
@@ -105,7 +101,6 @@ function reviewOf(joint: RadialBoltJointValues, part: PartId): JointReview {
     boltLoad: force(stresses.boltLoad.value),
     shareFactor: numberOf(stresses.shareFactor),
     modes,
-    bearingFirst: soonest('gradually') < soonest('suddenly'),
     pattern,
     cautions: jointCautions({
       parts,

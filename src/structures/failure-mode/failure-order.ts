@@ -1,0 +1,101 @@
+import type { Quantity } from '../../units';
+import { consequenceOf, isMeasurable } from './consequence';
+import type { FailureMargin } from './failure-margin';
+import type { FailureLimit } from './failure-mode';
+import type { FailureModeId } from './mode-name';
+
+/**
+ * The required ratio of the pressure of separation to that of a measurable permanent set. Each of the two pressures is uncertain by
+ * about 10 %; engineering practice, no published source.
+ */
+export const requiredWarningRatio = 1.2;
+
+/** A mode and the pressure, or any measure in proportion to it, at which it reaches its limit. */
+export interface OrderedMode {
+  readonly id: FailureModeId;
+  readonly limit: FailureLimit;
+  /** Pressure at the limit, without a factor of safety. */
+  readonly at: number;
+}
+
+/** What separates first, what stretches first, and whether the second is a warning of the first. */
+export interface OrderOf<M> {
+  /** The first mode with a permanent set. */
+  readonly firstStretch: M | undefined;
+  /** The first mode with a permanent set that can be measured. */
+  readonly firstWarning: M | undefined;
+  /** The first mode at which a part breaks or comes apart. */
+  readonly firstSeparation: M | undefined;
+  /** Pressure of the first separation/pressure of the first measurable permanent set. */
+  readonly warningRatio: number | undefined;
+  /** Whether a measurable permanent set precedes separation by the required ratio. */
+  readonly warns: boolean;
+}
+
+/** The failure order of a joint. */
+export type FailureOrder = OrderOf<FailureMargin & { readonly failurePressure: Quantity<'gauge pressure'> }>;
+
+/** The order of any modes, from their limits. */
+export function orderOf<M extends OrderedMode>(modes: readonly M[]): OrderOf<M> {
+  const first = (counts: (mode: M) => boolean): M | undefined =>
+    modes.reduce<M | undefined>(
+      (soonest, mode) => (counts(mode) && (soonest === undefined || mode.at < soonest.at) ? mode : soonest),
+      undefined,
+    );
+  const stretches = ({ id, limit }: M): boolean => consequenceOf(id, limit) === 'stretches';
+  const firstWarning = first((mode) => stretches(mode) && isMeasurable(mode.id));
+  const firstSeparation = first(({ id, limit }) => consequenceOf(id, limit) === 'separates');
+  const warningRatio =
+    firstWarning === undefined || firstSeparation === undefined
+      ? undefined
+      : firstSeparation.at / firstWarning.at;
+  return {
+    firstStretch: first(stretches),
+    firstWarning,
+    firstSeparation,
+    warningRatio,
+    warns: warningRatio !== undefined && warningRatio >= requiredWarningRatio,
+  };
+}
+
+/** The failure order of the modes that chamber pressure drives. */
+export function failureOrder(margins: readonly FailureMargin[]): FailureOrder {
+  const driven = margins.flatMap((margin) => {
+    const { id, limit, failurePressure } = margin;
+    return failurePressure === undefined
+      ? []
+      : [{ id, limit, at: failurePressure.si, margin: { ...margin, failurePressure } }];
+  });
+  const { firstStretch, firstWarning, firstSeparation, ...rest } = orderOf(driven);
+  return {
+    firstStretch: firstStretch?.margin,
+    firstWarning: firstWarning?.margin,
+    firstSeparation: firstSeparation?.margin,
+    ...rest,
+  };
+}
+
+/** The failure order in sentences. */
+export function failureOrderText({
+  firstStretch,
+  firstWarning,
+  firstSeparation,
+  warningRatio,
+  warns,
+}: FailureOrder): string {
+  const at = ({ mode, failurePressure }: NonNullable<FailureOrder['firstStretch']>): string =>
+    `${mode}, at ${failurePressure}`;
+  const stretch = firstStretch === undefined ? 'none evaluated' : at(firstStretch);
+  const separation = firstSeparation === undefined ? 'none evaluated' : at(firstSeparation);
+  return `First permanent set: ${stretch}. First separation: ${separation}. ${warning()}`;
+
+  function warning(): string {
+    if (firstSeparation === undefined) return 'The failure order is not known.';
+    if (firstWarning === undefined || warningRatio === undefined || warningRatio <= 1)
+      return 'No measurable permanent set precedes separation: the joint separates without warning.';
+    const ratio = `The separation pressure is ${(Math.floor(100 * warningRatio) / 100).toFixed(2)} times that of the first measurable permanent set (${at(firstWarning)}; required ≥ ${requiredWarningRatio})`;
+    return warns
+      ? `${ratio}: the joint warns before it separates.`
+      : `${ratio}: the joint can separate without warning.`;
+  }
+}
