@@ -29,7 +29,7 @@ export interface HandStrengths {
   readonly cfsu: number;
 }
 
-/** The least margin over fifteen modes. */
+/** The least margin over sixteen modes. */
 export function handWritten(j: HandJoint, s: HandStrengths): number {
   const force = (j.p * Math.PI * j.seal * j.seal) / 4;
   const bolt = force / j.n;
@@ -39,6 +39,10 @@ export function handWritten(j: HandJoint, s: HandStrengths): number {
   const tear = bolt / (2 * j.t * (j.e - j.d / 2));
   const lug = bolt / (2 * j.t * (j.e - (j.d / 2) * Math.cos((40 * Math.PI) / 180)));
   const net = force / (Math.PI * j.t * (j.od - j.t) - j.n * j.d * j.t);
+  const edge = Math.sqrt(((j.od - j.t) / 2) * j.t) / (3 * (1 - 0.33 * 0.33)) ** 0.25;
+  const x = (2 * j.e) / edge;
+  const moment = (1 + Math.exp(-x) * (1 + Math.sin(x))) / 2;
+  const fold = net * (Math.sqrt(1 + moment * moment) + moment);
   const strip = bolt / (Math.PI * j.L * j.Ds * (0.5 + (j.Ds - j.En) / (Math.sqrt(3) * j.P)));
   const closureTear = bolt / (2 * j.L * (2 * j.d - j.d / 2));
   const ro = j.od / 2;
@@ -55,6 +59,7 @@ export function handWritten(j: HandJoint, s: HandStrengths): number {
     s.fsu / (2 * lug) - 1,
     s.ftu / (2 * net) - 1,
     s.fty / (1.5 * net) - 1,
+    s.fty / (1.5 * fold) - 1,
     s.cfsu / (2 * strip) - 1,
     s.cfsu / (2 * closureTear) - 1,
     s.by / (1.5 * bearing) - 1,

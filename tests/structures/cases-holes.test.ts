@@ -1,6 +1,13 @@
+import { wallTension } from '../../src/structures/closures';
 import { clearanceHole, tapDrill } from '../../src/structures/holes';
 import type { ClearanceFit } from '../../src/structures/holes/clearance-table';
-import { edgeDistanceRatio, tearOutStress, worstEdgeDistance } from '../../src/structures/joint';
+import {
+  edgeDistanceRatio,
+  offsetWallStress,
+  tearOutStress,
+  worstEdgeDistance,
+} from '../../src/structures/joint';
+import { edgeLength } from '../../src/structures/shell';
 import { threadGeometry } from '../../src/structures/threads';
 import { si } from '../cases/read-case';
 import { caseTest } from './case-check';
@@ -48,5 +55,24 @@ caseTest('edge-distance-with-tolerance', ({ inputs }, input) => {
     }),
     shearLengthHoleEdge_mm: (1 / (2 * stress)) * 1000,
     slackDiametral_mm: clearance.in('mm'),
+  };
+});
+
+caseTest('single-shear-offset', (_, input) => {
+  const [wall, radius, offset] = [input('wall'), input('meanRadius'), input('offset')];
+  const tension = wallTension.si({
+    load: input('axialForce'),
+    outsideDiameter: 2 * radius + wall,
+    insideDiameter: 2 * radius - wall,
+  });
+  const bending = (momentShare: number): number =>
+    offsetWallStress.si({ tension, offset, wall, momentShare }) - tension;
+  return {
+    loadPerLength_N_per_mm: (tension * wall) / 1000,
+    membrane_MPa: tension / 1e6,
+    bendingFarFromEdge_MPa: bending(0.5) / 1e6,
+    bendingAtFreeEdge_MPa: bending(1) / 1e6,
+    flatStripRatio: offsetWallStress.si({ tension: 1, offset, wall, momentShare: 1 }),
+    decayLength_mm: edgeLength.si({ radius, wall, poissonRatio: input('nu') }) * 1000,
   };
 });

@@ -17,6 +17,7 @@ const names = {
   'case-tear-out-40': 'tear-out of the case end, planes at 40°',
   'net-section-yield': 'net section of the case, yield',
   'net-section': 'net section of the case',
+  'case-folding-yield': 'folding of the case at the bolts, yield',
   'hole-row-hoop-yield': 'hoop yield, hole row',
   'hole-row-hoop': 'hoop stress, hole row',
   'bolt-shear-yield': 'bolt shear, yield',

@@ -18,6 +18,7 @@ export type { JointSi } from './joint-si';
 export type { JointStresses, JointStressesSi } from './joint-stresses';
 export * from './load-sharing';
 export * from './net-section';
+export * from './offset-bending';
 export * from './pin-hole-concentration';
 export { reviewJoint } from './review-joint';
 export * from './staggered-net-section';

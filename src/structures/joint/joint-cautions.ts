@@ -12,6 +12,8 @@ export interface JointContext {
   /** Load of the worst bolt/equal share. */
   readonly shareFactor: number;
   readonly modes: readonly Margin[];
+  /** Elastic tension at the surface of the case at the bolts [Pa]. */
+  readonly surfaceStress: number;
   readonly pattern: HolePattern;
   /** As shown in the review. */
   readonly length: (si: number) => Quantity<'length'>;
@@ -40,6 +42,7 @@ export function jointCautions(context: JointContext): readonly string[] {
             'closureEdgeDistance not specified; assumed at least two bolt diameters of metal inboard of the holes of the closure.',
           ]
         : []),
+      ...offsetCaution(context),
       ...(bolts.rows > 1
         ? [
             'The rows are assumed to share the load equally; the net section of the row nearest the pressure carries the whole load.',
@@ -98,6 +101,15 @@ function coldPart(
 ): readonly string[] {
   if (own !== undefined || given === undefined || given.si <= warm) return [];
   return [`${field} not specified; assumed the ${part} at room temperature next to a hot ${other}.`];
+}
+
+function offsetCaution({ surfaceStress, strengths }: JointContext): readonly string[] {
+  const times = surfaceStress / strengths.caseYield.si;
+  return times > 1
+    ? [
+        `The surface of the case at the bolts yields by the offset of the bolts: the elastic stress is ${times.toFixed(2)} times the yield strength. The set is local and adds up with the firings. Bolts clamped in the closure, friction and the fit of the closure reduce the bending by an unknown amount, which is not credited.`,
+      ]
+    : [];
 }
 
 const shareCaution = (share: number, asGiven: boolean): string =>

@@ -9,7 +9,15 @@ import type { JointStresses, JointStressesSi } from './joint-stresses';
 /** A stress of the joint that governs a mode. */
 type ModeStress = Exclude<
   keyof JointStresses<number>,
-  'endForce' | 'shareFactor' | 'boltLoad' | 'threadLoad' | 'netSectionConcentration' | 'longitudinal'
+  | 'endForce'
+  | 'shareFactor'
+  | 'boltLoad'
+  | 'threadLoad'
+  | 'netSectionConcentration'
+  | 'offsetSurface'
+  | 'offsetBounds'
+  | 'edgeZone'
+  | 'longitudinal'
 >;
 
 /** The rule for a mode of the joint. */
@@ -38,6 +46,7 @@ const rows: readonly Row[] = [
   ['case-tear-out-40', 'tearOutLug', 'caseShear', 'ultimate', 'case'],
   ['net-section-yield', 'netSection', 'caseYield', 'yield', 'case'],
   ['net-section', 'netSection', 'caseUltimate', 'ultimate', 'case'],
+  ['case-folding-yield', 'offsetFolding', 'caseYield', 'yield', 'case'],
   ['hole-row-hoop-yield', 'hoop', 'hoopYield', 'yield', 'case'],
   ['hole-row-hoop', 'hoop', 'hoopUltimate', 'ultimate', 'case'],
   ['bolt-shear-yield', 'boltShear', 'boltShearYield', 'yield', 'bolt'],

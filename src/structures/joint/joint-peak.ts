@@ -30,6 +30,15 @@ export function peakOf(
         'for fatigue only: a ductile wall yields at the hole edge and the section levels out before it parts; a hole loaded by its bolt concentrates more than this open one',
     };
   }
+  if (stress === 'offsetFolding') {
+    const peak = numberOf(stresses.offsetSurface) * stresses.netSectionConcentration.value;
+    return {
+      concentration: peak / numberOf(stresses.offsetFolding),
+      stress: show(peak),
+      reason:
+        'for fatigue only: elastic tension and bending at the surface with the concentration of a hole in tension, which is an upper bound for bending',
+    };
+  }
   if (stress === 'caseBearing')
     return {
       concentration: loadedHolePeak,

@@ -11,6 +11,20 @@ export interface JointMode extends PressureDrivenMargin {
   readonly peak?: PeakStress | undefined;
 }
 
+/** Elastic tension with bending at the surface of the wall at the bolts, and its bounds. */
+export interface OffsetBending {
+  /** At the holes as they are. */
+  readonly surface: Quantity<'stress'>;
+  /** Without bending: the bolts, clamped in the closure, take the whole moment. */
+  readonly none: Quantity<'stress'>;
+  /** Holes far from the end of the case. */
+  readonly farFromEnd: Quantity<'stress'>;
+  /** Holes at the end of the case. */
+  readonly freeEdge: Quantity<'stress'>;
+  /** Length over which the bending decays. */
+  readonly decayLength: Quantity<'length'>;
+}
+
 /** A radial-bolt joint and the margins of its failure modes. */
 export interface JointReview {
   /** Axial force on the closure at the review pressure. */
@@ -29,6 +43,8 @@ export interface JointReview {
   /** What separates first, what only stretches first, and whether the joint warns. */
   readonly failureOrder: FailureOrder;
   readonly pattern: HolePattern;
+  /** Tension with bending of the wall by the offset of the bolts. */
+  readonly offsetBending: OffsetBending;
   readonly cautions: readonly string[];
   toString(): string;
 }
@@ -78,13 +94,14 @@ function reviewText(review: Omit<JointReview, 'toString'>, pressure: Quantity<'g
       ? []
       : [`${mode}: peak ${peak.stress}, ${peak.concentration.toFixed(2)} times, ${peak.reason}`],
   );
-  const { governing: least } = review;
+  const { governing: least, offsetBending: bent } = review;
   return [
     `${review.passes ? 'All margins of safety are zero or greater' : 'Negative margins of safety'} at ${pressure}; minimum ${signed(least.marginOfSafety)}, ${least.mode}`,
     `end force ${review.endForce}, worst bolt ${review.boltLoad}`,
     failureOrderText(review.failureOrder),
     'Margin: margin of safety including the factor; required ≥ 0. Failure pressure: stress equals allowable, no factor.',
     table(rows),
+    `tension at the surface of the case by the offset of the bolts, elastic: ${bent.surface}; bounds ${bent.none} without bending, ${bent.farFromEnd} far from the end, ${bent.freeEdge} at the end; decay length ${bent.decayLength}`,
     ...peaks,
     ...review.cautions.map((caution) => `caution: ${caution}`),
   ].join('\n');

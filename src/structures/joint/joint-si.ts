@@ -22,6 +22,8 @@ export interface JointSi {
   readonly engagement: number;
   /** From the holes in the closure to its inner face; two bolt diameters where left out. */
   readonly closureEdgeDistance?: number | undefined;
+  /** Radial gap between wall and closure; none where left out. */
+  readonly gap?: number | undefined;
   /** Arm that bends the bolts; zero for none. */
   readonly bendingArm: number;
   readonly preload: number;

@@ -13,6 +13,12 @@ import { holeStressConcentration } from './hole-concentration';
 import type { JointSi } from './joint-si';
 import { boltShareFactor, boltStiffness } from './load-sharing';
 import { netSectionStress } from './net-section';
+import {
+  offsetFoldingStress,
+  offsetMomentShare,
+  offsetWallStress,
+  singleShearOffset,
+} from './offset-bending';
 import { staggeredNetSectionStress } from './staggered-net-section';
 import { tearOutStress } from './tear-out';
 import { radialBoltPull, worstBoltLoad, yieldLimitedShareFactor } from './worst-bolt';
@@ -37,6 +43,13 @@ export interface JointStresses<V> {
   /** Infinite where the holes leave nothing of the wall. */
   readonly netSection: V | number;
   readonly netSectionConcentration: V;
+  /** Net section as the offset of the load in single shear folds it: equivalent tension. */
+  readonly offsetFolding: V | number;
+  /** Tension at its surface, elastic. */
+  readonly offsetSurface: V | number;
+  /** The same for holes far from the end, and for holes at it. */
+  readonly offsetBounds: readonly [far: V | number, freeEdge: V | number];
+  readonly edgeZone: V;
   /** Pull of one bolt on the threads of the closure. */
   readonly threadLoad: V;
   readonly threadShear: V;
@@ -84,6 +97,18 @@ export function jointStresses<V extends Step | number>(joint: JointSi, run: Eval
   const outsideRadius = outsideDiameter / 2;
   const insideRadius = outsideRadius - wall;
   const cylinder = { pressure, insideRadius, outsideRadius };
+  const netSection = netTension(joint, run, endForce);
+  const edgeZone = run(edgeLength, {
+    radius: (outsideDiameter - wall) / 2,
+    wall,
+    poissonRatio: joint.poissonRatio,
+  });
+  const offset = run(singleShearOffset, { wall, gap: joint.gap ?? 0 });
+  const bent = (by: typeof offsetWallStress | typeof offsetFoldingStress, momentShare: V | number) =>
+    typeof netSection === 'number' && !Number.isFinite(netSection)
+      ? netSection
+      : run(by, { tension: netSection, offset, wall, momentShare });
+  const momentShare = run(offsetMomentShare, { distance: edgeDistance, edgeLength: edgeZone });
   const hoop = run(lameHoopStress, { pressure, insideRadius, outsideRadius, radius: insideRadius });
   return {
     endForce,
@@ -96,15 +121,19 @@ export function jointStresses<V extends Step | number>(joint: JointSi, run: Eval
     tearOut: tearOut(0),
     tearOutLug: tearOut(lugAngle),
     closureTearOut: throughClosure(joint, run, boltLoad),
-    netSection: netTension(joint, run, endForce),
+    netSection,
     netSectionConcentration: run(holeStressConcentration, {
       holeDiameter,
       width: (Math.PI * (outsideDiameter - wall)) / joint.count,
     }),
+    offsetFolding: bent(offsetFoldingStress, momentShare),
+    offsetSurface: bent(offsetWallStress, momentShare),
+    offsetBounds: [bent(offsetWallStress, 0.5), bent(offsetWallStress, 1)],
+    edgeZone,
     threadLoad,
     threadShear: run(threadShearStress, { load: threadLoad, area: threadArea }),
     boltBending: bentBolt(joint, run, boltLoad, boltShear),
-    hoop: beyondSeal(joint, run, hoop),
+    hoop: beyondSeal(joint, run, hoop, edgeZone),
     longitudinal: run(lameLongitudinalStress, cylinder),
   };
 }
@@ -164,12 +193,7 @@ function shareFrom<V>(joint: JointSi, run: Evaluate<V>, load: V, count: number):
   });
 }
 
-function beyondSeal<V>(
-  { sealToHoles, outsideDiameter, wall, poissonRatio }: JointSi,
-  run: Evaluate<V>,
-  hoop: V,
-): V {
-  if (sealToHoles === undefined) return hoop;
-  const zone = run(edgeLength, { radius: (outsideDiameter - wall) / 2, wall, poissonRatio });
-  return run(hoopStressBeyondSeal, { hoop, distance: sealToHoles, edgeLength: zone });
-}
+const beyondSeal = <V>({ sealToHoles }: JointSi, run: Evaluate<V>, hoop: V, zone: V): V =>
+  sealToHoles === undefined
+    ? hoop
+    : run(hoopStressBeyondSeal, { hoop, distance: sealToHoles, edgeLength: zone });

@@ -148,6 +148,7 @@ export function jointSi(parts: PartsSi, bolts: BoltsSi, strengths: JointStrength
     internalPitchMax: thread.limits.internalPitchMax.si,
     engagement: bolts.engagement,
     closureEdgeDistance: given.closureEdgeDistance?.si,
+    gap,
     // A clamped head keeps the bolt upright at both ends of the gap; under a soft washer it is a cantilever that the
     // wall loads at its middle. Statics (engineering practice, no published source).
     bendingArm: washer === 'soft' ? gap + wall / 2 : gap / 2,
