@@ -1,6 +1,8 @@
+import process from 'node:process';
 import {
   type DocumentProblem,
   demoMotor,
+  drawMotor,
   motorJsonSchema,
   motorProblems,
   parseMotor,
@@ -30,6 +32,26 @@ export const documentVerbs: readonly Verb[] = [
         for (const { message } of json ? [] : problems) await write(`${source}: ${message}\n`);
       }
       return code;
+    },
+  },
+  {
+    name: 'draw',
+    takes: '[MOTOR.json]',
+    does: 'Draw the section of a motor to scale as SVG, with its dimensions',
+    options: [],
+    formats: ['text'],
+    async run(files) {
+      const [file, ...more] = files;
+      if (more.length > 0) throw new UsageError(`draw: takes one motor, got ${files.length}`);
+      for await (const { source, read } of documents(file === undefined ? [] : [file]))
+        try {
+          await write(`${drawMotor(parseMotor(read()))}\n`);
+        } catch (error) {
+          if (!(error instanceof MeopError)) throw error;
+          process.stderr.write(`${source}: ${messageIn(source, error)}\n`);
+          return 1;
+        }
+      return 0;
     },
   },
   printed('example', 'Print the document of the demo motor, as a starting point', demoMotor),

@@ -124,6 +124,13 @@ describe('the command', () => {
     );
   });
 
+  test('draws a motor; of a document with errors it says why', () => {
+    const { code, out } = command.run(['draw', tern]);
+    expect([code, out.slice(0, 5), out.trimEnd().slice(-6)]).toEqual([0, '<svg ', '</svg>']);
+    expect(command.run(['draw'], '{ "version": 2 }')).toMatchObject({ code: 1, out: '' });
+    expect(command.run(['draw', tern, tern]).err).toContain('takes one motor, got 2');
+  });
+
   test('prints an example that reviews, and the schema', () => {
     const { out } = command.run(['example']);
     expect(JSON.parse(out)).toEqual(demoMotor());
@@ -172,7 +179,7 @@ describe('the command', () => {
   test('helps: every verb has a line, and help of its own', () => {
     const { code, out } = command.run(['--help']);
     expect(code).toBe(0);
-    for (const verb of 'predict pressure review flaws reduce compare check example schema'.split(' '))
+    for (const verb of 'predict pressure review flaws reduce compare check draw example schema'.split(' '))
       expect(out).toMatch(new RegExp(`^ {2}${verb} +\\S`, 'm'));
     for (const verb of ['predict', 'compare'])
       expect(command.run([verb, '--help'])).toMatchObject({
