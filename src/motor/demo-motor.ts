@@ -50,7 +50,7 @@ export function demoMotor(): MotorDocument {
         material: '6061-T6 bar',
         thickness: { value: '18 mm', plusMinus: '0.1 mm' },
         edgeSupport: 'simply supported',
-        opening: '26 mm',
+        opening: { value: '20 mm', plusMinus: '0.05 mm' },
         joint,
         seals: [seal],
       },
@@ -63,9 +63,16 @@ export function demoMotor(): MotorDocument {
       throatErosion: '0.01 mm/s',
       insert: {
         material: 'isomoulded graphite',
-        outsideDiameter: '30 mm',
-        length: '24 mm',
+        outsideDiameter: { value: '26 mm', plusMinus: '0.05 mm' },
+        length: '20 mm',
         tensileStrength: '28 MPa',
+        compressiveStrength: '90 MPa',
+        seat: {
+          insertedFrom: 'inside',
+          pocketDiameter: { value: '26.15 mm', plusMinus: '0.05 mm' },
+          pocketDepth: { value: '12 mm', plusMinus: '0.1 mm' },
+          thicknessAtOpening: '14 mm',
+        },
       },
     },
     propellant: {

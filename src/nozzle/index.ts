@@ -6,6 +6,7 @@
  * @module
  */
 
+export * from './blow-out';
 export * from './cone-geometry';
 export type { ContourPiece, ContourPoint } from './contour-path';
 export * from './exit-conditions';

@@ -26,6 +26,7 @@ export * from './plate-formulas';
 export * from './plate-hole-formulas';
 export * from './proof-factor';
 export * from './restraint';
+export * from './retention';
 export * from './seals';
 export * from './shell';
 export * from './tension-bolts';

@@ -9,5 +9,7 @@ export { factorsOfSafety } from './factors-of-safety';
 export { radialBolts } from './joint/radial-bolts';
 export { materials } from './materials/material-table';
 export { restraint, standAnchors, standMembers } from './restraint/restraint-groups';
+export { insertSeat } from './retention/insert-seat';
+export { retainerPlate } from './retention/retainer-plate';
 export { boreGland, faceGland } from './seals/seal-groups';
 export { tube } from './shell/tube';

@@ -17,6 +17,8 @@ function drawn(): MotorDocument {
       ...nozzle,
       insert: {
         ...nozzle.insert,
+        outsideDiameter: '30 mm',
+        length: '24 mm',
         seat: { insertedFrom: 'inside', pocketDiameter: '30.1 mm', pocketDepth: '20 mm' },
       },
     },

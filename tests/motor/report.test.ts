@@ -216,7 +216,7 @@ describe('a document that leaves parts out', () => {
 
   test('is not said to hold: the end that nobody described comes first', () => {
     expect(json.headline).toContain('Not judged: aft closure (closures.aft not specified');
-    expect(json.headline).toContain(' and 1 more.');
+    expect(json.headline).toContain(' and 2 more.');
     expect(json.verdict).toBe('not judged');
   });
 

@@ -158,6 +158,7 @@ describe('review', () => {
       'head-joint',
       'aft-closure',
       'aft-joint',
+      'throat-insert',
     ]);
     const { nozzle } = demoMotor();
     const { insert: _____, ...plain } = nozzle;
@@ -168,7 +169,7 @@ describe('review', () => {
     ]);
     const { headline } = JSON.parse(report(without, { format: 'json' }));
     expect(headline).toContain(
-      'Not judged: throat insert (nozzle.insert not specified; its strength is not evaluated).',
+      'Not judged: throat insert (nozzle.insert not specified; its strength and its retention are not evaluated).',
     );
   });
 

@@ -3,6 +3,7 @@ import { checkClosure } from './closure-checks';
 import type { Measured } from './document-types';
 import { both, type Findings, findings, mm, positive, type ReadDocument, si } from './fit-check';
 import type { DocumentProblem } from './problems';
+import { checkSeat } from './seat-checks';
 
 /** Checks the dimensions between the parts of a document, as far as they could be parsed. */
 export function geometryProblems(document: ReadDocument): readonly DocumentProblem[] {
@@ -55,12 +56,13 @@ export function geometryProblems(document: ReadDocument): readonly DocumentProbl
     'A grain without voids is denser',
   );
 
-  checkGrain(document, inside, chamber, found);
+  const column = checkGrain(document, inside, chamber, found);
   const beyond = positive(both(whole, chamber, (l, c) => l - c));
   for (const end of ['head', 'aft'] as const) {
     const closure = closures?.[end];
     if (closure !== undefined) checkClosure(closure, end, found, { outside, wall, bore, beyond });
   }
+  checkSeat(document.parts, found, { bore, outside, free: both(chamber, column, (c, l) => c - l) });
   return found.problems;
 }
 
@@ -92,12 +94,13 @@ const inner = [
 
 type Sizes = { readonly [F in (typeof inner)[number] | 'outerDiameter']?: Measured | undefined };
 
+/** Checks the grain and returns the length of its column. */
 function checkGrain(
   { parts: { grain }, isSound }: ReadDocument,
   inside: number | undefined,
   chamber: number | undefined,
   { need }: Findings,
-): void {
+): number | undefined {
   const segments = grain?.segments ?? [];
   const spacing = isSound(['grain', 'spacing']) ? (si(grain?.spacing) ?? 0) : undefined;
   let column: number | undefined = 0;
@@ -131,4 +134,5 @@ function checkGrain(
     ['grain', 'assumedFlaw', 'segment'],
     `1 to ${segments.length}, the number of a segment`,
   );
+  return segments.length === 0 ? undefined : column;
 }

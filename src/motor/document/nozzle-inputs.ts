@@ -1,30 +1,7 @@
 import { ignition } from '../../ballistics/motor-inputs';
-import { materials } from '../../structures/inputs';
-import { angle, choice, inputs, length, named, optional, ratio, speed, stress } from '../../units';
+import { insertSeat, materials, retainerPlate } from '../../structures/inputs';
+import { angle, inputs, length, named, optional, ratio, speed, stress } from '../../units';
 import type { ReadAs } from './document-types';
-
-/** The pocket of the aft closure in which the insert sits. */
-const insertSeat = /* @__PURE__ */ inputs(
-  {
-    insertedFrom: choice('side of the closure from which the insert is put into its pocket', [
-      'inside',
-      'outside',
-    ]),
-    pocketDiameter: length('D_p', 'diameter of the pocket of the insert', {
-      example: '32.1 mm',
-      worse: 'both',
-    }),
-    pocketDepth: length(
-      'h_p',
-      'depth of the pocket, from the bottom of the cavity or recess of the closure',
-      {
-        example: '25 mm',
-        worse: 'both',
-      },
-    ),
-  },
-  { meaning: 'seat of the throat insert in the aft closure' },
-);
 
 /** The nozzle and its throat insert. */
 export const nozzleInputs = /* @__PURE__ */ inputs(
@@ -73,11 +50,19 @@ export const nozzleInputs = /* @__PURE__ */ inputs(
               worse: 'low',
             }),
           ),
+          compressiveStrength: optional(
+            stress('S_c', 'compressive strength of this block, from its certificate', {
+              above: 0,
+              example: '100 MPa',
+              worse: 'low',
+            }),
+          ),
           seat: optional(insertSeat),
         },
         { meaning: 'throat insert' },
       ),
     ),
+    retainer: optional(retainerPlate),
   },
   { meaning: 'nozzle' },
 );

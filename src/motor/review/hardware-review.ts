@@ -3,6 +3,7 @@ import type { Motor } from '../document';
 import type { MotorSettings } from '../settings';
 import { atWorstCaseTolerances } from '../worst-case-tolerances';
 import { closureReviews } from './closure-reviews';
+import { nozzleRetention } from './nozzle-retention';
 import { together } from './part-review';
 import { partReviewers } from './part-reviewers';
 import { type Attempt, orThrow, refusals } from './refusals';
@@ -37,13 +38,15 @@ export function structureMargins(
 ) {
   const conditions = { motor, pressure, thrust, settings, attempt };
   const closures = closureReviews(conditions);
+  const nozzle = nozzleRetention(conditions);
   const stand = standMargins(conditions);
   const { joints, retainingRings, threads } = closures;
   return {
-    ...together([...partReviewers.map((reviewer) => reviewer(conditions)), closures, stand]),
+    ...together([...partReviewers.map((reviewer) => reviewer(conditions)), closures, nozzle, stand]),
     joints,
     retainingRings,
     threads,
+    retention: nozzle.blowOut,
     restraint: stand.restraint,
   };
 }

@@ -1,14 +1,14 @@
-import { lameHoopStress, type StressDatum } from '../../structures';
+import { lameHoopStress } from '../../structures';
 import { checkedStep, given } from '../../structures/failure-mode/calculation';
 import { failureMargin } from '../../structures/failure-mode/failure-margin';
-import { MeopError, type Quantity, unitFor } from '../../units';
-import type { Motor } from '../document';
+import { MeopError, unitFor } from '../../units';
 import { linesOf } from '../part-lines';
+import { insertStrength } from './insert-strength';
 import { type PartConditions, type PartReview, partReview } from './part-review';
 
 /**
  * Evaluates the throat insert as a ring without external support, which is conservative for an insert in a
- * housing.
+ * housing: its hoop stress is the maximum principal stress.
  */
 export const insertMargins = (conditions: PartConditions): PartReview =>
   conditions.attempt([['nozzle', 'insert'], ['nozzle']], () => hoopOf(conditions)) ?? partReview({});
@@ -18,8 +18,9 @@ const unjudged = (reason: string): PartReview =>
 
 function hoopOf({ motor, pressure, settings: { factors } }: PartConditions): PartReview {
   const { insert, throatDiameter } = motor.nozzle;
-  if (insert === undefined) return unjudged('nozzle.insert not specified; its strength is not evaluated.');
-  const strength = strengthOf(insert);
+  if (insert === undefined)
+    return unjudged('nozzle.insert not specified; its strength and its retention are not evaluated.');
+  const strength = insertStrength(insert, 'tensile', factors.ultimateFactor);
   if (strength === undefined)
     return unjudged(
       `${insert.material.name} has no tensile strength; the insert is not evaluated. Specify nozzle.insert.tensileStrength.`,
@@ -39,8 +40,8 @@ function hoopOf({ motor, pressure, settings: { factors } }: PartConditions): Par
             outsideRadius,
             radius: insideRadius,
           }),
-          allowable: given('stress', strength.value.si),
-          factor: factors.ultimateFactor,
+          allowable: given('stress', strength.si),
+          factor: strength.factor,
           pressure: pressure.si,
           unit: unitFor('stress', 'MPa'),
           sources: [`strength: ${strength.source}`],
@@ -55,28 +56,4 @@ function hoopOf({ motor, pressure, settings: { factors } }: PartConditions): Par
     if (error instanceof MeopError) return unjudged(`Not evaluated: ${error.statement}`);
     throw error;
   }
-}
-
-interface Strength {
-  readonly value: Quantity<'stress'>;
-  readonly source: string;
-  readonly cautions: readonly string[];
-}
-
-function strengthOf({
-  material,
-  tensileStrength,
-}: NonNullable<Motor['nozzle']['insert']>): Strength | undefined {
-  if (tensileStrength !== undefined)
-    return { value: tensileStrength.value, source: 'the document: certificate of the block', cautions: [] };
-  const typical: StressDatum | undefined = material.typical?.tensileStrength?.min;
-  return (
-    typical && {
-      value: typical.value,
-      source: typical.source,
-      cautions: [
-        `The strength of ${material.name} is the minimum of a supplier's typical range and is not an allowable.`,
-      ],
-    }
-  );
 }

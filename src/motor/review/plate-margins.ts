@@ -1,8 +1,9 @@
-import type { FailureMargin } from '../../structures';
+import type { FailureMargin, PartId } from '../../structures';
 import { failureMargin } from '../../structures/failure-mode/failure-margin';
 import { materialMode } from '../../structures/material-mode';
 import { plateStress } from '../../structures/plate-stress';
-import { fromSiValue, MeopError, unitFor, unitOf } from '../../units';
+import { fromSiValue, MeopError, type Quantity, unitFor, unitOf } from '../../units';
+import type { Motor } from '../document';
 import type { ClosureAtMeop } from './closure-at-meop';
 import { type Closure, closureHeat } from './closure-heat';
 import { pressureAreaDiameter } from './worst-sizes';
@@ -13,7 +14,8 @@ export function plateMargins({ motor, part, closure, meop, settings: { factors }
   readonly unjudged: readonly string[];
   readonly cautions: readonly string[];
 } {
-  const { material, edgeSupport, opening } = closure;
+  const { material, edgeSupport } = closure;
+  const hole = centralHole(motor, part, closure);
   if (material.poissonRatio === undefined)
     return {
       margins: [],
@@ -26,7 +28,7 @@ export function plateMargins({ motor, part, closure, meop, settings: { factors }
     thickness: closure.thickness.value,
     poissonRatio: material.poissonRatio.value,
     ...(material.elasticModulus && { elasticModulus: material.elasticModulus.value }),
-    ...(opening && { holeRadius: opening.value.per(2) }),
+    ...(hole && { holeRadius: hole.per(2) }),
   });
   const stressed = {
     part,
@@ -55,4 +57,10 @@ export function plateMargins({ motor, part, closure, meop, settings: { factors }
       margins.length === 0 ? [`${material.name} has no minimum strength; the plate is not evaluated.`] : [],
     cautions,
   };
+}
+
+/** The hole in the middle of the whole thickness of a closure: its opening, or the pocket of the throat insert. */
+function centralHole({ nozzle }: Motor, part: PartId, { opening }: Closure): Quantity<'length'> | undefined {
+  const pocket = part === 'aft-closure' ? nozzle.insert?.seat?.pocketDiameter.value : undefined;
+  return pocket !== undefined && pocket.si > (opening?.value.si ?? 0) ? pocket : opening?.value;
 }

@@ -1,4 +1,5 @@
 import type { SimulatedFiring } from '../../ballistics';
+import type { NozzleBlowOut } from '../../nozzle';
 import type {
   FaceSeal,
   FailureMargin,
@@ -82,6 +83,8 @@ export interface Review {
    * lower margin.
    */
   readonly threads: Readonly<Partial<Record<'head' | 'aft', ThreadedClosureReview>>>;
+  /** Force on the seat of the throat insert at MEOP, with its bounds; undefined where the document describes no seat. */
+  readonly retention: NozzleBlowOut | undefined;
   /** Radial seals. */
   readonly seals: readonly SealReview[];
   /** Face seals. */

@@ -1,3 +1,4 @@
+import type { NozzleBlowOut } from '../../nozzle';
 import { type PartId, partName } from '../../structures';
 import { failureOrderText } from '../../structures/failure-mode/failure-order';
 import { table } from '../../units';
@@ -58,6 +59,7 @@ export function reviewText(review: Omit<Review, 'toString'>): string {
     ...(order.length > 0 ? ['failure sequence, without factors of safety:', table(order), ''] : []),
     ...orders,
     ...(checks.length > 0 ? [table(checks), ''] : []),
+    ...(review.retention === undefined ? [] : [retentionLine(review.retention), '']),
     ...review.unjudged.map(({ part, reason }) => `not judged: ${partName(part)}: ${reason}`),
     ...review.assumptions.map((line) => `assumption: ${line}`),
     ...review.cautions.map((line) => `caution: ${line}`),
@@ -66,3 +68,6 @@ export function reviewText(review: Omit<Review, 'toString'>): string {
 
 const once = <C extends object>(rows: readonly { readonly part: PartId; readonly cells: C }[]) =>
   namedRows(rows, ({ cells }) => Object.values(cells)).map(({ part, cells }) => ({ part, ...cells }));
+
+const retentionLine = ({ blocked, annulus, flowing }: NozzleBlowOut): string =>
+  `nozzle retention: ${blocked} with the throat blocked, for which it is evaluated; ${annulus} without the throat; ${flowing} in ideal flow`;

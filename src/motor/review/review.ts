@@ -78,6 +78,7 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
     joints: structure.joints,
     retainingRings: structure.retainingRings,
     threads: structure.threads,
+    retention: structure.retention,
     seals,
     faceSeals,
     flow,

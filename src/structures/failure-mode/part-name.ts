@@ -10,6 +10,7 @@ const parts = {
   'head-joint': { end: 'head', name: 'joint' },
   'aft-joint': { end: 'aft', name: 'joint' },
   'throat-insert': { end: undefined, name: 'throat insert' },
+  'nozzle-retainer': { end: undefined, name: 'nozzle retainer' },
   stand: { end: undefined, name: 'stand' },
   restraint: { end: undefined, name: 'restraint' },
 } as const;

@@ -1,0 +1,199 @@
+import { type NozzleBlowOut, nozzleBlowOut } from '../../nozzle';
+import { boltClass, threadGeometry } from '../../structures';
+import { failureMargin } from '../../structures/failure-mode/failure-margin';
+import type { PressureDrivenMode } from '../../structures/failure-mode/failure-mode';
+import { leastFavourable } from '../../structures/failure-mode/least-favourable';
+import { boltStrengths } from '../../structures/joint/joint-strengths';
+import type { StressedPart } from '../../structures/material-mode';
+import { insertModes, seatLoad } from '../../structures/retention/insert-modes';
+import { lipModes } from '../../structures/retention/lip-modes';
+import { retainerModes, retainerScrewModes } from '../../structures/retention/retainer-modes';
+import { absolute, fromSiValue, unitFor, unitOf } from '../../units';
+import type { Closure } from '../document/closure-inputs';
+import type { Insert } from '../document/nozzle-inputs';
+import { linesOf, type PartLine } from '../part-lines';
+import { closureHeat } from './closure-heat';
+import { insertStrength } from './insert-strength';
+import { type PartConditions, type PartReview, partReview } from './part-review';
+import { retainerChecks, seatChecks } from './retention-checks';
+import { type SeatGeometry, seatLimits } from './seat-geometry';
+
+/** The retention of the nozzle, with the force on it. */
+export interface NozzleRetention extends PartReview {
+  readonly blowOut: NozzleBlowOut | undefined;
+}
+
+/** Evaluates the seat of the throat insert and what retains it, for the chamber pressure on the whole sealed area. */
+export const nozzleRetention = (conditions: PartConditions): NozzleRetention =>
+  conditions.attempt(
+    [
+      ['nozzle', 'insert', 'seat'],
+      ['nozzle', 'retainer'],
+      ['closures', 'aft'],
+    ],
+    () => retentionOf(conditions),
+  ) ?? unjudged();
+
+const unjudged = (...reasons: readonly string[]): NozzleRetention => ({
+  ...partReview({ unjudged: reasons.map((reason) => ({ part: 'throat-insert', reason })) }),
+  blowOut: undefined,
+});
+
+function retentionOf(conditions: PartConditions): NozzleRetention {
+  const { motor } = conditions;
+  const { insert } = motor.nozzle;
+  const aft = motor.closures?.aft;
+  if (insert === undefined) return unjudged(); // said where its strength is evaluated
+  if (insert.seat === undefined)
+    return unjudged(
+      'nozzle.insert.seat not specified; whether the nozzle is blown out or falls through is not evaluated.',
+    );
+  const limits = aft && seatLimits(motor, insert, insert.seat, aft);
+  // A document that describes a seat describes what carries it.
+  if (aft === undefined || limits === undefined)
+    return unjudged('closures.aft not specified; the seat of the insert is not evaluated.');
+  const { widest, narrowest } = limits;
+  const metal = metalOf(conditions, aft);
+  const of = (seat: SeatGeometry) =>
+    [...modesOfInsert(conditions, insert, seat), ...metal.modes(seat)].map((mode) => failureMargin(mode));
+  return {
+    margins: leastFavourable([of(widest), of(narrowest)]),
+    checks: [...seatChecks(motor, limits, aft), ...retainerChecks(motor, widest)],
+    unjudged: bearingUnknown(insert).map((reason) => ({ part: 'throat-insert', reason })),
+    cautions: [...linesOf('throat-insert', insertCautions(insert)), ...metal.cautions],
+    blowOut: blowOutOf(conditions, widest),
+  };
+}
+
+const unit = () => unitFor('stress', 'MPa');
+
+/** Pressure beyond the pocket loads the plate alone. */
+const insertLoad = (pressure: number, { sealDiameter, pocketDiameter }: SeatGeometry) =>
+  seatLoad(pressure, Math.min(sealDiameter, pocketDiameter));
+
+function modesOfInsert(
+  { pressure, settings }: PartConditions,
+  insert: Insert,
+  seat: SeatGeometry,
+): readonly PressureDrivenMode[] {
+  const { ultimateFactor } = settings.factors;
+  return insertModes(
+    { ...seat, length: seat.insertLength },
+    { load: insertLoad(pressure.si, seat), pressure: pressure.si, unit: unit() },
+    {
+      compressive: insertStrength(insert, 'compressive', ultimateFactor),
+      tensile: insertStrength(insert, 'tensile', ultimateFactor),
+    },
+  );
+}
+
+const bearingUnknown = (insert: Insert): readonly string[] =>
+  insertStrength(insert, 'compressive', 1) === undefined
+    ? [
+        `${insert.material.name} has no compressive strength; its bearing on the seat is not evaluated. Specify nozzle.insert.compressiveStrength.`,
+      ]
+    : [];
+
+const insertCautions = ({ seat, material }: Insert): readonly string[] => [
+  ...(seat?.bond === undefined
+    ? []
+    : [`The bond (${seat.bond}) is not relied on: the seat carries the whole force.`]),
+  ...(seat?.thicknessAtOpening === undefined
+    ? [
+        'nozzle.insert.seat.thicknessAtOpening not specified; assumed what an entrance of 45° leaves at the opening of the seat.',
+      ]
+    : []),
+  ...(material.class === 'brittle'
+    ? [
+        'The insert is assumed to bear on a third of its seat. Chamfer the insert, round the corner of the seat and do not press the insert in: a sharp corner or an interference cracks it.',
+      ]
+    : []),
+];
+
+/** What carries the insert: the lip of the closure, or a plate and its screws. */
+function metalOf(
+  { motor, pressure, settings: { factors } }: PartConditions,
+  aft: Closure,
+): {
+  readonly modes: (seat: SeatGeometry) => readonly PressureDrivenMode[];
+  readonly cautions: readonly PartLine[];
+} {
+  const common = {
+    factors: { yield: factors.yieldFactor, ultimate: factors.ultimateFactor },
+    pressure: pressure.si,
+    unit: unit(),
+  };
+  const closure: StressedPart = {
+    ...common,
+    part: 'aft-closure',
+    material: aft.material,
+    temperature: closureHeat(motor, aft),
+  };
+  const { retainer } = motor.nozzle;
+  if (retainer === undefined)
+    return {
+      modes: (seat) =>
+        lipModes(closure, { ...seat, load: insertLoad(pressure.si, seat), thickness: seat.lipThickness }),
+      cautions: linesOf(
+        'aft-closure',
+        aft.temperature === undefined
+          ? [
+              'closures.aft.temperature not specified; the lip of the seat is next to the hot insert and may be weaker than evaluated.',
+            ]
+          : [],
+      ),
+    };
+  const { material, temperature, screws } = retainer;
+  const plate: StressedPart = {
+    ...common,
+    part: 'nozzle-retainer',
+    material,
+    temperature: temperature?.value ?? closure.temperature,
+  };
+  const thread = threadGeometry(screws.thread);
+  const { name } = boltClass(screws.boltClass, { diameter: thread.majorDiameter });
+  const strength = boltStrengths(name, thread.majorDiameter, 'thread', plate.temperature);
+  return {
+    modes: (seat) => {
+      const load = seatLoad(pressure.si, seat.sealDiameter);
+      return [
+        ...retainerModes(plate, {
+          ...seat,
+          load,
+          thickness: seat.lipThickness,
+          outsideDiameter: retainer.outsideDiameter.value.si,
+          poissonRatio: material.poissonRatio?.value ?? 0.5, // the moment increases with it
+          boltCircle: screws.boltCircle.value.si,
+        }),
+        ...retainerScrewModes({ ...closure, part: 'nozzle-retainer' }, load, {
+          thread,
+          count: screws.count,
+          engagement: screws.engagement.value.si,
+          yield: strength.boltYield,
+          ultimate: strength.boltUltimate,
+        }),
+      ];
+    },
+    cautions: linesOf('nozzle-retainer', [
+      ...(motor.nozzle.insert?.seat?.sealDiameter === undefined
+        ? [
+            'nozzle.insert.seat.sealDiameter not specified; pressure is assumed to reach the circle of the screws under the plate.',
+          ]
+        : []),
+      'The screws are assumed to share the force equally, and the plate to lie flat. Prying of a plate that bends adds to the load of its screws.',
+    ]),
+  };
+}
+
+function blowOutOf({ motor, pressure }: PartConditions, seat: SeatGeometry): NozzleBlowOut {
+  const { nozzle, ambient, propellant } = motor;
+  const length = (si: number) => fromSiValue<'length'>(si, 'length', unitOf('mm'));
+  return nozzleBlowOut({
+    chamberPressure: absolute(pressure, ambient.pressure.value),
+    gamma: propellant.gamma.value.si,
+    sealDiameter: length(seat.sealDiameter),
+    throatDiameter: nozzle.throatDiameter.value,
+    exitDiameter: nozzle.exitDiameter.value,
+    ambientPressure: ambient.pressure.value,
+  });
+}
