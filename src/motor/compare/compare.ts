@@ -18,6 +18,7 @@ import type { RegressionCache } from '../regression-cache';
 import { structureMargins } from '../review/hardware-review';
 import { settingsOf } from '../settings';
 import { atWorstCaseTolerances } from '../worst-case-tolerances';
+import { reuseAfter } from './after-firing';
 import {
   type ComparedFigure,
   comparisonText,
@@ -73,7 +74,16 @@ function comparisonOf(motor: Motor, given: GivenFiring): MotorComparison {
   const thrust = measured.peakThrust?.high ?? predicted.thrust.max();
   const utilisations =
     peakPressureUpperBound === undefined ? [] : strengthUtilisations(motor, peakPressureUpperBound, thrust);
-  const reuse = reuseFindings(motor, measured, utilisations, peakPressureUpperBound, meop.pressure, settings);
+  const { reuse: ledger, ledgerEntry } = reuseAfter(motor, measured, meop, settings);
+  const reuse = reuseFindings(
+    motor,
+    measured,
+    utilisations,
+    peakPressureUpperBound,
+    meop.pressure,
+    settings,
+    ledger,
+  );
   const against = reuse.filter(({ effect }) => effect === 'adverse').length;
   const figures = figuresOf(expected, measured);
   const impulse = ratioOf(expected.totalImpulse?.value, measured.totalImpulse?.value);
@@ -90,6 +100,9 @@ function comparisonOf(motor: Motor, given: GivenFiring): MotorComparison {
     utilisations,
     reuse: {
       findings: reuse,
+      inspections: ledger.inspections,
+      parts: ledger.parts,
+      ledgerEntry,
       summary:
         against > 0
           ? `${against} ${against === 1 ? 'finding argues' : 'findings argue'} against reusing this hardware.`

@@ -2,6 +2,8 @@ import type { ImpliedArea, PredictionDifference, SimulatedFiring } from '../../b
 import type { ReducedFiring } from '../../firing';
 import { type FailureMargin, partName } from '../../structures';
 import { type Quantity, table } from '../../units';
+import { inspectionLines } from '../reuse/reuse-lines';
+import type { Inspection, PartReuse } from '../reuse/reuse-result';
 
 /** A figure of the firing with its predicted value. */
 export interface ComparedFigure {
@@ -27,6 +29,13 @@ export interface ReuseFinding {
   readonly effect: 'adverse' | 'favourable' | 'neutral';
 }
 
+/** A firing as an entry of the ledger in the document. */
+export interface LedgerEntry {
+  readonly kind: 'firing';
+  readonly pressure: string;
+  readonly wallTemperature?: string;
+}
+
 /** A change to the document, as a JSON merge patch (RFC 7396). */
 export type MotorPatch = Readonly<Record<string, unknown>>;
 
@@ -50,6 +59,12 @@ export interface MotorComparison {
   readonly utilisations: readonly StrengthUtilisation[];
   readonly reuse: {
     readonly findings: readonly ReuseFinding[];
+    /** Inspections before the next firing, with the limits of this motor. */
+    readonly inspections: readonly Inspection[];
+    /** Cycles used and estimated life of each part, the firing just compared counted. */
+    readonly parts: readonly PartReuse[];
+    /** The entry for this firing, to be added to `history.pressurisations`; undefined where its pressure is not known. */
+    readonly ledgerEntry: LedgerEntry | undefined;
     readonly summary: string;
   };
   readonly cautions: readonly string[];
@@ -102,6 +117,10 @@ export function comparisonText(found: Omit<MotorComparison, 'toString'>): string
     '',
     reuse.summary,
     ...reuse.findings.map(({ finding, effect }) => `  ${effect === 'neutral' ? 'note' : effect}: ${finding}`),
+    ...inspectionLines(reuse).map((line) => `  inspect: ${line}`),
+    ...(reuse.ledgerEntry === undefined
+      ? []
+      : [`entry for history.pressurisations: ${JSON.stringify(reuse.ledgerEntry)}`]),
     ...cautions.map((caution) => `caution: ${caution}`),
   ].join('\n');
 }

@@ -2,6 +2,7 @@ import type { ReducedFiring } from '../../firing';
 import type { Quantity } from '../../units';
 import type { Motor } from '../document';
 import { linesOf, written } from '../part-lines';
+import type { ReuseReview } from '../reuse/reuse-result';
 import type { MotorSettings } from '../settings';
 import type { ReuseFinding, StrengthUtilisation } from './comparison';
 
@@ -13,6 +14,7 @@ export function reuseFindings(
   peakPressureUpperBound: Quantity<'gauge pressure'> | undefined,
   meop: Quantity<'gauge pressure'>,
   { factors }: MotorSettings,
+  ledger: ReuseReview,
 ): readonly ReuseFinding[] {
   const findings: ReuseFinding[] = [];
   const add = (effect: ReuseFinding['effect'], finding: string): void => {
@@ -48,6 +50,7 @@ export function reuseFindings(
   if (measured.clipping.pressure !== undefined)
     add('adverse', 'The pressure channel saturated. The upper limit of the estimated peak is used.');
   heatFacts(motor, measured, add);
+  lifeFacts(ledger, add);
   add('neutral', 'Replace O-rings after every firing (engineering practice, no published source).');
   const ends = [motor.closures?.head, motor.closures?.aft];
   if (ends.some((closure) => closure?.retainingRing !== undefined))
@@ -55,12 +58,29 @@ export function reuseFindings(
       'neutral',
       'A retaining ring loaded against its groove may be permanently deformed. Replace it (engineering practice, no published source).',
     );
-  add('neutral', 'Measure holes, grooves, threads, bore and throat, and inspect for scratches and burns.');
+  add('neutral', 'Measure the throat, and inspect for scratches and burns.');
   add(
     'neutral',
     'Heated aluminium may have lost its temper. Check hardness (engineering practice, no published source).',
   );
   return findings;
+}
+
+/** The life that remains, the firing just compared counted. */
+function lifeFacts(
+  { parts, heat, checks }: ReuseReview,
+  add: (effect: ReuseFinding['effect'], finding: string) => void,
+): void {
+  const of = (isUsed: boolean): readonly string[] =>
+    written(
+      parts
+        .filter(({ remainingFirings }) => (remainingFirings === 0) === isUsed)
+        .flatMap(({ part, statement }) => linesOf(part, [statement])),
+    );
+  for (const line of of(true)) add('adverse', line);
+  for (const line of of(false)) add('neutral', line);
+  const isTempered = checks.every(({ check, passes }) => passes || check !== 'temper after heating');
+  if (heat !== undefined) add(isTempered ? 'neutral' : 'adverse', heat.statement);
 }
 
 function heatFacts(

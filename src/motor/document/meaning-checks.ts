@@ -3,6 +3,7 @@ import { wireRope } from '../../structures';
 import { MeopError } from '../../units';
 import { type Findings, findings, type ReadDocument, si } from './fit-check';
 import { flawOf } from './flaw-inputs';
+import { checkHistory } from './history-checks';
 import type { MotorParts } from './motor-schema';
 import type { DocumentProblem, Path } from './problems';
 import { propellantOf } from './propellant-of';
@@ -19,6 +20,7 @@ export function meaningProblems(document: ReadDocument): readonly DocumentProble
   checkIgnition(found);
   checkInstruments(document, found);
   checkRope(document, found);
+  checkHistory(document, found);
   return found.problems;
 }
 

@@ -1,4 +1,4 @@
-import { factorsOfSafety } from '../../structures/inputs';
+import { factorsOfSafety, serviceHistory } from '../../structures/inputs';
 import { absolutePressure, inputs, list, optional, temperature, words } from '../../units';
 import { caseInputs, linerInputs } from './case-inputs';
 import { closuresInputs } from './closure-inputs';
@@ -67,6 +67,7 @@ export const motorInputs = /* @__PURE__ */ inputs(
     factors: optional(factorsOfSafety),
     limits: limitsInputs,
     meop: meopInputs,
+    history: optional(serviceHistory),
   },
   { meaning: 'motor document' },
 );

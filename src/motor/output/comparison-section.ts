@@ -16,6 +16,7 @@ import {
 } from './content';
 import { type MeasuredContext, measuredSection } from './measured-section';
 import { mergedRows, modeOf } from './mode-rows';
+import { inspectionTable } from './reuse-section';
 
 const mostUsed = 12;
 
@@ -102,6 +103,7 @@ function hardwareSection({ peakPressureUpperBound, utilisations, reuse }: MotorC
           { text: effect, ...(effect === 'neutral' ? {} : { verdict: effectVerdict[effect] }) },
         ]),
       },
+      inspectionTable(reuse),
       {
         name: 'Strength utilisation, highest first',
         columns: [

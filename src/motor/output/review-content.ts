@@ -21,6 +21,7 @@ import { grainSection } from './grain-section';
 import { instrumentSection, sealSection, standSection } from './hardware-sections';
 import { failureSection, marginSection, sourceSection } from './margin-section';
 import { meopFigures, pressureSection } from './pressure-section';
+import { reuseSection } from './reuse-section';
 
 /** Content of the report on a review. */
 export function reviewContent(
@@ -72,6 +73,7 @@ export function reviewContent(
       ...sealSection(review),
       ...instrumentSection(review),
       ...standSection(review),
+      ...reuseSection(review),
       ...more,
       ...assumptionSection(review),
       ...sourceSection(review),

@@ -14,6 +14,7 @@ import type {
 import type { Quantity } from '../../units';
 import type { Motor } from '../document';
 import type { Meop } from '../meop/meop-result';
+import type { ReuseReview } from '../reuse/reuse-result';
 import type { Finding } from './finding';
 import type { PartCheck, Unjudged } from './part-review';
 import type { ReviewCheck } from './review-check';
@@ -70,6 +71,8 @@ export interface Review {
   readonly unjudged: readonly Unjudged[];
   /** Checks of parts without a margin of safety: layout, ligaments, fits. */
   readonly checks: readonly PartCheck[];
+  /** Reuse of the hardware: cycles used, estimated life of each part, heat, and inspections with their limits. */
+  readonly reuse: ReuseReview;
   /** The failure sequence with increasing pressure, without factors. */
   readonly failureOrder: readonly FailureSequenceEntry[];
   /** For each closure: what separates first, what only stretches first, and whether the retention warns. */

@@ -5,6 +5,7 @@ import { table } from '../../units';
 import { notIncludedText } from '../meop/meop-result';
 import { linesOf, written } from '../part-lines';
 import { namedRows } from '../part-rows';
+import { inspectionLines, lifeLines } from '../reuse/reuse-lines';
 import type { Review } from './review-result';
 import { allSeals } from './seal-review';
 
@@ -61,6 +62,8 @@ export function reviewText(review: Omit<Review, 'toString'>): string {
     ...(checks.length > 0 ? [table(checks), ''] : []),
     ...(review.retention === undefined ? [] : [retentionLine(review.retention), '']),
     ...review.unjudged.map(({ part, reason }) => `not judged: ${partName(part)}: ${reason}`),
+    ...lifeLines(review.reuse).map((line) => `reuse: ${line}`),
+    ...inspectionLines(review.reuse).map((line) => `inspect: ${line}`),
     ...review.assumptions.map((line) => `assumption: ${line}`),
     ...review.cautions.map((line) => `caution: ${line}`),
   ].join('\n');

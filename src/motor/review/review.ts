@@ -10,6 +10,7 @@ import { meopOf } from '../meop/meop';
 import type { Meop } from '../meop/meop-result';
 import { type PartLine, written } from '../part-lines';
 import type { RegressionCache } from '../regression-cache';
+import { reuseReview } from '../reuse/reuse-review';
 import { settingsOf } from '../settings';
 import { unusedTolerances } from '../worst-case-tolerances';
 import { findingsOf } from './finding';
@@ -51,11 +52,13 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
   const everyRing = allSeals({ seals, faceSeals });
   const instruments = instrumentReviews(worst, meop, settings);
   const flow = flowChecks(motor, meop.worstCase, settings, cache);
+  const reuse = reuseReview({ motor, worst, meop: meop.pressure, margins, joints: structure.joints, seals });
+  const checks = [...structure.checks, ...reuse.checks];
   const unjudged = withSilentParts(margins, structure.unjudged);
   const findings = findingsOf({
     margins,
     proofMargins: [],
-    checks: structure.checks,
+    checks,
     seals,
     faceSeals,
     flow,
@@ -72,7 +75,8 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
     verdictSentence: verdictSentence(findings, motor),
     findings,
     unjudged,
-    checks: structure.checks,
+    checks,
+    reuse,
     failureOrder: failureSequence(margins, meop.pressure),
     failureOrders: failureOrders(margins, structure.joints),
     joints: structure.joints,

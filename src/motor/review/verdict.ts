@@ -9,7 +9,8 @@ import type { Unjudged } from './part-review';
  */
 export type ReviewVerdict = 'holds' | 'does not hold' | 'not judged';
 
-const pressureParts: readonly PartId[] = [
+/** The parts of a motor that bear pressure. */
+export const pressureParts: readonly PartId[] = [
   'case',
   'head-closure',
   'head-joint',

@@ -3,7 +3,7 @@ import type { Datum } from './datum';
 import { strengths } from './handbook-column';
 import type { HotStrength, Material } from './material';
 import { exposed6061, hot6061, modulus6061 } from './retention-tables';
-import { bearing, column, number, origin, value } from './shelf-entry';
+import { bearing, column, number, origin, typicalHardness, value } from './shelf-entry';
 
 const association = origin(
   'typical',
@@ -22,6 +22,7 @@ const of6061 = () => ({
     bearingUltimate: bearing(typical, undefined, 607),
     bearingYield: bearing(typical, undefined, 386),
     atTemperature: hotTypical6061(),
+    hardness: typicalHardness('6061-T6', 95),
   },
   elasticModulus: column('GPa', association)(68.9),
   poissonRatio: number(0.33, association),

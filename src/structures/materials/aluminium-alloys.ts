@@ -1,7 +1,7 @@
 import { handbook, strengths } from './handbook-column';
 import type { Material } from './material';
 import { hot2024, hot6063, hot7075 } from './retention-tables';
-import { bearing, column, number, origin, value } from './shelf-entry';
+import { bearing, column, number, origin, typicalHardness, value } from './shelf-entry';
 
 /** Extrusion to 1 in. */
 export function extruded6063(): Material {
@@ -24,6 +24,7 @@ export function extruded6063(): Material {
       shearUltimate: mpa(152),
       bearingUltimate: bearing(mpa, undefined, 434),
       bearingYield: bearing(mpa, undefined, 276),
+      hardness: typicalHardness('6063-T6', 73),
     },
     elasticModulus: column('GPa', average)(68.9),
     poissonRatio: number(0.33, average),
@@ -41,7 +42,12 @@ const of7075 = () => {
   const mpa = column('MPa', average);
   return {
     class: 'metal' as const,
-    typical: { ultimateStrength: mpa(572), yieldStrength: mpa(503), shearUltimate: mpa(331) },
+    typical: {
+      ultimateStrength: mpa(572),
+      yieldStrength: mpa(503),
+      shearUltimate: mpa(331),
+      hardness: typicalHardness('7075-T6', 150),
+    },
     elasticModulus: column('ksi', handbook('3.7.6.0(g1)', 'typical'))(10400),
     poissonRatio: number(0.33, handbook('3.7.6.0(g1)', 'typical')),
     density: value('density', '2810 kg/m^3', average),
@@ -125,7 +131,12 @@ const of2024 = () => {
   const mpa = column('MPa', average);
   return {
     class: 'metal' as const,
-    typical: { ultimateStrength: mpa(483), yieldStrength: mpa(345), shearUltimate: mpa(283) },
+    typical: {
+      ultimateStrength: mpa(483),
+      yieldStrength: mpa(345),
+      shearUltimate: mpa(283),
+      hardness: typicalHardness('2024-T3', 120),
+    },
     elasticModulus: column('ksi', handbook('3.2.3.0(b1)', 'typical'))(10500),
     poissonRatio: number(0.33, handbook('3.2.3.0(b1)', 'typical')),
     density: value('density', '0.100 lb/in^3', handbook('3.2.3.0(b1)', 'typical')),

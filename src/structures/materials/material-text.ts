@@ -56,6 +56,7 @@ function valuesOf(material: Material): readonly Row[] {
     ['ultimate strength', typical?.ultimateStrength],
     ['yield strength', typical?.yieldStrength],
     ['shear strength', typical?.shearUltimate],
+    ['Brinell hardness', typical?.hardness],
     ['tensile strength, minimum stated', typical?.tensileStrength?.min],
     ['tensile strength, maximum stated', typical?.tensileStrength?.max],
     ['flexural strength, minimum stated', typical?.flexuralStrength?.min],

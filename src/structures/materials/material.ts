@@ -38,6 +38,8 @@ export interface TypicalStrength {
   readonly flexuralStrength?: StressRange;
   readonly compressiveStrength?: StressRange;
   readonly atTemperature?: Datum<readonly HotStrength[]>;
+  /** Brinell hardness. */
+  readonly hardness?: Datum<number>;
 }
 
 /** The minimum and the maximum stated by suppliers for a kind of material. */

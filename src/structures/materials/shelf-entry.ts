@@ -36,3 +36,10 @@ export const value = <const K extends NamedKind>(
   value: quantity(kind, text),
   ...from,
 });
+
+/** The typical Brinell hardness of an aluminium alloy. */
+export const typicalHardness = (alloy: string, hardness: number): Datum<number> =>
+  number(
+    hardness,
+    origin('typical', `typical Brinell hardness of ${alloy}, 500 kg and 10 mm ball`, 'from memory'),
+  );
