@@ -25,7 +25,7 @@ export interface LifeFeature {
   readonly material: Material;
   readonly notchFactor: number;
   readonly basis: string;
-  /** Upper bound of the local stress, which is no estimate of it. */
+  /** True where the factor is an upper bound of the local stress and not an estimate. */
   readonly isBound: boolean;
 }
 
@@ -56,7 +56,7 @@ const plain = (feature: string): Notch => ({ feature, factor: 1, basis: 'no notc
 /** A bolt with clearance concentrates 35 to 50 % more than a closely fitting one. */
 const clearance = 1.5;
 
-/** The notch at the stress of a yield mode; a mode that is not here has no life of its own. */
+/** The notch at the stress of a yield mode; the other modes have no life. */
 const notches: Partial<Record<FailureModeId, (place: Place) => Notch | undefined>> = {
   'bore-hoop-yield': () => plain('bore, hoop stress'),
   'net-section-yield': boltHoles,

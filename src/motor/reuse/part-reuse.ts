@@ -11,7 +11,7 @@ const many = 1000;
 const countOf = (entries: readonly Pressurisation[], kind: Pressurisation['kind']): number =>
   entries.filter((entry) => entry.kind === kind).reduce((total, entry) => total + timesOf(entry), 0);
 
-/** The yield mode with the least failure pressure. The plain proof test has its own pressure. */
+/** The yield mode with the minimum failure pressure. The plain proof test has its own pressure. */
 function yieldsFirst(margins: readonly FailureMargin[]): PartReuse['firstYield'] {
   return margins.reduce<PartReuse['firstYield']>((first, { id, limit, failurePressure: pressure }) => {
     if (limit !== 'yield' || pressure === undefined || id === 'proof-yield') return first;

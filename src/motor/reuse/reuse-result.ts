@@ -24,7 +24,7 @@ export interface FeatureLife {
   readonly cyclesToFailure: number;
   /** Planned firings at MEOP, new: with the factors of scatter; whole. */
   readonly plannedFirings: number;
-  /** Fraction of the planned life used by the ledger; above 1 where it is used up. */
+  /** Fraction of the planned life used by the ledger; above 1 where it is exceeded. */
   readonly used: number;
   /** Planned firings at MEOP that remain; whole. */
   readonly remainingFirings: number;
