@@ -27,6 +27,13 @@ export function assumedDefaults(motor: Motor): readonly string[] {
             ),
             `${at}.thread: pressure is assumed to act on the whole thread diameter, as past a leaking seal.`,
           ]),
+      ...(closure.axialBolts === undefined
+        ? []
+        : taken(
+            closure.axialBolts.headDiameter,
+            `${at}.axialBolts.headDiameter`,
+            'assumed 1.5 bolt diameters (washer face of a hexagon head)',
+          )),
       ...(tube.wallTemperature === undefined
         ? []
         : taken(closure.temperature, `${at}.temperature`, `assumed case.wallTemperature`)),
@@ -37,7 +44,9 @@ export function assumedDefaults(motor: Motor): readonly string[] {
           ? taken(
               seal.faceGap,
               `${at}.seals[${i}].faceGap`,
-              'assumed zero (closure tightened so that pressure does not open the faces)',
+              closure.axialBolts === undefined
+                ? 'assumed zero (closure tightened so that pressure does not open the faces)'
+                : 'computed from the bolts (zero while the faces are clamped)',
             )
           : []),
       ]),

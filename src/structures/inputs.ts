@@ -14,3 +14,5 @@ export { insertSeat } from './retention/insert-seat';
 export { retainerPlate } from './retention/retainer-plate';
 export { boreGland, faceGland } from './seals/seal-groups';
 export { tube } from './shell/tube';
+export { axialBolts } from './tension-bolts/axial-bolts';
+export { endFlange } from './tension-bolts/review-tapped-end';

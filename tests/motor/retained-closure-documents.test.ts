@@ -111,7 +111,9 @@ test('the JSON Schema lets an editor ask for one way of holding, and for either 
   const { properties } = JSON.parse(readFileSync('schema/motor.schema.json', 'utf8'));
   for (const end of ['head', 'aft']) {
     const { oneOf, properties: fields } = properties.closures.properties[end];
-    expect(oneOf).toEqual(['joint', 'retainingRing', 'thread'].map((field) => ({ required: [field] })));
+    expect(oneOf).toEqual(
+      ['joint', 'retainingRing', 'thread', 'axialBolts'].map((field) => ({ required: [field] })),
+    );
     expect(fields.retainingRing.description).toContain('retaining ring');
     expect(fields.thread.description).toContain('closure');
   }

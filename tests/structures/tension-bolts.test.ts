@@ -8,6 +8,9 @@ import {
   boltProofLineFactor,
   clampForce,
   cylinderStiffness,
+  faceOpening,
+  flangeRollingStress,
+  flangeRotation,
   frustumStiffness,
   jointConstant,
   ligamentBetweenHoles,
@@ -16,10 +19,13 @@ import {
   maximumPreload,
   memberStiffness,
   minimumPreload,
+  rolledWallStress,
   scatterOfTighteningFactor,
   separatingCapacity,
   separationLoad,
   springsInSeries,
+  tappedEndTension,
+  tappedWallHoopStress,
   tensionBoltForce,
   thermalPreloadChange,
   tightenedBoltStress,
@@ -224,4 +230,61 @@ describe('ligaments', () => {
         near(ligamentBetweenHoles.si({ ...holes, count: 2 }), boltCircle - holeDiameter);
       }),
     ));
+});
+
+describe('the end that bolts are tapped into', () => {
+  const ring = { load: 1e4, meanDiameter: 0.053, outsideDiameter: 0.078, bore: 0.05, thickness: 0.008 };
+
+  test('bolts over the wall do not roll the flange; twice the offset rolls it twice as far', () =>
+    fc.assert(
+      fc.property(millimetres(0.1, 20), (offset) => {
+        const at = (boltCircle: number) => ({ ...ring, boltCircle });
+        expect(flangeRollingStress.si(at(0.053))).toBe(0);
+        near(
+          flangeRollingStress.si(at(0.053 + 2 * offset)),
+          2 * flangeRollingStress.si(at(0.053 + offset)),
+          1e-6,
+        );
+        const turned = flangeRotation.si({ ...at(0.053 + offset), elasticModulus: 7e10 });
+        // Hoop strain at the inner corner: half of the thickness times the rotation over the radius.
+        near(flangeRollingStress.si(at(0.053 + offset)), (7e10 * turned * 0.004) / 0.025, 1e-6);
+      }),
+    ));
+
+  test('a flange that does not turn leaves the wall its membrane stress', () =>
+    near(
+      rolledWallStress.si({
+        load: 1e4,
+        meanDiameter: 0.053,
+        wall: 0.003,
+        rotation: 0,
+        thickness: 0.008,
+        edgeLength: 0.007,
+        elasticModulus: 7e10,
+        poissonRatio: 0.33,
+      }),
+      1e4 / (Math.PI * 0.053 * 0.003),
+    ));
+
+  test('holes in the middle of the wall add no bending; without holes it is the plain ring and the thin tube', () => {
+    const end = { outsideDiameter: 0.07, bore: 0.05, count: 8, holeDiameter: 1e-9 };
+    near(
+      tappedEndTension.si({ ...end, load: 1e4, boltCircle: 0.06 }),
+      1e4 / ((Math.PI / 4) * (0.07 ** 2 - 0.05 ** 2)),
+      1e-6,
+    );
+    // At the edge of the wall, a strip of thickness t with its load at t/2: 1 + 6·(1/2) = 4 times (elementary bending).
+    near(
+      tappedEndTension.si({ ...end, load: 1e4, boltCircle: 0.07 }),
+      4 * tappedEndTension.si({ ...end, load: 1e4, boltCircle: 0.06 }),
+      1e-6,
+    );
+    near(tappedWallHoopStress.si({ ...end, pressure: 5e6 }), (5e6 * 0.025) / 0.01, 1e-6);
+  });
+
+  test('faces open only beyond separation, as the bolts stretch', () => {
+    const opening = (load: number) => faceOpening.si({ load, separationLoad: 5000, boltStiffness: 2e8 });
+    expect(opening(5000)).toBe(0);
+    near(opening(7000), 1e-5);
+  });
 });

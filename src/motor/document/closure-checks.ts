@@ -1,5 +1,6 @@
 import { customThread, threadGeometry } from '../../structures';
 import { fromSiValue, type Quantity, unitOf } from '../../units';
+import { checkAxialBolts } from './axial-bolt-checks';
 import { type FaceSealPart, retentionMethods, type SealPart } from './closure-inputs';
 import type { Partly } from './document-types';
 import { both, type Findings, mm, si } from './fit-check';
@@ -18,7 +19,7 @@ export interface ClosureSpace {
 type Closure = Partly<NonNullable<NonNullable<MotorParts['closures']>['head']>>;
 type Part<F extends keyof Closure> = NonNullable<Closure[F]>;
 
-const methods = ['joint', 'retainingRing', 'thread'] as const;
+const methods = ['joint', 'retainingRing', 'thread', 'axialBolts'] as const;
 const ways = Object.entries(retentionMethods)
   .map(([field, meaning]) => `${field} (${meaning})`)
   .join(', ');
@@ -38,10 +39,11 @@ export function checkClosure(
     [...at, 'opening'],
     `less than the bore of the case (${mm(room.bore)})`,
   );
-  const { joint, retainingRing, thread, seals = [] } = closure;
+  const { joint, retainingRing, thread, axialBolts, seals = [] } = closure;
   if (joint) checkBolts(joint, [...at, 'joint'], found, room);
   if (retainingRing) checkRing(retainingRing, [...at, 'retainingRing'], found, room);
   if (thread) checkThread(thread, [...at, 'thread'], found, room);
+  if (axialBolts) checkAxialBolts(axialBolts, [...at, 'axialBolts'], found, room);
   seals.forEach((seal, i) => {
     const own: Path = [...at, 'seals', i];
     if (seal === undefined) return;

@@ -1,7 +1,9 @@
 import {
+  axialBolts,
   boreGland,
   closurePlate,
   closureThread,
+  endFlange,
   faceGland,
   radialBolts,
   retainingRing,
@@ -15,6 +17,7 @@ export const retentionMethods = {
   joint: 'radial bolts',
   retainingRing: 'a retaining ring in a groove of the case',
   thread: 'a thread on the closure',
+  axialBolts: 'bolts along the axis',
 } as const;
 
 const ofFace = (field: string): string =>
@@ -69,6 +72,12 @@ export type FaceSealPart = Extract<SealPart, { readonly seal: 'face' }>;
 
 export const isFaceSeal = (seal: SealPart): seal is FaceSealPart => seal.seal === 'face';
 
+/** Bolts along the axis, and the flange that they are tapped into. */
+const boltsInEnd = /* @__PURE__ */ inputs(
+  { ...axialBolts.fields, flange: optional(endFlange) },
+  { meaning: 'bolts along the axis, tapped into the end of the case or its flange, which retain a closure' },
+);
+
 const closure = (end: 'head' | 'aft') =>
   optional(
     inputs(
@@ -77,6 +86,7 @@ const closure = (end: 'head' | 'aft') =>
         joint: optional(radialBolts),
         retainingRing: optional(retainingRing),
         thread: optional(closureThread),
+        axialBolts: optional(boltsInEnd),
         layout: optional(closureLayout),
         seals: list('O-rings, the one nearest the gas first', sealInputs),
         notes: optional(words('remarks')),

@@ -4,12 +4,22 @@ import { motorSubject } from './motor-subject';
 import type { Motor } from './parse-motor';
 import { type DocumentProblem, givenAt, type Path, problemOf } from './problems';
 
-const methods = ['joint', 'retainingRing', 'thread'] as const;
+const methods = ['joint', 'retainingRing', 'thread', 'axialBolts'] as const;
 const ofTube: readonly StrengthProperty[] = ['yield', 'ultimate'];
 const bolted: readonly StrengthProperty[] = ['bearing yield', 'bearing ultimate', 'shear ultimate'];
 /** By the retention of the closure. */
-const ofCase = { joint: bolted, retainingRing: ['shear ultimate'], thread: ['shear ultimate'] } as const;
-const ofClosure = { joint: bolted, retainingRing: [], thread: ['yield', 'shear ultimate'] } as const;
+const ofCase = {
+  joint: bolted,
+  retainingRing: ['shear ultimate'],
+  thread: ['shear ultimate'],
+  axialBolts: ['shear ultimate'],
+} as const;
+const ofClosure = {
+  joint: bolted,
+  retainingRing: [],
+  thread: ['yield', 'shear ultimate'],
+  axialBolts: ['yield'],
+} as const;
 
 const fieldOf: Readonly<Partial<Record<StrengthProperty, string>>> = {
   yield: 'yieldStrength',

@@ -1,11 +1,20 @@
-import type { JointReview, RetainingRingReview, ThreadedClosureReview } from '../../structures';
+import {
+  type JointReview,
+  type RetainingRingReview,
+  type TensionBoltReview,
+  type ThreadedClosureReview,
+  threadGeometry,
+} from '../../structures';
 import type { Quantity } from '../../units';
 import type { Motor } from '../document';
 import { linesOf } from '../part-lines';
 import type { MotorSettings } from '../settings';
+import { axialBoltChecks, thinLigaments } from './axial-bolt-checks';
+import type { ClosureAtMeop } from './closure-at-meop';
 import { type Closure, closureHeat } from './closure-heat';
 import { type PartReview, partReview } from './part-review';
 import { plateMargins } from './plate-margins';
+import { worstAxialBolts, worstTappedEnd } from './worst-axial-bolts';
 import { worstJoint } from './worst-joint';
 import { worstRing } from './worst-ring';
 import { worstThread } from './worst-thread';
@@ -15,6 +24,7 @@ export interface Retention {
   readonly joint?: JointReview;
   readonly retainingRing?: RetainingRingReview;
   readonly thread?: ThreadedClosureReview;
+  readonly axialBolts?: TensionBoltReview;
 }
 
 /** Evaluates the plate of a closure and its retention at MEOP. */
@@ -26,15 +36,17 @@ export function closureMargins(
   settings: MotorSettings,
 ): PartReview & Retention {
   const [atJoint, atClosure] = [`${end}-joint`, `${end}-closure`] as const;
-  const { joint, retainingRing, thread } = closure;
+  const { joint, retainingRing, thread, axialBolts } = closure;
   const held = { motor, part: atJoint, meop, settings };
-  // One of the three: a document with none, or with more, is rejected.
+  // One of them: a document with none, or with more, is rejected.
   const retention: Retention = {
     ...(joint && { joint: worstJoint({ ...held, closure: { ...closure, joint } }) }),
     ...(retainingRing && { retainingRing: worstRing({ ...held, closure: { ...closure, retainingRing } }) }),
     ...(thread && { thread: worstThread({ ...held, closure: { ...closure, thread } }) }),
+    ...(axialBolts && { axialBolts: worstAxialBolts({ ...held, closure: { ...closure, axialBolts } }) }),
   };
   const { joint: bolts, retainingRing: ring, thread: screwed } = retention;
+  const along = axialReview(held, closure, retention.axialBolts);
   const plate = plateMargins({ ...held, part: atClosure, closure });
   const isHeatUnknown =
     motor.case.wallTemperature !== undefined &&
@@ -45,10 +57,13 @@ export function closureMargins(
       ...(bolts?.modes ?? []),
       ...(ring?.margins ?? []),
       ...(screwed?.margins ?? []),
+      ...along.margins,
       ...plate.margins,
     ],
-    unjudged: plate.unjudged.map((reason) => ({ part: atClosure, reason })),
+    checks: along.checks,
+    unjudged: [...along.unjudged, ...plate.unjudged.map((reason) => ({ part: atClosure, reason }))],
     cautions: [
+      ...along.cautions,
       ...linesOf(
         atJoint,
         [bolts, ring, screwed].flatMap((one) => one?.cautions ?? []),
@@ -64,4 +79,28 @@ export function closureMargins(
     ],
   });
   return { ...found, ...retention };
+}
+
+/** Bolts along the axis with the end that they are tapped into. */
+function axialReview(
+  held: Omit<ClosureAtMeop<Closure>, 'closure'>,
+  { axialBolts, ...closure }: Closure,
+  bolts: TensionBoltReview | undefined,
+): PartReview {
+  if (axialBolts === undefined || bolts === undefined) return partReview({});
+  const bolted = { ...held, closure: { ...closure, axialBolts } };
+  const end = worstTappedEnd(bolted);
+  const checks = axialBoltChecks(bolted, bolts);
+  return partReview({
+    margins: [...bolts.margins, ...end.margins],
+    checks,
+    unjudged: bolts.unjudged.map((reason) => ({ part: held.part, reason })),
+    cautions: linesOf(held.part, [
+      ...new Set([
+        ...bolts.cautions,
+        ...end.cautions,
+        ...thinLigaments(checks, threadGeometry(axialBolts.thread).majorDiameter),
+      ]),
+    ]),
+  });
 }

@@ -1,4 +1,9 @@
-import type { JointReview, RetainingRingReview, ThreadedClosureReview } from '../../structures';
+import type {
+  JointReview,
+  RetainingRingReview,
+  TensionBoltReview,
+  ThreadedClosureReview,
+} from '../../structures';
 import type { Path } from '../document/problems';
 import { closureMargins, type Retention } from './closure-margins';
 import { type PartConditions, type PartReview, partReview, together } from './part-review';
@@ -10,6 +15,7 @@ export interface ClosureReviews extends PartReview {
   readonly joints: Ends<JointReview>;
   readonly retainingRings: Ends<RetainingRingReview>;
   readonly threads: Ends<ThreadedClosureReview>;
+  readonly axialBolts: Ends<TensionBoltReview>;
 }
 
 /** Evaluates the closures of both ends. */
@@ -17,7 +23,9 @@ export function closureReviews({ motor, pressure, settings, attempt }: PartCondi
   const ends = (['head', 'aft'] as const).map((end): readonly [typeof end, PartReview & Retention] => {
     const closure = motor.closures?.[end];
     if (closure === undefined) return [end, missing(end)];
-    const method = (['retainingRing', 'thread'] as const).find((field) => closure[field] !== undefined);
+    const method = (['retainingRing', 'thread', 'axialBolts'] as const).find(
+      (field) => closure[field] !== undefined,
+    );
     const places: Path[] = [['closures', end, method ?? 'joint'], ['closures', end], ['case']];
     const found = attempt(places, () => closureMargins(motor, end, closure, pressure, settings));
     return [end, found ?? partReview({})];
@@ -29,6 +37,7 @@ export function closureReviews({ motor, pressure, settings, attempt }: PartCondi
     joints: retained('joint'),
     retainingRings: retained('retainingRing'),
     threads: retained('thread'),
+    axialBolts: retained('axialBolts'),
   };
 }
 

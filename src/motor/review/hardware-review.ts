@@ -19,11 +19,15 @@ export function hardwareReview(
 ) {
   const worst = atWorstCaseTolerances(motor);
   const { attempt, problems } = refusals(motor.document);
+  const structure = structureMargins(worst, pressure, thrust, settings, attempt);
   return {
     worst,
-    structure: structureMargins(worst, pressure, thrust, settings, attempt),
+    structure,
     seals: sealReviews(motor, worst, pressure, attempt),
-    faceSeals: faceSealReviews(motor, worst, pressure, attempt),
+    faceSeals: faceSealReviews(motor, worst, pressure, attempt, {
+      head: structure.axialBolts.head?.faceOpening,
+      aft: structure.axialBolts.aft?.faceOpening,
+    }),
     problems,
   };
 }
@@ -40,13 +44,14 @@ export function structureMargins(
   const closures = closureReviews(conditions);
   const nozzle = nozzleRetention(conditions);
   const stand = standMargins(conditions);
-  const { joints, retainingRings, threads } = closures;
+  const { joints, retainingRings, threads, axialBolts } = closures;
   return {
     ...together([...partReviewers.map((reviewer) => reviewer(conditions)), closures, nozzle, stand]),
     joints,
     retainingRings,
     threads,
     retention: nozzle.blowOut,
+    axialBolts,
     restraint: stand.restraint,
   };
 }

@@ -6,7 +6,7 @@ import { fromSiValue, MeopError, type Quantity, unitFor, unitOf } from '../../un
 import type { Motor } from '../document';
 import type { ClosureAtMeop } from './closure-at-meop';
 import { type Closure, closureHeat } from './closure-heat';
-import { pressureAreaDiameter } from './worst-sizes';
+import { plateDiameter } from './worst-sizes';
 
 /** Evaluates the plate of a closure at MEOP. */
 export function plateMargins({ motor, part, closure, meop, settings: { factors } }: ClosureAtMeop<Closure>): {
@@ -24,7 +24,7 @@ export function plateMargins({ motor, part, closure, meop, settings: { factors }
     };
   const { stress, cautions } = plateStress(edgeSupport, {
     pressure: fromSiValue<'pressure difference'>(meop.si, 'pressure difference', unitOf(meop.unit)),
-    radius: pressureAreaDiameter(motor, closure).per(2),
+    radius: plateDiameter(motor, closure).per(2),
     thickness: closure.thickness.value,
     poissonRatio: material.poissonRatio.value,
     ...(material.elasticModulus && { elasticModulus: material.elasticModulus.value }),

@@ -9,6 +9,7 @@ import type {
   ORingGland,
   RetainingRingReview,
   RopeRestraint,
+  TensionBoltReview,
   ThreadedClosureReview,
 } from '../../structures';
 import type { Quantity } from '../../units';
@@ -88,6 +89,8 @@ export interface Review {
   readonly threads: Readonly<Partial<Record<'head' | 'aft', ThreadedClosureReview>>>;
   /** Force on the seat of the throat insert at MEOP, with its bounds; undefined where the document describes no seat. */
   readonly retention: NozzleBlowOut | undefined;
+  /** Closures retained by bolts along the axis. */
+  readonly axialBolts: Readonly<Partial<Record<'head' | 'aft', TensionBoltReview>>>;
   /** Radial seals. */
   readonly seals: readonly SealReview[];
   /** Face seals. */

@@ -83,6 +83,7 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
     retainingRings: structure.retainingRings,
     threads: structure.threads,
     retention: structure.retention,
+    axialBolts: structure.axialBolts,
     seals,
     faceSeals,
     flow,

@@ -64,12 +64,16 @@ export function sealReviews(
   );
 }
 
-/** Evaluates every face seal at MEOP over its tolerances. */
+/**
+ * Evaluates every face seal at MEOP over its tolerances. `openings` is how far bolts along the axis let the faces open; it is used
+ * where the document specifies no `faceGap`.
+ */
 export function faceSealReviews(
   motor: Motor,
   worst: Motor,
   meop: Quantity<'gauge pressure'>,
   attempt: Attempt = orThrow,
+  openings: Readonly<Partial<Record<'head' | 'aft', Quantity<'length'> | undefined>>> = {},
 ): readonly FaceSealReview[] {
   const { temperatureRange } = worst;
   const { wallTemperature } = worst.case;
@@ -78,6 +82,7 @@ export function faceSealReviews(
       if (!isFaceSeal(seal)) return [];
       const atWorst = worst.closures?.[closure]?.seals[i];
       const { hardness, faceGap } = atWorst === undefined || !isFaceSeal(atWorst) ? seal : atWorst;
+      const gap = faceGap?.value ?? openings[closure];
       const own = worst.closures?.[closure]?.temperature;
       const hottest = (own?.value.si ?? 0) > (wallTemperature?.value.si ?? 0) ? own : wallTemperature;
       const face = attempt(placesOf(closure, i), () =>
@@ -87,7 +92,7 @@ export function faceSealReviews(
           grooveInsideDiameter: toleranced(seal.grooveInsideDiameter),
           grooveDepth: toleranced(seal.grooveDepth),
           pressure: meop,
-          ...(faceGap && { faceGap: faceGap.value }),
+          ...(gap && { faceGap: gap }),
           ...(hardness && { hardness: hardness.value.si }),
           ...(seal.compound && { compound: seal.compound }),
           ...(temperatureRange && { coldest: temperatureRange.coldest.value }),

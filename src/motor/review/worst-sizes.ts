@@ -49,6 +49,16 @@ export function pressureAreaDiameter(motor: Motor, { thread, seals }: Closure): 
 }
 
 /**
+ * Diameter of the support of a closure as a plate: that of the pressure area; with bolts along the axis the bolt circle where it is
+ * larger, with the pressure conservatively on all of it.
+ */
+export function plateDiameter(motor: Motor, closure: Closure): Quantity<'length'> {
+  const area = pressureAreaDiameter(motor, closure);
+  const circle = closure.axialBolts?.boltCircle.value;
+  return circle !== undefined && circle.si > area.si ? circle : area;
+}
+
+/**
  * The minimum tube of a motor at its worst-case limits, which leaves the minimum wall under a feature machined to
  * a fixed diameter, such as a thread.
  */

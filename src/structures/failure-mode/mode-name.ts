@@ -38,6 +38,13 @@ const names = {
   'tapped-thread-shear': 'shear of the tapped threads',
   'bolt-head-bearing-yield': 'bearing under the bolt heads, yield',
   'joint-separation': 'separation of the clamped parts',
+  'tapped-end-tension-yield': 'tension of the tapped end, yield',
+  'tapped-end-tension': 'tension of the tapped end',
+  'tapped-end-hoop-yield': 'hoop stress at the tapped holes, yield',
+  'tapped-end-hoop': 'hoop stress at the tapped holes',
+  'flange-bending-yield': 'bending of the flange, yield',
+  'flange-bending': 'bending of the flange',
+  'flange-wall-bending-yield': 'bending of the wall next to the flange, yield',
   // Retaining ring.
   'ring-shear': 'shear of the ring',
   'groove-bearing-yield': 'bearing of the groove, yield',

@@ -46,7 +46,7 @@ export const boltGoodmanFactor = /* @__PURE__ */ formula({
   si: ({ amplitude: a, preloadStress: i, endurance: e, ultimate: u }) => (e * (u - i)) / (a * (u + e)),
 });
 
-/** @example boltGerberFactor({ amplitude: '30 MPa', preloadStress: '0 MPa', endurance: '200 MPa', ultimate: '800 MPa' }).toFixed(4) // => '6.2984' */
+/** @example boltGerberFactor({ amplitude: '30 MPa', preloadStress: '0 MPa', endurance: '200 MPa', ultimate: '800 MPa' }).toFixed(4) // => '6.2951' */
 export const boltGerberFactor = /* @__PURE__ */ formula({
   name: 'boltGerberFactor',
   title: 'Fatigue factor of a preloaded bolt, Gerber',

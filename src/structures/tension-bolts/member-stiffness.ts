@@ -16,7 +16,7 @@ const cone = (spread: number, face: number, d: number): number =>
 /**
  * Stiffness of one layer of clamped material, as the hollow cone in which the compression spreads from its smaller face.
  *
- * @example frustumStiffness({ elasticModulus: '207 GPa', thickness: '19.05 mm', faceDiameter: '23.8125 mm', diameter: '15.875 mm' }).in('kN/mm').toFixed(0) // => '4471'
+ * @example frustumStiffness({ elasticModulus: '207 GPa', thickness: '19.05 mm', faceDiameter: '23.8125 mm', diameter: '15.875 mm' }).in('kN/mm').toFixed(0) // => '6724'
  */
 export const frustumStiffness = /* @__PURE__ */ formula({
   name: 'frustumStiffness',

@@ -18,6 +18,7 @@ import { boltTension } from './combined-bolt-stress';
 import { clampForce, tensionBoltForce } from './joint-constant';
 import { jointPreload } from './joint-preload';
 import { jointStiffness } from './joint-stiffness';
+import { faceOpening, separationLoad } from './separating-capacity';
 import { tensionBoltCautions } from './tension-bolt-cautions';
 import { type TensionBoltJoint, type TensionBoltJointValues, tensionBoltJoint } from './tension-bolt-joint';
 import { boltHeat, proofStress, type TensionBoltParts, tensionBoltModes } from './tension-bolt-modes';
@@ -107,6 +108,16 @@ function reviewOf(joint: TensionBoltJointValues, part: PartId): TensionBoltRevie
       evaluated(clampForce, { preload: preload.min.value, jointConstant: low, load: load.value }),
     ),
     separationPressure: separates,
+    faceOpening: show(
+      'length',
+      evaluated(faceOpening, {
+        load: load.value,
+        separationLoad: evaluated(separationLoad, { preload: preload.min.value, jointConstant: low }),
+        boltStiffness: stiffness.bolt.value,
+      }),
+      'mm',
+      'in',
+    ),
     fatigue: fatigueOf(parts, (si) => show('stress', si, 'MPa', 'ksi')),
     margins,
     unjudged: preload.isHeatUnknown

@@ -1,4 +1,4 @@
-import { area, force, formula, stress } from '../../units';
+import { area, force, formula, length, stiffness, stress } from '../../units';
 import { jointShare, preloadOfBolt } from './joint-constant';
 
 /**
@@ -57,4 +57,25 @@ export const separationLoad = /* @__PURE__ */ formula({
   output: force('P_0', 'separating load of one bolt', { min: 0 }),
   example: { preload: '9 kN', jointConstant: 0.3 },
   si: ({ preload, jointConstant: c }) => preload / (1 - c),
+});
+
+/**
+ * How far clamped faces open: beyond the load at which they separate the bolts alone stretch.
+ *
+ * @example faceOpening({ load: '10 kN', separationLoad: '8 kN', boltStiffness: '200 kN/mm' }).in('mm') // => 0.01
+ */
+export const faceOpening = /* @__PURE__ */ formula({
+  name: 'faceOpening',
+  title: 'Opening of clamped faces',
+  equation: 'δ = max(0, (P − P_0) / k_b)',
+  source:
+    'Statics of the bolts as springs; plates that bend open more (engineering practice, no published source)',
+  inputs: {
+    load: force('P', 'separating load of one bolt', { min: 0 }),
+    separationLoad: force('P_0', 'separating load at which the faces separate', { min: 0 }),
+    boltStiffness: stiffness('k_b', 'stiffness of the bolt', { above: 0 }),
+  },
+  output: length('δ', 'opening of the faces', { min: 0 }),
+  example: { load: '10 kN', separationLoad: '8 kN', boltStiffness: '200 kN/mm' },
+  si: ({ load, separationLoad: start, boltStiffness }) => Math.max(0, (load - start) / boltStiffness),
 });

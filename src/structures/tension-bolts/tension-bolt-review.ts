@@ -39,6 +39,8 @@ export interface TensionBoltReview extends ClosureReview {
   readonly clampForce: Quantity<'force'>;
   /** Minimum pressure at which the parts separate. */
   readonly separationPressure: Quantity<'gauge pressure'>;
+  /** Opening of the faces at the review pressure; zero where they stay clamped. */
+  readonly faceOpening: Quantity<'length'>;
   readonly fatigue: TensionBoltFatigue;
   /** Aspects that could not be evaluated. */
   readonly unjudged: readonly string[];
