@@ -46,6 +46,9 @@ const millionLbfPerIn = (1e6 * lbf) / inch;
 const loadAt = (factorAtUnitAmplitude: number, factor: number, c: number, stressArea: number): number =>
   factorAtUnitAmplitude / factor / boltStressAmplitude.si({ jointConstant: c, load: 1, stressArea });
 
+/** The six figures that the case prints. */
+const sixFigures = (value: number): number => Number(value.toPrecision(6));
+
 describe('bolts in tension', () => {
   caseTest('shigley-8-4', (_, input) => {
     const diameter = threadGeometry('5/8-11').majorDiameter.si;
@@ -131,16 +134,18 @@ describe('bolts in tension', () => {
   }));
 
   caseTest('thermal-preload-gain', (_, input) => ({
-    preloadChange_N: thermalPreloadChange.si({
-      boltStiffness: input('boltStiffness'),
-      memberStiffness: input('memberStiffness'),
-      grip: input('grip'),
-      memberExpansion: input('memberExpansion'),
-      boltExpansion: input('boltExpansion'),
-      // A difference of temperature: the case writes it as 80 K.
-      memberRise: input('temperatureRise'),
-      boltRise: input('temperatureRise'),
-    }),
+    preloadChange_N: sixFigures(
+      thermalPreloadChange.si({
+        boltStiffness: input('boltStiffness'),
+        memberStiffness: input('memberStiffness'),
+        grip: input('grip'),
+        memberExpansion: input('memberExpansion'),
+        boltExpansion: input('boltExpansion'),
+        // A difference of temperature: the case writes it as 80 K.
+        memberRise: input('temperatureRise'),
+        boltRise: input('temperatureRise'),
+      }),
+    ),
   }));
 });
 
@@ -238,7 +243,7 @@ describe('holes along the axis', () => {
     return {
       toBore_mm: ligamentToBore.si({ ...holes, bore: input('bore') }) * 1e3,
       toOutside_mm: ligamentToOutside.si({ ...holes, outsideDiameter: input('outsideDiameter') }) * 1e3,
-      between_mm: ligamentBetweenHoles.si({ ...holes, count: input('bolts') }) * 1e3,
+      between_mm: sixFigures(ligamentBetweenHoles.si({ ...holes, count: input('bolts') }) * 1e3),
     };
   });
 });

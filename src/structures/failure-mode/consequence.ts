@@ -13,6 +13,8 @@ const others: Readonly<Partial<Record<FailureModeId, Consequence>>> = {
   'groove-wall-folding-yield': 'separates',
   'thread-wall-folding-yield': 'separates',
   'insert-hoop': 'cracks',
+  // The faces open; the bolts still hold.
+  'joint-separation': 'leaks',
 };
 
 /** The consequence of a mode: a yield limit is a permanent set, and a part at any other limit breaks or comes apart. */
@@ -32,6 +34,7 @@ const measurable: ReadonlySet<FailureModeId> = /* @__PURE__ */ new Set<FailureMo
   'groove-hoop-yield',
   'thread-hoop-yield',
   'plate-bending-yield',
+  'flange-bending-yield',
 ]);
 
 /** Whether the permanent set of a mode can be measured on the hardware: only such a mode is a warning. */
