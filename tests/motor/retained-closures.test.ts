@@ -35,7 +35,7 @@ const least = (reviews: readonly { readonly margins: readonly Margin[] }[], mode
 const own = (part: string) => judged.margins.filter((one) => one.part === part);
 // 50.02 mm outside and 5.98 mm of wall: the widest bore is 38.06 mm.
 describe('a retaining ring', () => {
-  const ring = (grooveDepth: '1.3 mm' | '1.2 mm') =>
+  const ring = (grooveDepth: '1.05 mm' | '0.95 mm') =>
     reviewRetainingRing({
       pressure,
       tube: {
@@ -44,10 +44,19 @@ describe('a retaining ring', () => {
         material: '6061-T6 drawn tube',
         wallTemperature: '80 degC',
       },
-      ring: { grooveDepth, edgeMargin: '5.9 mm', thickness: '1.69 mm', shearStrength: '700 MPa' },
+      ring: {
+        grooveDepth,
+        edgeMargin: '6.1 mm',
+        thickness: '1.44 mm',
+        shearStrength: '700 MPa',
+        chamfer: '0.2 mm',
+        // 38.06 mm of bore, 37.88 mm of closure.
+        play: '0.09 mm',
+        dishingCapacity: '25 kN',
+      },
       factors: { yieldFactor: 1.5, ultimateFactor: 2 },
     });
-  const both = [ring('1.3 mm'), ring('1.2 mm')];
+  const both = [ring('1.05 mm'), ring('0.95 mm')];
 
   test('is judged as reviewRetainingRing does it, each mode at the depth that leaves it less', () => {
     const found = own('head-joint');
@@ -232,7 +241,7 @@ describe('the review of both', () => {
       // The working comes to the stress that the margin is of, to four figures.
       const worked = said.slice(0, said.indexOf('Margin of safety'));
       const numbers = (worked.match(/\d+(?:\.\d+)?/g) ?? []).map(Number);
-      const isWorked = numbers.some((x) => Math.abs(x / applied.in('MPa') - 1) < 5e-4);
+      const isWorked = numbers.some((x) => Math.abs(x / applied.in(applied.unit) - 1) < 5e-4);
       if (one.part.endsWith('-joint')) expect(isWorked, worked).toBe(true);
     }
   });
@@ -249,7 +258,7 @@ describe('the review of both', () => {
   test('a hotter wall leaves less of every mode of case, ring groove and thread', () => {
     const hot = at(withChange('case.wallTemperature', '150 degC'));
     for (const one of judged.margins.filter(({ part }) => part.endsWith('-joint'))) {
-      if (one.mode === 'shear of the ring') continue; // its strength is its maker's
+      if (one.mode.endsWith('of the ring')) continue; // its strength is its maker's
       const other = hot.margins.find(({ part, mode }) => part === one.part && mode === one.mode);
       expect(other?.marginOfSafety, one.mode).toBeLessThan(one.marginOfSafety);
     }
@@ -275,11 +284,13 @@ describe('the review of both', () => {
 
   test('the report names what comes first of each', () => {
     const page = report(judged).replace(/\s+/g, ' ');
-    expect(page).toContain('head joint: First permanent set: bearing of the groove, yield, at ');
+    expect(page).toMatch(
+      /head joint: First permanent set: bearing of the groove, yield, at [^:]*First separation: dishing of the ring, at /,
+    );
     expect(page).toMatch(
       /aft joint: First permanent set: [^.]*\.\d+ MPa gauge\. First separation: folding of the wall under the thread, yield, at /,
     );
-    expect(judged.failureOrders.head?.warns).toBe(true);
+    expect(judged.failureOrders.head?.warns).toBe(false);
     expect(judged.failureOrders.aft?.warns).toBe(false);
     expect(page).toContain('aft closure, seal 1 (face)');
     expect(report(judged, { format: 'html' })).toContain('O-rings in face glands at MEOP');

@@ -6,6 +6,7 @@ import type { Partly } from './document-types';
 import { both, type Findings, mm, si } from './fit-check';
 import type { MotorParts } from './motor-schema';
 import type { Path } from './problems';
+import { checkRingSizes } from './ring-checks';
 
 /** The space in the case for a closure. */
 export interface ClosureSpace {
@@ -109,13 +110,10 @@ function checkBolts(joint: Part<'joint'>, at: Path, found: Findings, room: Closu
 }
 
 function checkRing(ring: Part<'retainingRing'>, at: Path, found: Findings, room: ClosureSpace): void {
-  found.need(
-    both(si(ring.grooveDepth), room.wall, (h, t) => h < t),
-    [...at, 'grooveDepth'],
-    `less than the wall of the case (${mm(room.wall)})`,
-  );
-  withinEnd(si(ring.edgeMargin), [...at, 'edgeMargin'], 'The ring is outside the closure', found, room);
-  withinEnd(si(ring.thickness), [...at, 'thickness'], 'The ring is in the end of the case', found, room);
+  const { edgeMargin, thickness } = checkRingSizes(ring, at, found, room);
+  const place = (field: string): Path => [...at, found.isGiven([...at, field]) ? field : 'ring'];
+  withinEnd(edgeMargin, place('edgeMargin'), 'The ring is outside the closure', found, room);
+  withinEnd(thickness, place('thickness'), 'The ring is in the end of the case', found, room);
 }
 
 function checkThread(thread: Part<'thread'>, at: Path, found: Findings, room: ClosureSpace): void {

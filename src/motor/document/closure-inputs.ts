@@ -9,7 +9,7 @@ import {
   retainingRing,
 } from '../../structures/inputs';
 import { inputs, length, list, optional, variants, words } from '../../units';
-import type { ReadAs } from './document-types';
+import type { Measured, ReadAs } from './document-types';
 import { closureLayout } from './layout-inputs';
 
 /** Retention methods of a closure: fields of which exactly one is given, with their descriptions. */
@@ -96,7 +96,27 @@ const closure = (end: 'head' | 'aft') =>
   );
 
 /** A closure as parsed. */
-export type Closure = NonNullable<NonNullable<ReadAs<typeof closuresInputs>>['head']>;
+export type ClosureParts = NonNullable<NonNullable<ReadAs<typeof closuresInputs>>['head']>;
+
+type RingParts = NonNullable<ClosureParts['retainingRing']>;
+
+/** A retaining ring of a motor, with the sizes of its standard where the document names it. */
+export interface MotorRing extends RingParts {
+  readonly grooveDepth: Measured<'length'>;
+  readonly edgeMargin: Measured<'length'>;
+  readonly thickness: Measured<'length'>;
+}
+
+/** A closure of a motor. */
+export type Closure = Omit<ClosureParts, 'retainingRing'> & {
+  readonly retainingRing?: MotorRing | undefined;
+};
+
+/** The closures of a motor. */
+export interface MotorClosures {
+  readonly head?: Closure | undefined;
+  readonly aft?: Closure | undefined;
+}
 
 /** The closures, how they are retained, and their seals. */
 export const closuresInputs = /* @__PURE__ */ optional(

@@ -1,5 +1,6 @@
 import { MeopError } from '../../units';
-import { type MotorCase, wallOf } from './case-size';
+import { boreOf, type MotorCase, wallOf } from './case-size';
+import type { MotorClosures } from './closure-inputs';
 import { geometryProblems } from './geometry-checks';
 import { meaningProblems } from './meaning-checks';
 import { migrateMotorDocument } from './migrate';
@@ -7,13 +8,15 @@ import { motorInputs } from './motor-inputs';
 import { type MotorDocument, type MotorParts, motorDocumentVersion, motorSchema } from './motor-schema';
 import { problemsOf } from './parts';
 import { type DocumentProblem, documentError, givenAt, type Path, problemOf } from './problems';
+import { sizedClosure } from './ring-size';
 import { runSchema } from './run-schema';
 
 const isMotor = Symbol.for('meop.motor');
 
 /** A motor as parsed from its document: every value a quantity with its tolerance. */
-export interface Motor extends Omit<MotorParts, 'case'> {
+export interface Motor extends Omit<MotorParts, 'case' | 'closures'> {
   readonly case: MotorCase;
+  readonly closures?: MotorClosures | undefined;
   readonly [isMotor]: true;
   /** The document in its current version, quantities as strings: `JSON.stringify(motor)` writes it. */
   readonly document: MotorDocument;
@@ -118,9 +121,16 @@ function makeMotor(parts: MotorParts, document: unknown): Motor {
   const written = document as MotorDocument;
   const { wall = wallOf(parts.case) } = parts.case;
   if (wall === undefined) throw new TypeError('a case without wall or inside diameter was accepted');
+  const tube = { ...parts.case, wall };
+  const { closures } = parts;
   const made: Motor = {
     ...parts,
-    case: { ...parts.case, wall },
+    case: tube,
+    closures: closures && {
+      ...closures,
+      head: sizedClosure(closures.head, boreOf(tube)),
+      aft: sizedClosure(closures.aft, boreOf(tube)),
+    },
     [isMotor]: true,
     document: written,
     toJSON: () => written,

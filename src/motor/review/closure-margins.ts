@@ -60,8 +60,15 @@ export function closureMargins(
       ...along.margins,
       ...plate.margins,
     ],
-    checks: along.checks,
-    unjudged: [...along.unjudged, ...plate.unjudged.map((reason) => ({ part: atClosure, reason }))],
+    checks: [...(ring?.checks ?? []).map((check) => ({ part: atJoint, ...check })), ...along.checks],
+    unjudged: [
+      ...(ring?.notEvaluated ?? []).map((reason) => ({
+        part: atJoint,
+        reason: `closures.${end}.retainingRing: ${reason}`,
+      })),
+      ...along.unjudged,
+      ...plate.unjudged.map((reason) => ({ part: atClosure, reason })),
+    ],
     cautions: [
       ...along.cautions,
       ...linesOf(

@@ -1,13 +1,15 @@
-import type { RetainingRingReview } from '../../structures';
+import type { ClosureCheck, RetainingRingReview } from '../../structures';
 import { retainingRingReview } from '../../structures/closures/closure-review';
 import { reviewRetainingRingAs } from '../../structures/closures/review-retaining-ring';
 import { leastFavourable } from '../../structures/failure-mode/least-favourable';
-import { fromSiValue, type Quantity, unitFor } from '../../units';
+import { fromSiValue, type Quantity, unitFor, unitOf } from '../../units';
+import type { MotorRing } from '../document/closure-inputs';
+import { namedRing } from '../document/ring-size';
 import type { ClosureAtMeop } from './closure-at-meop';
 import type { Closure } from './closure-heat';
-import { pressureAreaDiameter, weakestCase } from './worst-sizes';
+import { leastClosureDiameter, pressureAreaDiameter, weakestCase } from './worst-sizes';
 
-type Ringed = ClosureAtMeop<Closure & { readonly retainingRing: NonNullable<Closure['retainingRing']> }>;
+type Ringed = ClosureAtMeop<Closure & { readonly retainingRing: MotorRing }>;
 
 /** Evaluates a retaining ring and its groove, each mode at its worst-case groove depth. */
 export function worstRing(ringed: Ringed): RetainingRingReview {
@@ -19,10 +21,14 @@ export function worstRing(ringed: Ringed): RetainingRingReview {
       fromSiValue<'length'>(value.si + end * plusMinus, 'length', unitFor('length', value.unit)),
     ),
   );
+  const standard = namedRing(closure.retainingRing);
   return retainingRingReview({
     endForce: variants[0].endForce,
     margins: leastFavourable(variants.map(({ margins }) => margins)),
+    checks: worstChecks(variants.map(({ checks }) => checks)),
+    notEvaluated: variants[0].notEvaluated,
     cautions: [
+      ...(standard?.cautions ?? []),
       ...new Set(variants.flatMap(({ cautions }) => cautions)),
       ...(motor.case.wallTemperature === undefined
         ? []
@@ -39,7 +45,7 @@ function atDepth(
 ): RetainingRingReview {
   const { wall, outsideDiameter } = weakestCase(motor);
   const { material, wallTemperature } = motor.case;
-  const { edgeMargin, thickness, shearStrength } = closure.retainingRing;
+  const { edgeMargin, thickness, shearStrength, ...ring } = closure.retainingRing;
   return reviewRetainingRingAs(
     {
       pressure: meop,
@@ -49,6 +55,10 @@ function atDepth(
         edgeMargin: edgeMargin.value,
         thickness: thickness.value,
         shearStrength: shearStrength.value,
+        chamfer: ring.chamfer?.value,
+        play: ring.play?.value ?? playOf(motor, closure),
+        dishingCapacity: ring.dishingCapacity?.value,
+        dishingChamfer: ring.dishingChamfer?.value,
       },
       sealDiameter: pressureAreaDiameter(motor, closure),
       factors,
@@ -56,3 +66,24 @@ function atDepth(
     part,
   );
 }
+
+/** Maximum radial clearance of the closure in the bore; undefined where its diameter is not specified. */
+function playOf(motor: Ringed['motor'], closure: Closure): Quantity<'length'> | undefined {
+  const diameter = leastClosureDiameter(closure);
+  if (diameter === undefined) return undefined;
+  const { bore } = weakestCase(motor);
+  return fromSiValue<'length'>(Math.max(0, (bore.si - diameter) / 2), 'length', unitOf('mm'));
+}
+
+/** Each check where its value is furthest below its limit. */
+function worstChecks(variants: readonly (readonly ClosureCheck[])[]): readonly ClosureCheck[] {
+  const all = variants.flat();
+  return [...new Set(all.map(({ check }) => check))].map((name) =>
+    all
+      .filter(({ check }) => check === name)
+      .reduce((worst, one) => (reserve(one) < reserve(worst) ? one : worst)),
+  );
+}
+
+const reserve = ({ value, limit }: ClosureCheck): number => siOf(value) / siOf(limit);
+const siOf = (value: Quantity | number): number => (typeof value === 'number' ? value : value.si);

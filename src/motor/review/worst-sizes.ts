@@ -66,3 +66,11 @@ export function narrowestCase({ case: { outsideDiameter } }: Motor): Quantity<'l
   const { value, plusMinus } = outsideDiameter;
   return fromSiValue<'length'>(value.si - 2 * plusMinus, 'length', unitFor('length', value.unit));
 }
+
+/** Minimum diameter [m] of a closure in the bore, from its layout or next to its radial seals; undefined where neither states it. */
+export function leastClosureDiameter({ layout, seals }: Closure): number | undefined {
+  const least = ({ value, plusMinus }: Measured<'length'>): number => value.si - plusMinus;
+  if (layout !== undefined) return least(layout.diameter);
+  const lands = seals.flatMap((seal) => (isFaceSeal(seal) ? [] : [least(seal.closureDiameter)]));
+  return lands.length === 0 ? undefined : Math.min(...lands);
+}

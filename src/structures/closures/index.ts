@@ -6,15 +6,22 @@
  * @module
  */
 
-export type { ClosureReview, RetainingRingReview, ThreadedClosureReview } from './closure-review';
+export type {
+  ClosureCheck,
+  ClosureReview,
+  RetainingRingReview,
+  ThreadedClosureReview,
+} from './closure-review';
 export * from './cut-wall';
 export * from './edge-margin';
+export * from './groove-engagement';
 export * from './groove-section';
 export * from './retaining-ring';
 export * from './retaining-ring-size';
 export { type RetainingRingJoint, reviewRetainingRing } from './review-retaining-ring';
 export { reviewThreadedClosure } from './review-threaded-closure';
 export * from './ring-capacity';
+export * from './ring-dishing';
 export * from './thread-opening';
 export * from './thread-radial-pressure';
 export type { ThreadedClosure } from './threaded-closure';

@@ -48,7 +48,10 @@ const names = {
   // Retaining ring.
   'ring-shear': 'shear of the ring',
   'groove-bearing-yield': 'bearing of the groove, yield',
+  'land-shear-yield': 'shear of the land, yield',
   'land-shear': 'shear of the land',
+  'land-bending-yield': 'bending of the land, yield',
+  'ring-dishing': 'dishing of the ring',
   'groove-wall-tension-yield': 'tension of the wall under the groove, yield',
   'groove-wall-tension': 'tension of the wall under the groove',
   'groove-wall-folding-yield': 'folding of the wall under the groove, yield',
