@@ -34,6 +34,7 @@ export * from './output';
 export { predict } from './predict';
 export type { Finding } from './review/finding';
 export type { PartCheck, Unjudged } from './review/part-review';
+export type { ProofAtTemperature, ProofReview } from './review/proof-review';
 export { review } from './review/review';
 export type { ReviewCheck } from './review/review-check';
 export { reviewProblems } from './review/review-problems';

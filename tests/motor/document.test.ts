@@ -261,5 +261,5 @@ test('the document of the how-to is sound, and its review says what nobody descr
   const [, json = ''] = /```json\n([\s\S]+?)```/.exec(page) ?? [];
   expect(motorProblems(json)).toEqual([]);
   expect(reviewProblems(JSON.parse(json))).toEqual([]);
-  expect(String(review(JSON.parse(json)))).toContain('head closure not specified');
+  expect(String(review(JSON.parse(json)))).toContain('closures.head not specified');
 });

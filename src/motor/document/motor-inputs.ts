@@ -3,6 +3,7 @@ import { absolutePressure, inputs, list, optional, temperature, words } from '..
 import { caseInputs, linerInputs } from './case-inputs';
 import { closuresInputs } from './closure-inputs';
 import { ignitionInputs, nozzleInputs } from './nozzle-inputs';
+import { proofInputs } from './proof-inputs';
 import { propellantInputs } from './propellant-inputs';
 import { limitsInputs, meopInputs } from './review-inputs';
 import { grainInputs } from './segment-inputs';
@@ -65,6 +66,7 @@ export const motorInputs = /* @__PURE__ */ inputs(
     stand: standInputs,
     instruments: instrumentsInputs,
     factors: optional(factorsOfSafety),
+    proofTest: proofInputs,
     limits: limitsInputs,
     meop: meopInputs,
     history: optional(serviceHistory),

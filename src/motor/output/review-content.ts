@@ -21,6 +21,7 @@ import { grainSection } from './grain-section';
 import { instrumentSection, sealSection, standSection } from './hardware-sections';
 import { failureSection, marginSection, sourceSection } from './margin-section';
 import { meopFigures, pressureSection } from './pressure-section';
+import { proofSection } from './proof-section';
 import { reuseSection } from './reuse-section';
 
 /** Content of the report on a review. */
@@ -66,6 +67,7 @@ export function reviewContent(
       ...pressureSection(review),
       ...marginSection(review),
       ...failureSection(review),
+      ...proofSection(review),
       ...checkSection(review),
       ...unjudgedSection(review),
       ...firingSection(review, summary),

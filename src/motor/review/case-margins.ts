@@ -5,5 +5,7 @@ import { worstShell } from './worst-shell';
 /** Evaluates the plain tube. */
 export function caseMargins({ motor, pressure, settings, attempt }: PartConditions): PartReview {
   const shell = attempt([['case']], () => worstShell(motor, pressure, settings));
-  return partReview({ margins: shell?.margins ?? [], cautions: linesOf('case', shell?.cautions ?? []) });
+  // The proof test is evaluated for every part together.
+  const margins = (shell?.margins ?? []).filter(({ id }) => id !== 'proof-yield');
+  return partReview({ margins, cautions: linesOf('case', shell?.cautions ?? []) });
 }

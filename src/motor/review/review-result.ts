@@ -18,6 +18,7 @@ import type { Meop } from '../meop/meop-result';
 import type { ReuseReview } from '../reuse/reuse-result';
 import type { Finding } from './finding';
 import type { PartCheck, Unjudged } from './part-review';
+import type { ProofReview } from './proof-review';
 import type { ReviewCheck } from './review-check';
 import type { ReviewVerdict } from './verdict';
 
@@ -74,6 +75,8 @@ export interface Review {
   readonly checks: readonly PartCheck[];
   /** Reuse of the hardware: cycles used, estimated life of each part, heat, and inspections with their limits. */
   readonly reuse: ReuseReview;
+  /** Every part at proof pressure. */
+  readonly proof: ProofReview;
   /** The failure sequence with increasing pressure, without factors. */
   readonly failureOrder: readonly FailureSequenceEntry[];
   /** For each closure: what separates first, what only stretches first, and whether the retention warns. */

@@ -6,6 +6,7 @@ import { notIncludedText } from '../meop/meop-result';
 import { linesOf, written } from '../part-lines';
 import { namedRows } from '../part-rows';
 import { inspectionLines, lifeLines } from '../reuse/reuse-lines';
+import type { ProofReview } from './proof-review';
 import type { Review } from './review-result';
 import { allSeals } from './seal-review';
 
@@ -59,6 +60,7 @@ export function reviewText(review: Omit<Review, 'toString'>): string {
     ...(rows.length > 0 ? [table(rows), ''] : []),
     ...(order.length > 0 ? ['failure sequence, without factors of safety:', table(order), ''] : []),
     ...orders,
+    proofLine(review.proof),
     ...(checks.length > 0 ? [table(checks), ''] : []),
     ...(review.retention === undefined ? [] : [retentionLine(review.retention), '']),
     ...review.unjudged.map(({ part, reason }) => `not judged: ${partName(part)}: ${reason}`),
@@ -67,6 +69,16 @@ export function reviewText(review: Omit<Review, 'toString'>): string {
     ...review.assumptions.map((line) => `assumption: ${line}`),
     ...review.cautions.map((line) => `caution: ${line}`),
   ].join('\n');
+}
+
+/** The proof test in one line. */
+export function proofLine({ pressure, temperature, weakest, nearYield }: ProofReview): string {
+  const weak =
+    weakest === undefined
+      ? 'no mode evaluated'
+      : `minimum margin ${weakest.marginOfSafety < 0 ? '−' : '+'}${Math.abs(weakest.marginOfSafety).toFixed(2)}, ${partName(weakest.part)}, ${weakest.mode}`;
+  const near = nearYield.map(({ part, mode }) => `${partName(part)}, ${mode}`);
+  return `Proof test at ${pressure}, ${temperature ?? 'room temperature'}, against yield with a factor of 1: ${weak}. ${near.length === 0 ? 'No part is above 90 % of yield.' : `Above 90 % of yield: ${near.join('; ')}.`}`;
 }
 
 const once = <C extends object>(rows: readonly { readonly part: PartId; readonly cells: C }[]) =>

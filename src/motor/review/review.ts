@@ -17,6 +17,8 @@ import { findingsOf } from './finding';
 import { flowChecks } from './flow-checks';
 import { hardwareReview } from './hardware-review';
 import { instrumentReviews } from './instrument-review';
+import { proofReview } from './proof-review';
+import { refusals } from './refusals';
 import type { Review } from './review-result';
 import { reviewText } from './review-text';
 import { allSeals } from './seal-review';
@@ -49,6 +51,15 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
   needSound(hardware.problems);
   const { worst, structure, seals, faceSeals } = hardware;
   const margins = [...structure.margins].sort((a, b) => a.marginOfSafety - b.marginOfSafety);
+  const refused = refusals(motor.document);
+  const proof = proofReview({
+    motor: worst,
+    meop: meop.pressure,
+    settings,
+    margins,
+    attempt: refused.attempt,
+  });
+  needSound(refused.problems);
   const everyRing = allSeals({ seals, faceSeals });
   const instruments = instrumentReviews(worst, meop, settings);
   const flow = flowChecks(motor, meop.worstCase, settings, cache);
@@ -57,8 +68,8 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
   const unjudged = withSilentParts(margins, structure.unjudged);
   const findings = findingsOf({
     margins,
-    proofMargins: [],
-    checks,
+    proofMargins: proof.margins,
+    checks: [...checks, ...proof.checks],
     seals,
     faceSeals,
     flow,
@@ -77,6 +88,7 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
     unjudged,
     checks,
     reuse,
+    proof,
     failureOrder: failureSequence(margins, meop.pressure),
     failureOrders: failureOrders(margins, structure.joints),
     joints: structure.joints,
@@ -94,12 +106,19 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
       ...assumedDefaults(motor),
       ...unusedTolerances(motor, new Set(meop.sensitivity.map(({ input }) => input))),
     ],
-    cautions: cautionsOf(motor, meop, structure.cautions, everyRing, instruments, margins),
+    cautions: cautionsOf(
+      motor,
+      meop,
+      [...structure.cautions, ...proof.cautions.map((text) => ({ text }))],
+      everyRing,
+      instruments,
+      margins,
+    ),
   };
   return printable(found, () => reviewText(found));
 }
 
-/** The failure order of the retention at each end; a joint of radial bolts has its least favourable variant. */
+/** The failure order of the retention at each end; a joint of radial bolts has that of its worst variant. */
 function failureOrders(margins: readonly FailureMargin[], joints: Review['joints']): Review['failureOrders'] {
   return Object.fromEntries(
     (['head', 'aft'] as const).flatMap((end) => {

@@ -19,16 +19,26 @@ export const pressureParts: readonly PartId[] = [
   'throat-insert',
 ];
 
-/** What could not be evaluated, with every part that bears pressure and has neither a margin of safety nor a reason. */
+/**
+ * What could not be evaluated, from the case to the nozzle, with every part that bears pressure and has neither a margin of
+ * safety nor a reason.
+ */
 export const withSilentParts = (
   margins: readonly FailureMargin[],
   unjudged: readonly Unjudged[],
-): readonly Unjudged[] => [
-  ...unjudged,
-  ...pressureParts
-    .filter((id) => ![...margins, ...unjudged].some(({ part }) => part === id))
-    .map((part) => ({ part, reason: 'No failure mode could be evaluated.' })),
-];
+): readonly Unjudged[] =>
+  [
+    ...unjudged,
+    ...pressureParts
+      .filter((id) => ![...margins, ...unjudged].some(({ part }) => part === id))
+      .map((part) => ({ part, reason: 'No failure mode could be evaluated.' })),
+  ].sort((a, b) => orderOf(a.part) - orderOf(b.part));
+
+/** Place of a part among those that bear pressure; any other part is last. */
+const orderOf = (part: PartId): number => {
+  const place = pressureParts.indexOf(part);
+  return place < 0 ? pressureParts.length : place;
+};
 
 /** The verdict from findings, of which the worst is the first. */
 export const verdictFrom = ([worst]: readonly Finding[]): ReviewVerdict => worst?.state ?? 'not judged';

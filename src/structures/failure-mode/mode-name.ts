@@ -103,6 +103,9 @@ const names = {
 /** A failure mode by identifier: stable, whatever its name reads like. */
 export type FailureModeId = keyof typeof names;
 
+/** Whether a string is the identifier of a failure mode. */
+export const isFailureModeId = (id: string): id is FailureModeId => Object.hasOwn(names, id);
+
 /**
  * The name of a failure mode as people read it.
  *

@@ -53,7 +53,7 @@ export interface JointReview {
 export interface JointFacts
   extends Omit<JointReview, 'governing' | 'passes' | 'firstToFail' | 'failureOrder' | 'toString'> {
   readonly pressure: Quantity<'gauge pressure'>;
-  /** The order of the least favourable variant; that of the modes where omitted. */
+  /** The order of the worst variant; that of the modes where omitted. */
   readonly failureOrder?: FailureOrder;
 }
 
