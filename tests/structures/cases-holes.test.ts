@@ -2,7 +2,10 @@ import { wallTension } from '../../src/structures/closures';
 import { clearanceHole, tapDrill } from '../../src/structures/holes';
 import type { ClearanceFit } from '../../src/structures/holes/clearance-table';
 import {
+  countersinkDepth,
+  countersunkBearingThickness,
   edgeDistanceRatio,
+  landThickness,
   offsetWallStress,
   tearOutStress,
   worstEdgeDistance,
@@ -74,5 +77,20 @@ caseTest('single-shear-offset', (_, input) => {
     bendingAtFreeEdge_MPa: bending(1) / 1e6,
     flatStripRatio: offsetWallStress.si({ tension: 1, offset, wall, momentShare: 1 }),
     decayLength_mm: edgeLength.si({ radius, wall, poissonRatio: input('nu') }) * 1000,
+  };
+});
+
+caseTest('countersink-depth', (_, input) => {
+  const wall = input('wall');
+  const depth = countersinkDepth.si({
+    headDiameter: input('headDiameter'),
+    holeDiameter: input('holeDiameter'),
+    headAngle: input('includedAngle'),
+  });
+  return {
+    coneDepth_mm: depth * 1000,
+    land_mm: landThickness.si({ wall, depth }) * 1000,
+    depthOverWall: depth / wall,
+    bearingThickness_mm: countersunkBearingThickness.si({ wall, depth }) * 1000,
   };
 });

@@ -60,7 +60,10 @@ export function closureMargins(
       ...along.margins,
       ...plate.margins,
     ],
-    checks: [...(ring?.checks ?? []).map((check) => ({ part: atJoint, ...check })), ...along.checks],
+    checks: [
+      ...[...(bolts?.checks ?? []), ...(ring?.checks ?? [])].map((check) => ({ part: atJoint, ...check })),
+      ...along.checks,
+    ],
     unjudged: [
       ...(ring?.notEvaluated ?? []).map((reason) => ({
         part: atJoint,

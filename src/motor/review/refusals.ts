@@ -26,7 +26,8 @@ export function refusals(document: unknown): {
         const found = (error.path?.startsWith('tube.') ? [['case']] : places)
           .flatMap((place) => fields.map((one): Path => [...place, one]))
           .find((path) => givenAt(document, path) !== undefined);
-        const path = found ?? places[0] ?? [];
+        const [place = []] = places;
+        const path = found ?? (error.code === 'missing-field' && field !== '' ? [...place, field] : place);
         problems.push(problemOf(error, path, givenAt(document, path)));
         return undefined;
       }

@@ -7,8 +7,10 @@
 export * from './bearing';
 export * from './bolt-bending';
 export * from './bolt-shear';
+export * from './countersink';
 export * from './design-joint';
 export * from './edge-distance';
+export type { JointCheck } from './fastener-checks';
 export * from './hole-concentration';
 export type { RadialBoltJoint } from './joint-inputs';
 export type { PeakStress } from './joint-peak';

@@ -1,6 +1,7 @@
 import type { Quantity } from '../../units';
 import type { HolePattern } from '../holes';
 import type { Margin } from '../margin';
+import type { FastenerType } from './fastener-type';
 import type { JointStrengths } from './joint-strengths';
 import { type BoltsSi, edgeRatios, type PartsSi } from './read-joint';
 
@@ -11,6 +12,7 @@ export interface JointContext {
   readonly strengths: JointStrengths;
   /** Load of the worst bolt/equal share. */
   readonly shareFactor: number;
+  readonly type: FastenerType['fastener'];
   readonly modes: readonly Margin[];
   /** Elastic tension at the surface of the case at the bolts [Pa]. */
   readonly surfaceStress: number;
@@ -43,6 +45,7 @@ export function jointCautions(context: JointContext): readonly string[] {
           ]
         : []),
       ...offsetCaution(context),
+      ...typeCautions(context),
       ...(bolts.rows > 1
         ? [
             'The rows are assumed to share the load equally; the net section of the row nearest the pressure carries the whole load.',
@@ -101,6 +104,27 @@ function coldPart(
 ): readonly string[] {
   if (own !== undefined || given === undefined || given.si <= warm) return [];
   return [`${field} not specified; assumed the ${part} at room temperature next to a hot ${other}.`];
+}
+
+function typeCautions({ type, bolts, length }: JointContext): readonly string[] {
+  const { engagement, thread } = bolts;
+  const diameter = thread.majorDiameter.si;
+  return [
+    ...(type === 'pin'
+      ? [
+          'Pins are not held by a thread. Secure each against walking out under repeated pressure, with a grub screw, staking or a sleeve.',
+        ]
+      : engagement < diameter
+        ? [
+            `The engagement (${length(engagement)}) is less than one bolt diameter (${length(diameter)}): the threads of the closure strip before a bolt in tension breaks. Count full threads only, without run-out and chamfers.`,
+          ]
+        : []),
+    ...(type === 'countersunk'
+      ? [
+          'Flush heads lower the yield load of a joint below that of bearing on the credited thickness; handbooks state it only by test (from memory).',
+        ]
+      : []),
+  ];
 }
 
 function offsetCaution({ surfaceStress, strengths }: JointContext): readonly string[] {

@@ -16,10 +16,14 @@ import type { Material } from '../materials';
 import { exposure } from '../materials/part-temperature';
 import { meop } from '../operating-pressure';
 import { tube } from '../shell/tube';
+import { countersinkDepth } from './countersink';
+import { fastenerConflicts, headOf } from './fastener-type';
 import { radialBolts } from './radial-bolts';
 
-const { thread, count, rows, rowSpacing, edgeDistance, holeDiameter, engagement, ...ofAnyBolt } =
+const { thread, count, rows, rowSpacing, edgeDistance, holeDiameter, engagement, ...others } =
   radialBolts.fields;
+// A search compares screws whose heads lie on the wall.
+const { fastener, headDiameter, headAngle, countersinkAngle, counterboreDepth, ...ofAnyBolt } = others;
 
 const partFields = {
   pressure: meop,
@@ -133,6 +137,11 @@ export const jointParts = inputs<typeof partFields>(partFields, {
 const jointFields = {
   ...partFields,
   thread,
+  fastener,
+  headDiameter,
+  headAngle,
+  countersinkAngle,
+  counterboreDepth,
   count,
   rows,
   rowSpacing,
@@ -147,11 +156,49 @@ const jointFields = {
 type Joint = Values<typeof jointFields>;
 const majorOf = ({ thread: { majorDiameter } }: Joint): Quantity<'length'> => majorDiameter;
 
+/** A pin has no thread in the shear plane and cannot be tightened. */
+const pinConflict = ({ fastener: type, shearPlane, preload }: Joint): Conflict | undefined =>
+  type !== 'pin'
+    ? undefined
+    : (conflict(shearPlane === 'shank', 'shearPlane', shearPlane, "'shank' for pins") ??
+      conflict(preload.si === 0, 'preload', preload, 'omitted for pins'));
+
+/** The heads do not overlap and do not pierce the wall. */
+function headConflict(joint: Joint): Conflict | undefined {
+  const head = headOf(joint);
+  if (head === undefined) return undefined;
+  const { outsideDiameter, wall } = joint.tube;
+  const hole = (joint.holeDiameter ?? majorOf(joint)).si;
+  const depth =
+    head.kind === 'counterbore'
+      ? head.depth
+      : countersinkDepth.si({ headDiameter: head.diameter, holeDiameter: hole, headAngle: head.angle });
+  const round = Math.PI * outsideDiameter.si;
+  return (
+    conflict(head.diameter > hole, 'headDiameter', joint.headDiameter, `more than the hole (${mm(hole)})`) ??
+    conflict(
+      joint.count * head.diameter < round,
+      'headDiameter',
+      joint.headDiameter,
+      `less than ${mm(round / joint.count)}, so that the heads do not overlap`,
+    ) ??
+    conflict(
+      depth < wall.si,
+      head.kind === 'counterbore' ? 'counterboreDepth' : 'headDiameter',
+      head.kind === 'counterbore' ? joint.counterboreDepth : joint.headDiameter,
+      `such that the depth in the case (${mm(depth)}) is less than its wall (${wall})`,
+    )
+  );
+}
+
 /** A closure retained in a case by radial bolts. */
 export const radialBoltJoint = inputs<typeof jointFields>(jointFields, {
   meaning: 'a closure retained in a case by radial bolts',
   checks: [
     ...partChecks,
+    ...fastenerConflicts,
+    pinConflict,
+    headConflict,
     (joint) =>
       conflict(
         joint.holeDiameter === undefined || joint.holeDiameter.si >= majorOf(joint).si,

@@ -14,6 +14,7 @@ type ModeStress = Exclude<
   | 'boltLoad'
   | 'threadLoad'
   | 'netSectionConcentration'
+  | 'headConcentration'
   | 'offsetSurface'
   | 'offsetBounds'
   | 'edgeZone'
@@ -63,9 +64,18 @@ const rows: readonly Row[] = [
 const rules: readonly ModeRule[] = /* @__PURE__ */ (() =>
   rows.map(([id, stress, strength, limit, of]) => ({ id, stress, strength, limit, of })))();
 
-/** The rules that a joint has: without an arm nothing bends the bolts. */
-export const rulesFor = ({ boltBending }: JointStressesSi | JointStresses<Step>): readonly ModeRule[] =>
-  numberOf(boltBending) > 0 ? rules : rules.filter(({ stress }) => stress !== 'boltBending');
+/** The rules that a joint has: without an arm nothing bends the bolts, and pins have no thread. */
+export function rulesFor({
+  boltBending,
+  threadShear,
+}: JointStressesSi | JointStresses<Step>): readonly ModeRule[] {
+  const [bends, isThreaded] = [numberOf(boltBending) > 0, numberOf(threadShear) > 0];
+  return bends && isThreaded
+    ? rules
+    : rules.filter(
+        ({ stress }) => (bends || stress !== 'boltBending') && (isThreaded || stress !== 'threadShear'),
+      );
+}
 
 /** What the modes of a joint are made of. */
 export interface JointModeParts {

@@ -22,7 +22,7 @@ export function peakOf(
 ): PeakStress | undefined {
   const show = (si: number): Quantity<'stress'> => fromSiValue(si, 'stress', unit);
   if (stress === 'netSection') {
-    const concentration = stresses.netSectionConcentration.value;
+    const concentration = stresses.netSectionConcentration.value * stresses.headConcentration;
     return {
       concentration,
       stress: show(numberOf(stresses.netSection) * concentration),
@@ -31,7 +31,8 @@ export function peakOf(
     };
   }
   if (stress === 'offsetFolding') {
-    const peak = numberOf(stresses.offsetSurface) * stresses.netSectionConcentration.value;
+    const peak =
+      numberOf(stresses.offsetSurface) * stresses.netSectionConcentration.value * stresses.headConcentration;
     return {
       concentration: peak / numberOf(stresses.offsetFolding),
       stress: show(peak),
@@ -41,15 +42,17 @@ export function peakOf(
   }
   if (stress === 'caseBearing')
     return {
-      concentration: loadedHolePeak,
-      stress: show(stresses.caseBearing.value * loadedHolePeak),
+      concentration: loadedHolePeak * stresses.headConcentration,
+      stress: show(stresses.caseBearing.value * loadedHolePeak * stresses.headConcentration),
       reason:
         'for fatigue only: the maximum tension at the side of a hole that its bolt loads, from a finite-element model of one tube end (30° sector, edge distance of two diameters)',
     };
   const [hoop, longitudinal] = [stresses.hoop.value, stresses.longitudinal.value];
   if (stress !== 'hoop' || hoop <= 0) return undefined;
   // Beyond the seal the hoop stress falls below the longitudinal one, which belongs to the net section: then it counts alone.
-  const peak = holePeakStress.si({ greater: hoop, lesser: hoop >= longitudinal ? longitudinal : 0 });
+  const peak =
+    holePeakStress.si({ greater: hoop, lesser: hoop >= longitudinal ? longitudinal : 0 }) *
+    stresses.headConcentration;
   return {
     concentration: peak / hoop,
     stress: show(peak),

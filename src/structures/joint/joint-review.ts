@@ -3,6 +3,7 @@ import type { PressureDrivenMargin } from '../failure-mode';
 import { type FailureOrder, failureOrder, failureOrderText } from '../failure-mode/failure-order';
 import type { HolePattern } from '../holes';
 import { governing } from '../margin';
+import type { JointCheck } from './fastener-checks';
 import type { PeakStress } from './joint-peak';
 
 /** A failure mode of the joint. */
@@ -36,7 +37,9 @@ export interface JointReview {
   readonly modes: readonly JointMode[];
   /** The mode of minimum margin. */
   readonly governing: JointMode;
-  /** Whether all margins are zero or greater. */
+  /** Checks of the heads of the fasteners in the wall. */
+  readonly checks: readonly JointCheck[];
+  /** Whether all margins are zero or greater and all checks are satisfied. */
   readonly passes: boolean;
   /** The mode of minimum failure pressure, without factors. */
   readonly firstToFail: JointMode;
@@ -59,13 +62,13 @@ export interface JointFacts
 
 /** The review of a joint from its modes. */
 export function jointReview({ pressure, ...facts }: JointFacts): JointReview {
-  const { modes } = facts;
+  const { modes, checks } = facts;
   const text = (): string => reviewText(review, pressure);
   const review = {
     failureOrder: failureOrder(modes),
     ...facts,
     governing: governing(modes),
-    passes: modes.every(({ marginOfSafety }) => marginOfSafety >= 0),
+    passes: modes.every(({ marginOfSafety }) => marginOfSafety >= 0) && checks.every(({ passes }) => passes),
     firstToFail: modes.reduce((first, next) =>
       next.failurePressure.si < first.failurePressure.si ? next : first,
     ),
@@ -76,6 +79,13 @@ export function jointReview({ pressure, ...facts }: JointFacts): JointReview {
 }
 
 const signed = (left: number): string => `${left < 0 ? '−' : '+'}${Math.abs(left).toFixed(2)}`;
+
+const verdict = ({ passes, governing: least }: Pick<JointReview, 'passes' | 'governing'>): string =>
+  passes
+    ? 'All margins of safety are zero or greater'
+    : least.marginOfSafety < 0
+      ? 'Negative margins of safety'
+      : 'All margins of safety are zero or greater, but a check is not satisfied,';
 
 function reviewText(review: Omit<JointReview, 'toString'>, pressure: Quantity<'gauge pressure'>): string {
   const rows = [...review.modes]
@@ -96,11 +106,12 @@ function reviewText(review: Omit<JointReview, 'toString'>, pressure: Quantity<'g
   );
   const { governing: least, offsetBending: bent } = review;
   return [
-    `${review.passes ? 'All margins of safety are zero or greater' : 'Negative margins of safety'} at ${pressure}; minimum ${signed(least.marginOfSafety)}, ${least.mode}`,
+    `${verdict(review)} at ${pressure}; minimum ${signed(least.marginOfSafety)}, ${least.mode}`,
     `end force ${review.endForce}, worst bolt ${review.boltLoad}`,
     failureOrderText(review.failureOrder),
     'Margin: margin of safety including the factor; required ≥ 0. Failure pressure: stress equals allowable, no factor.',
     table(rows),
+    ...review.checks.map(({ check, message }) => `${check}: ${message}`),
     `tension at the surface of the case by the offset of the bolts, elastic: ${bent.surface}; bounds ${bent.none} without bending, ${bent.farFromEnd} far from the end, ${bent.freeEdge} at the end; decay length ${bent.decayLength}`,
     ...peaks,
     ...review.cautions.map((caution) => `caution: ${caution}`),

@@ -1,3 +1,5 @@
+import type { HeadSi } from './fastener-type';
+
 /** A joint in plain SI numbers. */
 export interface JointSi {
   readonly pressure: number;
@@ -11,6 +13,10 @@ export interface JointSi {
   readonly rowSpacing: number;
   readonly edgeDistance: number;
   readonly holeDiameter: number;
+  /** What the heads take from the wall; nothing where left out. */
+  readonly head?: HeadSi | undefined;
+  /** Plain pins, which have no thread; false where left out. */
+  readonly arePins?: boolean;
   readonly boltDiameter: number;
   /** Of one bolt in the shear plane. */
   readonly shearArea: number;

@@ -9,6 +9,7 @@ import { bearingStress } from './bearing';
 import { boltBendingStress, combinedBoltStress } from './bolt-bending';
 import { boltShearStress } from './bolt-shear';
 import { worstEdgeDistance } from './edge-distance';
+import { headSeat } from './head-seat';
 import { holeStressConcentration } from './hole-concentration';
 import type { JointSi } from './joint-si';
 import { boltShareFactor, boltStiffness } from './load-sharing';
@@ -43,6 +44,8 @@ export interface JointStresses<V> {
   /** Infinite where the holes leave nothing of the wall. */
   readonly netSection: V | number;
   readonly netSectionConcentration: V;
+  /** Stress concentration of the holes over that of plain ones. */
+  readonly headConcentration: number;
   /** Net section as the offset of the load in single shear folds it: equivalent tension. */
   readonly offsetFolding: V | number;
   /** Tension at its surface, elastic. */
@@ -52,7 +55,8 @@ export interface JointStresses<V> {
   readonly edgeZone: V;
   /** Pull of one bolt on the threads of the closure. */
   readonly threadLoad: V;
-  readonly threadShear: V;
+  /** Zero for pins. */
+  readonly threadShear: V | number;
   /** Bending with shear; zero where nothing bends the bolts. */
   readonly boltBending: V | number;
   /** What is left of it at the holes. */
@@ -87,17 +91,25 @@ export function jointStresses<V extends Step | number>(joint: JointSi, run: Eval
   // Bearing is what yields to level the loads of misplaced holes: it takes the equal share. A share that is given counts.
   const isEqual = joint.shareFactor !== undefined || numberOf(shareFactor) === 1;
   const bearingLoad = isEqual ? boltLoad : run(worstBoltLoad, { load: endForce, count, shareFactor: 1 });
-  const bearing = (thickness: number): V => run(bearingStress, { load: bearingLoad, diameter, thickness });
+  const { bearingThickness, holeWidth, concentration } = headSeat(joint, run);
+  const bearing = (thickness: V | number): V =>
+    run(bearingStress, { load: bearingLoad, diameter, thickness });
   const boltShear = run(boltShearStress, { load: boltLoad, area: joint.shearArea });
   const tearOut = (planeAngle: number): V =>
-    run(tearOutStress, { load: boltLoad, edgeDistance, holeDiameter, thickness: wall, planeAngle });
+    run(tearOutStress, {
+      load: boltLoad,
+      edgeDistance,
+      holeDiameter,
+      thickness: bearingThickness,
+      planeAngle,
+    });
   const threadLoad = run(radialBoltPull, { preload: joint.preload, shearLoad: boltLoad });
   const { engagement, pitch, externalMajorMin, internalPitchMax } = joint;
   const threadArea = run(internalThreadShearArea, { engagement, pitch, externalMajorMin, internalPitchMax });
   const outsideRadius = outsideDiameter / 2;
   const insideRadius = outsideRadius - wall;
   const cylinder = { pressure, insideRadius, outsideRadius };
-  const netSection = netTension(joint, run, endForce);
+  const netSection = netTension(joint, run, endForce, holeWidth);
   const edgeZone = run(edgeLength, {
     radius: (outsideDiameter - wall) / 2,
     wall,
@@ -115,23 +127,24 @@ export function jointStresses<V extends Step | number>(joint: JointSi, run: Eval
     shareFactor,
     boltLoad,
     boltShear,
-    caseBearing: bearing(wall),
+    caseBearing: bearing(bearingThickness),
     closureBearing: bearing(engagement),
-    boltBearing: bearing(Math.min(wall, engagement)),
+    boltBearing: bearing(numberOf(bearingThickness) < engagement ? bearingThickness : engagement),
     tearOut: tearOut(0),
     tearOutLug: tearOut(lugAngle),
     closureTearOut: throughClosure(joint, run, boltLoad),
     netSection,
     netSectionConcentration: run(holeStressConcentration, {
-      holeDiameter,
+      holeDiameter: holeWidth,
       width: (Math.PI * (outsideDiameter - wall)) / joint.count,
     }),
+    headConcentration: concentration,
     offsetFolding: bent(offsetFoldingStress, momentShare),
     offsetSurface: bent(offsetWallStress, momentShare),
     offsetBounds: [bent(offsetWallStress, 0.5), bent(offsetWallStress, 1)],
     edgeZone,
     threadLoad,
-    threadShear: run(threadShearStress, { load: threadLoad, area: threadArea }),
+    threadShear: joint.arePins ? 0 : run(threadShearStress, { load: threadLoad, area: threadArea }),
     boltBending: bentBolt(joint, run, boltLoad, boltShear),
     hoop: beyondSeal(joint, run, hoop, edgeZone),
     longitudinal: run(lameLongitudinalStress, cylinder),
@@ -153,8 +166,13 @@ function throughClosure<V>(joint: JointSi, run: Evaluate<V>, load: V): V | numbe
 
 // The row nearest the pressure sees the whole load; the zigzag to the next row may leave less of the wall. Holes that leave
 // nothing of it are an infinite stress.
-function netTension<V extends Step | number>(joint: JointSi, run: Evaluate<V>, load: V): V | number {
-  const { outsideDiameter, wall, count, holeDiameter, rowSpacing } = joint;
+function netTension<V extends Step | number>(
+  joint: JointSi,
+  run: Evaluate<V>,
+  load: V,
+  holeDiameter: V | number,
+): V | number {
+  const { outsideDiameter, wall, count, rowSpacing } = joint;
   const ring = { load, outsideDiameter, wall, count, holeDiameter };
   const straight = run(netSectionStress, ring);
   if (joint.rows === 1) return straight;

@@ -1,12 +1,14 @@
 import { choice, count, inputs, length, named, optional } from '../../units';
 import { boltClasses } from '../fasteners/bolt-class-table';
 import { threads } from '../threads/thread-table';
+import { fastenerType } from './fastener-type';
 
 /** The radial bolts that retain a closure in the case, and their holes. */
 export const radialBolts = /* @__PURE__ */ inputs(
   {
     thread: named('thread of the bolts', threads, { example: 'M5' }),
     boltClass: named('strength class of the bolts', boltClasses, { example: 'A2-70' }),
+    ...fastenerType.fields,
     count: count('n', 'number of bolts in a row', { min: 1, whole: true, example: 12 }),
     rows: optional(count('m', 'number of rows of bolts', { min: 1, whole: true, example: 1 }), 1),
     rowSpacing: optional(length('s', 'distance between rows, axial', { example: '15 mm', worse: 'low' })),

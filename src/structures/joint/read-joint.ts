@@ -4,6 +4,7 @@ import type { Material } from '../materials';
 import type { ThreadGeometry } from '../threads';
 import { shankArea } from './bolt-shear';
 import { edgeDistanceRatio, worstEdgeDistance } from './edge-distance';
+import { type HeadSi, headOf } from './fastener-type';
 import { boreOf, type JointParts, type RadialBoltJointValues, thicknessOf } from './joint-inputs';
 import type { JointSi } from './joint-si';
 import { boltStrengths, type JointStrengths, partStrengths } from './joint-strengths';
@@ -31,6 +32,9 @@ export interface BoltsSi {
   readonly edgeDistance: number;
   readonly holeDiameter: number;
   readonly engagement: number;
+  /** What the heads take from the wall. */
+  readonly head?: HeadSi | undefined;
+  readonly arePins?: boolean;
 }
 
 /** What is independent of the bolts. */
@@ -65,6 +69,8 @@ export function boltsOf(joint: RadialBoltJointValues, { closureThickness }: Part
     rowSpacing: (rows > 1 ? rowSpacing?.si : undefined) ?? 0,
     edgeDistance: edgeDistance.si,
     holeDiameter: joint.holeDiameter?.si ?? major,
+    head: headOf(joint),
+    arePins: joint.fastener === 'pin',
     engagement: joint.engagement?.si ?? Math.min(1.5 * major, closureThickness),
   };
 }
@@ -135,6 +141,8 @@ export function jointSi(parts: PartsSi, bolts: BoltsSi, strengths: JointStrength
     rowSpacing: bolts.rowSpacing,
     edgeDistance: bolts.edgeDistance,
     holeDiameter: bolts.holeDiameter,
+    head: bolts.head,
+    arePins: bolts.arePins ?? false,
     boltDiameter: thread.majorDiameter.si,
     shearArea:
       shearPlane === 'shank'

@@ -3,6 +3,7 @@ import { numberOf, step } from '../failure-mode/calculation';
 import { failureMargin } from '../failure-mode/failure-margin';
 import type { PartId } from '../failure-mode/part-name';
 import { type HolePattern, holePattern } from '../holes';
+import { fastenerChecks } from './fastener-checks';
 import { jointCautions } from './joint-cautions';
 import { type RadialBoltJoint, type RadialBoltJointValues, radialBoltJoint } from './joint-inputs';
 import { jointMode, rulesFor } from './joint-modes';
@@ -101,6 +102,7 @@ function reviewOf(joint: RadialBoltJointValues, part: PartId): JointReview {
     boltLoad: force(stresses.boltLoad.value),
     shareFactor: numberOf(stresses.shareFactor),
     modes,
+    checks: fastenerChecks(parts, bolts, joint, length),
     pattern,
     offsetBending: {
       surface: fromSiValue(numberOf(stresses.offsetSurface), 'stress', unit),
@@ -115,6 +117,7 @@ function reviewOf(joint: RadialBoltJointValues, part: PartId): JointReview {
       strengths,
       shareFactor: numberOf(stresses.shareFactor),
       modes,
+      type: joint.fastener,
       surfaceStress: numberOf(stresses.offsetSurface),
       pattern,
       length,
