@@ -8,7 +8,7 @@ import {
 } from '../../src/motor';
 import { hardwareReview } from '../../src/motor/review/hardware-review';
 import { settingsOf } from '../../src/motor/settings';
-import { allowable, boltClass } from '../../src/structures';
+import { allowable } from '../../src/structures';
 import { quantity } from '../../src/units';
 
 const pressure = quantity('gauge pressure', '5.1 MPa');
@@ -68,11 +68,14 @@ const plate: NonNullable<Nozzle['retainer']> = {
   opening: '20 mm',
   screws: {
     thread: 'M4',
-    boltClass: 'A2-70',
+    boltClass: '10.9',
     count: 8,
     boltCircle: '39 mm',
     engagement: '8 mm',
     depth: '10 mm',
+    holeDiameter: '4.5 mm',
+    headDiameter: '8 mm',
+    preload: '2 kN',
   },
 };
 const outside = changed({
@@ -156,12 +159,20 @@ describe('margins of the retention against hand calculations', () => {
     expect(found.unjudged).toEqual(review(sound).unjudged);
     const p = found.meop.pressure.in('MPa');
     const force = (p * Math.PI * 26.2 ** 2) / 4;
-    // Tension: stress area of M4 8.78 mm² (ISO 898-1), A2-70 with 700 MPa (ISO 3506-1) at the temperature of the case.
-    const tension = force / (8 * 8.779);
-    const { ultimateStrength } = boltClass('A2-70');
-    const margin = found.margins.find(({ id }) => id === 'retainer-screw-tension');
-    expect(margin?.applied.in('MPa')).toBeCloseTo(tension, 1);
-    expect(margin?.allowable.in('MPa')).toBeLessThanOrEqual(ultimateStrength.value.in('MPa'));
+    // Equal shares of 8 screws and 30 % for prying (quoted from memory); the preload of 2 kN may be 25 % less with a torque
+    // wrench (Machinery's Handbook) and loses 5 % by embedding. Heat changes the preload,
+    // so that only the order of the separating load is compared here.
+    const share = (1.3 * force) / 8;
+    const separation = found.margins.find(({ id }) => id === 'joint-separation');
+    expect(separation?.part).toBe('nozzle-retainer');
+    expect(separation?.applied.in('N')).toBeCloseTo(share, 6);
+    const least = 2000 * 0.75 * 0.95;
+    expect(separation?.allowable.in('N')).toBeGreaterThan(0.5 * least);
+    expect(separation?.allowable.in('N')).toBeLessThan(2 * least);
+    // Breaking: no more than the stress area of M4, 8.78 mm², at 1040 MPa (ISO 898-1).
+    const breaking = found.margins.find(({ id }) => id === 'tension-bolt-break');
+    expect(breaking?.applied.in('N')).toBeCloseTo(share, 6);
+    expect(breaking?.allowable.in('N')).toBeLessThanOrEqual(8.78 * 1040);
     // 6 mm is more than half of the width (39 − 20)/2 = 9.5 mm: the plate twists about its opening.
     const twist = (3 * force * 9.5) / (Math.PI * 36 * 10 * Math.log(26 / 10));
     const bending = found.margins.find(({ id }) => id === 'retainer-bending');
@@ -312,8 +323,8 @@ const unsafe: readonly (readonly [what: string, motor: MotorDocument, named: str
   ['a lip like foil', changed({ seat: { pocketDepth: '17.5 mm' } }), 'lip of the seat'],
   ['an insert like a washer', changed({ seat: { thicknessAtOpening: '2 mm' } }), 'shear of the insert'],
   ['a thin plate', withPlate({ thickness: '2 mm' }), 'retainer plate'],
-  ['screws too short', withPlate({}, { engagement: '0.3 mm' }), 'tapped threads for the retainer screws'],
-  ['two screws', withPlate({}, { count: 2, thread: 'M3' }), 'tension of the retainer screws'],
+  ['screws too short', withPlate({}, { engagement: '0.3 mm' }), 'shear of the tapped threads'],
+  ['two screws', withPlate({}, { count: 2, thread: 'M3' }), 'separation of the clamped parts'],
   [
     'screws on the edge of the pocket',
     withPlate({}, { boltCircle: '32 mm' }),
@@ -349,10 +360,9 @@ describe('an unsafe nozzle does not hold', () => {
 });
 
 test('one screw too few does not hold, where the number is just enough', () => {
-  const weak = (count: number) => review(withPlate({}, { count, thread: 'M3', boltClass: 'A2-50' }));
-  const least = [2, 3, 4, 5, 6, 7, 8].find(
-    (count) => marginOf(weak(count), 'retainer-screw-tension-yield') >= 0,
-  );
+  const margin = (count: number): number =>
+    marginOf(review(withPlate({}, { count, preload: '2 kN' })), 'joint-separation');
+  const least = [2, 3, 4, 5, 6, 7, 8].find((count) => margin(count) >= 0);
   expect(least).toBeGreaterThan(2);
-  expect(marginOf(weak(Number(least) - 1), 'retainer-screw-tension-yield')).toBeLessThan(0);
+  expect(margin(Number(least) - 1)).toBeLessThan(0);
 });

@@ -6,9 +6,7 @@ import {
   insertShearStress,
   lipBendingStress,
   lipShearStress,
-  loadOfScrew,
   ringTwistStress,
-  screwTensionStress,
   seatBearingStress,
   seatOverlap,
 } from '../../src/structures';
@@ -126,13 +124,4 @@ describe('a ring', () => {
       seatBearingStress({ load: '8 kN', insertDiameter: '30 mm', opening: '31 mm', contactShare: 1 }),
     ).toThrow('falls through');
   });
-});
-
-test('screws share a force equally', () => {
-  // By hand: 4000 N on 8 screws of 8.78 mm² (M4, ISO 898-1): 500 N each, 56.95 MPa.
-  expect(loadOfScrew({ load: '4 kN', count: 8 }).in('N')).toBe(500);
-  expect(screwTensionStress({ load: '4 kN', count: 8, stressArea: '8.78 mm^2' }).in('MPa')).toBeCloseTo(
-    56.95,
-    2,
-  );
 });

@@ -189,6 +189,12 @@ function checkRetainer(nozzle: Parts['nozzle'], found: Findings, room: RetainerR
       `less than the diameter of ${what} without that of a screw (${mm(most)})`,
     );
   }
+  const tightened = (['preload', 'torque'] as const).filter((field) => isGiven([...screwsAt, field]));
+  if (isGiven(screwsAt) && tightened.length !== 1)
+    note([...screwsAt, tightened[1] ?? 'preload'], {
+      code: tightened.length === 0 ? 'missing-field' : 'contradiction',
+      expected: 'either preload or torque of the screws',
+    });
   const { count } = screws ?? {};
   need(
     count === undefined ? undefined : both(circle, screw, (c, d) => c * Math.sin(Math.PI / count) > d),

@@ -1,13 +1,12 @@
 import { type NozzleBlowOut, nozzleBlowOut } from '../../nozzle';
-import { boltClass, threadGeometry } from '../../structures';
+import type { TensionBoltReview } from '../../structures';
 import { failureMargin } from '../../structures/failure-mode/failure-margin';
 import type { PressureDrivenMode } from '../../structures/failure-mode/failure-mode';
 import { leastFavourable } from '../../structures/failure-mode/least-favourable';
-import { boltStrengths } from '../../structures/joint/joint-strengths';
 import type { StressedPart } from '../../structures/material-mode';
 import { insertModes, seatLoad } from '../../structures/retention/insert-modes';
 import { lipModes } from '../../structures/retention/lip-modes';
-import { retainerModes, retainerScrewModes } from '../../structures/retention/retainer-modes';
+import { retainerModes } from '../../structures/retention/retainer-modes';
 import { absolute, fromSiValue, unitFor, unitOf } from '../../units';
 import type { Closure } from '../document/closure-inputs';
 import type { Insert } from '../document/nozzle-inputs';
@@ -15,6 +14,7 @@ import { linesOf, type PartLine } from '../part-lines';
 import { closureHeat } from './closure-heat';
 import { insertStrength } from './insert-strength';
 import { type PartConditions, type PartReview, partReview } from './part-review';
+import { retainerScrews } from './retainer-screws';
 import { retainerChecks, seatChecks } from './retention-checks';
 import { type SeatGeometry, seatLimits } from './seat-geometry';
 
@@ -53,14 +53,21 @@ function retentionOf(conditions: PartConditions): NozzleRetention {
   if (aft === undefined || limits === undefined)
     return unjudged('closures.aft not specified; the seat of the insert is not evaluated.');
   const { widest, narrowest } = limits;
-  const metal = metalOf(conditions, aft);
+  const metal = metalOf(conditions, aft, widest.sealDiameter);
   const of = (seat: SeatGeometry) =>
     [...modesOfInsert(conditions, insert, seat), ...metal.modes(seat)].map((mode) => failureMargin(mode));
   return {
-    margins: leastFavourable([of(widest), of(narrowest)]),
+    margins: [...leastFavourable([of(widest), of(narrowest)]), ...(metal.screws?.margins ?? [])],
     checks: [...seatChecks(motor, limits, aft), ...retainerChecks(motor, widest)],
-    unjudged: bearingUnknown(insert).map((reason) => ({ part: 'throat-insert', reason })),
-    cautions: [...linesOf('throat-insert', insertCautions(insert)), ...metal.cautions],
+    unjudged: [
+      ...bearingUnknown(insert).map((reason) => ({ part: 'throat-insert' as const, reason })),
+      ...(metal.screws?.unjudged ?? []).map((reason) => ({ part: 'nozzle-retainer' as const, reason })),
+    ],
+    cautions: [
+      ...linesOf('throat-insert', insertCautions(insert)),
+      ...metal.cautions,
+      ...linesOf('nozzle-retainer', metal.screws?.cautions ?? []),
+    ],
     blowOut: blowOutOf(conditions, widest),
   };
 }
@@ -112,12 +119,19 @@ const insertCautions = ({ seat, material }: Insert): readonly string[] => [
 
 /** What carries the insert: the lip of the closure, or a plate and its screws. */
 function metalOf(
-  { motor, pressure, settings: { factors } }: PartConditions,
+  conditions: PartConditions,
   aft: Closure,
+  sealDiameter: number,
 ): {
+  readonly screws?: TensionBoltReview | undefined;
   readonly modes: (seat: SeatGeometry) => readonly PressureDrivenMode[];
   readonly cautions: readonly PartLine[];
 } {
+  const {
+    motor,
+    pressure,
+    settings: { factors },
+  } = conditions;
   const common = {
     factors: { yield: factors.yieldFactor, ultimate: factors.ultimateFactor },
     pressure: pressure.si,
@@ -150,38 +164,25 @@ function metalOf(
     material,
     temperature: temperature?.value ?? closure.temperature,
   };
-  const thread = threadGeometry(screws.thread);
-  const { name } = boltClass(screws.boltClass, { diameter: thread.majorDiameter });
-  const strength = boltStrengths(name, thread.majorDiameter, 'thread', plate.temperature);
   return {
-    modes: (seat) => {
-      const load = seatLoad(pressure.si, seat.sealDiameter);
-      return [
-        ...retainerModes(plate, {
-          ...seat,
-          load,
-          thickness: seat.lipThickness,
-          outsideDiameter: retainer.outsideDiameter.value.si,
-          poissonRatio: material.poissonRatio?.value ?? 0.5, // the moment increases with it
-          boltCircle: screws.boltCircle.value.si,
-        }),
-        ...retainerScrewModes({ ...closure, part: 'nozzle-retainer' }, load, {
-          thread,
-          count: screws.count,
-          engagement: screws.engagement.value.si,
-          yield: strength.boltYield,
-          ultimate: strength.boltUltimate,
-        }),
-      ];
-    },
-    cautions: linesOf('nozzle-retainer', [
-      ...(motor.nozzle.insert?.seat?.sealDiameter === undefined
+    modes: (seat) =>
+      retainerModes(plate, {
+        ...seat,
+        load: seatLoad(pressure.si, seat.sealDiameter),
+        thickness: seat.lipThickness,
+        outsideDiameter: retainer.outsideDiameter.value.si,
+        poissonRatio: material.poissonRatio?.value ?? 0.5, // the moment increases with it
+        boltCircle: screws.boltCircle.value.si,
+      }),
+    screws: retainerScrews(conditions, aft, sealDiameter),
+    cautions: linesOf(
+      'nozzle-retainer',
+      motor.nozzle.insert?.seat?.sealDiameter === undefined
         ? [
             'nozzle.insert.seat.sealDiameter not specified; pressure is assumed to reach the circle of the screws under the plate.',
           ]
-        : []),
-      'The screws are assumed to share the force equally, and the plate to lie flat. Prying of a plate that bends adds to the load of its screws.',
-    ]),
+        : [],
+    ),
   };
 }
 

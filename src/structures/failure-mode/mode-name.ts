@@ -86,10 +86,6 @@ const names = {
   'retainer-shear': 'shear of the retainer plate',
   'retainer-bending-yield': 'bending of the retainer plate, yield',
   'retainer-bending': 'bending of the retainer plate',
-  'retainer-screw-tension-yield': 'tension of the retainer screws, yield',
-  'retainer-screw-tension': 'tension of the retainer screws',
-  'retainer-screw-thread-shear': 'shear of the threads of the retainer screws',
-  'retainer-hole-thread-shear': 'shear of the tapped threads for the retainer screws',
   // Stand and restraint.
   'member-buckling': 'buckling of a member',
   'stand-anchor-pull': 'anchor uplift',

@@ -6,5 +6,4 @@
  * @module
  */
 export * from './flange-formulas';
-export * from './screw-tension';
 export * from './seat-formulas';

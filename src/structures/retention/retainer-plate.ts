@@ -1,8 +1,13 @@
-import { count, inputs, length, named, optional } from '../../units';
-import { boltClasses } from '../fasteners/bolt-class-table';
+import { inputs, length, named, optional } from '../../units';
 import { materials } from '../materials/material-table';
 import { partTemperature } from '../materials/part-temperature';
-import { threads } from '../threads/thread-table';
+import { axialBolts } from '../tension-bolts/axial-bolts';
+
+/** What the screws clamp is the plate, whose thickness is given. */
+const screws = /* @__PURE__ */ (() => {
+  const { clampedThickness: _, ...others } = axialBolts.fields;
+  return others;
+})();
 
 /** A plate screwed on the outer face of the aft closure, which retains an insert put in from the outside. */
 export const retainerPlate = /* @__PURE__ */ inputs(
@@ -14,17 +19,7 @@ export const retainerPlate = /* @__PURE__ */ inputs(
     temperature: partTemperature,
     screws: inputs(
       {
-        thread: named('thread of the screws', threads, { example: 'M4' }),
-        boltClass: named('strength class of the screws', boltClasses, { example: 'A2-70' }),
-        count: count('n', 'number of screws', { min: 2, whole: true, example: 8 }),
-        boltCircle: length('D_b', 'diameter of the circle of the screws', {
-          example: '42 mm',
-          worse: 'high',
-        }),
-        engagement: length('L_e', 'length of full thread engaged in the closure', {
-          example: '8 mm',
-          worse: 'low',
-        }),
+        ...screws,
         depth: optional(
           length('h', 'depth of the tapped holes with the drill point; the engagement where omitted', {
             example: '11 mm',
@@ -32,7 +27,7 @@ export const retainerPlate = /* @__PURE__ */ inputs(
           }),
         ),
       },
-      { meaning: 'screws of the plate, parallel to the axis, into the closure' },
+      { meaning: 'screws of the plate, parallel to the axis, in tapped holes of the closure' },
     ),
   },
   { meaning: 'plate screwed on the closure, which retains an insert put in from the outside' },
