@@ -213,11 +213,11 @@ describe('measurements', () => {
 
   test('groove burr and thread gauge of a motor that has them', () => {
     const motor = (history: History) => review({ ...JSON.parse(plover), history });
-    const burr = (height: '0.06 mm' | '0.07 mm') =>
+    const burr = (height: '0.04 mm' | '0.06 mm') =>
       motor({ measurements: [{ measure: 'groove burr', part: 'head-joint', height }] });
-    // 5 % of a groove of 1.25 mm is 0.0625 mm.
-    expect(checkOf(burr('0.06 mm'), 'lip of the ring groove')?.passes).toBe(true);
-    expect(checkOf(burr('0.07 mm'), 'lip of the ring groove')?.passes).toBe(false);
+    // 5 % of a groove of 1 mm is 0.05 mm.
+    expect(checkOf(burr('0.04 mm'), 'lip of the ring groove')?.passes).toBe(true);
+    expect(checkOf(burr('0.06 mm'), 'lip of the ring groove')?.passes).toBe(false);
     const gauge = motor({ measurements: [{ measure: 'thread gauge', part: 'aft-joint', accepted: false }] });
     expect(checkOf(gauge, 'thread gauge')?.passes).toBe(false);
   });

@@ -5,7 +5,6 @@ import {
   grooveConcentration,
   type JointReview,
   type Material,
-  middleLineShift,
   type PartId,
   pinHoleStressConcentration,
   threadConcentration,
@@ -141,18 +140,17 @@ function ringGroove({ motor, closure, margin }: Place): Notch | undefined {
   const { wall } = weakestCase(motor);
   const { value, plusMinus } = closure.retainingRing.grooveDepth;
   const grooveDepth = fromSiValue<'length'>(value.si + plusMinus, 'length', unitOf('mm'));
-  const concentration = grooveConcentration({ grooveDepth, wall });
+  const rootRadius = closure.retainingRing.grooveRootRadius?.value;
+  const concentration = grooveConcentration({ grooveDepth, wall, rootRadius });
   const tension = margin.applied.si;
-  const bending = grooveBendingStress.si({
-    tension,
-    arm: middleLineShift.si({ grooveDepth: grooveDepth.si }),
-    wall: wall.si - grooveDepth.si,
-  });
+  // The thrust comes in on the middle of the depth of the groove, half of the wall off the middle of what is left of it; a land
+  // as short as its edge margin carries little of that moment. An upper bound.
+  const bending = grooveBendingStress.si({ tension, arm: wall.si / 2, wall: wall.si - grooveDepth.si });
   const withBending = 1 + bending / tension;
   return {
     feature: 'root of the ring groove',
     factor: concentration.factor * withBending,
-    basis: `groove ${concentration.factor.toPrecision(3)} × ${withBending.toPrecision(3)} for the bending of the wall under it; ${concentration.provenance}`,
+    basis: `groove ${concentration.factor.toPrecision(3)} × ${withBending.toPrecision(3)} for the bending of the wall under it, upper bound; ${concentration.provenance}`,
     of: 'case',
   };
 }
