@@ -30,6 +30,11 @@ describe('the proof test', () => {
     expect(new Set(sound.proof.margins.map(({ part }) => part))).toEqual(
       new Set(['case', 'head-closure', 'head-joint', 'aft-closure', 'aft-joint', 'throat-insert']),
     );
+    // Nothing that bears pressure and has a yield limit is left out.
+    const proved = new Set(sound.proof.margins.map(({ part, id }) => `${part} ${id}`));
+    for (const { part, id, limit, failurePressure } of sound.margins)
+      if (limit === 'yield' && failurePressure !== undefined)
+        expect(proved.has(`${part} ${id}`), `${part} ${id}`).toBe(true);
     expect(sound.margins.some(({ id }) => id === 'proof-yield')).toBe(false); // once, here
   });
 

@@ -4,7 +4,7 @@ import type { MotorSettings } from '../settings';
 import { atWorstCaseTolerances } from '../worst-case-tolerances';
 import { closureReviews } from './closure-reviews';
 import { nozzleRetention } from './nozzle-retention';
-import { together } from './part-review';
+import { type PartConditions, together } from './part-review';
 import { partReviewers } from './part-reviewers';
 import { type Attempt, orThrow, refusals } from './refusals';
 import { faceSealReviews, sealReviews } from './seal-review';
@@ -41,12 +41,11 @@ export function structureMargins(
   attempt: Attempt = orThrow,
 ) {
   const conditions = { motor, pressure, thrust, settings, attempt };
-  const closures = closureReviews(conditions);
-  const nozzle = nozzleRetention(conditions);
+  const { found, closures, nozzle } = pressureParts(conditions);
   const stand = standMargins(conditions);
   const { joints, retainingRings, threads, axialBolts } = closures;
   return {
-    ...together([...partReviewers.map((reviewer) => reviewer(conditions)), closures, nozzle, stand]),
+    ...together([found, stand]),
     joints,
     retainingRings,
     threads,
@@ -54,4 +53,12 @@ export function structureMargins(
     axialBolts,
     restraint: stand.restraint,
   };
+}
+
+/** The findings on the parts that bear pressure, in a firing or in a proof test. */
+export function pressureParts(conditions: PartConditions) {
+  const closures = closureReviews(conditions);
+  const nozzle = nozzleRetention(conditions);
+  const others = partReviewers.map((reviewer) => reviewer(conditions));
+  return { found: together([...others, closures, nozzle]), closures, nozzle };
 }

@@ -11,9 +11,8 @@ import { proofPressure } from '../../structures/proof-factor';
 import { fromSiValue, type Quantity, unitOf } from '../../units';
 import type { Motor } from '../document';
 import type { MotorSettings } from '../settings';
-import { closureReviews } from './closure-reviews';
-import { type PartCheck, together } from './part-review';
-import { partReviewers } from './part-reviewers';
+import { pressureParts } from './hardware-review';
+import type { PartCheck } from './part-review';
 import type { Attempt } from './refusals';
 
 /** Stress in a proof test up to which a part counts as far from yield. */
@@ -76,11 +75,9 @@ export function proofReview({
     settings: { ...settings, factors: { ...settings.factors, ...unity } },
     attempt,
   };
-  const found = together([
-    ...partReviewers.map((reviewer) => reviewer(conditions)),
-    closureReviews(conditions),
-  ]);
-  const margins = found.margins.filter(isOfProof).sort((a, b) => a.marginOfSafety - b.marginOfSafety);
+  const margins = pressureParts(conditions)
+    .found.margins.filter(isOfProof)
+    .sort((a, b) => a.marginOfSafety - b.marginOfSafety);
   const atTemperature = provenAtTemperature({ margins, fired, meop, pressure, proofFactor });
   return {
     pressure,

@@ -12,7 +12,10 @@ const others: Readonly<Partial<Record<FailureModeId, Consequence>>> = {
   // A plastic hinge: at this load the wall folds and releases the closure.
   'groove-wall-folding-yield': 'separates',
   'thread-wall-folding-yield': 'separates',
+  // Graphite has no yield, and a cracked insert may stay on its seat.
   'insert-hoop': 'cracks',
+  'insert-bending': 'cracks',
+  'seat-bearing': 'cracks',
   // The faces open; the bolts still hold.
   'joint-separation': 'leaks',
 };
