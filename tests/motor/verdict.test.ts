@@ -153,6 +153,15 @@ describe('the verdict of a motor', () => {
   });
 });
 
+describe('strength at the temperature of the firing', () => {
+  test('that is not described is not judged', () => {
+    const { wallTemperature: _, ...tube } = demoMotor().case;
+    expect(review({ ...demoMotor(), case: tube }).verdictSentence).toBe(
+      'Not judged: case (case.wallTemperature not specified; the strength at the temperature of the firing is not evaluated).',
+    );
+  });
+});
+
 describe('what MEOP does not include', () => {
   const { temperatureRange: _, ignition: __, grain, ...rest } = demoMotor();
   const { assumedFlaw: ___, ...flawless } = grain;

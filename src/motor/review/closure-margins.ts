@@ -71,6 +71,14 @@ export function closureMargins(
       })),
       ...along.unjudged,
       ...plate.unjudged.map((reason) => ({ part: atClosure, reason })),
+      ...(isHeatUnknown
+        ? [
+            {
+              part: atClosure,
+              reason: `The strength of ${closure.material.name} at elevated temperature is not known; it is evaluated at room temperature.`,
+            },
+          ]
+        : []),
     ],
     cautions: [
       ...along.cautions,
@@ -78,14 +86,7 @@ export function closureMargins(
         atJoint,
         [bolts, ring, screwed].flatMap((one) => one?.cautions ?? []),
       ),
-      ...linesOf(atClosure, [
-        ...plate.cautions,
-        ...(isHeatUnknown
-          ? [
-              `The strength of ${closure.material.name} at elevated temperature is not known. It is evaluated at room temperature.`,
-            ]
-          : []),
-      ]),
+      ...linesOf(atClosure, plate.cautions),
     ],
   });
   return { ...found, ...retention };

@@ -151,13 +151,6 @@ function cautionsOf(
       seal.cautions.map((text) => ({ end: closure, about: `seal ${place}`, text })),
     ),
     ...instruments.flatMap(({ cautions }) => cautions.map(line)),
-    ...(motor.case.wallTemperature === undefined
-      ? [
-          line(
-            'case.wallTemperature not specified; the case is evaluated at room temperature, which a firing exceeds.',
-          ),
-        ]
-      : []),
     ...notEvaluated(motor).map(line),
     ...((motor.instruments ?? []).length === 0
       ? [line('Instruments not specified; saturation of the channels is not evaluated.')]
