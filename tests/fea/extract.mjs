@@ -128,6 +128,44 @@ for (const [name, a, b, t] of [
   record(name, { ...values, deflection: centre ? d.U.get(centre[0])[1] : Number.NaN }, d);
 }
 
+/** Bending stress at the clamped edge of a ring with a line load: the moment further in is A + B·ln r + C/r² in a plate. */
+function ringEdgeBending(data, a, t) {
+  // Only within the ring: the metal outside belongs to a closure.
+  const radii = [...new Set([...data.nodes].filter(([, [, y]]) => near(y, 0)).map(([, [x]]) => x))]
+    .sort((p, q) => p - q)
+    .filter((_, i) => i % 2 === 0);
+  const rows = [0.4, 0.7, 1].map((n) => {
+    const wanted = a - n * t;
+    const r = radii.reduce((best, x) => (Math.abs(x - wanted) < Math.abs(best - wanted) ? x : best));
+    return [1, Math.log(r), 1 / (r * r), bending(data, r, t, 0)];
+  });
+  const det = ([p, q, s]) =>
+    p[0] * (q[1] * s[2] - q[2] * s[1]) -
+    p[1] * (q[0] * s[2] - q[2] * s[0]) +
+    p[2] * (q[0] * s[1] - q[1] * s[0]);
+  const base = rows.map((row) => row.slice(0, 3));
+  const solve = (c) => det(base.map((row, i) => row.map((v, j) => (j === c ? rows[i][3] : v)))) / det(base);
+  return solve(0) + solve(1) * Math.log(a) + solve(2) / (a * a);
+}
+
+for (const [name, a, b, t, edge] of [
+  ['flange-slender', 30, 18, 3, 'supported'],
+  ['flange-thick', 30, 18, 12, 'supported'],
+  ['lip-clamped', 13.1, 8, 3, 'clamped'],
+  ['lip-in-closure', 13.1, 8, 3, 'clamped'],
+]) {
+  const d = frd(name);
+  record(
+    name,
+    {
+      innerSurfaceHoop: stressAt(d, b, t, HOOP),
+      innerBendingHoop: bending(d, b, t, HOOP),
+      ...(edge === 'clamped' && { edgeBendingRadial: Math.abs(ringEdgeBending(d, a, t)) }),
+    },
+    d,
+  );
+}
+
 /** Axial reaction of the pin at each load step of a run: [fraction of the travel, force of the whole bolt]. */
 function pinForces(name) {
   const lines = text(`${name}.dat`).split('\n');

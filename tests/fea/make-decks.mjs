@@ -96,6 +96,61 @@ function plate(name, { a, b = 0, t, p, edge }) {
   ]);
 }
 
+/** A flat ring with a line load at the edge of its opening: a flange or retainer plate, or the lip of a seat. */
+function ring(name, { a, b, t, load, edge }) {
+  const m = mesh();
+  const [ni, nj] = [24, 8];
+  m.block2(ni, nj, (i, j) => [b + ((a - b) * i) / (2 * ni), (t * j) / (2 * nj)]);
+  const inner = [...Array(2 * nj + 1).keys()].map((j) => m.node(b, (t * j) / (2 * nj)));
+  // The load goes into the rim as shear, consistent with a quadratic side.
+  const weight = (j) => (j % 2 === 1 ? 4 / 6 : j === 0 || j === 2 * nj ? 1 / 6 : 2 / 6) / nj;
+  deck(name, `Flat ring, ${edge}, a ${a}, b ${b}, t ${t}, load ${load}`, [
+    meshText(m, 'CAX8'),
+    ...metal,
+    section,
+    setText(
+      'EDGE',
+      m.where((r, z) => r > a - 1e-6 && (edge === 'clamped' || Math.abs(z - t / 2) < 1e-6)),
+    ),
+    '*STEP',
+    '*STATIC',
+    '*BOUNDARY',
+    edge === 'clamped' ? 'EDGE,1,2,0' : 'EDGE,2,2,0',
+    '*CLOAD',
+    ...inner.map((id, j) => `${id},2,${load * weight(j)}`),
+    ...results,
+  ]);
+}
+
+/** A lip as it is turned in a closure, which is held at its outside: the lip is at z from 0 to t, the pocket above it. */
+function lipInClosure(name, { outside, pocket, opening, t, height, load }) {
+  const m = mesh();
+  const [nl, nb, nt, nu] = [20, 20, 8, 16];
+  const radius = (from, to, n) => (i) => from + ((to - from) * i) / (2 * n);
+  const [lip, body] = [radius(opening, pocket, nl), radius(pocket, outside, nb)];
+  m.block2(nl, nt, (i, j) => [lip(i), (t * j) / (2 * nt)]);
+  m.block2(nb, nt, (i, j) => [body(i), (t * j) / (2 * nt)]);
+  m.block2(nb, nu, (i, j) => [body(i), t + ((height - t) * j) / (2 * nu)]);
+  const inner = [...Array(2 * nt + 1).keys()].map((j) => m.node(opening, (t * j) / (2 * nt)));
+  const weight = (j) => (j % 2 === 1 ? 4 / 6 : j === 0 || j === 2 * nt ? 1 / 6 : 2 / 6) / nt;
+  deck(name, `Lip in a closure, pocket ${pocket}, opening ${opening}, t ${t}, load ${load}`, [
+    meshText(m, 'CAX8'),
+    ...metal,
+    section,
+    setText(
+      'EDGE',
+      m.where((r) => r > outside - 1e-6),
+    ),
+    '*STEP',
+    '*STATIC',
+    '*BOUNDARY',
+    'EDGE,2,2,0',
+    '*CLOAD',
+    ...inner.map((id, j) => `${id},2,${-load * weight(j)}`),
+    ...results,
+  ]);
+}
+
 /** Half of one bolt's share of a tube end, the hole drilled radially; the pin pushes towards the free end at z = 0. */
 function tubeEnd(name, { ri, ro, bolts, d, e, length, flow, travel }) {
   const m = mesh();
@@ -181,6 +236,11 @@ plate('plate-supported-hole', { ...closure, b: 6.35, edge: 'supported' });
 plate('plate-thin-clamped', { a: 38.1, t: 2.54, p: 0.5, edge: 'clamped' });
 plate('plate-thin-clamped-hole', { a: 38.1, t: 2.54, p: 0.5, b: 6.35, edge: 'clamped' });
 plate('plate-thin-supported-hole', { a: 38.1, t: 2.54, p: 0.5, b: 6.35, edge: 'supported' });
+// The flange of the hand calculation, slender and twice as thick as half its width; a lip wider than it is thick.
+ring('flange-slender', { a: 30, b: 18, t: 3, load: 1000, edge: 'supported' });
+ring('flange-thick', { a: 30, b: 18, t: 12, load: 8000, edge: 'supported' });
+ring('lip-clamped', { a: 13.1, b: 8, t: 3, load: 2000, edge: 'clamped' });
+lipInClosure('lip-in-closure', { outside: 25.5, pocket: 13.1, opening: 8, t: 3, height: 18, load: 2000 });
 const joint = { ri: 38.1, ro: 44.45, bolts: 12, d: 6.35, length: 60 };
 // Perfectly plastic at the minimum yield of 6061-T6 drawn tube, 35 ksi; and hardening to its minimum ultimate of 42 ksi at
 // 10 % elongation, true stress against true plastic strain.

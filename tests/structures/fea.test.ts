@@ -1,8 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import {
   clampedPlate,
+  flangeBendingStress,
+  flangeMoment,
   lameHoopStress,
   lameLongitudinalStress,
+  lipBendingStress,
   material,
   radialGrowth,
   simplySupportedPlate,
@@ -141,5 +144,24 @@ describe('tube end with a bolt hole in bearing, 6061-T6 drawn tube at its minimu
   });
   test('the elastic peak at the hole is five times the bearing stress: reuse is not judged by bearing', () => {
     within(results['tube-end-elastic'].peakOverBearing, 5, 6);
+  });
+});
+
+describe('flange, and lip of a seat', () => {
+  test.each([
+    ['flange-slender', 1000, 3, -0.005],
+    ['flange-thick', 8000, 12, -0.025],
+  ] as const)('%s: hoop stress at the opening by the exact moment of a plate', (name, load, t, low) => {
+    const moment = flangeMoment.si({ load, outerRadius: 0.03, innerRadius: 0.018, poissonRatio: 0.33 });
+    const hand = flangeBendingStress.si({ moment, thickness: t / 1e3 }) / 1e6;
+    within(safeBy(hand, results[name].innerSurfaceHoop), low, 0);
+  });
+  test('the cantilever meets a clamped lip, and is on the safe side of one turned in a closure', () => {
+    const lip = { load: 2000, pocketDiameter: 0.0262, opening: 0.016, lipThickness: 0.003 };
+    const hand = lipBendingStress.si(lip) / 1e6;
+    within(safeBy(hand, results['lip-clamped'].edgeBendingRadial), -0.005, 0);
+    within(safeBy(hand, results['lip-in-closure'].edgeBendingRadial), 0.05, 0.1);
+    for (const name of ['lip-clamped', 'lip-in-closure'] as const)
+      expect(Math.abs(results[name].innerSurfaceHoop)).toBeLessThan(0.6 * hand);
   });
 });

@@ -1,12 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
-  flangeBendingStress,
   flangeMoment,
   insertShearStress,
   lipBendingStress,
   lipShearStress,
-  ringTwistStress,
   seatBearingStress,
   seatOverlap,
 } from '../../src/structures';
@@ -92,17 +90,17 @@ describe('a seat', () => {
 });
 
 describe('a ring', () => {
-  const ring = { f: load, outer: size(0.01, 0.08), share: size(0.05, 0.98), t: size(0.001, 0.02) };
+  const ring = { f: load, outer: size(0.01, 0.08), share: size(0.05, 0.98) };
 
-  test('of vanishing width bends and twists alike: F/(2·π) per unit of length', () => {
+  test('of vanishing width carries the couple of load and support, F/(2·π) per unit of length, whatever its material', () => {
     fc.assert(
-      fc.property(ring.f, ring.outer, ring.t, size(0, 0.5), (f, outer, t, poissonRatio) => {
-        const width = 1e-6 * outer;
-        const innerRadius = outer - width;
-        const moment = flangeMoment.si({ load: f, outerRadius: outer, innerRadius, poissonRatio });
-        near(moment, f / (2 * Math.PI), 1e-5);
-        const twisted = { load: f, arm: width, thickness: t, outsideRadius: outer, innerRadius };
-        near(flangeBendingStress.si({ moment, thickness: t }), ringTwistStress.si(twisted), 1e-5);
+      fc.property(ring.f, ring.outer, size(0, 0.5), (f, outer, poissonRatio) => {
+        const innerRadius = outer * (1 - 1e-6);
+        near(
+          flangeMoment.si({ load: f, outerRadius: outer, innerRadius, poissonRatio }),
+          f / (2 * Math.PI),
+          1e-5,
+        );
       }),
     );
   });

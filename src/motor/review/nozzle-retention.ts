@@ -85,7 +85,7 @@ function modesOfInsert(
 ): readonly PressureDrivenMode[] {
   const { ultimateFactor } = settings.factors;
   return insertModes(
-    { ...seat, length: seat.insertLength },
+    { ...seat, length: seat.insertLength, poissonRatio: insert.material.poissonRatio?.value ?? 0.5 },
     { load: insertLoad(pressure.si, seat), pressure: pressure.si, unit: unit() },
     {
       compressive: insertStrength(insert, 'compressive', ultimateFactor),
@@ -170,7 +170,6 @@ function metalOf(
         ...seat,
         load: seatLoad(pressure.si, seat.sealDiameter),
         thickness: seat.lipThickness,
-        outsideDiameter: retainer.outsideDiameter.value.si,
         poissonRatio: material.poissonRatio?.value ?? 0.5, // the moment increases with it
         boltCircle: screws.boltCircle.value.si,
       }),

@@ -3,7 +3,7 @@ import { closureForce } from '../closure-force';
 import { given, type Step, step } from '../failure-mode/calculation';
 import type { PressureDrivenMode } from '../failure-mode/failure-mode';
 import type { FailureModeId } from '../failure-mode/mode-name';
-import { ringTwistStress } from './flange-formulas';
+import { supportedHoleStress } from '../plate-hole-formulas';
 import { insertShearStress, seatBearingStress } from './seat-formulas';
 
 /** A strength of a brittle insert [Pa], with the factor that its origin requires. */
@@ -16,12 +16,12 @@ export interface BrittleStrength {
 
 /** An insert on its seat, in SI. */
 export interface SeatedInsert {
-  readonly sealDiameter: number;
   readonly insertDiameter: number;
   readonly pocketDiameter: number;
   readonly opening: number;
   readonly throatDiameter: number;
   readonly length: number;
+  readonly poissonRatio: number;
   /** At the diameter of the opening. */
   readonly thicknessAtOpening: number;
 }
@@ -49,7 +49,7 @@ export function insertModes(
     thicknessAtOpening,
     length,
     throatDiameter,
-    sealDiameter,
+    poissonRatio,
   } = insert;
   const { compressive, tensile } = strength;
   const mode = (
@@ -88,13 +88,13 @@ export function insertModes(
           ),
           mode(
             'insert-bending',
-            step(ringTwistStress, {
-              load,
-              // From the centre of a uniform pressure on a sector to the outer edge of the seat, the wall of the pocket.
-              arm: pocketDiameter / 2 - Math.min(sealDiameter, pocketDiameter) / 3,
+            // Held by its outer edge, with the throat plugged.
+            step(supportedHoleStress, {
+              pressure,
+              radius: pocketDiameter / 2,
               thickness: length,
-              outsideRadius: insertDiameter / 2,
-              innerRadius: throatDiameter / 2,
+              holeRadius: throatDiameter / 2,
+              poissonRatio,
             }),
             tensile,
           ),
