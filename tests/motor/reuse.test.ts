@@ -155,7 +155,7 @@ describe('ledger', () => {
     const joint = part(found, 'head-joint');
     expect([joint.proofs, joint.firings]).toEqual([1, 2]);
     const asFiring = part(reuse({ pressurisations: [fired(1, 7.6), fired(2, 4)] }), 'head-joint');
-    expect(joint.used).toBeLessThanOrEqual(asFiring.used ?? 0);
+    expect(joint.used).toBeLessThan(asFiring.used ?? 0); // twice yield exceeds the local stress range of hot metal by more
   });
 
   test('a firing past yield leaves no life, whatever the count', () => {
