@@ -7,6 +7,7 @@ export { closureThread } from './closures/closure-thread';
 export { retainingRing } from './closures/retaining-ring-groove';
 export { factorsOfSafety } from './factors-of-safety';
 export { radialBolts } from './joint/radial-bolts';
+export { cyclicConstants } from './life/cyclic-constants';
 export { serviceHistory } from './life/service-history';
 export { materials } from './materials/material-table';
 export { restraint, standAnchors, standMembers } from './restraint/restraint-groups';

@@ -248,6 +248,51 @@ describe('measurements', () => {
   });
 });
 
+describe('a metal of the user', () => {
+  const strength = (value: string) => ({ value, basis: 'S', source: 'mill certificate' }) as const;
+  const withCase = (more: object): Review =>
+    review({
+      ...demoMotor(),
+      case: {
+        ...demoMotor().case,
+        wallTemperature: undefined,
+        material: {
+          name: 'own tube',
+          form: 'tube',
+          class: 'metal',
+          yieldStrength: strength('241 MPa'),
+          ultimateStrength: strength('290 MPa'),
+          elasticModulus: strength('68.9 GPa'),
+          shearUltimate: strength('186 MPa'),
+          bearingYield: { at1_5: strength('338 MPa'), at2_0: strength('386 MPa') },
+          bearingUltimate: { at1_5: strength('462 MPa'), at2_0: strength('607 MPa') },
+          poissonRatio: { value: 0.33, basis: 'typical', source: 'data sheet' },
+          ...more,
+        },
+      },
+    } as MotorDocument);
+  const elongation = { value: 0.1, basis: 'S', source: 'mill certificate' };
+  test('without an elongation has no estimate, and says so', () =>
+    expect(part(withCase({}).reuse, 'head-joint').statement).toContain('own tube has no elongation'));
+  test('with constants of tests is estimated by them, with their source', () => {
+    // Numbers for the test, not of a metal: those of the case strain-life-cycles.
+    const cyclic = {
+      strengthCoefficient: '450 MPa',
+      hardeningExponent: 0.08,
+      fatigueStrength: '650 MPa',
+      fatigueExponent: -0.1,
+      fatigueDuctility: 0.3,
+      ductilityExponent: -0.65,
+      source: 'numbers for a test',
+    };
+    const plain = part(withCase({ elongation }).reuse, 'head-joint');
+    const tested = part(withCase({ elongation, cyclic }).reuse, 'head-joint');
+    expect(plain.remainingFirings).toBeGreaterThan(0);
+    expect(tested.remainingFirings).not.toBe(plain.remainingFirings);
+    expect(tested.features[0].basis).toContain('numbers for a test');
+  });
+});
+
 describe('inspections', () => {
   test('are in the sizes of the motor, each with its source', () => {
     const { inspections } = review(demoMotor()).reuse;

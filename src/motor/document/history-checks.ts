@@ -7,10 +7,10 @@ type Measurement = Partly<NonNullable<History['measurements']>[number]>;
 
 /** What a measurement needs in the document: the part of the motor that it was taken on. */
 const needs = {
-  'hole length': { field: 'joint', what: 'radial bolts (joint)' },
-  'screw length': { field: 'joint', what: 'radial bolts (joint)' },
-  'groove burr': { field: 'retainingRing', what: 'a retaining ring (retainingRing)' },
-  'thread gauge': { field: 'thread', what: 'a thread (thread)' },
+  'hole length': { fields: ['joint'], what: 'radial bolts (joint)' },
+  'screw length': { fields: ['joint', 'axialBolts'], what: 'bolts (joint or axialBolts)' },
+  'groove burr': { fields: ['retainingRing'], what: 'a retaining ring (retainingRing)' },
+  'thread gauge': { fields: ['thread'], what: 'a thread (thread)' },
 } as const;
 
 const hasNeed = (measure: string): measure is keyof typeof needs => Object.hasOwn(needs, measure);
@@ -40,8 +40,9 @@ function checkMeasurement(
       remedy: 'Correct the part of the measurement, or specify it',
     });
   if (hasNeed(measure)) {
-    const { field, what } = needs[measure];
-    if (closures?.[end]?.[field] === undefined) missing(`${what} of the ${end} closure`);
+    const { fields, what } = needs[measure];
+    if (fields.every((field) => closures?.[end]?.[field] === undefined))
+      missing(`${what} of the ${end} closure`);
   } else if (part === 'throat-insert' && nozzle?.insert === undefined) missing('nozzle.insert');
   else if (part !== 'case' && part !== 'throat-insert' && closures?.[end] === undefined)
     missing(`the ${end} closure`);

@@ -1,4 +1,5 @@
 import { datum, type Material } from '../../structures';
+import { cyclicConstants } from '../../structures/inputs';
 import {
   choice,
   density,
@@ -63,6 +64,10 @@ export const ownMaterial = /* @__PURE__ */ inputs(
     elasticModulus: strength('elastic modulus'),
     // The plate stress increases with Poisson's ratio.
     poissonRatio: datumOf(ratio('ν', "Poisson's ratio", { example: 0.33, worse: 'high' })),
+    elongation: datumOf(
+      ratio('A', 'elongation at fracture as a fraction', { above: 0, max: 1, example: 0.1, worse: 'low' }),
+    ),
+    cyclic: optional(cyclicConstants),
     density: datumOf(density('ρ', 'density', { example: '2700 kg/m^3', worse: 'low' })),
     thermalExpansion: datumOf(
       thermalExpansion('α', 'coefficient of thermal expansion', {
@@ -105,6 +110,7 @@ const asDatum = <K extends NamedKind>(
 export function materialRecord(given: OwnMaterial): Material {
   const { fields } = ownMaterial;
   const { name, form, class: kind, poissonRatio, density: mass, thermalExpansion: expansion } = given;
+  const { elongation, cyclic } = given;
   const of = (value: GivenDatum<'stress'> | undefined) => value && asDatum(value, fields.yieldStrength);
   const pair = (value: OwnMaterial['bearingYield']) =>
     value && known({ at1_5: of(value.at1_5), at2_0: of(value.at2_0) });
@@ -126,9 +132,30 @@ export function materialRecord(given: OwnMaterial): Material {
         source: poissonRatio.source,
         provenance: "user's own" as const,
       },
+      elongation: elongation && {
+        value: atWorse(elongation.value, fields.elongation.fields.value),
+        basis: elongation.basis,
+        source: elongation.source,
+        provenance: "user's own" as const,
+      },
+      cyclic: cyclic && cyclicOf(cyclic),
       density: mass && asDatum(mass, fields.density),
       thermalExpansion: expansion && asDatum(expansion, fields.thermalExpansion),
     }),
+  };
+}
+
+/** Constants of strain-controlled tests in SI, each at its worst-case limit. */
+function cyclicOf({ source, ...constants }: NonNullable<OwnMaterial['cyclic']>): Material['cyclic'] {
+  const { fields } = cyclicConstants;
+  return {
+    strengthCoefficient: atWorse(constants.strengthCoefficient, fields.strengthCoefficient),
+    hardeningExponent: constants.hardeningExponent.value.si,
+    fatigueStrength: atWorse(constants.fatigueStrength, fields.fatigueStrength),
+    fatigueExponent: atWorse(constants.fatigueExponent, fields.fatigueExponent),
+    fatigueDuctility: atWorse(constants.fatigueDuctility, fields.fatigueDuctility),
+    ductilityExponent: atWorse(constants.ductilityExponent, fields.ductilityExponent),
+    source,
   };
 }
 

@@ -37,7 +37,7 @@ export function featureLife(
     mode: margin.id,
     nominal: stress(nominalAt(meop)),
     notchFactor,
-    basis,
+    basis: material.cyclic === undefined ? basis : `${basis}; constants of life: ${material.cyclic.source}`,
     isBound,
     localStress: stress(localStress),
     verdict,

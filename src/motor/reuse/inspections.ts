@@ -121,9 +121,15 @@ const cracks = (part: PartId, where: string): Inspection => ({
 
 function ofClosure(motor: Motor, closure: Closure, end: 'head' | 'aft'): readonly Inspection[] {
   const [part, body] = [`${end}-joint`, `${end}-closure`] as const;
-  const { joint, retainingRing, thread, material } = closure;
+  const { joint, retainingRing, thread, axialBolts, material } = closure;
   return [
     ...(joint === undefined ? [] : ofBolts(motor, joint, part)),
+    ...(axialBolts === undefined
+      ? []
+      : [
+          screws(part, axialBolts.clampedThickness.value),
+          cracks(part, 'the tapped holes and the corner of the flange'),
+        ]),
     ...(retainingRing === undefined ? [] : ofRing(retainingRing, part)),
     ...(thread === undefined
       ? []
@@ -138,7 +144,31 @@ function ofClosure(motor: Motor, closure: Closure, end: 'head' | 'aft'): readonl
           cracks(part, 'the last engaged thread and its relief'),
         ]),
     ...hardnessOf(body, material),
+    ...(closure.seals.length === 0
+      ? []
+      : [
+          {
+            part: body,
+            inspection: 'O-rings',
+            limit: undefined,
+            instruction:
+              'Replace the O-rings after every firing. Reject a groove or a bore with a scratch across the seal.',
+            source: practice,
+          },
+        ]),
   ];
+}
+
+/** The screws of a joint, with the part of their length that stretches. */
+function screws(part: PartId, grip: Quantity<'length'>): Inspection {
+  const stretch = screwStretchLimit({ grip });
+  return {
+    part,
+    inspection: 'screws',
+    limit: stretch,
+    instruction: `Replace the screws after every firing, or reject at a lengthening of ${stretch} or more (0.2 % of a grip of ${grip}). Replace them where the micrometer does not resolve this limit.`,
+    source: screwStretchLimit.source,
+  };
 }
 
 function ofBolts(
@@ -147,8 +177,6 @@ function ofBolts(
   part: PartId,
 ): readonly Inspection[] {
   const growth = holeElongationLimit({ holeDiameter });
-  const { wall } = motor.case;
-  const stretch = screwStretchLimit({ grip: wall.value });
   return [
     {
       part,
@@ -158,13 +186,7 @@ function ofBolts(
       source: holeElongationLimit.source,
     },
     cracks(part, 'the edges of the holes'),
-    {
-      part,
-      inspection: 'screws',
-      limit: stretch,
-      instruction: `Replace the screws after every firing, or reject at a lengthening of ${stretch} (0.2 % of a grip of ${wall.value}); a shorter change than a micrometer shows is a reason to replace them.`,
-      source: screwStretchLimit.source,
-    },
+    screws(part, motor.case.wall.value),
   ];
 }
 

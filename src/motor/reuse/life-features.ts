@@ -52,6 +52,8 @@ interface Notch {
 
 const plain = (feature: string): Notch => ({ feature, factor: 1, basis: 'no notch', of: 'case' });
 
+const cornerLeftOut = 'no notch; the corner at its root is not evaluated';
+
 /** A bolt with clearance concentrates 35 to 50 % more than a closely fitting one. */
 const clearance = 1.5;
 
@@ -73,6 +75,15 @@ const notches: Partial<Record<FailureModeId, (place: Place) => Notch | undefined
     };
   },
   'thread-hoop-yield': () => plain('thread of the case, hoop stress'),
+  'tapped-end-hoop-yield': () => ({
+    feature: 'tapped holes of the case, hoop stress',
+    factor: smallHole,
+    basis: 'small hole in a wall stressed in one direction; its thread is not evaluated',
+    of: 'case',
+  }),
+  'flange-bending-yield': () => ({ ...plain('flange, bending'), basis: cornerLeftOut }),
+  'flange-wall-bending-yield': () => ({ ...plain('wall next to the flange'), basis: cornerLeftOut }),
+  'lip-bending-yield': () => ({ ...plain('lip of the seat, bending'), basis: cornerLeftOut, of: 'closure' }),
   'plate-bending-yield': ({ closure }) => ({
     feature: closure?.opening === undefined ? 'plate, bending' : 'edge of the opening, bending',
     factor: 1,
@@ -83,6 +94,9 @@ const notches: Partial<Record<FailureModeId, (place: Place) => Notch | undefined
     of: 'closure',
   }),
 };
+
+/** A hole in a wall that is stressed in one direction. */
+const smallHole = 3;
 
 function boltHoles({ motor, closure, end, joints }: Place): Notch | undefined {
   if (closure?.joint === undefined || end === undefined) return undefined;

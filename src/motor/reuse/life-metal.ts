@@ -20,6 +20,7 @@ export function lifeMetal(
       ultimateStrength: strength('ultimate'),
       elasticModulus: elasticModulus.value.si,
       elongation: elongation.value,
+      cyclic: material.cyclic,
     };
   } catch (error) {
     if (error instanceof MeopError) return error.statement;

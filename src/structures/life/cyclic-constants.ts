@@ -1,19 +1,10 @@
 import { inputs, words } from '../../units';
+import type { CyclicConstants } from '../materials/cyclic-constants';
 import { stressStrainCurve } from './neuber';
 import { strainLifeConstants } from './strain-life';
 
 const { elasticModulus: _e, ...curve } = stressStrainCurve;
 const { elasticModulus: _m, ...life } = strainLifeConstants;
-
-/** The constants of strain-controlled tests in SI. */
-export interface CyclicConstants {
-  readonly strengthCoefficient: number;
-  readonly hardeningExponent: number;
-  readonly fatigueStrength: number;
-  readonly fatigueExponent: number;
-  readonly fatigueDuctility: number;
-  readonly ductilityExponent: number;
-}
 
 /** Constants of a metal from strain-controlled tests. The library has none: they scatter from heat to heat, so each needs its source. */
 export const cyclicConstants = /* @__PURE__ */ inputs(

@@ -1,5 +1,5 @@
 import { findRoot } from '../../numerics';
-import type { CyclicConstants } from './cyclic-constants';
+import type { CyclicConstants } from '../materials/cyclic-constants';
 import { neuberNominalStress, rambergOsgoodStrain } from './neuber';
 import { smithWatsonTopper } from './strain-life';
 import { meanStressSlopes } from './universal-slopes';

@@ -10,12 +10,14 @@ export const stressStrainCurve = {
     {
       above: 0,
       example: '450 MPa',
+      worse: 'low',
     },
   ),
   hardeningExponent: /* @__PURE__ */ ratio('n', 'strain-hardening exponent', {
     above: 0,
     max: 1,
     example: 0.08,
+    worse: 'neither',
   }),
 };
 

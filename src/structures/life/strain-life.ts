@@ -7,17 +7,24 @@ export const strainLifeConstants = {
   fatigueStrength: /* @__PURE__ */ stress('σ_f', 'fatigue strength coefficient', {
     above: 0,
     example: '650 MPa',
+    worse: 'low',
   }),
   fatigueExponent: /* @__PURE__ */ ratio('b', 'fatigue strength exponent', {
     above: -1,
     below: 0,
     example: -0.1,
+    worse: 'low',
   }),
-  fatigueDuctility: /* @__PURE__ */ ratio('ε_f', 'fatigue ductility coefficient', { above: 0, example: 0.3 }),
+  fatigueDuctility: /* @__PURE__ */ ratio('ε_f', 'fatigue ductility coefficient', {
+    above: 0,
+    example: 0.3,
+    worse: 'low',
+  }),
   ductilityExponent: /* @__PURE__ */ ratio('c', 'fatigue ductility exponent', {
     above: -2,
     below: 0,
     example: -0.65,
+    worse: 'low',
   }),
 };
 

@@ -1,4 +1,5 @@
 import type { Quantity } from '../../units';
+import type { CyclicConstants } from './cyclic-constants';
 import type { Datum, Origin, StressDatum } from './datum';
 
 /** What a material is, which decides what may be asked of it. */
@@ -75,6 +76,8 @@ export interface Material {
   readonly bearingYield?: BearingData;
   /** Fraction, not per cent. */
   readonly elongation?: Datum<number>;
+  /** Constants of strain-controlled tests of this metal, in SI, for the life at a notch; no material of the library has them. */
+  readonly cyclic?: CyclicConstants & { readonly source: string };
   readonly typical?: TypicalStrength;
   readonly elasticModulus?: StressDatum;
   readonly poissonRatio?: Datum<number>;
