@@ -407,7 +407,8 @@ describe('what each mode is judged by', () => {
       review({ preload }).modes.find(({ mode }) => mode === "shear of the closure's threads")?.applied.si ??
       Number.NaN;
     const load = review({}).boltLoad.si;
-    close(stress('8000 N') / stress('0 N'), 8000 / load);
+    // The maximum of ±25 % (Machinery's Handbook, torque wrench).
+    close(stress('8000 N') / stress('0 N'), 10_000 / load);
     close(stress('100 N'), stress('0 N'));
   });
 
@@ -484,7 +485,7 @@ describe('what a careless sketch would pass', () => {
   test.each<[string, Partial<RadialBoltJoint>, string]>([
     ['one or two bolts', { count: 2, pressure: '0.1 MPa' }, 'one or two bolts'],
     ['a seal diameter below the closure', { sealDiameter: '30 mm' }, 'seals on the bore'],
-    ['a preload at the proof load', { preload: '12 kN' }, 'The preload exceeds'],
+    ['a preload at the proof load', { preload: '12 kN' }, 'The maximum preload exceeds'],
     [
       'a grade whose standard starts above the size',
       { thread: '#8-32', boltClass: 'grade 8' },
@@ -545,10 +546,14 @@ describe('explanations', () => {
     (_, mode) => {
       const explanation = mode.explain();
       const last = explanation.steps.at(-1);
-      expect(last?.title).toBe('Margin of safety');
+      expect(last?.title).toMatch(/^Margin of safety/);
       close(last?.value ?? Number.NaN, mode.marginOfSafety, 1e-12);
-      // The step before the margin gives the stress that the margin takes.
-      close(explanation.steps.at(-2)?.value ?? Number.NaN, mode.applied.si, 1e-9);
+      // A step before the margin gives the stress or the load that the margin takes: the last of them, unless the allowable is
+      // computed as well.
+      const { applied, id } = mode;
+      const own = explanation.steps.filter(({ value }) => Math.abs(value / applied.si - 1) < 1e-9);
+      expect(own.length).toBeGreaterThan(0);
+      if (id !== 'bolt-combined-yield') expect(own).toContain(explanation.steps.at(-2));
       expect(String(explanation)).not.toMatch(/NaN|undefined|\[object/);
       for (const step of explanation.steps) expect(step.source.length).toBeGreaterThan(5);
       expect(mode.source.length).toBeGreaterThan(10);

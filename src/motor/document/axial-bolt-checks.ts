@@ -11,9 +11,10 @@ type AxialBolts = Partly<NonNullable<Closure['axialBolts']>>;
 export function checkAxialBolts(
   bolts: AxialBolts,
   at: Path,
-  { need, note, isGiven }: Findings,
+  found: Findings,
   { outside, bore }: ClosureSpace,
 ): void {
+  const { need, note, isGiven } = found;
   const major = bolts.thread === undefined ? undefined : threadGeometry(bolts.thread).majorDiameter.si;
   const circle = si(bolts.boltCircle);
   const flange = si(bolts.flange?.outsideDiameter);
@@ -72,13 +73,17 @@ export function checkAxialBolts(
     `smaller: holes of ${mm(major)} leave no material between them`,
     'Use fewer or smaller bolts',
   );
-  const [preload, torque] = [isGiven([...at, 'preload']), isGiven([...at, 'torque'])];
-  if (!preload && !torque)
+  if (!isGiven([...at, 'preload']) && !isGiven([...at, 'torque']))
     note([...at, 'preload'], {
       code: 'missing-field',
       expected: "preload of each bolt, for example '6 kN', or its tightening torque",
     });
-  if (preload && torque)
+  checkTightening(at, found);
+}
+
+/** A bolt has a preload or a torque. */
+export function checkTightening(at: Path, { isGiven, note }: Findings): void {
+  if (isGiven([...at, 'preload']) && isGiven([...at, 'torque']))
     note([...at, 'torque'], {
       code: 'contradiction',
       problem: 'torque and preload are mutually exclusive',

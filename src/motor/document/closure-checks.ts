@@ -1,6 +1,6 @@
 import { customThread, threadGeometry } from '../../structures';
 import { fromSiValue, type Quantity, unitOf } from '../../units';
-import { checkAxialBolts } from './axial-bolt-checks';
+import { checkAxialBolts, checkTightening } from './axial-bolt-checks';
 import { type FaceSealPart, retentionMethods, type SealPart } from './closure-inputs';
 import type { Partly } from './document-types';
 import { both, type Findings, mm, si } from './fit-check';
@@ -42,6 +42,7 @@ export function checkClosure(
   );
   const { joint, retainingRing, thread, axialBolts, seals = [] } = closure;
   if (joint) checkBolts(joint, [...at, 'joint'], found, room);
+  if (joint) checkTightening([...at, 'joint'], found);
   if (retainingRing) checkRing(retainingRing, [...at, 'retainingRing'], found, room);
   if (thread) checkThread(thread, [...at, 'thread'], found, room);
   if (axialBolts) checkAxialBolts(axialBolts, [...at, 'axialBolts'], found, room);

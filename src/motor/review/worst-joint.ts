@@ -75,6 +75,10 @@ function jointOf({ part, closure, meop, settings }: Bolted, motor: Motor): Joint
       rows: joint.rows,
       rowSpacing: joint.rowSpacing?.value,
       sealToHoles: joint.sealToHoles?.value,
+      preload: joint.preload?.value,
+      torque: joint.torque?.value,
+      finish: joint.finish,
+      tightening: joint.tightening,
       ...(joint.positionTolerance &&
         joint.positionTolerance.value.si > 0 && { positionTolerance: joint.positionTolerance.value }),
       closureTemperature,

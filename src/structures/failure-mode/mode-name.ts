@@ -22,6 +22,7 @@ const names = {
   'hole-row-hoop': 'hoop stress, hole row',
   'bolt-shear-yield': 'bolt shear, yield',
   'bolt-shear': 'bolt shear',
+  'bolt-combined-yield': 'preload, torsion and shear of the bolts, yield',
   'bolt-bearing-yield': 'bearing yield, bolts',
   'bolt-bending-yield': 'combined bolt bending and shear, yield',
   'bolt-bending': 'combined bolt bending and shear',

@@ -31,6 +31,7 @@ import {
   partStrengthsOf,
   partsOf,
 } from './read-joint';
+import { shearLoadAtYield, tightenedJoint } from './tightened-joint';
 
 /** The bolts that a search found. */
 export interface JointDesign {
@@ -170,6 +171,13 @@ function evaluated(parts: PartsSi, bolts: BoltsSi, joint: JointSi, strengths: Jo
     const left = reserve / parts.factors[rule.limit] - 1;
     if (left < least) [least, governing] = [left, rule.id];
     order.push({ id: rule.id, limit: rule.limit, at: reserve });
+  }
+  const bolt = tightenedJoint(parts.given, bolts.thread);
+  if (bolt !== undefined) {
+    const reserve = shearLoadAtYield(bolt, joint, bolts.thread, strengths).value / stresses.boltLoad;
+    const left = reserve / parts.factors.yield - 1;
+    if (left < least) [least, governing] = [left, 'bolt-combined-yield'];
+    order.push({ id: 'bolt-combined-yield', limit: 'yield', at: reserve });
   }
   return {
     bolts,

@@ -1,6 +1,7 @@
 import type { Quantity } from '../../units';
 import type { HolePattern } from '../holes';
 import type { Margin } from '../margin';
+import type { TightenedBolt } from '../tension-bolts/tightened-bolt';
 import type { FastenerType } from './fastener-type';
 import type { JointStrengths } from './joint-strengths';
 import { type BoltsSi, edgeRatios, type PartsSi } from './read-joint';
@@ -14,6 +15,7 @@ export interface JointContext {
   readonly shareFactor: number;
   readonly type: FastenerType['fastener'];
   readonly modes: readonly Margin[];
+  readonly tightened: TightenedBolt | undefined;
   /** Elastic tension at the surface of the case at the bolts [Pa]. */
   readonly surfaceStress: number;
   readonly pattern: HolePattern;
@@ -141,11 +143,11 @@ const shareCaution = (share: number, asGiven: boolean): string =>
     ? `The worst bolt carries ${share.toFixed(2)} times the equal share, as specified, in bearing as well.`
     : `The worst bolt carries ${share.toFixed(2)} times the equal share until its hole yields; bearing is evaluated at the equal share. Drill the holes through both parts together to avoid this.`;
 
-function preloadCaution({ parts, bolts, strengths }: JointContext): readonly string[] {
+function preloadCaution({ tightened, bolts, strengths }: JointContext): readonly string[] {
   const yielding = strengths.boltYield.si * bolts.thread.tensileStressArea.si;
-  return parts.given.preload.si > 0.9 * yielding
+  return tightened !== undefined && tightened.max.value > 0.9 * yielding
     ? [
-        'The preload exceeds 90 % of the yield load of the bolts, about their proof load. Tighten less (engineering practice, no published source).',
+        'The maximum preload exceeds 90 % of the yield load of the bolts, about their proof load. Tighten less (engineering practice, no published source).',
       ]
     : [];
 }

@@ -2,7 +2,6 @@ import {
   type Arguments,
   type Conflict,
   choice,
-  force,
   inputs,
   length,
   optional,
@@ -63,13 +62,6 @@ const partFields = {
       { min: 1, example: 1.2 },
     ),
   ),
-  preload: optional(
-    force('F_i', 'preload of each bolt, which acts on the threads of the closure', {
-      min: 0,
-      example: '2 kN',
-    }),
-    0,
-  ),
   exposure,
   factors: reviewFactors,
 };
@@ -103,6 +95,15 @@ const ductile = (material: Material, path: 'tube.material' | 'closureMaterial'):
       };
 
 const partChecks = [
+  ({ preload, torque }: JointParts): Conflict | undefined =>
+    preload !== undefined && torque !== undefined
+      ? {
+          code: 'contradiction',
+          path: 'torque',
+          given: torque,
+          expected: 'either preload or torque of the bolts',
+        }
+      : undefined,
   ({ sealDiameter, tube: { outsideDiameter } }: JointParts) =>
     conflict(
       sealDiameter === undefined || sealDiameter.si <= outsideDiameter.si,
@@ -157,11 +158,12 @@ type Joint = Values<typeof jointFields>;
 const majorOf = ({ thread: { majorDiameter } }: Joint): Quantity<'length'> => majorDiameter;
 
 /** A pin has no thread in the shear plane and cannot be tightened. */
-const pinConflict = ({ fastener: type, shearPlane, preload }: Joint): Conflict | undefined =>
+const pinConflict = ({ fastener: type, shearPlane, preload, torque }: Joint): Conflict | undefined =>
   type !== 'pin'
     ? undefined
     : (conflict(shearPlane === 'shank', 'shearPlane', shearPlane, "'shank' for pins") ??
-      conflict(preload.si === 0, 'preload', preload, 'omitted for pins'));
+      conflict((preload?.si ?? 0) === 0, 'preload', preload, 'omitted for pins') ??
+      conflict(torque === undefined, 'torque', torque, 'omitted for pins'));
 
 /** The heads do not overlap and do not pierce the wall. */
 function headConflict(joint: Joint): Conflict | undefined {

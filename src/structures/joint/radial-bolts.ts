@@ -1,5 +1,6 @@
 import { choice, count, inputs, length, named, optional } from '../../units';
 import { boltClasses } from '../fasteners/bolt-class-table';
+import { tightening } from '../tension-bolts/axial-bolts';
 import { threads } from '../threads/thread-table';
 import { fastenerType } from './fastener-type';
 
@@ -48,6 +49,7 @@ export const radialBolts = /* @__PURE__ */ inputs(
         worse: 'high',
       }),
     ),
+    ...tightening,
   },
   { meaning: 'radial bolts that retain a closure' },
 );

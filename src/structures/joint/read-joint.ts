@@ -8,6 +8,7 @@ import { type HeadSi, headOf } from './fastener-type';
 import { boreOf, type JointParts, type RadialBoltJointValues, thicknessOf } from './joint-inputs';
 import type { JointSi } from './joint-si';
 import { boltStrengths, type JointStrengths, partStrengths } from './joint-strengths';
+import { tightenedJoint } from './tightened-joint';
 
 /** Case and closure with what follows from them, before any bolts; lengths in SI. */
 export interface PartsSi {
@@ -160,7 +161,7 @@ export function jointSi(parts: PartsSi, bolts: BoltsSi, strengths: JointStrength
     // A clamped head keeps the bolt upright at both ends of the gap; under a soft washer it is a cantilever that the
     // wall loads at its middle. Statics (engineering practice, no published source).
     bendingArm: washer === 'soft' ? gap + wall / 2 : gap / 2,
-    preload: given.preload.si,
+    preload: tightenedJoint(parts.given, thread)?.max.value ?? 0,
     shareFactor,
     positionTolerance,
     moduli:

@@ -11,6 +11,7 @@ import { peakOf } from './joint-peak';
 import { type JointMode, type JointReview, jointReview } from './joint-review';
 import { jointStresses, jointStressesSi } from './joint-stresses';
 import { type BoltsSi, boltsOf, jointSi, meetingDepth, partsOf, strengthsOf } from './read-joint';
+import { tightenedCautions, tightenedJoint, tightenedMode } from './tightened-joint';
 
 const name = 'reviewJoint';
 
@@ -63,14 +64,16 @@ function reviewOf(joint: RadialBoltJointValues, part: PartId): JointReview {
     );
   const strengths = strengthsOf(parts, bolts);
   const breaking = strengths.boltUltimate.si * bolts.thread.tensileStressArea.si;
-  if (joint.preload.si >= breaking)
+  const tightened = tightenedJoint(joint, bolts.thread);
+  if (tightened !== undefined && tightened.max.value >= breaking)
     throw refused(
-      'preload',
-      joint.preload,
-      `less than the breaking load of a bolt (${fromSiValue(breaking, 'force', unitFor('force', joint.preload.unit))})`,
+      joint.torque === undefined ? 'preload' : 'torque',
+      joint.torque ?? joint.preload,
+      `such that the maximum preload is less than the breaking load of a bolt (${fromSiValue(breaking, 'force', unitFor('force', joint.preload?.unit ?? 'N'))})`,
       'Tighten less',
     );
-  const stresses = jointStresses(jointSi(parts, bolts, strengths), step);
+  const inSi = jointSi(parts, bolts, strengths);
+  const stresses = jointStresses(inSi, step);
   if (!Number.isFinite(numberOf(stresses.netSection)))
     throw refused(
       'rowSpacing',
@@ -87,13 +90,25 @@ function reviewOf(joint: RadialBoltJointValues, part: PartId): JointReview {
     bolt: parts.boltTemperature,
   };
   const rules = rulesFor(stresses);
-  const modes = rules.map(
+  const ofRules = rules.map(
     (rule): JointMode =>
       Object.assign(
         failureMargin(jointMode(rule, { part, pressure, factors, temperature, stresses, strengths, unit })),
         { peak: peakOf(rule, stresses, unit) },
       ),
   );
+  const tightenedParts = tightened && {
+    part,
+    bolt: tightened,
+    joint: inSi,
+    thread: bolts.thread,
+    strengths,
+    load: stresses.boltLoad,
+    factors,
+    temperature: parts.boltTemperature,
+    unit,
+  };
+  const modes = tightenedParts ? [...ofRules, failureMargin(tightenedMode(tightenedParts))] : ofRules;
   const force = (si: number): Quantity<'force'> =>
     fromSiValue(si, 'force', unitFor('force', pressureUnit.us ? 'lbf' : 'N'));
   return jointReview({
@@ -111,17 +126,21 @@ function reviewOf(joint: RadialBoltJointValues, part: PartId): JointReview {
       freeEdge: fromSiValue(numberOf(stresses.offsetBounds[1]), 'stress', unit),
       decayLength: length(stresses.edgeZone.value),
     },
-    cautions: jointCautions({
-      parts,
-      bolts,
-      strengths,
-      shareFactor: numberOf(stresses.shareFactor),
-      modes,
-      type: joint.fastener,
-      surfaceStress: numberOf(stresses.offsetSurface),
-      pattern,
-      length,
-    }),
+    cautions: [
+      ...jointCautions({
+        parts,
+        bolts,
+        strengths,
+        shareFactor: numberOf(stresses.shareFactor),
+        modes,
+        type: joint.fastener,
+        surfaceStress: numberOf(stresses.offsetSurface),
+        pattern,
+        length,
+        tightened,
+      }),
+      ...(tightenedParts ? tightenedCautions(tightenedParts, joint) : []),
+    ],
   });
 }
 

@@ -104,3 +104,51 @@ export const yieldTensionWithTorsion = /* @__PURE__ */ formula({
   example: { yieldStrength: '640 MPa', torsion: '102 MPa' },
   si: ({ yieldStrength, torsion }) => Math.sqrt(Math.max(0, yieldStrength ** 2 - 3 * torsion ** 2)),
 });
+
+/**
+ * Bending stress of a bolt over its shear stress, where the shear load has an arm.
+ *
+ * @example bendingOverShear({ arm: '0.05 mm', area: '14.2 mm^2', rootDiameter: '4.02 mm' }).toFixed(4) // => '0.1113'
+ */
+export const bendingOverShear = /* @__PURE__ */ formula({
+  name: 'bendingOverShear',
+  title: 'Bending stress over shear stress of a bolt across a gap',
+  equation: 'r = 32·a·A / (π·d_3³)',
+  source: "Shigley's Mechanical Engineering Design, 9th ed., section 8-12, bending and shear of the fastener",
+  inputs: {
+    arm: length('a', 'arm of the load', { min: 0 }),
+    area: area('A', 'area of the bolt in the shear plane'),
+    rootDiameter: length('d_3', 'root diameter of the thread'),
+  },
+  output: ratio('r', 'bending stress/shear stress', { min: 0 }),
+  example: { arm: '0.05 mm', area: '14.2 mm^2', rootDiameter: '4.02 mm' },
+  si: ({ arm, area: a, rootDiameter }) => (32 * arm * a) / (Math.PI * rootDiameter ** 3),
+});
+
+/**
+ * Shear load at which a tightened bolt yields; zero where tightening alone makes it yield.
+ *
+ * @example tightenedShearLoad({ tension: '0 MPa', torsion: '0 MPa', yieldStrength: '600 MPa', area: '20 mm^2' }).in('N').toFixed(2) // => '6928.20'
+ */
+export const tightenedShearLoad = /* @__PURE__ */ formula({
+  name: 'tightenedShearLoad',
+  title: 'Shear load at which a tightened bolt yields',
+  equation:
+    'V = A·max(0, √(max(0, (r·σ + 3·τ_t)² + (r² + 3)·(S_y² − σ² − 3·τ_t²))) − r·σ − 3·τ_t) / (r² + 3)',
+  source:
+    "Shigley's Mechanical Engineering Design, 9th ed., section 5-5, distortion-energy theory, solved for the shear load",
+  inputs: {
+    tension: stress('σ', 'tension of the preload', { min: 0 }),
+    torsion: stress('τ_t', 'torsional stress', { min: 0 }),
+    yieldStrength: stress('S_y', 'yield strength of the bolt', { above: 0 }),
+    area: area('A', 'area of the bolt in the shear plane'),
+    bendingRatio: optional(ratio('r', 'bending stress/shear stress', { min: 0 }), 0),
+  },
+  output: force('V', 'shear load', { min: 0 }),
+  example: { tension: '353 MPa', torsion: '102 MPa', yieldStrength: '1100 MPa', area: '14.2 mm^2' },
+  si: ({ tension, torsion, yieldStrength, area: a, bendingRatio: r = 0 }) => {
+    const start = r * tension + 3 * torsion;
+    const left = yieldStrength ** 2 - tension ** 2 - 3 * torsion ** 2;
+    return (a * Math.max(0, Math.sqrt(Math.max(0, start ** 2 + (r * r + 3) * left)) - start)) / (r * r + 3);
+  },
+});

@@ -1,11 +1,10 @@
 import { type Step, step } from '../failure-mode/calculation';
-import { preloadFromTorque } from '../threads/preload';
-import { finishOf, methodOf } from './axial-bolts';
-import { threadTorque, threadTorsionStress } from './combined-bolt-stress';
+import { methodOf } from './axial-bolts';
 import type { JointStiffness } from './joint-stiffness';
 import { maximumPreload, minimumPreload } from './preload-range';
 import type { TensionBoltJointValues } from './tension-bolt-joint';
 import { thermalPreloadChange } from './thermal-preload';
+import { tightenedBolt } from './tightened-bolt';
 
 /** The preload of a bolt with its limits. */
 export interface JointPreload {
@@ -26,38 +25,21 @@ export interface JointPreload {
 /** The preload of the bolts of a joint. */
 export function jointPreload(joint: TensionBoltJointValues, stiffness: JointStiffness): JointPreload {
   const { bolts } = joint;
-  const { thread, torque, relaxation } = bolts;
-  const { scatter, method } = methodOf(bolts.tightening);
-  const nominal =
-    torque === undefined
-      ? (bolts.preload?.si ?? 0)
-      : step(preloadFromTorque, {
-          torque: torque.si,
-          nutFactor: finishOf(bolts.finish).value,
-          diameter: thread.majorDiameter.si,
-        });
+  const { nominal, torsion } = tightenedBolt(bolts, bolts.thread);
+  const { scatter } = methodOf(bolts.tightening);
   const changes = thermalChanges(joint, stiffness);
   const gained = largest(changes ?? [], 1);
   const lost = largest(changes ?? [], -1);
-  const tightened = step(maximumPreload, { preload: nominal, scatter });
   return {
     nominal,
     max: step(maximumPreload, { preload: nominal, scatter, ...(gained && { thermalChange: gained }) }),
     min: step(minimumPreload, {
       preload: nominal,
       scatter,
-      relaxation,
+      relaxation: bolts.relaxation,
       ...(lost && { thermalChange: lost }),
     }),
-    torsion: step(threadTorsionStress, {
-      torque: step(threadTorque, {
-        preload: tightened,
-        pitch: thread.pitch.si,
-        pitchDiameter: thread.pitchDiameter.si,
-      }),
-      kept: method === 'hydraulic tensioner' ? 0 : 0.5,
-      rootDiameter: thread.rootDiameter.si,
-    }),
+    torsion,
     thermalGain: gained,
     thermalLoss: lost,
     isHeatUnknown: changes === undefined,
