@@ -110,7 +110,16 @@ function htmlCell(cell: Shown | undefined, j: number, column: string, isNumeric:
   return `<td role="cell"${classes === '' ? '' : ` class="${classes}"`}${label}>${escaped(cellText(cell))}</td>`;
 }
 
-const classOf = ({ verdict }: Shown): string => (verdict === undefined ? '' : ` class="${verdict}"`);
+const longestFigure = 30;
+
+/** Classes of a key result; a long text is set smaller than a figure. */
+function classOf({ text, verdict }: Shown): string {
+  const classes = [
+    ...(verdict === undefined ? [] : [verdict]),
+    ...(text.length > longestFigure ? ['sentence'] : []),
+  ];
+  return classes.length === 0 ? '' : ` class="${classes.join(' ')}"`;
+}
 
 const list = (attributes: string, items: readonly string[]): string =>
   items.length === 0

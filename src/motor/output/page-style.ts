@@ -23,7 +23,7 @@ h1 { margin: 0; font-size: clamp(1.6rem, 5.5vw, 2.4rem); line-height: 1.15; font
 .headline.fail { color: var(--fail); } .headline.marginal { color: var(--marginal); }
 .key { display: flex; flex-wrap: wrap; margin: 0; border-top: 2px solid var(--ink); overflow: hidden; }
 .key div { flex: 1 1 30%; padding: .55rem 1.1rem .65rem; box-shadow: 0 0 0 .5px var(--line); }
-.key dt { color: var(--quiet); font-size: .8125rem; line-height: 1.35; } .key dd { margin: 0; font-size: 1.25rem; font-weight: 600; line-height: 1.35; }
+.key dt { color: var(--quiet); font-size: .8125rem; line-height: 1.35; } .key dd { margin: 0; font-size: 1.25rem; font-weight: 600; line-height: 1.35; } .key dd.sentence { font-size: .9375rem; font-weight: 400; }
 nav { margin: 1rem 0 0; font-size: .9375rem; } nav ul { display: flex; flex-wrap: wrap; gap: .1rem 1.1rem; list-style: none; margin: 0; padding: 0; } nav a { display: inline-block; padding: .25rem 0; }
 section { margin-top: 2.4rem; } h2 { margin: 0 0 .5rem; font-size: 1.375rem; font-weight: 650; line-height: 1.25; border-bottom: 1px solid var(--ink); padding-bottom: .25rem; }
 p { margin: .5rem 0; max-width: 44rem; }
@@ -41,7 +41,7 @@ ul.remarks { padding-left: 1.1rem; color: var(--quiet); font-size: .875rem; } li
 footer { margin-top: 1.5rem; color: var(--quiet); font-size: .8125rem; }
 @media screen and (max-width: 40rem) {
   .sheet { padding: 1rem 1rem 2rem; } .wide { display: none; } .narrow { display: block; }
-  .key div { flex-basis: 45%; padding: .4rem .8rem .45rem; } .key dd { font-size: 1.125rem; }
+  .key div { flex-basis: 45%; padding: .4rem .8rem .45rem; } .key dd:not(.sentence) { font-size: 1.125rem; }
   table.stack, .stack caption, .stack tbody, .stack tr, .stack th, .stack td { display: block; } .stack thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
   .stack tbody tr { display: flex; flex-wrap: wrap; column-gap: 1.5rem; border-bottom: 1px solid var(--line); padding: .45rem 0; } .stack th, .stack td { border: 0; padding: .05rem 0; }
   .stack tr .n + td:not(.n) { padding-left: 0; } .stack tbody th { flex: 1 1 100%; font-weight: 600; padding-bottom: .1rem; }

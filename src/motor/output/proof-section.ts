@@ -77,6 +77,7 @@ export function proofSection({ proof }: Pick<Review, 'proof'>): readonly ReportS
     cautions,
     remarks: [
       'A proof test shows assembly, gross defects and leaks. It does not show strength at elevated temperature, thermal stress, erosion, seals at temperature, ageing or growth of flaws.',
+      'Seals are evaluated at MEOP only.',
     ],
   });
 }
