@@ -9,6 +9,7 @@
 export { compare } from './compare/compare';
 export type {
   ComparedFigure,
+  LedgerEntry,
   MotorComparison,
   MotorPatch,
   ReuseFinding,
@@ -32,6 +33,13 @@ export type { PeakSensitivity } from './meop/sensitivity';
 export type { FlawSet } from './motor-grain';
 export * from './output';
 export { predict } from './predict';
+export type {
+  FeatureLife,
+  HeatHistory,
+  Inspection,
+  PartReuse,
+  ReuseReview,
+} from './reuse/reuse-result';
 export type { Finding } from './review/finding';
 export type { PartCheck, Unjudged } from './review/part-review';
 export type { ProofAtTemperature, ProofReview } from './review/proof-review';

@@ -1,10 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
+  compare,
   demoMotor,
   type MotorDocument,
   motorProblems,
   parseMotor,
+  predict,
   type Review,
   review,
 } from '../../src/motor';
@@ -12,7 +14,7 @@ import { meopOf } from '../../src/motor/meop/meop';
 import { reuseReview } from '../../src/motor/reuse/reuse-review';
 import { hardwareReview } from '../../src/motor/review/hardware-review';
 import { settingsOf } from '../../src/motor/settings';
-import { fromSiValue, unitOf } from '../../src/units';
+import { fromSiValue, quantity, unitOf } from '../../src/units';
 import { plover } from './plover';
 
 type History = NonNullable<MotorDocument['history']>;
@@ -290,6 +292,26 @@ describe('a metal of the user', () => {
     expect(plain.remainingFirings).toBeGreaterThan(0);
     expect(tested.remainingFirings).not.toBe(plain.remainingFirings);
     expect(tested.features[0].basis).toContain('numbers for a test');
+  });
+});
+
+describe('comparison', () => {
+  test('counts the firing just compared, and its entry for the ledger is valid in the document', () => {
+    const before = parseMotor(withHistory({ pressurisations: [fired(2, 4)] }));
+    const found = compare(before, { firing: predict(before) });
+    expect(found.reuse.parts.find((one) => one.part === 'head-joint')?.firings).toBe(3);
+    expect(found.reuse.inspections).toEqual(review(before).reuse.inspections);
+    const { ledgerEntry: entry } = found.reuse;
+    if (entry === undefined || found.peakPressureUpperBound === undefined) throw new Error('no entry');
+    const after = { ...before.document, history: { pressurisations: [fired(2, 4), entry] } };
+    expect(motorProblems(after)).toEqual([]);
+    // Written to four digits.
+    expect(quantity('gauge pressure', entry.pressure).si / found.peakPressureUpperBound.si).toBeCloseTo(1, 3);
+    expect(String(found)).toContain('entry for history.pressurisations');
+    expect(String(found)).toContain('inspect: ');
+    expect(
+      found.reuse.findings.some(({ finding }) => finding.includes('planned firings at MEOP remain')),
+    ).toBe(true);
   });
 });
 
