@@ -14,6 +14,7 @@ const variants: readonly Omit<JointSearch, 'pressure' | 'tube'>[] = [
   { boltClass: '8.8', closureMaterial: '6061-T6 bar' },
   { boltClass: 'A2-70', closureMaterial: '2024-T351 plate', shearPlane: 'root', fit: 'close' },
   { boltClass: '12.9', closureMaterial: '6061-T6 bar', fit: 'free', leastMargin: 0.1, gap: '0.1 mm' },
+  { boltClass: '8.8', closureMaterial: '6061-T6 bar', preload: '1.5 kN', washer: 'soft' },
   { boltClass: '10.9', closureMaterial: '6061-T6 bar', positionTolerance: '0.1 mm', sealToHoles: '8 mm' },
 ];
 

@@ -10,6 +10,16 @@ import type { FailureModeId } from './mode-name';
  */
 export const requiredWarningRatio = 1.2;
 
+/** Whether a mode is a warning, a separation, or neither. */
+export type PlaceInOrder = 'warning' | 'separation' | 'neither';
+
+/** The place of a mode in the failure order. */
+export function placeInOrder(id: FailureModeId, limit: FailureLimit): PlaceInOrder {
+  const consequence = consequenceOf(id, limit);
+  if (consequence === 'separates') return 'separation';
+  return consequence === 'stretches' && isMeasurable(id) ? 'warning' : 'neither';
+}
+
 /** A mode and the pressure, or any measure in proportion to it, at which it reaches its limit. */
 export interface OrderedMode {
   readonly id: FailureModeId;
@@ -43,8 +53,8 @@ export function orderOf<M extends OrderedMode>(modes: readonly M[]): OrderOf<M> 
       undefined,
     );
   const stretches = ({ id, limit }: M): boolean => consequenceOf(id, limit) === 'stretches';
-  const firstWarning = first((mode) => stretches(mode) && isMeasurable(mode.id));
-  const firstSeparation = first(({ id, limit }) => consequenceOf(id, limit) === 'separates');
+  const firstWarning = first(({ id, limit }) => placeInOrder(id, limit) === 'warning');
+  const firstSeparation = first(({ id, limit }) => placeInOrder(id, limit) === 'separation');
   const warningRatio =
     firstWarning === undefined || firstSeparation === undefined
       ? undefined

@@ -9,7 +9,7 @@ import {
   type Values,
 } from '../../units';
 import { type FailureModeId, modeName } from '../failure-mode';
-import { type OrderedMode, orderOf } from '../failure-mode/failure-order';
+import { requiredWarningRatio } from '../failure-mode/failure-order';
 import { type ClearanceHole, holeOf } from '../holes/clearance-hole';
 import type { ClearanceFit } from '../holes/clearance-table';
 import { type ThreadGeometry, threadGeometry } from '../threads';
@@ -24,6 +24,7 @@ import { jointStressesSi } from './joint-stresses';
 import {
   type BoltsSi,
   boltStrengthsOf,
+  caseBearingOf,
   edgeRatios,
   jointSi,
   meetingDepth,
@@ -91,7 +92,7 @@ function designOf(search: Values<typeof searchInputs>): JointDesign {
   const usual = parts.lengthUnit.us ? inchThreads : metricThreads;
   const found: Found[] = [];
   const reported = new Set<string>();
-  const known = new Map<string, ReturnType<typeof partStrengthsOf>>(); // by edge ratios
+  const ofParts = strengthsByEdge(parts);
   for (const thread of search.threads ?? usual.map(threadGeometry)) {
     const drilled = drilledHole(thread, holeFit);
     const [hole, bolt] = [drilled.diameter.si, thread.majorDiameter.si];
@@ -110,11 +111,7 @@ function designOf(search: Values<typeof searchInputs>): JointDesign {
         engagement,
         count: fewest,
       };
-      const ratiosHere = edgeRatios(parts, bolts);
-      const key = ratiosHere.join();
-      const ofParts = known.get(key) ?? partStrengthsOf(parts, ratiosHere);
-      known.set(key, ofParts);
-      const strengths = { ...ofBolts, ...ofParts };
+      const strengths = { ...ofBolts, ...ofParts(edgeRatios(parts, bolts)) };
       const base = jointSi(parts, bolts, strengths);
       for (const { cautions } of Object.values<Strength>(strengths))
         for (const one of cautions) reported.add(one);
@@ -145,6 +142,20 @@ function designOf(search: Values<typeof searchInputs>): JointDesign {
   return printable(design, () => designText(design, leastMargin));
 }
 
+/** The strengths of case and closure by their edge ratios, each looked up once. */
+function strengthsByEdge(parts: PartsSi) {
+  const byClosure = new Map<number, ReturnType<typeof partStrengthsOf>>();
+  const byCase = new Map<number, ReturnType<typeof caseBearingOf>>();
+  return ([edgeRatio, closureRatio]: readonly [number, number]) => {
+    const ratio = Math.min(edgeRatio, 2); // the strength does not increase above two diameters
+    const ofCase = byCase.get(ratio) ?? caseBearingOf(parts, ratio);
+    byCase.set(ratio, ofCase);
+    const others = byClosure.get(closureRatio) ?? partStrengthsOf(parts, [ratio, closureRatio]);
+    byClosure.set(closureRatio, others);
+    return { ...others, ...ofCase };
+  };
+}
+
 function drilledHole(thread: ThreadGeometry, fit: ClearanceFit): ClearanceHole {
   try {
     return holeOf(thread, fit);
@@ -165,25 +176,28 @@ function evaluated(parts: PartsSi, bolts: BoltsSi, joint: JointSi, strengths: Jo
   const stresses = jointStressesSi(joint);
   let least = Number.POSITIVE_INFINITY;
   let governing: FailureModeId = 'bolt-shear';
-  const order: OrderedMode[] = [];
+  // The failure order of reviewJoint, on numbers.
+  let warning = Number.POSITIVE_INFINITY;
+  let separation = Number.POSITIVE_INFINITY;
   for (const rule of rulesFor(stresses)) {
     const reserve = strengths[rule.strength].si / stresses[rule.stress];
     const left = reserve / parts.factors[rule.limit] - 1;
     if (left < least) [least, governing] = [left, rule.id];
-    order.push({ id: rule.id, limit: rule.limit, at: reserve });
+    if (rule.order === 'warning') warning = Math.min(warning, reserve);
+    else if (rule.order === 'separation') separation = Math.min(separation, reserve);
   }
   const bolt = tightenedJoint(parts.given, bolts.thread);
   if (bolt !== undefined) {
     const reserve = shearLoadAtYield(bolt, joint, bolts.thread, strengths).value / stresses.boltLoad;
     const left = reserve / parts.factors.yield - 1;
     if (left < least) [least, governing] = [left, 'bolt-combined-yield'];
-    order.push({ id: 'bolt-combined-yield', limit: 'yield', at: reserve });
+    // Its set is too small to be a warning.
   }
   return {
     bolts,
     least,
     governing,
-    warns: orderOf(order).warns,
+    warns: separation / warning >= requiredWarningRatio,
     mass: massOf(parts, bolts),
   };
 }

@@ -1,6 +1,7 @@
 import type { Quantity, Unit } from '../../units';
 import { given, numberOf, type Step } from '../failure-mode/calculation';
 import type { PressureDrivenMode } from '../failure-mode/failure-mode';
+import { type PlaceInOrder, placeInOrder } from '../failure-mode/failure-order';
 import type { FailureModeId } from '../failure-mode/mode-name';
 import type { PartId } from '../failure-mode/part-name';
 import type { JointStrengths } from './joint-strengths';
@@ -16,7 +17,7 @@ type ModeStress = Exclude<
   | 'netSectionConcentration'
   | 'headConcentration'
   | 'offsetSurface'
-  | 'offsetBounds'
+  | 'offset'
   | 'edgeZone'
   | 'longitudinal'
 >;
@@ -29,6 +30,8 @@ export interface ModeRule {
   readonly limit: 'yield' | 'ultimate';
   /** What would fail: its temperature counts. */
   readonly of: 'case' | 'bolt' | 'closure';
+  /** Its place in the failure order. */
+  readonly order: PlaceInOrder;
 }
 
 type Row = readonly [
@@ -61,20 +64,36 @@ const rows: readonly Row[] = [
   ['closure-hole-thread-shear', 'threadShear', 'closureShear', 'ultimate', 'closure'],
 ];
 
-const rules: readonly ModeRule[] = /* @__PURE__ */ (() =>
-  rows.map(([id, stress, strength, limit, of]) => ({ id, stress, strength, limit, of })))();
+// Made once: a search evaluates thousands of joints.
+const rules = /* @__PURE__ */ (() => {
+  const all = rows.map(
+    ([id, stress, strength, limit, of]): ModeRule => ({
+      id,
+      stress,
+      strength,
+      limit,
+      of,
+      order: placeInOrder(id, limit),
+    }),
+  );
+  const without = (...left: readonly ModeStress[]): readonly ModeRule[] =>
+    all.filter(({ stress }) => !left.includes(stress));
+  return {
+    all,
+    upright: without('boltBending'),
+    pins: without('threadShear'),
+    uprightPins: without('boltBending', 'threadShear'),
+  };
+})();
 
 /** The rules that a joint has: without an arm nothing bends the bolts, and pins have no thread. */
 export function rulesFor({
   boltBending,
   threadShear,
 }: JointStressesSi | JointStresses<Step>): readonly ModeRule[] {
-  const [bends, isThreaded] = [numberOf(boltBending) > 0, numberOf(threadShear) > 0];
-  return bends && isThreaded
-    ? rules
-    : rules.filter(
-        ({ stress }) => (bends || stress !== 'boltBending') && (isThreaded || stress !== 'threadShear'),
-      );
+  const bends = numberOf(boltBending) > 0;
+  if (numberOf(threadShear) > 0) return bends ? rules.all : rules.upright;
+  return bends ? rules.pins : rules.uprightPins;
 }
 
 /** What the modes of a joint are made of. */

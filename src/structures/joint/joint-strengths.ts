@@ -77,14 +77,21 @@ export function boltStrengths(
   };
 }
 
+/** The strengths of the case in bearing, which depend on its edge distance. */
+export const caseBearingStrengths = (
+  tube: HeatedPart,
+): Pick<JointStrengths, 'caseBearing' | 'caseBearingYield'> => ({
+  caseBearing: strength(tube, 'bearing ultimate'),
+  caseBearingYield: strength(tube, 'bearing yield'),
+});
+
 /** The strengths of case and closure at their temperatures and edge distances. */
 export function partStrengths(
   tube: HeatedPart,
   closure: HeatedPart,
 ): Omit<JointStrengths, 'boltShear' | 'boltShearYield' | 'boltUltimate' | 'boltYield'> {
   return {
-    caseBearing: strength(tube, 'bearing ultimate'),
-    caseBearingYield: strength(tube, 'bearing yield'),
+    ...caseBearingStrengths(tube),
     closureBearing: strength(closure, 'bearing ultimate'),
     closureBearingYield: strength(closure, 'bearing yield'),
     caseShear: strength(tube, 'shear ultimate'),

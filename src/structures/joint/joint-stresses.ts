@@ -50,8 +50,7 @@ export interface JointStresses<V> {
   readonly offsetFolding: V | number;
   /** Tension at its surface, elastic. */
   readonly offsetSurface: V | number;
-  /** The same for holes far from the end, and for holes at it. */
-  readonly offsetBounds: readonly [far: V | number, freeEdge: V | number];
+  readonly offset: V;
   readonly edgeZone: V;
   /** Pull of one bolt on the threads of the closure. */
   readonly threadLoad: V;
@@ -141,7 +140,7 @@ export function jointStresses<V extends Step | number>(joint: JointSi, run: Eval
     headConcentration: concentration,
     offsetFolding: bent(offsetFoldingStress, momentShare),
     offsetSurface: bent(offsetWallStress, momentShare),
-    offsetBounds: [bent(offsetWallStress, 0.5), bent(offsetWallStress, 1)],
+    offset,
     edgeZone,
     threadLoad,
     threadShear: joint.arePins ? 0 : run(threadShearStress, { load: threadLoad, area: threadArea }),

@@ -7,7 +7,7 @@ import { edgeDistanceRatio, worstEdgeDistance } from './edge-distance';
 import { type HeadSi, headOf } from './fastener-type';
 import { boreOf, type JointParts, type RadialBoltJointValues, thicknessOf } from './joint-inputs';
 import type { JointSi } from './joint-si';
-import { boltStrengths, type JointStrengths, partStrengths } from './joint-strengths';
+import { boltStrengths, caseBearingStrengths, type JointStrengths, partStrengths } from './joint-strengths';
 import { tightenedJoint } from './tightened-joint';
 
 /** Case and closure with what follows from them, before any bolts; lengths in SI. */
@@ -114,6 +114,15 @@ export function partStrengthsOf(
     { material: tube.material, temperature: tube.wallTemperature, exposure, edgeRatio },
     { material: closureMaterial, temperature: closureTemperature, exposure, edgeRatio: closureRatio },
   );
+}
+
+/** The strengths of the case in bearing at an edge ratio. */
+export function caseBearingOf(
+  { given }: PartsSi,
+  edgeRatio: number,
+): ReturnType<typeof caseBearingStrengths> {
+  const { material, wallTemperature: temperature } = given.tube;
+  return caseBearingStrengths({ material, temperature, exposure: given.exposure, edgeRatio });
 }
 
 /** Every strength of a joint. */

@@ -10,6 +10,7 @@ import { jointMode, rulesFor } from './joint-modes';
 import { peakOf } from './joint-peak';
 import { type JointMode, type JointReview, jointReview } from './joint-review';
 import { jointStresses, jointStressesSi } from './joint-stresses';
+import { offsetWallStress } from './offset-bending';
 import { type BoltsSi, boltsOf, jointSi, meetingDepth, partsOf, strengthsOf } from './read-joint';
 import { tightenedCautions, tightenedJoint, tightenedMode } from './tightened-joint';
 
@@ -109,6 +110,17 @@ function reviewOf(joint: RadialBoltJointValues, part: PartId): JointReview {
     unit,
   };
   const modes = tightenedParts ? [...ofRules, failureMargin(tightenedMode(tightenedParts))] : ofRules;
+  const atSurface = (momentShare: number): Quantity<'stress'> =>
+    fromSiValue(
+      offsetWallStress.si({
+        tension: numberOf(stresses.netSection),
+        offset: stresses.offset.value,
+        wall: joint.tube.wall.si,
+        momentShare,
+      }),
+      'stress',
+      unit,
+    );
   const force = (si: number): Quantity<'force'> =>
     fromSiValue(si, 'force', unitFor('force', pressureUnit.us ? 'lbf' : 'N'));
   return jointReview({
@@ -122,8 +134,8 @@ function reviewOf(joint: RadialBoltJointValues, part: PartId): JointReview {
     offsetBending: {
       surface: fromSiValue(numberOf(stresses.offsetSurface), 'stress', unit),
       none: fromSiValue(numberOf(stresses.netSection), 'stress', unit),
-      farFromEnd: fromSiValue(numberOf(stresses.offsetBounds[0]), 'stress', unit),
-      freeEdge: fromSiValue(numberOf(stresses.offsetBounds[1]), 'stress', unit),
+      farFromEnd: atSurface(0.5),
+      freeEdge: atSurface(1),
       decayLength: length(stresses.edgeZone.value),
     },
     cautions: [
