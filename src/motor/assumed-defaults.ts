@@ -17,6 +17,13 @@ export function assumedDefaults(motor: Motor): readonly string[] {
       ...(closure.joint === undefined
         ? []
         : taken(closure.joint.gap, `${at}.joint.gap`, 'assumed zero (case and closure in contact)')),
+      ...(closure.retainingRing === undefined
+        ? []
+        : taken(
+            closure.retainingRing.grooveRootRadius,
+            `${at}.retainingRing.grooveRootRadius`,
+            'assumed 0.1 mm (the maximum that ring manufacturers allow in small bores)',
+          )),
       ...(closure.thread === undefined
         ? []
         : [

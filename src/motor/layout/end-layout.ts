@@ -183,10 +183,11 @@ function holeRows({ joint }: Closure, point: (depth: number) => number): readonl
 
 function ringPlace({ retainingRing }: Closure, bore: number, span: SpanOf): RingPlace | undefined {
   if (retainingRing === undefined) return undefined;
-  const { edgeMargin, thickness, grooveDepth } = retainingRing;
+  const { edgeMargin, thickness, grooveDepth, grooveWidth = thickness } = retainingRing;
   const outer = edgeMargin.value.si;
   const ring = span(outer, outer + thickness.value.si);
-  return { groove: { span: ring, diameter: bore + 2 * grooveDepth.value.si }, ring };
+  const groove = span(outer, outer + Math.max(grooveWidth.value.si, thickness.value.si));
+  return { groove: { span: groove, diameter: bore + 2 * grooveDepth.value.si }, ring };
 }
 
 function threadPlace({ thread, layout }: Closure, span: SpanOf): ThreadPlace | undefined {

@@ -55,6 +55,7 @@ function atDepth(
         edgeMargin: edgeMargin.value,
         thickness: thickness.value,
         shearStrength: shearStrength.value,
+        contactFactor: ring.contactFactor?.value,
         chamfer: ring.chamfer?.value,
         play: ring.play?.value ?? playOf(motor, closure),
         dishingCapacity: ring.dishingCapacity?.value,

@@ -35,6 +35,11 @@ export function retainingRingCautions(
     ...(dishing !== undefined && ring.play === undefined
       ? ['play not specified; assumed zero (closure without clearance in the bore).']
       : []),
+    ...(ring.contactFactor === undefined
+      ? [
+          'contactFactor not specified; assumed 0.9 (a ring with lugs and gap; engineering practice, no published source).',
+        ]
+      : []),
     'The full hoop stress is assumed at the groove, which is conservative away from the seal.',
     'Install a stamped ring with its sharp side against the closure (engineering practice, no published source).',
   ];

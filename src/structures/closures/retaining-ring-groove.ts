@@ -1,4 +1,4 @@
-import { force, inputs, length, named, optional, stress } from '../../units';
+import { force, inputs, length, named, optional, ratio, stress } from '../../units';
 import { retainingRings } from './retaining-rings';
 
 /** A retaining ring in a groove in the bore of the case, which retains a closure. */
@@ -49,6 +49,13 @@ export const retainingRing = /* @__PURE__ */ inputs(
         example: '0.1 mm',
         worse: 'low',
       }),
+    ),
+    contactFactor: optional(
+      ratio(
+        'C_f',
+        'part of the circumference on which ring and groove bear on each other; 0.9 where omitted, for a ring with lugs and gap',
+        { above: 0, max: 1, example: 0.9, worse: 'low' },
+      ),
     ),
     chamfer: optional(
       length(

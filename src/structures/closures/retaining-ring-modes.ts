@@ -20,6 +20,8 @@ export interface RetainingRingSi {
   readonly wall: number;
   readonly ringThickness: number;
   readonly ringStrength: number;
+  /** Part of the circumference on which ring and groove bear on each other. */
+  readonly contactFactor: number;
   /** Rise of the case above room temperature [K]. */
   readonly caseRise: number;
   /** Undefined where its capacity or the edge of the closure is not known. */
@@ -34,7 +36,7 @@ export interface RetainingRingModes {
 }
 
 export function retainingRingModes(ring: RetainingRingSi, tube: StressedPart): RetainingRingModes {
-  const { boreDiameter, grooveDepth, edgeMargin, wall, ringThickness } = ring;
+  const { boreDiameter, grooveDepth, edgeMargin, wall, ringThickness, contactFactor } = ring;
   const { part, pressure, factors, unit } = tube;
   const load = step(closureForce, { pressure, sealDiameter: ring.sealDiameter });
   const grooveDiameter = boreDiameter + 2 * grooveDepth;
@@ -50,7 +52,7 @@ export function retainingRingModes(ring: RetainingRingSi, tube: StressedPart): R
         ...rated,
         id: 'ring-shear',
         limit: 'ultimate',
-        calculation: step(ringShearStress, { load, boreDiameter, ringThickness }),
+        calculation: step(ringShearStress, { load, boreDiameter, ringThickness, contactFactor }),
         allowable: given('stress', ring.ringStrength),
         factor: factors.ultimate,
         unit,
@@ -74,7 +76,12 @@ export function retainingRingModes(ring: RetainingRingSi, tube: StressedPart): R
           ]),
       materialMode(tube, {
         id: 'groove-bearing-yield',
-        calculation: step(grooveBearingStress, { load, boreDiameter, grooveDepth: engagement }),
+        calculation: step(grooveBearingStress, {
+          load,
+          boreDiameter,
+          grooveDepth: engagement,
+          contactFactor,
+        }),
         property: 'yield', // of a wall that may tip, not the bearing strength of a bolt hole
         failurePressure: bearingFailurePressure(ring, load, engagement, pressure),
       }),
@@ -132,7 +139,7 @@ function engagementOf(ring: RetainingRingSi, { material, pressure }: StressedPar
 
 /** The more the bore opens the less of the groove is engaged: sooner than in proportion. */
 function bearingFailurePressure(
-  { boreDiameter }: RetainingRingSi,
+  { boreDiameter, contactFactor }: RetainingRingSi,
   load: Step,
   engagement: Step,
   pressure: number,
@@ -142,7 +149,7 @@ function bearingFailurePressure(
   const cold = engagement.value + opened; // depth without pressure
   const [area, opening] = [load.value / pressure, opened / pressure];
   return (strength) => {
-    const perDepth = Math.PI * boreDiameter * strength;
+    const perDepth = contactFactor * Math.PI * boreDiameter * strength;
     return (perDepth * cold) / (area + perDepth * opening);
   };
 }

@@ -5,6 +5,8 @@ import { type RingSizes, ringConflicts, sizesInBore } from './ring-sizes';
 
 const procedure = 'reviewRetainingRing';
 const room = 293.15;
+/** Tapered rings touch about this part of the circle (engineering practice, no published source). */
+const usualContact = 0.9;
 const required = ['grooveDepth', 'edgeMargin', 'thickness'] as const;
 
 /** A retaining ring in SI, with the sizes of a standard ring where its name is given. @throws MeopError */
@@ -24,6 +26,7 @@ export function ringSi({ tube, ring, sealDiameter }: RetainingRingValues): Retai
     wall: tube.wall.si,
     ringThickness: thickness,
     ringStrength: ring.shearStrength.si,
+    contactFactor: ring.contactFactor ?? usualContact,
     caseRise: Math.max(0, (tube.wallTemperature?.si ?? room) - room),
     dishing:
       ring.dishingCapacity === undefined || ring.chamfer === undefined

@@ -1,4 +1,9 @@
-import { force, formula, length, stress } from '../../units';
+import { force, formula, length, optional, ratio, stress } from '../../units';
+
+const contactFactor = optional(
+  ratio('C_f', 'part of the circumference on which the ring bears', { above: 0, max: 1, example: 1 }),
+  1,
+);
 
 /**
  * Bearing stress of a retaining ring on the wall of its groove: the thrust on the ring-shaped area of the groove's depth.
@@ -8,32 +13,38 @@ import { force, formula, length, stress } from '../../units';
 export const grooveBearingStress = /* @__PURE__ */ formula({
   name: 'grooveBearingStress',
   title: 'Bearing stress in the groove of a retaining ring',
-  equation: 'σ_g = F / (π·D·h)',
-  source: "retaining-ring makers' handbooks, groove yield: thrust = π·D·h·S_y / factor (from memory)",
+  equation: 'σ_g = F / (C_f·π·D·h)',
+  source:
+    "Machinery's Handbook, 31st ed., retaining rings, equations (2) to (4): thrust = π·D·h·S_y / factor, times the part of the groove in contact",
   inputs: {
     load: force('F', 'thrust on the ring'),
     boreDiameter: length('D', 'bore that the groove is cut in'),
     grooveDepth: length('h', 'depth of the groove, radially'),
+    contactFactor,
   },
   output: stress('σ_g', 'bearing stress'),
   example: { load: '20 kN', boreDiameter: '60 mm', grooveDepth: '1.5 mm' },
-  si: ({ load, boreDiameter, grooveDepth }) => load / (Math.PI * boreDiameter * grooveDepth),
+  si: ({ load, boreDiameter, grooveDepth, contactFactor: contact = 1 }) =>
+    load / (contact * Math.PI * boreDiameter * grooveDepth),
 });
 
 /** @example ringShearStress({ load: '20 kN', boreDiameter: '60 mm', ringThickness: '2 mm' }).in('MPa') // => 53.05164770 */
 export const ringShearStress = /* @__PURE__ */ formula({
   name: 'ringShearStress',
   title: 'Shear stress in a retaining ring',
-  equation: 'τ_r = F / (π·D·s)',
-  source: "retaining-ring makers' handbooks, ring shear: thrust = π·D·s·τ / factor (from memory)",
+  equation: 'τ_r = F / (C_f·π·D·s)',
+  source:
+    "Machinery's Handbook, 31st ed., retaining rings, equations (2) to (4): thrust = π·D·s·S_s / factor, times the part of the groove in contact",
   inputs: {
     load: force('F', 'thrust on the ring'),
     boreDiameter: length('D', 'bore that the ring shears along'),
     ringThickness: length('s', 'thickness of the ring, axially'),
+    contactFactor,
   },
   output: stress('τ_r', 'shear stress'),
   example: { load: '20 kN', boreDiameter: '60 mm', ringThickness: '2 mm' },
-  si: ({ load, boreDiameter, ringThickness }) => load / (Math.PI * boreDiameter * ringThickness),
+  si: ({ load, boreDiameter, ringThickness, contactFactor: contact = 1 }) =>
+    load / (contact * Math.PI * boreDiameter * ringThickness),
 });
 
 /**
