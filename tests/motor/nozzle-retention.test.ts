@@ -4,6 +4,7 @@ import {
   type MotorDocument,
   motorProblems,
   parseMotor,
+  report,
   review as wholeReview,
 } from '../../src/motor';
 import { hardwareReview } from '../../src/motor/review/hardware-review';
@@ -187,6 +188,7 @@ describe('what bears on the retention', () => {
     expect(annulus?.si).toBeLessThan(blocked?.si ?? 0);
     expect(flowing?.si).toBeLessThan(annulus?.si ?? 0);
     expect(String(found)).toContain('nozzle retention: ');
+    expect(report(found)).toContain('force with the throat blocked');
   });
   test('without a described seat the nozzle is not evaluated', () => {
     const { seat: _, ...bare } = graphite;
@@ -212,6 +214,21 @@ describe('what bears on the retention', () => {
     // 39 mm and 26.2 mm: the force goes with the square.
     const ratio = (leaking.retention?.blocked.si ?? 0) / (review(outside).retention?.blocked.si ?? 1);
     expect(ratio).toBeCloseTo((39 / 26.2) ** 2, 6);
+  });
+  test('a plate of a material without a shear strength is not evaluated, and said so', () => {
+    const strength = (value: `${number} MPa`) => ({ value, basis: 'S', source: 'invented' }) as const;
+    const material = {
+      name: 'bronze of a scrap',
+      form: 'bar',
+      class: 'metal',
+      yieldStrength: strength('200 MPa'),
+      ultimateStrength: strength('300 MPa'),
+    } as const;
+    const found = review(withPlate({ material }));
+    const said = found.unjudged.filter(({ part }) => part === 'nozzle-retainer').map(({ reason }) => reason);
+    expect(said.join()).toContain('bronze of a scrap');
+    expect(found.margins.some(({ id }) => id === 'retainer-bending')).toBe(false);
+    expect(found.margins.some(({ id }) => id === 'seat-bearing')).toBe(true);
   });
   test('the pocket is the hole of the plate', () => {
     const stress = (motor: MotorDocument): number =>

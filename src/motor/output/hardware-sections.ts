@@ -116,6 +116,25 @@ export function instrumentSection({ instruments }: Review): readonly ReportSecti
   });
 }
 
+/** Section on the force that pushes the nozzle out. */
+export function retentionSection({ retention }: Review): readonly ReportSection[] {
+  if (retention === undefined) return [];
+  return section({
+    id: 'nozzle-retention',
+    title: 'Nozzle retention',
+    lead: ['Force at MEOP on the seat of the throat insert. The seat is evaluated for the blocked throat.'],
+    tables: [
+      facts('Nozzle retention', [
+        ['force with the throat blocked', shown(retention.blocked)],
+        ['force on the sealed area without the throat', shown(retention.annulus)],
+        ['force in ideal flow, by control volume', shown(retention.flowing)],
+        ['ideal thrust', shown(retention.thrust)],
+      ]),
+    ],
+    cautions: retention.cautions,
+  });
+}
+
 /** Section on the restraint of the motor. */
 export function standSection({ restraint }: Review): readonly ReportSection[] {
   if (restraint === undefined) return [];

@@ -18,7 +18,7 @@ import { drawingSection } from './drawing-section';
 import { firingSection, simulatedSummary } from './firing-section';
 import { glanceSection, recordedLine } from './glance-section';
 import { grainSection } from './grain-section';
-import { instrumentSection, sealSection, standSection } from './hardware-sections';
+import { instrumentSection, retentionSection, sealSection, standSection } from './hardware-sections';
 import { failureSection, marginSection, sourceSection } from './margin-section';
 import { meopFigures, pressureSection } from './pressure-section';
 import { proofSection } from './proof-section';
@@ -72,6 +72,7 @@ export function reviewContent(
       ...unjudgedSection(review),
       ...firingSection(review, summary),
       ...grainSection(review),
+      ...retentionSection(review),
       ...sealSection(review),
       ...instrumentSection(review),
       ...standSection(review),

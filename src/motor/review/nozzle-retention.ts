@@ -3,17 +3,17 @@ import type { TensionBoltReview } from '../../structures';
 import { failureMargin } from '../../structures/failure-mode/failure-margin';
 import type { PressureDrivenMode } from '../../structures/failure-mode/failure-mode';
 import { leastFavourable } from '../../structures/failure-mode/least-favourable';
-import type { StressedPart } from '../../structures/material-mode';
 import { insertModes, seatLoad } from '../../structures/retention/insert-modes';
 import { lipModes } from '../../structures/retention/lip-modes';
 import { retainerModes } from '../../structures/retention/retainer-modes';
-import { absolute, fromSiValue, unitFor, unitOf } from '../../units';
+import { absolute, fromSiValue, MeopError, unitFor, unitOf } from '../../units';
+import type { Motor } from '../document';
 import type { Closure } from '../document/closure-inputs';
 import type { Insert } from '../document/nozzle-inputs';
 import { linesOf, type PartLine } from '../part-lines';
 import { closureHeat } from './closure-heat';
 import { insertStrength } from './insert-strength';
-import { type PartConditions, type PartReview, partReview } from './part-review';
+import { type PartConditions, type PartReview, partReview, type Unjudged } from './part-review';
 import { retainerScrews } from './retainer-screws';
 import { retainerChecks, seatChecks } from './retention-checks';
 import { type SeatGeometry, seatLimits } from './seat-geometry';
@@ -54,13 +54,22 @@ function retentionOf(conditions: PartConditions): NozzleRetention {
     return unjudged('closures.aft not specified; the seat of the insert is not evaluated.');
   const { widest, narrowest } = limits;
   const metal = metalOf(conditions, aft, widest.sealDiameter);
+  const lacking = new Set<string>();
   const of = (seat: SeatGeometry) =>
-    [...modesOfInsert(conditions, insert, seat), ...metal.modes(seat)].map((mode) => failureMargin(mode));
+    [...modesOfInsert(conditions, insert, seat), ...withStrengths(() => metal.modes(seat), lacking)].map(
+      (mode) => failureMargin(mode),
+    );
+  const margins = leastFavourable([of(widest), of(narrowest)]);
   return {
-    margins: [...leastFavourable([of(widest), of(narrowest)]), ...(metal.screws?.margins ?? [])],
+    margins: [...margins, ...(metal.screws?.margins ?? [])],
     checks: [...seatChecks(motor, limits, aft), ...retainerChecks(motor, widest)],
     unjudged: [
       ...bearingUnknown(insert).map((reason) => ({ part: 'throat-insert' as const, reason })),
+      ...[...lacking].map((statement) => ({
+        part: metal.part,
+        reason: `What the insert bears on is not evaluated: ${statement}`,
+      })),
+      ...heatUnknown(motor),
       ...(metal.screws?.unjudged ?? []).map((reason) => ({ part: 'nozzle-retainer' as const, reason })),
     ],
     cautions: [
@@ -70,6 +79,20 @@ function retentionOf(conditions: PartConditions): NozzleRetention {
     ],
     blowOut: blowOutOf(conditions, widest),
   };
+}
+
+/** Modes, or none where the material lacks a strength, which is noted. */
+function withStrengths(
+  modes: () => readonly PressureDrivenMode[],
+  lacking: Set<string>,
+): readonly PressureDrivenMode[] {
+  try {
+    return modes();
+  } catch (error) {
+    if (!(error instanceof MeopError) || error.code !== 'no-allowable') throw error;
+    lacking.add(error.statement);
+    return [];
+  }
 }
 
 const unit = () => unitFor('stress', 'MPa');
@@ -92,6 +115,20 @@ function modesOfInsert(
       tensile: insertStrength(insert, 'tensile', ultimateFactor),
     },
   );
+}
+
+/** A plate whose strength at elevated temperature is not known, in a motor with a hot case. */
+function heatUnknown(motor: Motor): readonly Unjudged[] {
+  const { retainer } = motor.nozzle;
+  if (retainer === undefined || motor.case.wallTemperature === undefined) return [];
+  return closureHeat(motor, retainer) === undefined
+    ? [
+        {
+          part: 'nozzle-retainer',
+          reason: `The strength of ${retainer.material.name} at elevated temperature is not known; it is evaluated at room temperature.`,
+        },
+      ]
+    : [];
 }
 
 const bearingUnknown = (insert: Insert): readonly string[] =>
@@ -123,6 +160,7 @@ function metalOf(
   aft: Closure,
   sealDiameter: number,
 ): {
+  readonly part: 'aft-closure' | 'nozzle-retainer';
   readonly screws?: TensionBoltReview | undefined;
   readonly modes: (seat: SeatGeometry) => readonly PressureDrivenMode[];
   readonly cautions: readonly PartLine[];
@@ -137,15 +175,16 @@ function metalOf(
     pressure: pressure.si,
     unit: unit(),
   };
-  const closure: StressedPart = {
+  const closure = {
     ...common,
-    part: 'aft-closure',
+    part: 'aft-closure' as const,
     material: aft.material,
     temperature: closureHeat(motor, aft),
   };
   const { retainer } = motor.nozzle;
   if (retainer === undefined)
     return {
+      part: closure.part,
       modes: (seat) =>
         lipModes(closure, { ...seat, load: insertLoad(pressure.si, seat), thickness: seat.lipThickness }),
       cautions: linesOf(
@@ -157,14 +196,15 @@ function metalOf(
           : [],
       ),
     };
-  const { material, temperature, screws } = retainer;
-  const plate: StressedPart = {
+  const { material, screws } = retainer;
+  const plate = {
     ...common,
-    part: 'nozzle-retainer',
+    part: 'nozzle-retainer' as const,
     material,
-    temperature: temperature?.value ?? closure.temperature,
+    temperature: closureHeat(motor, retainer),
   };
   return {
+    part: plate.part,
     modes: (seat) =>
       retainerModes(plate, {
         ...seat,

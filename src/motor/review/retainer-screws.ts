@@ -33,7 +33,7 @@ export function retainerScrews(
       insideDiameter: insert.seat.pocketDiameter.value,
       outsideDiameter: weakestCase(motor).bore,
       shareFactor: prying,
-      clampedTemperature: retainer.temperature?.value ?? tappedTemperature,
+      clampedTemperature: closureHeat(motor, retainer),
       tappedTemperature,
       coldest: motor.temperatureRange?.coldest.value,
       assemblyTemperature: motor.ambient.temperature.value,
