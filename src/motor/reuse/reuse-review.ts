@@ -58,6 +58,7 @@ export function reuseReview({
     ],
     cautions: [
       ...lifeCautions,
+      'The life of screws, pins and retaining rings is not estimated. Replace them.',
       ...(motor.history?.pressurisations === undefined
         ? ['history not specified; the hardware is assumed new.']
         : []),
