@@ -24,6 +24,7 @@ export * from './materials';
 export * from './plate';
 export * from './plate-formulas';
 export * from './plate-hole-formulas';
+export * from './plate-large-deflection';
 export * from './proof-at-temperature';
 export * from './proof-factor';
 export * from './restraint';

@@ -29,7 +29,12 @@ function frd(name) {
 const near = (a, b) => Math.abs(a - b) < 1e-4;
 const round = (v) => Number(v.toPrecision(6));
 const rounded = (o) =>
-  Object.fromEntries(Object.entries(o).map(([k, v]) => [k, typeof v === 'number' ? round(v) : v]));
+  Object.fromEntries(
+    Object.entries(o).map(([k, v]) => [
+      k,
+      typeof v === 'number' ? round(v) : Array.isArray(v) ? v.map(round) : v,
+    ]),
+  );
 
 /** The value of a stress component at [r, z]. */
 function stressAt({ nodes, S }, r, z, component) {
@@ -113,6 +118,8 @@ for (const [name, a, b, t] of [
   ['plate-supported', 38.1, 0, 9.525],
   ['plate-clamped-hole', 38.1, 6.35, 9.525],
   ['plate-supported-hole', 38.1, 6.35, 9.525],
+  ['plate-block', 38.1, 0, 19.05],
+  ['plate-cube', 38.1, 0, 38.1],
   ['plate-thin-clamped', 38.1, 0, 2.54],
   ['plate-thin-clamped-hole', 38.1, 6.35, 2.54],
   ['plate-thin-supported-hole', 38.1, 6.35, 2.54],
@@ -164,6 +171,81 @@ for (const [name, a, b, t, edge] of [
     },
     d,
   );
+}
+
+/** The values of A + B·r² + C/r² through three columns, at another radius. */
+function carried(columns, to) {
+  const basis = (r) => [1, r * r, 1 / (r * r)];
+  const det = (m) =>
+    m[0][0] * (m[1][1] * m[2][2] - m[1][2] * m[2][1]) -
+    m[0][1] * (m[1][0] * m[2][2] - m[1][2] * m[2][0]) +
+    m[0][2] * (m[1][0] * m[2][1] - m[1][1] * m[2][0]);
+  const base = columns.map(([r]) => basis(r));
+  const whole = det(base);
+  return basis(to).reduce(
+    (sum, factor, c) =>
+      sum + (factor * det(base.map((row, i) => row.map((v, j) => (j === c ? columns[i][1] : v))))) / whole,
+    0,
+  );
+}
+
+/** Linear part of a stress through the thickness t about z = 0 at radius r. */
+function evenBending(d, r, t, component) {
+  const moved = { ...d, nodes: new Map([...d.nodes].map(([id, [x, y]]) => [id, [x, y + t / 2]])) };
+  return bending(moved, r, t, component);
+}
+
+for (const [name, b, a, t, h] of [
+  ['plate-stepped', 25.4, 38.1, 5.08, 15.24],
+  ['plate-stepped-thin-hub', 25.4, 38.1, 5.08, 7.62],
+]) {
+  const d = frd(name);
+  // The corner at the hub is singular: the moment is taken in the ring and carried to the hub.
+  const columns = [8, 12, 16].map((i) => {
+    const r = b + ((a - b) * i) / 40;
+    return [r, evenBending(d, r, t, 0)];
+  });
+  record(name, { ringBendingAtHub: carried(columns, b), hubSurfaceCentre: stressAt(d, 0, h / 2, HOOP) }, d);
+}
+
+for (const name of ['head-hemisphere', 'head-ellipsoid', 'head-torisphere']) {
+  const d = frd(name);
+  const mises = ([sr, sz, sh, srz]) =>
+    Math.sqrt(((sr - sz) ** 2 + (sz - sh) ** 2 + (sh - sr) ** 2) / 2 + 3 * srz ** 2);
+  const tension = ([sr, sz, sh, srz]) => Math.max(sh, (sr + sz) / 2 + Math.hypot((sr - sz) / 2, srz));
+  const ids = [...d.nodes].filter(([id, [, y]]) => d.S.has(id) && y > 40 - 1e-6).map(([id]) => id);
+  const most = (of) => Math.max(...ids.map((id) => of(d.S.get(id))));
+  record(
+    name,
+    {
+      maxMises: most(mises),
+      maxTension: most(tension),
+      minHoop: Math.min(...ids.map((id) => d.S.get(id)[HOOP])),
+    },
+    d,
+  );
+}
+
+// Growth of the bore at the nodes nearest to these distances from the inner face of the end.
+for (const [name, ro] of [
+  ['tube-at-built-in-40', 39.06],
+  ['tube-at-head-40', 39.06],
+  ['tube-at-built-in-12', 41.275],
+  ['tube-at-head-12', 41.275],
+  ['tube-at-thin-head-12', 41.275],
+  ['tube-at-pinned-12', 41.275],
+  ['tube-at-built-in-5', 46.5],
+  ['tube-at-head-5', 46.5],
+]) {
+  const d = frd(name);
+  const bore = [...d.nodes]
+    .filter(([id, [x, y]]) => near(x, 38.1) && y > -1e-6 && d.U.has(id))
+    .map(([id, [, y]]) => [y, d.U.get(id)[0]])
+    .sort((a, b) => a[0] - b[0]);
+  const chosen = [0.3, 0.6, 1, 2, 3, 5, 8, 12, 16, 20, 25, 30, 40, 50].map((z) =>
+    bore.reduce((best, one) => (Math.abs(one[0] - z) < Math.abs(best[0] - z) ? one : best)),
+  );
+  record(name, { outsideRadius: ro, distance: chosen.map(([z]) => z), growth: chosen.map(([, u]) => u) }, d);
 }
 
 /** Axial reaction of the pin at each load step of a run: [fraction of the travel, force of the whole bolt]. */

@@ -226,6 +226,186 @@ function tubeEnd(name, { ri, ro, bolts, d, e, length, flow, travel }) {
   ]);
 }
 
+/**
+ * The end of a closed tube, its far end plane and loaded by the end thrust. `end` is what it joins at z = 0: nothing that moves
+ * (`built in`), nothing that grows but may tilt (`pinned`, at the middle of the wall), or a flat head of one piece with it, whose
+ * thickness is given and whose inner face is at z = 0.
+ */
+function tubeAtHead(name, { ri, ro, length, p, end }) {
+  const m = mesh();
+  const wall = ro - ri;
+  const [ni, nj] = [4, 48];
+  // Finer towards the end; midside nodes half way.
+  const height = (j) => length * (j / (2 * nj)) ** 1.8;
+  const mid = (j) => (j % 2 === 0 ? height(j) : (height(j - 1) + height(j + 1)) / 2);
+  m.block2(ni, nj, (i, j) => [ri + (wall * i) / (2 * ni), mid(j)]);
+  const at = (i, j) => j * ni + i + 1;
+  const head = typeof end === 'number' ? end : 0;
+  const [nr, nh] = [16, 6];
+  const below = (j) => -head + (head * j) / (2 * nh);
+  const first = m.elements.length;
+  if (head > 0) {
+    m.block2(nr, nh, (i, j) => [(ri * i) / (2 * nr), below(j)]);
+    m.block2(ni, nh, (i, j) => [ri + (wall * i) / (2 * ni), below(j)]);
+  }
+  const rows = [...Array(nj).keys()];
+  const columns = [...Array(ni).keys()];
+  const thrust = (p * ri * ri) / (ro * ro - ri * ri);
+  const isEnd = (r, z) => Math.abs(z) < 1e-6 && (end === 'built in' || Math.abs(r - (ri + ro) / 2) < 1e-6);
+  deck(name, `Tube at its end, ${head > 0 ? `head of ${head}` : end}, r_i ${ri}, r_o ${ro}, p ${p}`, [
+    meshText(m, 'CAX8'),
+    ...metal,
+    section,
+    ...(head > 0
+      ? [
+          setText(
+            'AXIS',
+            m.where((r) => r < 1e-6),
+          ),
+        ]
+      : [setText('END', m.where(isEnd))]),
+    setText(
+      'FAR',
+      m.where((_, z) => z > length - 1e-6),
+    ),
+    // The far end stays plane, as the middle of a long tube does.
+    '*EQUATION',
+    ...planeRows(m, length),
+    '*STEP',
+    '*STATIC',
+    '*BOUNDARY',
+    ...(head > 0 ? ['AXIS,1,1,0', `${m.node(0, -head / 2)},2,2,0`] : ['END,1,2,0']),
+    '*DLOAD',
+    ...sides(
+      rows.map((j) => at(0, j)),
+      4,
+      p,
+    ),
+    ...(head > 0
+      ? sides(
+          [...Array(nr).keys()].map((i) => first + (nh - 1) * nr + i + 1),
+          3,
+          p,
+        )
+      : []),
+    ...sides(
+      columns.map((i) => at(i, nj - 1)),
+      3,
+      -thrust,
+    ),
+    ...results,
+  ]);
+}
+
+/** Equations that keep the axial displacement of the far end the same at every node. */
+function planeRows(m, length) {
+  const [lead, ...others] = m.where((_, z) => z > length - 1e-6);
+  return others.flatMap((id) => ['2', `${id},2,1,${lead},2,-1`]);
+}
+
+/** A thick hub in a thin ring, both even about the middle of the ring, held there at the outer edge; pressure from below. */
+function steppedPlate(name, { a, b, t, h, p }) {
+  const m = mesh();
+  const [nb, nr, nt, nh] = [12, 20, 6, 4];
+  const inner = (i) => (b * i) / (2 * nb);
+  const outer = (i) => b + ((a - b) * i) / (2 * nr);
+  const middle = (j) => -t / 2 + (t * j) / (2 * nt);
+  const step = (h - t) / 2;
+  m.block2(nb, nh, (i, j) => [inner(i), -h / 2 + (step * j) / (2 * nh)]);
+  m.block2(nb, nt, (i, j) => [inner(i), middle(j)]);
+  m.block2(nb, nh, (i, j) => [inner(i), t / 2 + (step * j) / (2 * nh)]);
+  const ring = m.elements.length;
+  m.block2(nr, nt, (i, j) => [outer(i), middle(j)]);
+  deck(name, `Stepped circular plate, supported, a ${a}, b ${b}, t ${t}, h ${h}, p ${p}`, [
+    meshText(m, 'CAX8'),
+    ...metal,
+    section,
+    setText(
+      'EDGE',
+      m.where((r, z) => r > a - 1e-6 && Math.abs(z) < 1e-6),
+    ),
+    setText(
+      'AXIS',
+      m.where((r) => r < 1e-6),
+    ),
+    '*STEP',
+    '*STATIC',
+    '*BOUNDARY',
+    'EDGE,2,2,0',
+    'AXIS,1,1,0',
+    '*DLOAD',
+    ...sides(
+      [...Array(nb).keys()].map((i) => i + 1),
+      1,
+      p,
+    ),
+    ...sides(
+      [...Array(nr).keys()].map((i) => ring + i + 1),
+      1,
+      p,
+    ),
+    ...results,
+  ]);
+}
+
+/** A head of one thickness on a cylinder of the same, by the inner side of its meridian from the skirt to the apex. */
+function dishedHead(name, { radius, t, p, skirt, head }) {
+  const m = mesh();
+  const [ni, nj, ns] = [4, 48, 24];
+  const place = (i, [r, z, nr, nz]) => [r + (nr * t * i) / (2 * ni), skirt + z + (nz * t * i) / (2 * ni)];
+  m.block2(ni, ns, (i, j) => place(i, [radius, (skirt * j) / (2 * ns) - skirt, 1, 0]));
+  m.block2(ni, nj, (i, j) => place(i, head(j / (2 * nj))));
+  deck(name, `Head on a tube, ${name}, r_i ${radius}, t ${t}, p ${p}`, [
+    meshText(m, 'CAX8'),
+    ...metal,
+    section,
+    setText(
+      'FOOT',
+      m.where((_, z) => z < 1e-6),
+    ),
+    setText(
+      'AXIS',
+      m.where((r) => r < 1e-6),
+    ),
+    '*STEP',
+    '*STATIC',
+    '*BOUNDARY',
+    'FOOT,2,2,0',
+    'AXIS,1,1,0',
+    '*DLOAD',
+    ...sides(
+      [...Array(ns + nj).keys()].map((j) => j * ni + 1),
+      4,
+      p,
+    ),
+    ...results,
+  ]);
+}
+
+/** Point and outward normal of a torispherical meridian, over the angle from the skirt to the apex. */
+function torisphere(radius, crown, knuckle) {
+  // The knuckle turns from the horizontal normal to the angle where it meets the crown.
+  const turn = Math.acos((radius - knuckle) / (crown - knuckle));
+  const top = Math.sqrt((crown - knuckle) ** 2 - (radius - knuckle) ** 2);
+  const share = knuckle === crown ? 1 : 0.5;
+  return (s) => {
+    const inKnuckle = s <= share;
+    const angle = inKnuckle ? (turn * s) / share : turn + ((Math.PI / 2 - turn) * (s - share)) / (1 - share);
+    const [c, n] = [Math.cos(angle), Math.sin(angle)];
+    return inKnuckle
+      ? [radius - knuckle + knuckle * c, knuckle * n, c, n]
+      : [s === 1 ? 0 : crown * c, crown * n - top, s === 1 ? 0 : c, n];
+  };
+}
+
+/** The same of half an ellipsoid. */
+const ellipsoid = (radius, depth) => (s) => {
+  const angle = (Math.PI / 2) * s;
+  const [c, n] = [s === 1 ? 0 : Math.cos(angle), Math.sin(angle)];
+  const length = Math.hypot(c / radius, n / depth);
+  return [radius * c, depth * n, c / radius / length, n / depth / length];
+};
+
 cylinder('thick-cylinder', 38.1, 44.45, 6.894757);
 cylinder('thick-cylinder-k2', 20, 40, 10);
 const closure = { a: 38.1, t: 9.525, p: 6.894757 };
@@ -257,3 +437,19 @@ tubeEnd('tube-end-elastic', { ...joint, e: 12.7, travel: 0.01 });
 tubeEnd('tube-end-plastic', { ...joint, e: 12.7, travel: 1, flow: perfect });
 tubeEnd('tube-end-hardening', { ...joint, e: 12.7, travel: 1, flow: hardening });
 tubeEnd('tube-end-plastic-1d', { ...joint, e: 6.35, travel: 1, flow: perfect });
+// Mean radius over wall 40, 12.5 and 5.
+for (const [wall, ro, ends] of [
+  ['40', 39.06, { 'built-in': 'built in', head: 6 }],
+  ['12', 41.275, { 'built-in': 'built in', head: 12, 'thin-head': 6, pinned: 'pinned' }],
+  ['5', 46.5, { 'built-in': 'built in', head: 12 }],
+])
+  for (const [name, end] of Object.entries(ends))
+    tubeAtHead(`tube-at-${name}-${wall}`, { ri: 38.1, ro, length: 100, p: 6.894757, end });
+plate('plate-block', { a: 38.1, t: 19.05, p: 6.894757, edge: 'supported' });
+plate('plate-cube', { a: 38.1, t: 38.1, p: 6.894757, edge: 'supported' });
+steppedPlate('plate-stepped', { a: 38.1, b: 25.4, t: 5.08, h: 15.24, p: 6.894757 });
+steppedPlate('plate-stepped-thin-hub', { a: 38.1, b: 25.4, t: 5.08, h: 7.62, p: 6.894757 });
+const dished = { radius: 38.1, t: 3, p: 6.894757, skirt: 40 };
+dishedHead('head-hemisphere', { ...dished, head: ellipsoid(38.1, 38.1) });
+dishedHead('head-ellipsoid', { ...dished, head: ellipsoid(38.1, 19.05) });
+dishedHead('head-torisphere', { ...dished, head: torisphere(38.1, 76.2, 7.62) });

@@ -10,6 +10,14 @@ const motors = {
   'the demo motor': demoMotor(),
   'the motor with a ring and a thread': parseMotor(readFileSync('examples/motors/plover-50.json', 'utf8')),
 };
+/** The plate of the head closure of that motor in another shape. */
+const shaped = (shape: unknown): readonly FailureMargin[] => {
+  const json = JSON.parse(readFileSync('examples/motors/plover-50.json', 'utf8'));
+  const { opening, ...closure } = json.closures.head;
+  const { form } = Object(shape);
+  json.closures.head = { ...closure, shape, ...(form === 'stepped' && { opening }) };
+  return review(parseMotor(json)).margins.filter(({ part }) => part === 'head-closure');
+};
 const others: readonly FailureMargin[] = [
   // What neither motor has: oval tube, all of a restraint, misplaced bolts with a gap, two rows, holes beyond the seal.
   ...reviewShell({
@@ -29,6 +37,9 @@ const others: readonly FailureMargin[] = [
     shackle: '5 kN',
     anchor: { count: 2, thread: 'M10', boltClass: '8.8', pullAngle: '30 deg' },
   }).margins,
+  ...shaped({ form: 'stepped', ringThickness: '8 mm', hubDiameter: '28 mm' }),
+  ...shaped({ form: 'dished', crownRadius: '38 mm', knuckleRadius: '4 mm' }),
+  ...shaped({ form: 'ellipsoidal', depth: '9.5 mm' }),
   ...reviewJoint({
     pressure: '6 MPa',
     tube: { outsideDiameter: '76 mm', wall: '3 mm', material: '6061-T6 drawn tube' },

@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import {
   clampedPlate,
+  edgeGrowthFactor,
+  edgeLength,
+  ellipsoidalHeadStress,
   flangeBendingStress,
   flangeMoment,
   lameHoopStress,
@@ -9,8 +12,12 @@ import {
   material,
   radialGrowth,
   simplySupportedPlate,
+  supportedHubStress,
+  supportedRingStress,
   tearOutStress,
   thickWallStress,
+  torisphericalFactor,
+  torisphericalHeadStress,
 } from '../../src/structures';
 import { quantity } from '../../src/units';
 import recorded from '../fea/results.json';
@@ -112,6 +119,90 @@ describe('flat closure', () => {
   test('a hole doubles the stress of a supported plate, which no solid-plate formula shows', () => {
     const solid = results['plate-supported'].innerSurfaceHoop;
     within(results['plate-supported-hole'].innerSurfaceHoop / solid, 1.95, 2.05);
+  });
+});
+
+describe('growth near the end of a tube', () => {
+  const ends = [
+    'tube-at-built-in-40',
+    'tube-at-head-40',
+    'tube-at-built-in-12',
+    'tube-at-head-12',
+    'tube-at-thin-head-12',
+    'tube-at-built-in-5',
+    'tube-at-head-5',
+  ] as const;
+  /** Distances, growths over the free growth and the edge length of a record. */
+  const ofEnd = (name: (typeof ends)[number] | 'tube-at-pinned-12') => {
+    const { outsideRadius, distance, growth } = results[name];
+    const free = radialGrowth({
+      pressure: '6.894757 MPa',
+      insideRadius: mm(38.1),
+      outsideRadius: mm(outsideRadius),
+      radius: mm(38.1),
+      elasticModulus: '68900 MPa',
+      poissonRatio: 0.33,
+    }).in('mm');
+    const wall = outsideRadius - 38.1;
+    const zone = edgeLength.si({ radius: 38.1 + wall / 2, wall, poissonRatio: 0.33 });
+    return distance.map((z, i) => ({
+      z,
+      grown: growth[i] / free,
+      most: edgeGrowthFactor.si({ distance: z, edgeLength: zone }),
+    }));
+  };
+  test.each(ends)('%s: never more than the formula', (name) => {
+    for (const { z, grown, most } of ofEnd(name)) expect(grown, `at ${z} mm`).toBeLessThanOrEqual(most);
+  });
+  test('built in: the formula is at most 0.2 of the free growth above', () => {
+    for (const name of ['tube-at-built-in-40', 'tube-at-built-in-12', 'tube-at-built-in-5'] as const)
+      for (const { grown, most } of ofEnd(name)) expect(most - grown).toBeLessThan(0.2);
+  });
+  test('a head of one piece draws the wall in: less growth than built in within one edge length', () => {
+    ofEnd('tube-at-head-12').forEach(({ z, grown }, i) => {
+      if (z < 8.8) expect(grown).toBeLessThan(ofEnd('tube-at-built-in-12')[i].grown);
+    });
+  });
+  test('an end that lets the wall tilt grows more than the formula, which does not cover it', () => {
+    expect(ofEnd('tube-at-pinned-12').some(({ grown, most }) => grown > most + 0.1)).toBe(true);
+  });
+});
+
+describe('stepped and dished closures', () => {
+  const ring = { pressure: 6.894757, radius: 38.1, hubRadius: 25.4, poissonRatio: 0.33 };
+  test.each([
+    ['plate-block', 19.05, -0.03],
+    ['plate-cube', 38.1, -0.08],
+  ] as const)('%s: plate theory is 2 % low at a/t = 2 and 7 % low at a/t = 1', (name, t, low) => {
+    const { centre } = simplySupportedPlate(plate(t, 6.894757));
+    within(safeBy(centre.in('MPa'), results[name].innerSurfaceHoop), low, 0);
+  });
+  test.each([
+    ['plate-stepped', 15.24, 0, 0.05, 0.02],
+    ['plate-stepped-thin-hub', 7.62, 0.05, 0.12, 0.08],
+  ] as const)('%s: ring and hub are safe', (name, hubThickness, low, high, hubHigh) => {
+    const fea = results[name];
+    within(safeBy(supportedRingStress.si({ ...ring, ringThickness: 5.08 }), fea.ringBendingAtHub), low, high);
+    within(safeBy(supportedHubStress.si({ ...ring, hubThickness }), fea.hubSurfaceCentre), 0, hubHigh);
+  });
+  test.each([
+    ['head-hemisphere', 1.3, 1.6],
+    ['head-ellipsoid', 1.35, 1.65],
+    ['head-torisphere', 1.6, 1.85],
+  ] as const)('%s: the elastic peak is above the stress of the code', (name, low, high) => {
+    const head = { pressure: 6.894757, thickness: 3 };
+    const code =
+      name === 'head-ellipsoid'
+        ? ellipsoidalHeadStress.si({ ...head, insideDiameter: 76.2, stressFactor: 1 })
+        : torisphericalHeadStress.si({
+            ...head,
+            crownRadius: name === 'head-hemisphere' ? 38.1 : 76.2,
+            stressFactor:
+              name === 'head-hemisphere'
+                ? 1
+                : torisphericalFactor.si({ crownRadius: 76.2, knuckleRadius: 7.62 }),
+          });
+    within(results[name].maxTension / code, low, high);
   });
 });
 

@@ -2,6 +2,7 @@ import { customThread, threadGeometry } from '../../structures';
 import { fromSiValue, type Quantity, unitOf } from '../../units';
 import { checkAxialBolts, checkTightening } from './axial-bolt-checks';
 import { type FaceSealPart, retentionMethods, type SealPart } from './closure-inputs';
+import { checkShape } from './closure-shape-checks';
 import type { Partly } from './document-types';
 import { both, type Findings, mm, si } from './fit-check';
 import type { MotorParts } from './motor-schema';
@@ -40,6 +41,7 @@ export function checkClosure(
     [...at, 'opening'],
     `less than the bore of the case (${mm(room.bore)})`,
   );
+  checkShape(closure, at, found, room.bore);
   const { joint, retainingRing, thread, axialBolts, seals = [] } = closure;
   if (joint) checkBolts(joint, [...at, 'joint'], found, room);
   if (joint) checkTightening([...at, 'joint'], found);

@@ -1,6 +1,7 @@
 import { choice, inputs, length, named, optional } from '../../units';
 import { materials } from '../materials/material-table';
 import { partTemperature } from '../materials/part-temperature';
+import { closureShape } from './closure-shape';
 
 /** The closure as a plate: what it is made of and what carries the pressure, however it is retained. */
 export const closurePlate = /* @__PURE__ */ inputs(
@@ -14,6 +15,7 @@ export const closurePlate = /* @__PURE__ */ inputs(
     opening: optional(
       length('d_h', 'diameter of the central hole: port or nozzle', { example: '20 mm', worse: 'high' }),
     ),
+    shape: optional(closureShape),
     temperature: partTemperature,
   },
   { meaning: 'closure as a plate' },

@@ -13,7 +13,9 @@ export type {
   ThreadedClosureReview,
 } from './closure-review';
 export * from './cut-wall';
+export * from './dished-head';
 export * from './edge-margin';
+export * from './flat-closure';
 export * from './groove-engagement';
 export * from './groove-section';
 export * from './retaining-ring';
@@ -22,6 +24,7 @@ export { type RetainingRingJoint, reviewRetainingRing } from './review-retaining
 export { reviewThreadedClosure } from './review-threaded-closure';
 export * from './ring-capacity';
 export * from './ring-dishing';
+export * from './stepped-plate';
 export * from './thread-opening';
 export * from './thread-radial-pressure';
 export type { ThreadedClosure } from './threaded-closure';

@@ -72,6 +72,12 @@ const names = {
   // Plate of a closure, throat insert.
   'plate-bending-yield': 'bending of the plate, yield',
   'plate-bending': 'bending of the plate',
+  'plate-ring-bending-yield': 'bending of the thin ring of the plate, yield',
+  'plate-ring-bending': 'bending of the thin ring of the plate',
+  'plate-shear-yield': 'shear of the plate at its support, yield',
+  'plate-shear': 'shear of the plate at its support',
+  'head-stress-yield': 'stress of the dished head, yield',
+  'head-stress': 'stress of the dished head',
   'insert-hoop': 'hoop tension, unsupported, full chamber pressure at the throat',
   // Nozzle retention.
   'seat-bearing': 'bearing of the insert on its seat',

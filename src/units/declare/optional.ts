@@ -4,6 +4,7 @@ import type { Group } from './group';
 import type { Input, Inputs, Worse } from './input';
 import type { List } from './list';
 import { type Parameter, resultOf } from './parameter';
+import type { Cases, Variants } from './variants';
 
 /** The same parameter, with a default SI value. */
 export function optional<K extends NamedKind, W extends Worse | undefined>(
@@ -25,6 +26,10 @@ export function optional<A, V, const S extends V>(
 export function optional<T extends string>(input: Choice<T>): Choice<T, 'optional'>;
 /** The same entry of a table, optional. */
 export function optional<V, N extends string>(input: Named<V, N>): Named<V, N, 'optional'>;
+/** The same variants, optional. */
+export function optional<D extends string, C extends Cases, S>(
+  input: Variants<D, C, 'required', S>,
+): Variants<D, C, 'optional', S>;
 /** The same list, optional. */
 export function optional<T extends Input>(input: List<T, 'required'>): List<T, 'optional'>;
 /** The same input, optional. */

@@ -6,7 +6,7 @@ import { pathTo } from './place';
 import { inputOf } from './plain-inputs';
 import { readInputs } from './read-inputs';
 
-type Cases = Readonly<Record<string, Inputs | Group>>;
+export type Cases = Readonly<Record<string, Inputs | Group>>;
 
 /** The fields of a variant, declared as a group or as bare fields. */
 export type FieldsOfCase<X> = X extends Group<infer I> ? I : X extends Inputs ? X : never;
