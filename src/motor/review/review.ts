@@ -37,7 +37,7 @@ export const review = /* @__PURE__ */ procedure({
   subject: motorSubject,
   inputs: {},
   gives:
-    'the margin of safety of every failure mode with worst-case dimensions, sorted; the failure sequence; seals, port flow, instruments, stand and restraint',
+    'the margin of safety of every failure mode with worst-case dimensions, sorted; checks of the parts, seals, port flow, instruments, stand and restraint; the proof test; the failure sequence; and one verdict over all of these',
   example: 'review(demoMotor())',
   run: (motor) => reviewOf(motor, new Map()),
 });

@@ -43,7 +43,7 @@ export interface OrderOf<M> {
 }
 
 /** The failure order of a joint. */
-export type FailureOrder = OrderOf<FailureMargin & { readonly failurePressure: Quantity<'gauge pressure'> }>;
+export type FailureOrder = OrderOf<Driven>;
 
 /** The order of any modes, from their limits. */
 export function orderOf<M extends OrderedMode>(modes: readonly M[]): OrderOf<M> {
@@ -68,15 +68,17 @@ export function orderOf<M extends OrderedMode>(modes: readonly M[]): OrderOf<M> 
   };
 }
 
+type Driven = FailureMargin & { readonly failurePressure: Quantity<'gauge pressure'> };
+
+const isDriven = (margin: FailureMargin): margin is Driven => margin.failurePressure !== undefined;
+
 /** The failure order of the modes that chamber pressure drives. */
 export function failureOrder(margins: readonly FailureMargin[]): FailureOrder {
-  const driven = margins.flatMap((margin) => {
-    const { id, limit, failurePressure } = margin;
-    return failurePressure === undefined
-      ? []
-      : [{ id, limit, at: failurePressure.si, margin: { ...margin, failurePressure } }];
-  });
-  const { firstStretch, firstWarning, firstSeparation, ...rest } = orderOf(driven);
+  const { firstStretch, firstWarning, firstSeparation, ...rest } = orderOf(
+    margins
+      .filter(isDriven)
+      .map((margin) => ({ id: margin.id, limit: margin.limit, at: margin.failurePressure.si, margin })),
+  );
   return {
     firstStretch: firstStretch?.margin,
     firstWarning: firstWarning?.margin,

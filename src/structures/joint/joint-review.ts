@@ -65,8 +65,8 @@ export function jointReview({ pressure, ...facts }: JointFacts): JointReview {
   const { modes, checks } = facts;
   const text = (): string => reviewText(review, pressure);
   const review = {
-    failureOrder: failureOrder(modes),
     ...facts,
+    failureOrder: facts.failureOrder ?? failureOrder(modes),
     governing: governing(modes),
     passes: modes.every(({ marginOfSafety }) => marginOfSafety >= 0) && checks.every(({ passes }) => passes),
     firstToFail: modes.reduce((first, next) =>
