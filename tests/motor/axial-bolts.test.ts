@@ -191,6 +191,28 @@ describe('the review', () => {
     expect(nearer.verdict).toBe('does not hold');
   });
 
+  test('the shoulder of the closure is what the bolts clamp', () => {
+    const shouldered = (diameter: string, thickness: string): Json => {
+      const json = bolted();
+      const layout = {
+        innerFace: '20 mm',
+        length: '34 mm',
+        diameter: '37.9 mm',
+        shoulder: { diameter, thickness },
+      };
+      json.closures.head.layout = layout as unknown as Json;
+      return json;
+    };
+    const problems = (json: Json) => motorProblems(json).map(({ path }) => path);
+    expect(problems(shouldered('76 mm', '11 mm'))).toContain('closures.head.axialBolts.clampedThickness');
+    expect(problems(shouldered('76 mm', '10 mm'))).not.toContain('closures.head.axialBolts.clampedThickness');
+    const checkOf = (json: Json) =>
+      review(parseMotor(json)).checks.find(({ check }) => check.endsWith('edge of the closure'));
+    // (76 − 60 − 5.5)/2 = 5.25 mm; (68 − 60 − 5.5)/2 = 1.25 mm of a required 2.5 mm.
+    expect(checkOf(shouldered('76 mm', '10 mm'))?.passes).toBe(true);
+    expect(checkOf(shouldered('68 mm', '10 mm'))?.passes).toBe(false);
+  });
+
   test('the plate spans the bolt circle', () => {
     const stress = (review_: typeof found) =>
       review_.margins.find(({ id, part }) => id === 'plate-bending' && part === 'head-closure')?.applied.si ??

@@ -115,6 +115,14 @@ describe('bolts in tension', () => {
       expect(marginOfSafety).toBeLessThanOrEqual(marginOf(wide, id) + 1e-12);
   });
 
+  test('a high preload leaves the bolts what their share of the load may use, by hand', () => {
+    // 8 kN + 25 % = 10 kN of 11671.56 N: (11671.56 − 10000)/C = 6337.5 N at C = 0.263757, 3343.1 N at 0.5 (Shigley 8-29).
+    const tight = { ...wide, bolts: { ...bolts, preload: '8 kN' } } as const;
+    expect(Math.abs(marginOf(tight, 'tension-bolt-proof') - 2.442842)).toBeLessThan(2e-5);
+    const narrow = { ...tight, outsideDiameter: '95 mm' } as const;
+    expect(Math.abs(marginOf(narrow, 'tension-bolt-proof') - 0.816145)).toBeLessThan(2e-5);
+  });
+
   test('a joint constant that is known is used', () =>
     expect(reviewTensionBolts({ ...wide, jointConstant: 0.3 }).jointConstant).toMatchObject({
       low: 0.3,

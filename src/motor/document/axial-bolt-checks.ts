@@ -13,6 +13,8 @@ export function checkAxialBolts(
   at: Path,
   found: Findings,
   { outside, bore }: ClosureSpace,
+  /** Thickness of the shoulder of the closure, where it has one. */
+  shoulder: number | undefined,
 ): void {
   const { need, note, isGiven } = found;
   const major = bolts.thread === undefined ? undefined : threadGeometry(bolts.thread).majorDiameter.si;
@@ -50,6 +52,12 @@ export function checkAxialBolts(
     both(si(bolts.engagement), si(bolts.flange?.thickness), (e, t) => e <= t),
     [...at, 'engagement'],
     `at most the thickness of the flange (${mm(si(bolts.flange?.thickness))})`,
+  );
+  need(
+    both(si(bolts.clampedThickness), shoulder, (h, t) => h >= t),
+    [...at, 'clampedThickness'],
+    `at least the thickness of the shoulder of the closure (${mm(shoulder)})`,
+    'The bolts clamp the shoulder, with washers',
   );
   const hole = si(bolts.holeDiameter);
   need(

@@ -42,12 +42,13 @@ export function checkClosure(
     `less than the bore of the case (${mm(room.bore)})`,
   );
   checkShape(closure, at, found, room.bore);
-  const { joint, retainingRing, thread, axialBolts, seals = [] } = closure;
+  const { joint, retainingRing, thread, axialBolts, layout, seals = [] } = closure;
   if (joint) checkBolts(joint, [...at, 'joint'], found, room);
   if (joint) checkTightening([...at, 'joint'], found);
   if (retainingRing) checkRing(retainingRing, [...at, 'retainingRing'], found, room);
   if (thread) checkThread(thread, [...at, 'thread'], found, room);
-  if (axialBolts) checkAxialBolts(axialBolts, [...at, 'axialBolts'], found, room);
+  if (axialBolts)
+    checkAxialBolts(axialBolts, [...at, 'axialBolts'], found, room, si(layout?.shoulder?.thickness));
   seals.forEach((seal, i) => {
     const own: Path = [...at, 'seals', i];
     if (seal === undefined) return;

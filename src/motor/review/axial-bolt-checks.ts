@@ -12,7 +12,8 @@ export function axialBoltChecks(
   { motor, part, closure }: AxiallyBolted,
   { fatigue }: TensionBoltReview,
 ): readonly PartCheck[] {
-  const { flange, thread, count, boltCircle } = closure.axialBolts;
+  const { flange, thread, count, boltCircle, holeDiameter } = closure.axialBolts;
+  const shoulder = closure.layout?.shoulder;
   const { majorDiameter } = threadGeometry(thread);
   const unit = unitFor('length', boltCircle.value.unit);
   const length = (si: number): Quantity<'length'> => fromSiValue<'length'>(si, 'length', unit);
@@ -38,6 +39,19 @@ export function axialBoltChecks(
       ligamentToOutside.si({ ...hole, outsideDiameter: outsideDiameter.si }),
       0.5,
     ),
+    ...(shoulder === undefined
+      ? []
+      : [
+          ligament(
+            'clearance holes and edge of the closure',
+            ligamentToOutside.si({
+              boltCircle: boltCircle.value.si,
+              holeDiameter: holeDiameter.value.si,
+              outsideDiameter: shoulder.diameter.value.si - shoulder.diameter.plusMinus,
+            }),
+            0.5,
+          ),
+        ]),
     ...(count < 2 ? [] : [ligament('tapped holes', ligamentBetweenHoles.si({ ...hole, count }), 1.5)]),
     ...(fatigue.goodman === undefined
       ? []
