@@ -23,6 +23,7 @@ export function demoMotor(): MotorDocument {
     grooveWidth: { value: '3.7 mm', plusMinus: '0.1 mm' },
     closureDiameter: { value: '50.9 mm', plusMinus: '0.02 mm' },
     hardness: 90,
+    position: { value: '20.5 mm', plusMinus: '0.1 mm' },
   } as const;
   return {
     version: 2,
@@ -32,7 +33,7 @@ export function demoMotor(): MotorDocument {
       material: '6061-T6 drawn tube',
       outsideDiameter: { value: '54 mm', plusMinus: '0.02 mm' },
       wall: { value: '1.5 mm', plusMinus: '0.02 mm' },
-      length: '372 mm',
+      length: '390 mm',
       chamberLength: '322 mm',
       wallTemperature: '90 degC',
     },
@@ -44,6 +45,12 @@ export function demoMotor(): MotorDocument {
         edgeSupport: 'simply supported',
         opening: '9.7 mm',
         joint,
+        layout: {
+          innerFace: { value: '28 mm', plusMinus: '0.1 mm' },
+          length: '28 mm',
+          diameter: { value: '50.9 mm', plusMinus: '0.02 mm' },
+          cavity: { diameter: '22 mm', depth: '14 mm' },
+        },
         seals: [seal],
       },
       aft: {
@@ -52,6 +59,12 @@ export function demoMotor(): MotorDocument {
         edgeSupport: 'simply supported',
         opening: { value: '20 mm', plusMinus: '0.05 mm' },
         joint,
+        layout: {
+          innerFace: { value: '40 mm', plusMinus: '0.1 mm' },
+          length: '40 mm',
+          diameter: { value: '50.9 mm', plusMinus: '0.02 mm' },
+          recess: { diameter: '26.5 mm', depth: '14 mm' },
+        },
         seals: [seal],
       },
     },

@@ -18,6 +18,9 @@ const changesBy = (motor: Motor, ends: Ends) =>
 export const atWorstCaseTolerances = (motor: Motor): Motor =>
   withValues(motor, changesBy(motor, { low: -1, high: 1 }));
 
+/** The motor that {@link atWorstCaseTolerances} was given, from its result. */
+export const nominalOf = (worst: Motor): Motor => withValues(worst, changesBy(worst, { low: 1, high: -1 }));
+
 /** Values of which only the full simulation takes account, at the end of their tolerance with more pressure or thrust. */
 export const worstCaseFiringValues = (motor: Motor) =>
   changesBy(motor, { 'firing low': -1, 'firing high': 1 });

@@ -38,7 +38,8 @@ describe('a motor document', () => {
   test('takes quantities where it takes texts, and writes them as texts that read to the same bits', () => {
     const given = demoMotor();
     const length = q('1/3 m');
-    const motor = parseMotor({ ...given, case: { ...given.case, chamberLength: length } });
+    const { closures: _, ...open } = given; // the layouts of its closures leave another length
+    const motor = parseMotor({ ...open, case: { ...open.case, chamberLength: length } });
     expect(motor.case.chamberLength.value.si).toBe(length.si);
     expect(parseMotor(JSON.stringify(motor)).case.chamberLength.value.si).toBe(length.si);
   });
@@ -246,6 +247,7 @@ describe('what a newcomer is told', () => {
 describe('reviewProblems', () => {
   test('finds what only the checks of a part refuse, each at its place', () => {
     const json = JSON.parse(JSON.stringify(demoMotor()));
+    delete json.closures.head.layout; // with it the engagement is refused when the document is read
     json.closures.head.joint.engagement = '40 mm';
     json.case.wallTemperature = '900 degC';
     expect(motorProblems(json)).toEqual([]);

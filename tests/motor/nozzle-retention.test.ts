@@ -35,7 +35,11 @@ type Nozzle = MotorDocument['nozzle'];
 type Insert = NonNullable<Nozzle['insert']>;
 type Aft = NonNullable<NonNullable<MotorDocument['closures']>['aft']>;
 
-const sound = demoMotor();
+/** The demo motor without the layout of its aft closure, which is a plate then. */
+const sound = ((): MotorDocument => {
+  const { closures, ...rest } = demoMotor();
+  return { ...rest, closures: { ...closures, aft: { ...(closures?.aft as Aft), layout: undefined } } };
+})();
 const graphite = sound.nozzle.insert as Insert; // the demo motor has one
 const lip = graphite.seat as NonNullable<Insert['seat']>;
 

@@ -20,15 +20,15 @@ describe('bad documents', () => {
       'missing-field',
       'by its manufacturer',
     ],
-    ['closures.aft.thread.majorDiameter', '51 mm', undefined, 'does-not-fit', 'outside diameter of the case'],
+    ['closures.aft.thread.majorDiameter', '56 mm', undefined, 'does-not-fit', 'outside diameter of the case'],
     ['closures.aft.thread.majorDiameter', '38.5 mm', undefined, 'does-not-fit', 'at least one pitch larger'],
     ['closures.aft.thread.pitch', '20 mm', undefined, 'out-of-domain', 'a quarter of the diameter'],
     ['closures.aft.thread.engagement', '60 mm', undefined, 'does-not-fit', 'beyond the chamber'],
-    ['closures.aft.thread.reliefDiameter', '44 mm', undefined, 'does-not-fit', 'Omit it'],
-    ['closures.aft.thread.reliefDiameter', '50 mm', undefined, 'does-not-fit', 'outside diameter'],
+    ['closures.aft.thread.reliefDiameter', '49 mm', undefined, 'does-not-fit', 'Omit it'],
+    ['closures.aft.thread.reliefDiameter', '55 mm', undefined, 'does-not-fit', 'outside diameter'],
     [
       'closures.aft.seals.0.grooveOutsideDiameter',
-      '50 mm',
+      '55 mm',
       undefined,
       'does-not-fit',
       'The face of the case closes',
@@ -73,7 +73,7 @@ describe('bad documents', () => {
 
   test('what only the checks refuse stands at its place: a groove through the thinnest wall, a groove too narrow', () => {
     const json = withChange('closures.head.retainingRing.grooveDepth', {
-      value: '5.95 mm',
+      value: '8.45 mm',
       plusMinus: '0.05 mm',
     });
     delete json.closures.head.retainingRing.ring;

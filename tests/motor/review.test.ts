@@ -79,6 +79,10 @@ describe('review', () => {
       holeDiameter: '5.4 mm',
       edgeDistance: '11.7 mm',
       engagement: '9 mm',
+      // The layout at its worst: groove at 20.4 mm, inner face at 27.9 mm, holes at 12.3 mm with a radius of 2.7 mm, closure of 50.88 mm, cavity of 22 mm.
+      sealToHoles: '5.4 mm',
+      closureEdgeDistance: '15.6 mm',
+      closureThickness: '14.44 mm',
       closureTemperature: '90 degC', // not given: the closure is taken as hot as the case
     });
     for (const { mode, marginOfSafety: left } of joint.modes)

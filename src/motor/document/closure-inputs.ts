@@ -49,7 +49,7 @@ export const sealInputs = /* @__PURE__ */ variants(
       {
         ...faceGland.fields,
         position: position(
-          'distance from the end face of the case to the face with the groove; the inner face of the closure where omitted',
+          'distance from the end face of the case to the face with the groove; the face of the shoulder, or the inner face of a closure without one, where omitted',
         ),
       },
       {

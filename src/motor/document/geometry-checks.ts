@@ -2,6 +2,7 @@ import { boreOf, wallOf } from './case-size';
 import { checkClosure } from './closure-checks';
 import type { Measured } from './document-types';
 import { both, type Findings, findings, mm, positive, type ReadDocument, si } from './fit-check';
+import { checkLayouts } from './layout-checks';
 import type { DocumentProblem } from './problems';
 import { checkSeat } from './seat-checks';
 
@@ -63,6 +64,7 @@ export function geometryProblems(document: ReadDocument): readonly DocumentProbl
     if (closure !== undefined) checkClosure(closure, end, found, { outside, wall, bore, beyond });
   }
   checkSeat(document.parts, found, { bore, outside, free: both(chamber, column, (c, l) => c - l) });
+  checkLayouts(document, found);
   return found.problems;
 }
 

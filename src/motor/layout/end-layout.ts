@@ -91,13 +91,31 @@ export interface EndParts {
   /** Bore of the case. */
   readonly bore: number;
   readonly caseLength: number;
+  /** The throat insert, of the aft end. */
   readonly insert: Insert | undefined;
+  /** The sizes of standard parts, where they are known already. */
+  readonly standard?: StandardSizes | undefined;
 }
 
+/** Sizes that standards give for bolts and O-rings, in metres. */
+export interface StandardSizes {
+  readonly boltDiameter: number;
+  /** Of each seal. */
+  readonly crossSections: readonly number[];
+}
+
+/** The sizes of the standard parts of a closure. */
+export const standardSizes = ({ joint, seals }: Closure): StandardSizes => ({
+  boltDiameter: joint === undefined ? 0 : threadGeometry(joint.thread).majorDiameter.si,
+  crossSections: seals.map(({ ring }) => oRing(ring).crossSection.si),
+});
+
 /** The layout of one end; undefined where the document does not give it. */
-export function endLayout({ end, closure, bore, caseLength, insert }: EndParts): EndLayout | undefined {
+export function endLayout(parts: EndParts): EndLayout | undefined {
+  const { end, closure, bore, caseLength, insert } = parts;
   const { layout, opening, seals } = closure;
   if (layout === undefined) return undefined;
+  const { boltDiameter, crossSections } = parts.standard ?? standardSizes(closure);
   const point = (depth: number): number => (end === 'head' ? depth : caseLength - depth);
   /** From the side of the end of the case to the side of the chamber. */
   const span: SpanOf = (outer, inner) =>
@@ -108,7 +126,7 @@ export function endLayout({ end, closure, bore, caseLength, insert }: EndParts):
   const cavityBottom = innerFace - (cavity?.depth.value.si ?? 0);
   const recessBottom = outerFace + (recess?.depth.value.si ?? 0);
   const pocket =
-    end === 'aft' && insert?.seat !== undefined
+    insert?.seat !== undefined
       ? pocketPlace(insert, insert.seat, cavityBottom, recessBottom, span)
       : undefined;
   const through = pocket?.opening ?? [recessBottom, cavityBottom];
@@ -124,8 +142,10 @@ export function endLayout({ end, closure, bore, caseLength, insert }: EndParts):
     cavity: cavity && { span: span(cavityBottom, innerFace), diameter: cavity.diameter.value.si },
     recess: recess && { span: span(outerFace, recessBottom), diameter: recess.diameter.value.si },
     opening: opening && { span: span(...through), diameter: opening.value.si },
-    grooves: seals.flatMap((seal, index) => groovePlace(seal, index, innerFace, span)),
-    holeRows: holeRows(closure, point),
+    grooves: seals.flatMap((seal, index) =>
+      groovePlace(seal, index, innerFace, shoulder !== undefined, crossSections[index] ?? 0, span),
+    ),
+    holeRows: holeRows(closure, boltDiameter, point),
     ring: ringPlace(closure, bore, span),
     thread: threadPlace(closure, span),
     pocket: pocket?.place,
@@ -139,12 +159,13 @@ function groovePlace(
   seal: Closure['seals'][number],
   index: number,
   innerFace: number,
+  hasShoulder: boolean,
+  crossSection: number,
   span: SpanOf,
 ): readonly GroovePlace[] {
-  const crossSection = oRing(seal.ring).crossSection.si;
   const position = seal.position?.value.si;
   if (isFaceSeal(seal)) {
-    const face = position ?? innerFace;
+    const face = position ?? (hasShoulder ? 0 : innerFace);
     return [
       {
         index,
@@ -169,13 +190,17 @@ function groovePlace(
   ];
 }
 
-function holeRows({ joint }: Closure, point: (depth: number) => number): readonly HoleRow[] {
+function holeRows(
+  { joint }: Closure,
+  boltDiameter: number,
+  point: (depth: number) => number,
+): readonly HoleRow[] {
   if (joint === undefined) return [];
-  const { edgeDistance, holeDiameter, engagement, count, rows = 1, rowSpacing, thread } = joint;
+  const { edgeDistance, holeDiameter, engagement, count, rows = 1, rowSpacing } = joint;
   return Array.from({ length: rows }, (_, row) => ({
     position: point(edgeDistance.value.si + row * (rowSpacing?.value.si ?? 0)),
     holeDiameter: holeDiameter.value.si,
-    boltDiameter: threadGeometry(thread).majorDiameter.si,
+    boltDiameter,
     engagement: engagement.value.si,
     count,
   }));

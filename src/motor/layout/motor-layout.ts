@@ -52,7 +52,10 @@ export function motorLayout(motor: Motor): MotorLayout {
   const bore = boreOf(tube).value.si;
   const at = (end: 'head' | 'aft') => {
     const closure = closures?.[end];
-    return closure && endLayout({ end, closure, bore, caseLength: length, insert: nozzle.insert });
+    return (
+      closure &&
+      endLayout({ end, closure, bore, caseLength: length, insert: end === 'aft' ? nozzle.insert : undefined })
+    );
   };
   const [head, aft] = [at('head'), at('aft')];
   const chamber = chamberOf(motor, head, aft);

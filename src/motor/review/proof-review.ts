@@ -140,7 +140,7 @@ function provenAtTemperature({
     if (hot.allowable.si <= 0) return []; // yields as it is tightened: no proof test would show it
     // Of loads and pressures as of stresses: the quotient has no dimension.
     const ratio = stressRatio.si({ strengthCold: cold.allowable.si, strengthHot: hot.allowable.si });
-    if (ratio < significant) return [];
+    if (!(ratio >= significant)) return []; // also where neither has a strength
     const requiredPressure = hotProofPressure({ meop, factor: proofFactor, ratio });
     return [
       {

@@ -1,23 +1,32 @@
 import type { JointReview } from '../../structures';
 import { failureOrder } from '../../structures/failure-mode/failure-order';
 import { leastFavourable } from '../../structures/failure-mode/least-favourable';
+import { partAt } from '../../structures/failure-mode/part-name';
 import { jointReview } from '../../structures/joint/joint-review';
 import { reviewJointAs } from '../../structures/joint/review-joint';
-import { fromSiValue, unitOf } from '../../units';
+import { fromSiValue, type Quantity, unitOf } from '../../units';
 import type { Motor } from '../document';
+import { worstJointDistances } from '../layout/end-ligaments';
+import type { JointDistances } from '../layout/joint-distances';
+import { nominalOf } from '../worst-case-tolerances';
 import type { ClosureAtMeop } from './closure-at-meop';
 import { type Closure, closureHeat } from './closure-heat';
 import { pressureAreaDiameter, weakestCase } from './worst-sizes';
 
 type Bolted = ClosureAtMeop<Closure & { readonly joint: NonNullable<Closure['joint']> }>;
 
+/** A joint with the distances that follow from the layout of its end, where it has one. */
+type Placed = Bolted & { readonly placed: JointDistances | undefined };
+
 /**
  * Evaluates the joint, each mode in its worst case. With misplaced holes a stiff wall shares the load less evenly,
  * so that a thick wall can be worse than a thin one and a wall at room temperature worse than a hot one: all
  * combinations are evaluated.
  */
-export function worstJoint(bolted: Bolted): JointReview {
-  const { motor, closure, meop } = bolted;
+export function worstJoint(joint: Bolted): JointReview {
+  const { motor, closure, meop } = joint;
+  const { end } = partAt(joint.part);
+  const bolted = { ...joint, placed: end && worstJointDistances(nominalOf(motor), end) };
   const thin = jointOf(bolted, motor);
   if (thin.shareFactor <= 1) return thin;
   const { wallTemperature: _, ...unheated } = motor.case;
@@ -48,7 +57,7 @@ export function worstJoint(bolted: Bolted): JointReview {
   });
 }
 
-function jointOf({ part, closure, meop, settings }: Bolted, motor: Motor): JointReview {
+function jointOf({ part, closure, meop, settings, placed }: Placed, motor: Motor): JointReview {
   const { wall, outsideDiameter } = weakestCase(motor);
   const { wallTemperature } = motor.case;
   const { material, joint } = closure;
@@ -71,10 +80,12 @@ function jointOf({ part, closure, meop, settings }: Bolted, motor: Motor): Joint
       holeDiameter: joint.holeDiameter.value,
       edgeDistance: joint.edgeDistance.value,
       engagement: joint.engagement.value,
-      gap: joint.gap?.value,
+      gap: joint.gap?.value ?? lengthOf(placed?.gap),
       rows: joint.rows,
       rowSpacing: joint.rowSpacing?.value,
-      sealToHoles: joint.sealToHoles?.value,
+      sealToHoles: lengthOf(placed?.sealToHoles) ?? joint.sealToHoles?.value,
+      closureEdgeDistance: lengthOf(placed?.closureEdgeDistance),
+      closureThickness: lengthOf(placed?.closureThickness),
       preload: joint.preload?.value,
       torque: joint.torque?.value,
       finish: joint.finish,
@@ -87,3 +98,6 @@ function jointOf({ part, closure, meop, settings }: Bolted, motor: Motor): Joint
     part,
   );
 }
+
+const lengthOf = (si: number | undefined): Quantity<'length'> | undefined =>
+  si === undefined ? undefined : fromSiValue<'length'>(si, 'length', unitOf('mm'));
