@@ -1,7 +1,7 @@
 // Hand calculation of the margins of Plover-50 at 5 MPa and room temperature: its retaining ring at the head, its thread aft.
 // Every number is worked here from the equation named beside it; nothing is taken from the library.
 import { describe, expect, test } from 'vitest';
-import { type FailureModeId, parseMotor, quantity } from '../../src/index';
+import { type FailureModeId, parseMotor, quantity, review } from '../../src/index';
 import { structureMargins } from '../../src/motor/review/hardware-review';
 import { settingsOf } from '../../src/motor/settings';
 import { atWorstCaseTolerances } from '../../src/motor/worst-case-tolerances';
@@ -153,4 +153,30 @@ test('the governing modes of both ends and their margins', () => {
   // 14 116/(2 · 5688.5) − 1 = 0.24; 289.58/(2 · 84.23) − 1 = 0.72.
   expect(least('head-joint')).toBe('ring-dishing 0.24');
   expect(least('aft-joint')).toBe('thread-hoop 0.72');
+});
+
+describe('the notches of both in fatigue, as factors on the tension of the wall', () => {
+  const factorOf = (name: string): number =>
+    review(motor)
+      .reuse.parts.flatMap(({ features }) => features)
+      .find(({ feature }) => feature === name)?.notchFactor ?? Number.NaN;
+
+  test('groove: Roark, table 17.1, with the wall for the radius; thrust half a wall off the middle of what is left', () => {
+    // Depth 1.05 mm, root 0.1 mm (assumed), wall 5.98 mm: h/r 10.5 and h/t 0.17559.
+    const [ratio, x] = [10.5, 1.05 / 5.98];
+    const root = sqrt(ratio);
+    const [c1, c2, c3, c4] = [
+      0.935 + 1.922 * root + 0.004 * ratio,
+      0.537 - 3.708 * root + 0.04 * ratio,
+      -2.538 + 3.438 * root - 0.012 * ratio,
+      2.066 - 1.652 * root - 0.031 * ratio,
+    ];
+    // Bending/tension: 6 · 2.99/4.93 = 3.639; K 5.506, in all 25.54.
+    const factor = (c1 + x * (c2 + x * (c3 + x * c4))) * (1 + (6 * (5.98 / 2)) / 4.93);
+    expect(factorOf('root of the ring groove') / factor).toBeCloseTo(1, 4);
+  });
+  test('thread: 3.8 cut (Shigley, table 8-16, from memory); flanks 1.857 mm off the middle of 2.24 mm of wall', () => {
+    const arm = (49.98 + 45.5) / 4 - (45 - 0.649519 * 1.5) / 2;
+    expect(factorOf('thread run-out of the case') / (3.8 * (1 + (6 * arm) / 2.24))).toBeCloseTo(1, 4);
+  });
 });

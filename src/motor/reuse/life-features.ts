@@ -1,4 +1,5 @@
 import {
+  customThread,
   type FailureMargin,
   type FailureModeId,
   grooveBendingStress,
@@ -14,7 +15,7 @@ import { partAt } from '../../structures/failure-mode/part-name';
 import { fromSiValue, unitOf } from '../../units';
 import type { Motor } from '../document';
 import type { Closure } from '../review/closure-heat';
-import { weakestCase } from '../review/worst-sizes';
+import { narrowestCase, weakestCase } from '../review/worst-sizes';
 
 /** A feature of a part: its nominal stress is that of a failure mode, which a notch multiplies. */
 export interface LifeFeature {
@@ -65,15 +66,7 @@ const notches: Partial<Record<FailureModeId, (place: Place) => Notch | undefined
   'case-bearing-yield': contactEdge,
   'groove-wall-tension-yield': ringGroove,
   'groove-hoop-yield': () => plain('ring groove, hoop stress'),
-  'thread-wall-tension-yield': () => {
-    const { factor, source } = threadConcentration({ forming: 'cut' });
-    return {
-      feature: 'thread run-out of the case',
-      factor,
-      basis: `cut thread, for steel screws; ${source}`,
-      of: 'case',
-    };
-  },
+  'thread-wall-tension-yield': threadRoot,
   'thread-hoop-yield': () => plain('thread of the case, hoop stress'),
   'tapped-end-hoop-yield': () => ({
     feature: 'tapped holes of the case, hoop stress',
@@ -165,6 +158,30 @@ function ringGroove({ motor, closure, margin }: Place): Notch | undefined {
     feature: 'root of the ring groove',
     factor: concentration.factor * withBending,
     basis: `groove ${concentration.factor.toPrecision(3)} × ${withBending.toPrecision(3)} for the bending of the wall under it, upper bound; ${concentration.provenance}`,
+    of: 'case',
+  };
+}
+
+function threadRoot({ motor, closure, margin }: Place): Notch | undefined {
+  if (closure?.thread === undefined) return undefined;
+  const { majorDiameter, pitch, reliefDiameter } = closure.thread;
+  const { factor, source } = threadConcentration({ forming: 'cut' });
+  const outside = narrowestCase(motor).si;
+  // Roots as deep as a sharp V, as in the margins of the thread.
+  const roots = majorDiameter.value.si + (pitch.value.si * Math.sqrt(3)) / 8;
+  const inside = Math.max(roots, reliefDiameter?.value.si ?? 0);
+  const flanks = customThread({ majorDiameter: majorDiameter.value, pitch: pitch.value }).pitchDiameter.si;
+  const tension = margin.applied.si;
+  const bending = grooveBendingStress.si({
+    tension,
+    arm: Math.max(0, (outside + inside) / 4 - flanks / 2),
+    wall: (outside - inside) / 2,
+  });
+  const withBending = 1 + bending / tension;
+  return {
+    feature: 'thread run-out of the case',
+    factor: factor * withBending,
+    basis: `cut thread ${factor}, for steel screws, × ${withBending.toPrecision(3)} for the bending of the wall by the thrust of the flanks, upper bound; ${source}`,
     of: 'case',
   };
 }
