@@ -44,6 +44,22 @@ describe('a flat closure', () => {
       'plate-shear',
     ]);
   });
+  test('bending is held against tension, shear against shear: 42 and 27 ksi, 35 and 35/√3 ksi (MIL-HDBK-5J, 6061-T6 bar)', () => {
+    const strength = (id: FailureModeId) => ofHead(flat).find((one) => one.id === id)?.allowable.si ?? 0;
+    near(strength('plate-shear') / strength('plate-bending'), 27 / 42);
+    near(strength('plate-shear-yield') / strength('plate-bending-yield'), 1 / Math.sqrt(3));
+  });
+  test('a strength that is not known is stated', () => {
+    const material = {
+      name: 'plate of the certificate',
+      form: 'plate',
+      class: 'metal',
+      yieldStrength: { value: '240 MPa', basis: 'S', source: 'mill certificate' },
+      poissonRatio: { value: 0.33, basis: 'typical', source: 'mill certificate' },
+    };
+    const reasons = judged(head({ thickness: '8 mm', material })).unjudged.map(({ reason }) => reason);
+    expect(reasons.join()).toContain('no minimum ultimate strength');
+  });
   test('the form may be written out', () => {
     const written = head({ thickness: '8 mm', shape: { form: 'flat' } });
     near(applied(written, 'plate-shear'), (pressure * bore) / (4 * 0.008));

@@ -55,14 +55,18 @@ export function plateMargins(input: ClosureAtMeop<Closure>): {
   );
   return {
     margins,
-    unjudged: [
-      ...unjudged,
-      ...(margins.length === 0
-        ? [`${material.name} has no minimum strength; the plate is not evaluated.`]
-        : []),
-    ],
+    unjudged: [...unjudged, ...strengthsMissing(material, margins)],
     cautions,
   };
+}
+
+/** A plate without a minimum strength of one kind is not evaluated against it. */
+function strengthsMissing({ name }: Material, margins: readonly FailureMargin[]): readonly string[] {
+  if (margins.length === 0) return [`${name} has no minimum strength; the plate is not evaluated.`];
+  const limits = new Set(margins.map(({ id }) => (id.endsWith('-yield') ? 'yield' : 'ultimate')));
+  return (['yield', 'ultimate'] as const)
+    .filter((limit) => !limits.has(limit))
+    .map((limit) => `${name} has no minimum ${limit} strength; the plate is not evaluated against it.`);
 }
 
 /** The stresses by the shape of the closure; `undefined` where a plate has no Poisson's ratio. */
