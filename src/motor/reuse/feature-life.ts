@@ -16,8 +16,13 @@ export function featureLife(
   const cold = lifeMetal(material, undefined);
   if (typeof hot === 'string') return hot;
   if (typeof cold === 'string') return cold;
-  const nominalAt = (pressure: number): number =>
-    (margin.allowable.si * pressure) / (margin.failurePressure?.si ?? Number.POSITIVE_INFINITY);
+  const { applied, allowable, failurePressure } = margin;
+  // A mode without any strength, such as bearing with no credit at a short edge, fails at zero pressure.
+  const perPressure =
+    failurePressure !== undefined && failurePressure.si > 0
+      ? allowable.si / failurePressure.si
+      : applied.si / meop;
+  const nominalAt = (pressure: number): number => perPressure * pressure;
   // Bearing has its own yield strength, above that of the section: the local stress alone counts.
   const lifeAt = (pressure: number, metal: LifeMetal): LocalLife => {
     const nominal = nominalAt(pressure);
