@@ -89,7 +89,7 @@ describe('the command', () => {
     const { code, out, err } = command.run(['review', '--format', 'html', tern]);
     expect([code, err]).toEqual([0, '']);
     expect(out.startsWith('<!doctype html>')).toBe(true);
-    expect(out.match(/<svg /g)?.length).toBe(6); // three plots, each for a wide and a narrow page
+    expect(out.match(/<svg /g)?.length).toBe(8); // three plots and the section, each for a wide and a narrow page
   });
 
   test('reduces a log with what the document knows, or with the ambient pressure alone', () => {
