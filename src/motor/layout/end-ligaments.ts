@@ -62,7 +62,7 @@ export function worstLigaments(motor: Motor, end: End): readonly Ligament[] | un
   return nominal.map((one, i) => ({ ...one, value: worst[i] + one.least }));
 }
 
-/** The distances of a bolted joint at their least favourable limits; undefined without a layout or bolts. */
+/** The distances of a bolted joint at the limits of their tolerances that weaken it; undefined without a layout or bolts. */
 export function worstJointDistances(motor: Motor, end: End): JointDistances | undefined {
   const standard = sizesAt(motor, end);
   const at = (varied: Motor): JointDistances | undefined => {
