@@ -2,11 +2,11 @@ import type { Motor } from '../document';
 import { boreOf } from '../document/case-size';
 import { placedValues, withValues } from '../varied-motor';
 import { boltLigaments } from './bolt-ligaments';
-import { caseLigaments } from './case-ligaments';
 import { type EndLayout, endLayout, type StandardSizes, standardSizes } from './end-layout';
 import { type JointDistances, jointDistances } from './joint-distances';
 import type { Ligament } from './ligament';
 import { sealLigaments } from './seal-ligaments';
+import { threadLigaments } from './thread-ligaments';
 import { travelLigaments } from './travel-ligaments';
 
 type End = 'head' | 'aft';
@@ -42,7 +42,7 @@ export function endLigaments(
   const [atJoint, atClosure] = [`${end}-joint`, `${end}-closure`] as const;
   return [
     ...boltLigaments(layout, atJoint, bore),
-    ...caseLigaments(layout, atJoint, atClosure, { wall: tube.wall.value.si, bore }),
+    ...threadLigaments(layout, atJoint, atClosure),
     ...sealLigaments(layout, atClosure, tube.outsideDiameter.value.si),
     ...travelLigaments(layout, closure, atClosure),
   ];
@@ -53,8 +53,7 @@ export function worstLigaments(motor: Motor, end: End): readonly Ligament[] | un
   const standard = sizesAt(motor, end);
   const nominal = endLigaments(motor, end, standard);
   if (nominal === undefined) return undefined;
-  const slack = (of: readonly Ligament[]): readonly number[] =>
-    of.map(({ value, least, isNominal }, i) => value - (isNominal === true ? nominal[i].least : least));
+  const slack = (of: readonly Ligament[]): readonly number[] => of.map(({ value, least }) => value - least);
   const worst = atWorst(slack(nominal), motor, end, (varied) =>
     slack(endLigaments(varied, end, standard) ?? nominal),
   );

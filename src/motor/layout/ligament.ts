@@ -9,8 +9,6 @@ export interface Ligament {
   readonly kind: 'length' | 'ratio';
   /** Required minimum. */
   readonly least: number;
-  /** True where the requirement is stated for nominal sizes. */
-  readonly isNominal?: boolean;
   /** Recommended minimum, where it differs. */
   readonly preferred?: number;
   /** The rule in words, such as '1.5 bolt diameters'. */

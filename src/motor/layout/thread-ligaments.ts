@@ -3,46 +3,11 @@ import type { EndLayout } from './end-layout';
 import { type Ligament, practice } from './ligament';
 import { voidDiameter } from './metal';
 
-/** Ligaments around the ring groove or the thread of an end; positions are distances from the end of the case. */
-export function caseLigaments(
-  end: EndLayout,
-  joint: PartId,
-  closure: PartId,
-  { wall, bore }: { readonly wall: number; readonly bore: number },
-): readonly Ligament[] {
-  return [...ringLigaments(end, joint, wall, bore), ...threadLigaments(end, joint, closure)];
-}
-
-function ringLigaments({ ring }: EndLayout, part: PartId, wall: number, bore: number): readonly Ligament[] {
-  if (ring === undefined) return [];
-  const depth = (ring.groove.diameter - bore) / 2;
-  return [
-    {
-      part,
-      check: 'edge margin of the ring groove',
-      value: ring.groove.span.from,
-      kind: 'length',
-      least: 3 * depth,
-      isNominal: true,
-      rule: '3 groove depths',
-      source: "Machinery's Handbook, 31st edition, retaining rings: edge margins of the tables",
-    },
-    {
-      part,
-      check: 'wall left under the ring groove',
-      value: (wall - depth) / wall,
-      kind: 'ratio',
-      least: 0.6,
-      rule: '60 % of the wall',
-      source: practice,
-    },
-  ];
-}
-
 /** Depth of the thread of the closure, in pitches: 17/24 of the height of its triangle, √3/2 pitches. */
 const threadDepth = 0.6134;
 
-function threadLigaments(end: EndLayout, joint: PartId, closure: PartId): readonly Ligament[] {
+/** Ligaments around the thread of an end; positions are distances from the end of the case. */
+export function threadLigaments(end: EndLayout, joint: PartId, closure: PartId): readonly Ligament[] {
   const { thread } = end;
   if (thread === undefined) return [];
   const { span, pitch, majorDiameter, relief } = thread;
