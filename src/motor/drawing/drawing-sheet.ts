@@ -106,9 +106,14 @@ function parts(view: View, motor: Motor, layout: MotorLayout): string {
 
 /** The positions [m] between which a motor has parts. */
 function extent({ case: tube, head, aft, nozzle }: MotorLayout): readonly [number, number] {
-  const spans = [tube.span, head?.closure.span, aft?.closure.span, nozzle.insert?.span].filter(
-    (one) => one !== undefined,
-  );
+  const spans = [
+    tube.span,
+    head?.closure.span,
+    aft?.closure.span,
+    head?.axialBolts?.head,
+    aft?.axialBolts?.head,
+    nozzle.insert?.span,
+  ].filter((one) => one !== undefined);
   return [Math.min(...spans.map(({ from }) => from)), Math.max(...spans.map(({ to }) => to))];
 }
 
@@ -117,6 +122,7 @@ const maximumRadius = ({ case: tube, head, aft }: MotorLayout): number =>
   Math.max(
     ...[head, aft].flatMap((end) => [
       (end?.shoulder?.diameter ?? 0) / 2,
+      (end?.axialBolts?.flange?.diameter ?? 0) / 2,
       ...(end?.holeRows ?? []).map(({ boltDiameter }) => tube.outsideDiameter / 2 + boltDiameter),
     ]),
     tube.outsideDiameter / 2,

@@ -8,6 +8,7 @@ export const drawingStyle = `<style>
 .motor-section .liner{fill:${colour('line')}}
 .motor-section .grain{fill:${colour('first')};fill-opacity:.16}
 .motor-section .port{fill:var(--paper, #fff);stroke:${colour('ink')};stroke-width:.25;fill-rule:evenodd}
+.motor-section .cone{fill:var(--paper, #fff)}
 .motor-section .flaw{fill:${colour('second')};stroke:${colour('second')};stroke-width:.2;fill-rule:evenodd}
 .motor-section .screw{fill:var(--paper, #fff);stroke:${colour('ink')};stroke-width:.25}
 .motor-section .void{fill:var(--paper, #fff);stroke:${colour('ink')};stroke-width:.25}

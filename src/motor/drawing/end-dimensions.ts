@@ -63,6 +63,11 @@ export function endDimensions(motor: Motor, layout: MotorLayout, end: EndLayout)
           ({ count, holeDiameter }) =>
             `${count} × ${joint.thread}, class ${joint.boltClass}, holes ⌀${millimetres(holeDiameter)}`,
         )),
+    ...(end.axialBolts === undefined
+      ? []
+      : [
+          `${end.axialBolts.count} bolts along the axis of ${millimetres(end.axialBolts.boltDiameter)} on a circle of ⌀${millimetres(end.axialBolts.boltCircle)}`,
+        ]),
     ...(end.thread === undefined
       ? []
       : [`Thread ⌀${millimetres(end.thread.majorDiameter)} × ${millimetres(end.thread.pitch)}`]),

@@ -36,8 +36,17 @@ export function closureOutline({
   });
 }
 
-/** The half-section of the case: the tube less the grooves and threads in its ends. */
+/** The half-section of the case: the tube, with flanges for bolts, less the grooves and threads in its ends. */
 export function caseOutline({ case: tube, head, aft }: MotorLayout): readonly Point[] {
+  const flanges = [head?.axialBolts?.flange, aft?.axialBolts?.flange].filter((one) => one !== undefined);
+  const outer = Math.max(tube.outsideDiameter, ...flanges.map(({ diameter }) => diameter)) / 2;
+  const from = Math.max(
+    tube.span.from,
+    ...(head?.axialBolts?.flange ? [head.axialBolts.flange.span.to] : []),
+  );
+  const to = Math.min(tube.span.to, ...(aft?.axialBolts?.flange ? [aft.axialBolts.flange.span.from] : []));
+  // Between the flanges the tube has its outside diameter.
+  const turnedDown: Cut = { from, to, radius: tube.outsideDiameter / 2, side: 'outside' };
   const cuts = [head, aft].flatMap((end): readonly Cut[] => {
     const { ring, thread } = end ?? {};
     return [
@@ -48,7 +57,7 @@ export function caseOutline({ case: tube, head, aft }: MotorLayout): readonly Po
       one === undefined ? [] : [{ ...one.span, radius: one.diameter / 2, side: 'inside' }],
     );
   });
-  return outlineOf({ ...tube.span, outer: tube.outsideDiameter / 2, inner: tube.insideDiameter / 2, cuts });
+  return outlineOf({ ...tube.span, outer, inner: tube.insideDiameter / 2, cuts: [...cuts, turnedDown] });
 }
 
 /** A closure with its seals and its retention. */
@@ -105,7 +114,18 @@ export function endSection(view: View, end: EndLayout, { case: tube }: MotorLayo
       [end.thread.majorDiameter / 2 - 0.5413 * end.thread.pitch, end.thread.majorDiameter / 2],
       'thread',
     );
-  return [turned(view, closureOutline(end), 'closure'), ...seals, ...screws, ring, thread]
+  const bolts =
+    end.axialBolts &&
+    [
+      [end.axialBolts.shank, end.axialBolts.boltDiameter] as const,
+      [end.axialBolts.head, end.axialBolts.headDiameter] as const,
+    ]
+      .map(([span, diameter]) => {
+        const middle = (end.axialBolts?.boltCircle ?? 0) / 2;
+        return boxes(view, [span.from, span.to], [middle - diameter / 2, middle + diameter / 2], 'screw');
+      })
+      .join('');
+  return [turned(view, closureOutline(end), 'closure'), ...seals, ...screws, ring, thread, bolts]
     .filter((one) => one !== undefined)
     .join('\n');
 }

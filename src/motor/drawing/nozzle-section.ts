@@ -32,8 +32,29 @@ export function insertOutline({ nozzle }: MotorLayout): readonly Point[] | undef
   ];
 }
 
-/** The throat insert in its pocket. */
+/**
+ * The exit cone behind the insert, where the document has a larger exit than the opening of the closure: it widens from the
+ * opening by the half angle. Undefined for a cylindrical opening.
+ */
+export function coneOutline({ aft, nozzle }: MotorLayout): readonly Point[] | undefined {
+  const { opening } = aft ?? {};
+  const { exitDiameter, divergenceHalfAngle = usualHalfAngle } = nozzle;
+  if (opening === undefined || exitDiameter <= opening.diameter) return undefined;
+  const { from, to } = opening.span;
+  const widened = Math.min(
+    opening.diameter / 2 + (to - from) * Math.tan(divergenceHalfAngle),
+    exitDiameter / 2,
+  );
+  return [
+    [from, opening.diameter / 2],
+    [to, widened],
+    [to, 0],
+    [from, 0],
+  ];
+}
+
+/** The throat insert in its pocket, and the exit cone behind it. */
 export function nozzleSection(view: View, layout: MotorLayout): string {
-  const outline = insertOutline(layout);
-  return outline === undefined ? '' : turned(view, outline, 'insert');
+  const [insert, cone] = [insertOutline(layout), coneOutline(layout)];
+  return [cone && turned(view, cone, 'cone'), insert && turned(view, insert, 'insert')].join('');
 }

@@ -1,6 +1,7 @@
 import { oRing, threadGeometry } from '../../structures';
 import { type Closure, isFaceSeal } from '../document/closure-inputs';
 import type { Insert } from '../document/nozzle-inputs';
+import { type AxialBoltPlace, axialBoltPlace } from './axial-bolt-place';
 import { type PocketPlace, pocketPlace } from './pocket-place';
 
 /** Extent along the axis in metres, `from` less than `to`. */
@@ -80,6 +81,7 @@ export interface EndLayout {
   readonly holeRows: readonly HoleRow[];
   readonly ring: RingPlace | undefined;
   readonly thread: ThreadPlace | undefined;
+  readonly axialBolts: AxialBoltPlace | undefined;
   /** Pocket of the throat insert, of an aft closure with a described seat. */
   readonly pocket: PocketPlace | undefined;
 }
@@ -148,6 +150,7 @@ export function endLayout(parts: EndParts): EndLayout | undefined {
     holeRows: holeRows(closure, boltDiameter, point),
     ring: ringPlace(closure, bore, span),
     thread: threadPlace(closure, span),
+    axialBolts: axialBoltPlace(closure, span),
     pocket: pocket?.place,
   };
 }
