@@ -45,8 +45,7 @@ function withLaw(): BurnRate {
   });
   const call = (first: Arguments<typeof inputs> | BurnLaw, conditions?: BurnConditions): Quantity<'speed'> =>
     isBurnLaw(first) ? rateByLaw(first, conditions) : equation(first);
-  // With every property of the formula, so that it is explained, listed and tested as one.
-  const made = Object.assign(call, equation);
-  Object.defineProperty(made, 'name', { value: 'burnRate' });
-  return made;
+  // With every property of the formula, so that it is explained, listed and tested as one; its getters stay getters.
+  Object.defineProperties(call, Object.getOwnPropertyDescriptors(equation));
+  return call as typeof call & typeof equation; // true: the properties are those of the formula
 }

@@ -1,4 +1,4 @@
-import type * as z from 'zod/mini';
+import * as z from 'zod/mini';
 import { MeopError, optional, words } from '../../units';
 import type { DocumentOf, ModelOf } from './document-types';
 import { motorInputs } from './motor-inputs';
@@ -40,13 +40,15 @@ const version = () =>
     { description: 'version of the document format', const: motorDocumentVersion },
   );
 
-/**
- * The zod schema of a motor document: `motorSchema.safeParse(json)` returns the result of zod. `parseMotor` also checks
- * relations between parts and explains each error.
- *
- * @example motorSchema.safeParse({}).success // => false
- */
-export const motorSchema = /* @__PURE__ */ ((): z.ZodMiniType<MotorParts, MotorDocument> => {
+let made: z.ZodMiniType<MotorParts, MotorDocument> | undefined;
+
+/** The schema itself, made when the first document is read: it has some thousand parts, which an import would wait for. */
+export function wholeSchema(): z.ZodMiniType<MotorParts, MotorDocument> {
+  made ??= makeSchema();
+  return made;
+}
+
+function makeSchema(): z.ZodMiniType<MotorParts, MotorDocument> {
   const { $schema } = schemasOf({
     $schema: optional(words('path or address of the JSON Schema of this document')),
   });
@@ -56,4 +58,12 @@ export const motorSchema = /* @__PURE__ */ ((): z.ZodMiniType<MotorParts, MotorD
   );
   // True: the declared fields, and the two above them.
   return schema as z.ZodMiniType<MotorParts, MotorDocument>;
-})();
+}
+
+/**
+ * The zod schema of a motor document: `motorSchema.safeParse(json)` returns the result of zod. `parseMotor` also checks
+ * relations between parts and explains each error.
+ *
+ * @example motorSchema.safeParse({}).success // => false
+ */
+export const motorSchema: z.ZodMiniType<MotorParts, MotorDocument> = /* @__PURE__ */ z.lazy(wholeSchema);

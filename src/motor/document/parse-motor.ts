@@ -5,7 +5,7 @@ import { geometryProblems } from './geometry-checks';
 import { meaningProblems } from './meaning-checks';
 import { migrateMotorDocument } from './migrate';
 import { motorInputs } from './motor-inputs';
-import { type MotorDocument, type MotorParts, motorDocumentVersion, motorSchema } from './motor-schema';
+import { type MotorDocument, type MotorParts, motorDocumentVersion, wholeSchema } from './motor-schema';
 import { problemsOf } from './parts';
 import { type DocumentProblem, documentError, givenAt, type Path, problemOf } from './problems';
 import { sizedClosure } from './ring-size';
@@ -90,7 +90,7 @@ function readDocument(json: unknown): Read {
     });
     return { problems: [problemOf(error, 'version')] };
   }
-  const { whole, parts = {}, issues } = runSchema(motorSchema, document);
+  const { whole, parts = {}, issues } = runSchema(wholeSchema(), document);
   const read = {
     json: document,
     parts,

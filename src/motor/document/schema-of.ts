@@ -108,7 +108,7 @@ function tableName({ table, meaning, example }: Named<unknown, string>): z.core.
   );
 }
 
-const ownSchema = /* @__PURE__ */ (() => schemaOf(ownMaterial))();
+let ownSchema: z.ZodMiniType<ReadAs<typeof ownMaterial>, Written<typeof ownMaterial>> | undefined;
 
 /** A material: the name of a library material, or a record with sources. */
 function materialOf(meaning: string, example: string): z.core.$ZodType {
@@ -117,6 +117,7 @@ function materialOf(meaning: string, example: string): z.core.$ZodType {
     z.unknown(),
     z.transform((value, context): Material | undefined => {
       if (typeof value === 'object' && value !== null && !Array.isArray(value)) {
+        ownSchema ??= schemaOf(ownMaterial);
         const { whole, issues } = runSchema(ownSchema, value);
         context.issues.push(...issues);
         return whole && materialRecord(whole);
