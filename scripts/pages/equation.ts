@@ -14,6 +14,7 @@ const functions = [
   'arcsin',
   'arccos',
   'arctan',
+  'sinh',
   'sin',
   'cos',
   'tan',

@@ -15,7 +15,7 @@ const scale = Math.sqrt(3 * stretching);
 export const stretchedPlateDeflection = /* @__PURE__ */ formula({
   name: 'stretchedPlateDeflection',
   title: 'Deflection of a clamped circular plate that stretches',
-  equation: 'w_t = 2·sinh(ln(1.815·w_l + √(1 + 3.294·w_l²)) / 3) / 1.21',
+  equation: 'w_t = 2·sinh(ln(1.5·√(1.464)·w_l + √(1 + 3.294·w_l²)) / 3) / √(1.464)',
   source:
     'Timoshenko, Theory of Plates and Shells, large deflections of circular plates, root of w_l = w_t + 0.488·w_t³ (coefficient from memory)',
   inputs: {

@@ -12,6 +12,7 @@ const calls: Readonly<Record<string, (...values: number[]) => number>> = {
   arccos: Math.acos,
   arctan: Math.atan,
   sin: Math.sin,
+  sinh: Math.sinh,
   cos: Math.cos,
   tan: Math.tan,
   cot: (x) => 1 / Math.tan(x),
