@@ -118,6 +118,7 @@ describe('the command', () => {
     expect(command.run(['check'], '{\n "version": 2,\n}').out).toMatch(/line 3/);
     // What only the review would refuse.
     const motor = JSON.parse(JSON.stringify(demoMotor()));
+    delete motor.closures.head.layout;
     motor.closures.head.joint.engagement = '40 mm';
     expect(command.run(['check'], JSON.stringify(motor)).out).toContain(
       'closures.head.joint.engagement must be at most the thickness of the closure',

@@ -4,8 +4,6 @@
  * @module
  */
 
-export type { AxialBoltPlace } from './axial-bolt-place';
-export type { EndLayout, GroovePlace, HoleRow, RingPlace, Span, ThreadPlace, Turned } from './end-layout';
-export { type MotorLayout, motorLayout, type NozzlePlace } from './motor-layout';
-export type { PocketPlace } from './pocket-place';
+export type { EndLayout, Span } from './end-layout';
+export { type MotorLayout, motorLayout } from './motor-layout';
 export type { SegmentPlace } from './segment-places';
