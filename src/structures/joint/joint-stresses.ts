@@ -20,6 +20,7 @@ import {
   offsetWallStress,
   singleShearOffset,
 } from './offset-bending';
+import { worstOffsetDistance } from './offset-distance';
 import { staggeredNetSectionStress } from './staggered-net-section';
 import { tearOutStress } from './tear-out';
 import { radialBoltPull, worstBoltLoad, yieldLimitedShareFactor } from './worst-bolt';
@@ -119,7 +120,11 @@ export function jointStresses<V extends Step | number>(joint: JointSi, run: Eval
     typeof netSection === 'number' && !Number.isFinite(netSection)
       ? netSection
       : run(by, { tension: netSection, offset, wall, momentShare });
-  const momentShare = run(offsetMomentShare, { distance: edgeDistance, edgeLength: edgeZone });
+  const reach = worstOffsetDistance(numberOf(edgeDistance), numberOf(edgeZone));
+  const momentShare = run(offsetMomentShare, {
+    distance: reach > numberOf(edgeDistance) ? reach : edgeDistance,
+    edgeLength: edgeZone,
+  });
   const hoop = run(lameHoopStress, { pressure, insideRadius, outsideRadius, radius: insideRadius });
   return {
     endForce,
