@@ -95,8 +95,11 @@ const spoiled = ({ keys, value }: Leaf): readonly (string | number)[] =>
     ? keys.slice(0, -1)
     : keys;
 
-/** Whether one change hides the other. */
+/** Whether one change hides the other: a tolerance cannot be compared with a value that is not there. */
 const nested = (a: Leaf, b: Leaf): boolean => {
+  const ofOne = (leaf: Leaf) =>
+    ['value', 'plusMinus'].includes(String(leaf.keys.at(-1))) ? leaf.keys.slice(0, -1).join() : undefined;
+  if (ofOne(a) !== undefined && ofOne(a) === ofOne(b)) return true;
   const [one, two] = [spoiled(a), spoiled(b)];
   return one.every((key, i) => two[i] === key) || two.every((key, i) => one[i] === key);
 };

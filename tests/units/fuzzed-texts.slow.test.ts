@@ -124,6 +124,7 @@ describe('fuzzed texts', () => {
       'dimension-range',
       'no-number',
       'not-finite',
+      'out-of-domain', // a temperature below absolute zero
       'unit-syntax',
       'unknown-unit',
     ]);
