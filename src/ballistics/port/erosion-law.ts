@@ -1,0 +1,96 @@
+// Burning rate with erosive burning; plain SI numbers, unchecked.
+
+/** A law of erosive burning for the port. */
+export type ErosionLaw =
+  | { readonly law: 'none' }
+  | {
+      readonly law: 'mukunda-paul';
+      /** K, the gain of the law. */
+      readonly gain: number;
+      /** g_th, the threshold of g. */
+      readonly threshold: number;
+      /** Viscosity of the gas [Pa·s]. */
+      readonly viscosity: number;
+      readonly augmentationFactor: number;
+    }
+  | {
+      readonly law: 'lenoir-robillard';
+      /** α in SI, m^2.8·kg^−0.8·s^−0.2. */
+      readonly coefficient: number;
+      /** β. */
+      readonly decay: number;
+      /** Length of the law [m]; undefined: the hydraulic diameter or the distance, as `lengthOf` says. */
+      readonly length: number | undefined;
+      readonly lengthOf: 'hydraulic diameter' | 'distance from the head';
+      readonly augmentationFactor: number;
+    }
+  | {
+      readonly law: 'threshold-velocity';
+      /** Velocity at which augmentation begins [m/s]. */
+      readonly threshold: number;
+      /** Augmentation at twice the threshold, less one. */
+      readonly gain: number;
+      readonly augmentationFactor: number;
+    };
+
+/** What the gas does at a burning surface. */
+export interface CrossFlow {
+  /** Rate without cross-flow [m/s]. */
+  readonly base: number;
+  /** Mass flux [kg/(m²·s)]. */
+  readonly flux: number;
+  /** Hydraulic diameter of the port [m]. */
+  readonly diameter: number;
+  /** Distance from the head end [m]. */
+  readonly position: number;
+  /** Velocity of the gas [m/s]. */
+  readonly velocity: number;
+}
+
+/** Total burning rate [m/s] in a cross-flow; `density` is that of the propellant [kg/m³]. */
+export function erosiveRateAt(law: ErosionLaw, density: number, flow: CrossFlow): number {
+  return erosiveRate(law, density, flow.base, flow.flux, flow.diameter, flow.position, flow.velocity);
+}
+
+/** The same on plain arguments, for the march along a port. */
+export function erosiveRate(
+  law: ErosionLaw,
+  density: number,
+  base: number,
+  flux: number,
+  diameter: number,
+  position: number,
+  velocity: number,
+): number {
+  if (law.law === 'none' || !(flux > 0)) return base;
+  if (law.law === 'mukunda-paul') {
+    const solid = density * base;
+    // g^0.8 with g = (G/(ρ·r_0))·(Re_0/1000)^(−1/8).
+    const reduced = Math.exp(
+      0.8 * Math.log(flux / solid) - 0.1 * Math.log((solid * diameter) / (1000 * law.viscosity)),
+    );
+    const above = reduced - law.threshold ** 0.8;
+    return above > 0 ? base * (1 + law.augmentationFactor * law.gain * above) : base;
+  }
+  if (law.law === 'threshold-velocity')
+    return velocity > law.threshold
+      ? base * (1 + law.augmentationFactor * law.gain * (velocity / law.threshold - 1))
+      : base;
+  const length =
+    law.length ?? (law.lengthOf === 'hydraulic diameter' ? diameter : Math.max(position, 1e-9 * diameter));
+  const heat = law.coefficient * flux ** 0.8 * length ** -0.2;
+  const total = lenoirRobillardSi(base, heat, (law.decay * density) / flux);
+  return base + law.augmentationFactor * (total - base);
+}
+
+/** Root of r = base + heat·exp(−decay·r): the total rate stands on both sides. Newton's steps from the left never overshoot. */
+export function lenoirRobillardSi(base: number, heat: number, decay: number): number {
+  let r = base;
+  for (let i = 0; i < 40; i++) {
+    const added = heat * Math.exp(-decay * r);
+    const step = (base + added - r) / (1 + decay * added);
+    r += step;
+    if (Math.abs(step) <= 1e-15 * r) break;
+  }
+  return r;
+}
