@@ -7,6 +7,7 @@ import {
   inputs,
   length,
   mass,
+  molarMass,
   optional,
   ratio,
   speed,
@@ -140,7 +141,7 @@ export const ignition = inputs(
       }),
     ),
     igniterMass: optional(
-      mass('m_i', 'mass of gas from the igniter, with the properties of the chamber gas', {
+      mass('m_i', 'mass of gas from the igniter', {
         min: 0,
         example: '0.5 g',
         worse: 'firing high',
@@ -148,20 +149,72 @@ export const ignition = inputs(
       0,
     ),
     igniterDuration: optional(
-      time('t_i', 'duration of the igniter, at a constant flow', {
+      time('t_i', 'time of constant igniter flow', {
         min: 0,
         example: '0.1 s',
         worse: 'firing low',
       }),
       0,
     ),
+    igniterFallTime: optional(
+      time('t_e', 'time in which the igniter flow then falls linearly to zero', {
+        min: 0,
+        example: '0.02 s',
+        worse: 'firing low',
+      }),
+      0,
+    ),
+    igniterGasTemperature: optional(
+      temperature('T_i', 'temperature of the igniter gas; that of the propellant gas if omitted', {
+        above: 0,
+        example: '2200 K',
+        worse: 'firing high',
+      }),
+    ),
+    igniterMolarMass: optional(
+      molarMass('M_i', 'molar mass of the igniter gas; required with its temperature', {
+        example: '50 g/mol',
+        worse: 'firing low',
+      }),
+    ),
+    ignitionDelay: optional(
+      time('t_0', 'time from the start of the igniter to ignition of the first surface', {
+        min: 0,
+        example: '5 ms',
+        worse: 'neither',
+      }),
+      0,
+    ),
     flameSpreadTime: optional(
-      time('t_f', 'time in which the flame spreads evenly over the surface', {
+      time('t_f', 'time in which the flame then spreads evenly over the surface', {
         min: 0,
         example: '0.05 s',
         worse: 'firing low',
       }),
       0,
+    ),
+    flameSpreadSpeed: optional(
+      speed('v_f', 'speed of the flame along the grain, instead of the flame spread time', {
+        above: 0,
+        example: '20 m/s',
+        worse: 'firing high',
+      }),
+    ),
+    partialFraction: optional(
+      ratio('f_i', 'fraction of the surface that ignites below fullIgnitionPressure', {
+        above: 0,
+        max: 1,
+        example: 0.3,
+        worse: 'neither',
+      }),
+      1,
+    ),
+    fullIgnitionPressure: optional(
+      absolutePressure('p_f', 'pressure at which the remaining surface ignites', {
+        above: 0,
+        example: '0.8 MPaa',
+        worse: 'neither',
+      }),
     ),
     nozzleClosureBurstPressure: optional(
       gaugePressure('p_c', 'pressure at which the nozzle closure opens; no closure if omitted', {
@@ -177,6 +230,30 @@ export const ignition = inputs(
       ({ igniterMass, igniterDuration }) =>
         igniterMass.si > 0 && igniterDuration.si === 0
           ? { code: 'missing-field', path: 'igniterDuration', expected: 'duration of the igniter' }
+          : undefined,
+      ({ igniterGasTemperature, igniterMolarMass }) =>
+        (igniterGasTemperature === undefined) !== (igniterMolarMass === undefined)
+          ? {
+              code: 'missing-field',
+              path: igniterMolarMass === undefined ? 'igniterMolarMass' : 'igniterGasTemperature',
+              problem: 'igniterGasTemperature and igniterMolarMass are required together',
+            }
+          : undefined,
+      ({ flameSpreadTime, flameSpreadSpeed }) =>
+        flameSpreadSpeed !== undefined && flameSpreadTime.si > 0
+          ? {
+              code: 'inconsistent',
+              path: 'flameSpreadSpeed',
+              problem: 'flameSpreadTime and flameSpreadSpeed are mutually exclusive; give one',
+            }
+          : undefined,
+      ({ partialFraction, fullIgnitionPressure }) =>
+        partialFraction < 1 !== (fullIgnitionPressure !== undefined)
+          ? {
+              code: 'missing-field',
+              path: partialFraction < 1 ? 'fullIgnitionPressure' : 'partialFraction',
+              problem: 'partial ignition requires partialFraction below 1 and fullIgnitionPressure',
+            }
           : undefined,
     ],
   },

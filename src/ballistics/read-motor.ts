@@ -7,6 +7,7 @@ import { effectiveBands } from './effective-bands';
 import { openStations } from './port-diagnosis';
 import { type Burned, burnedGrain, type Landing, landingsOf } from './read-grain';
 import { readNozzle } from './read-nozzle';
+import { readBlockage, readHeatLoss, readIgnition, readTailOff } from './read-transient';
 import type { simulateInputs } from './simulate-inputs';
 import { burnTable } from './simulation/burn-table';
 import type { ErosiveKernel, LawKernel, MotorModel } from './simulation/motor-model';
@@ -28,7 +29,6 @@ export interface ReadMotor {
   readonly hasTimeLimit: boolean;
 }
 
-const traceOfGas = 1; // Pa
 // Where the gas is a fifth as dense as the solid, neither the gas law nor the model is valid.
 const densestGas = 0.2;
 
@@ -48,12 +48,17 @@ export function readMotor(given: GivenMotor, at: Place): ReadMotor {
   if (!(cast > 0) || !(table.burnout > 0))
     throw problem(at, { code: 'no-propellant', path: 'grain', problem: 'the grain contains no propellant' });
   const ambient = given.ambient.si;
-  const gasEnergy = propellant.gasConstant.si * propellant.effectiveTemperature.si;
   const temperature = given.grainTemperature?.si ?? propellant.law.referenceTemperature.si;
   const law = lawKernel(propellant.law, temperatureFactorSi(propellant.law, temperature));
+  const misfit = (facts: ErrorFacts & { readonly path: string }): MeopError => problem(at, facts);
+  const nozzleValues = readNozzle(given.nozzle);
+  const throatArea = nozzleValues.dischargeCoefficient * Math.PI * nozzleValues.throatRadius ** 2;
+  const loss = readHeatLoss(given, { law, throatArea, regression }, misfit);
+  // c* goes with the root of the temperature: both carry the loss.
+  const gasEnergy = propellant.gasConstant.si * propellant.effectiveTemperature.si * (loss * loss);
   const burst = chamber.burstPressure?.si;
   const densest = densestGas * propellant.density.si * gasEnergy;
-  const lit = readIgnition(ignition, ambient);
+  const lit = readIgnition(ignition, ambient, regression);
   const pressureLimit = burst === undefined ? densest : Math.min(densest, ambient + burst);
   if (lit.initialPressure >= pressureLimit)
     throw problem(at, {
@@ -70,19 +75,20 @@ export function readMotor(given: GivenMotor, at: Place): ReadMotor {
       given: given.stopPressure,
       expected: `at least the ambient pressure, ${given.ambient}`,
     });
-  const nozzleValues = readNozzle(given.nozzle);
   const chamberVolume = readVolume(given, cast, at);
   const model: MotorModel = {
     table,
     law,
     density: propellant.density.si,
     gasEnergy,
-    characteristicVelocity: propellant.characteristicVelocity.si,
+    characteristicVelocity: propellant.characteristicVelocity.si * loss,
     gamma: propellant.gamma,
     chamberVolume,
     ...nozzleValues,
     ambientPressure: ambient,
     ...lit,
+    ...readBlockage(given),
+    tailOff: readTailOff(given, misfit),
     erosive: readErosive(given, regression, table.depth, at),
     stopPressure: stop,
     stopsBurning: given.stopPressure !== undefined,
@@ -142,34 +148,21 @@ function readVolume({ chamber }: GivenMotor, cast: number, at: Place): number {
   });
 }
 
-function readIgnition(ignition: GivenMotor['ignition'], ambient: number) {
-  const igniterMass = ignition?.igniterMass.si ?? 0;
-  // An empty chamber has no pressure to burn at: a vacuum with an igniter begins with a trace of gas.
-  const atRest = ambient === 0 && igniterMass > 0 ? traceOfGas : ambient;
-  return {
-    initialPressure: ignition?.initialPressure?.si ?? atRest,
-    igniterMass,
-    igniterDuration: igniterMass > 0 ? (ignition?.igniterDuration.si ?? 0) : 0,
-    flameSpreadTime: ignition?.flameSpreadTime.si ?? 0,
-    nozzleClosureBurstPressure: ignition?.nozzleClosureBurstPressure?.si ?? 0,
-  };
-}
-
 /** Three times the burn at the lowest pressure there can be, so that the run of a motor that barely ignites ends, too. */
 function slowestBurn(
   law: LawKernel,
   burnout: number,
   pressure: number,
-  {
-    igniterDuration,
-    flameSpreadTime,
-  }: { readonly igniterDuration: number; readonly flameSpreadTime: number },
+  lit: ReturnType<typeof readIgnition>,
 ): number {
   // A falling law is slowest at high pressure.
   const rates = [Math.log(pressure), Math.log(2e7)].flatMap((lnP) =>
     Array.from(law.lnCoefficients, (ln, band) => Math.exp(ln + law.exponents[band] * lnP)),
   );
-  return (3 * burnout) / Math.min(...rates) + igniterDuration + 2 * flameSpreadTime + 1;
+  const { igniterDuration, igniterFallTime, ignitionDelay, flameSpreadTime, partialFraction } = lit;
+  const first =
+    (3 * burnout) / Math.min(...rates) / partialFraction + igniterDuration + 2 * flameSpreadTime + 1;
+  return first + igniterFallTime + ignitionDelay;
 }
 
 function readErosive(

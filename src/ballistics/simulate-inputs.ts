@@ -14,6 +14,7 @@ import { lenoirRobillardInputs, thresholdInputs } from './erosive-inputs';
 import { chamber, grainTemperature, ignition, nozzle } from './motor-inputs';
 import { propellantValue } from './propellant';
 import { isBurnable } from './read-grain';
+import { tailOff, throatBlockage, wallHeatLoss } from './transient-inputs';
 
 const flux = optional(
   choice(
@@ -46,6 +47,9 @@ export const simulateInputs = {
   ignition: optional(ignition),
   grainTemperature: optional(grainTemperature),
   erosiveBurning: optional(erosiveBurning),
+  heatLoss: optional(wallHeatLoss),
+  tailOff: optional(tailOff),
+  throatBlockage: optional(throatBlockage),
   stopPressure: optional(
     absolutePressure(
       'p_s',

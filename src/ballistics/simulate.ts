@@ -11,6 +11,7 @@ import type { MotorModel, RunEnd } from './simulation/motor-model';
 import { runChamber } from './simulation/run-chamber';
 import { emptyResult, type RunResult } from './simulation/run-result';
 import { type RunSamples, sampleRecorder } from './simulation/sample-recorder';
+import { igniterGasRatio, igniterMassUntil } from './transient/igniter-flow';
 
 /** Mass balance of a simulation. */
 export interface MassBalance {
@@ -186,13 +187,14 @@ function balanceOf(m: MotorModel, result: RunResult, samples: RunSamples): MassB
   const last = samples.volume.length - 1;
   const left = Number.isNaN(result.burnoutTime) ? samples.volume[last] : 0;
   const burned = m.density * (m.table.volume[0] - left);
-  const igniterGas =
-    m.igniterDuration > 0 ? m.igniterMass * Math.min(1, result.endTime / m.igniterDuration) : 0;
+  const igniterGas = igniterMassUntil(m, result.endTime);
   const storedGas =
-    (result.endPressure * (m.chamberVolume - left) -
+    (result.endPressure * (m.chamberVolume - left) * (m.gasEnergy / result.endGasEnergy) -
       m.initialPressure * (m.chamberVolume - m.table.volume[0])) /
     m.gasEnergy;
-  const missing = burned + igniterGas - storedGas - result.massThroughNozzle;
+  // Igniter gas counts with its gas energy: as the mass of propellant gas that would give the same pressure.
+  const missing =
+    burned + igniterGas * igniterGasRatio(m, m.gasEnergy) - storedGas - result.massThroughNozzle;
   return {
     burned: quantity(burned, 'mass', 'kg'),
     igniterGas: quantity(igniterGas, 'mass', 'kg'),
@@ -208,6 +210,7 @@ function eventsOf({ model, landings }: ReadMotor, samples: RunSamples): readonly
   return samples.marks.flatMap(({ crossing, time, depth }): FiringEvent[] => {
     const at = { time: quantity<'time'>(time, 'time', 's') };
     if (crossing === 'closure') return [{ name: 'nozzle closure opens', ...at }];
+    if (crossing === 'ignition') return [{ name: 'remaining surface ignites', ...at }];
     if (crossing === 'limit') return [{ name: 'pressure limit', ...at }];
     if (crossing === 'stop') return [{ name: 'stop pressure', ...at }];
     const reached = { ...at, depth: quantity<'length'>(depth, 'length', 'mm') };

@@ -14,7 +14,7 @@ export function setNozzle(m: MotorModel, w: ChamberWorkspace, nozzle: IdealNozzl
   c[Constant.minChokedPressure] =
     m.erosionRate === 0 ? choked : m.ambientPressure / nozzle.criticalPressureRatio;
   c[Constant.fullAbove] = m.separation === 'none' ? choked : m.ambientPressure / nozzle.exitPressureRatio;
-  c[Constant.thrustFactor] = m.thrustEfficiency * m.dischargeCoefficient * Math.PI;
+  c[Constant.thrustFactor] = m.thrustEfficiency * m.dischargeCoefficient * Math.PI * w.opening;
   c[Constant.vacuumCoefficient] = nozzle.vacuumThrustCoefficient;
   c[Constant.ambientLoss] = nozzle.expansionRatio * m.ambientPressure;
 }
@@ -45,7 +45,7 @@ function thrustBelowFull(m: MotorModel, w: ChamberWorkspace, p: number, throat: 
 
 /** Brings the nozzle's expansion ratio up to date where its throat changes. */
 export function updateNozzle(m: MotorModel, w: ChamberWorkspace, throat: number): void {
-  const ratio = expansionOf(m, throat);
+  const ratio = expansionOf(m, w, throat);
   if (Math.abs(ratio - w.nozzle.expansionRatio) > 1e-9 * ratio)
     setNozzle(m, w, idealNozzleSi(m.gamma, ratio));
 }
@@ -62,12 +62,20 @@ export function nozzleMassFlow(m: MotorModel, w: ChamberWorkspace, p: number, th
 
 /** Mass flow/choked mass flow at a Mach number in the exit; above 1 the throat is choked. */
 function unchokedShare(m: MotorModel, w: ChamberWorkspace, mach: number, throat: number): number {
-  return (massFlowParameterSi(mach, m.gamma) * expansionOf(m, throat)) / w.nozzle.vandenkerckhove;
+  return (massFlowParameterSi(mach, m.gamma) * expansionOf(m, w, throat)) / w.nozzle.vandenkerckhove;
 }
 
 // An exit smaller than the throat is none: the nozzle then ends at its throat.
-const expansionOf = (m: MotorModel, throat: number): number =>
-  Math.max(1, m.exitArea / (Math.PI * throat * throat));
+const expansionOf = (m: MotorModel, w: ChamberWorkspace, throat: number): number =>
+  Math.max(1, m.exitArea / (Math.PI * throat * throat) / w.opening);
+
+/** Sets the free fraction of the throat: flow, thrust and expansion ratio follow the area that is left. */
+export function setOpening(m: MotorModel, w: ChamberWorkspace, opening: number, throat: number): void {
+  w.opening = opening;
+  w.constants[Constant.flowFactor] =
+    ((m.dischargeCoefficient * Math.PI) / m.characteristicVelocity) * opening;
+  setNozzle(m, w, idealNozzleSi(m.gamma, Math.max(1, m.exitArea / (Math.PI * throat ** 2) / opening)));
+}
 
 /** Derivatives of the mass flow by pressure and by throat radius, into `out`. */
 export function massFlowSlopes(
@@ -86,5 +94,5 @@ export function massFlowSlopes(
   // dM/dp of the isentropic relation in the mass flow parameter: steep where pressure is close to ambient.
   out[0] *= 1 + (1 - mach * mach) / (m.gamma * mach * mach);
   // Then the exit meters the flow, not the throat.
-  if (m.exitArea > Math.PI * throat * throat) out[1] = 0;
+  if (m.exitArea > Math.PI * throat * throat * w.opening) out[1] = 0;
 }

@@ -1,7 +1,7 @@
 // The equations of the chamber: slopes of pressure, burned depth and throat radius, and their Jacobian.
-import { idealNozzleSi } from '../../nozzle/ideal-nozzle-kernels';
+import { fullIgniterFlow, igniterGasRatio, mixtureRatio } from '../transient/igniter-flow';
 import { lookUp, Surface } from './burn-table';
-import { massFlowSlopes, nozzleMassFlow, setNozzle } from './chamber-nozzle';
+import { massFlowSlopes, nozzleMassFlow, setOpening } from './chamber-nozzle';
 import { erosiveRate, rateAt } from './chamber-rate';
 import { type ChamberWorkspace, Constant } from './chamber-workspace';
 import type { MotorModel } from './motor-model';
@@ -15,14 +15,14 @@ export function beginRun(m: MotorModel, w: ChamberWorkspace): void {
   c[Constant.gasEnergy] = m.gasEnergy;
   c[Constant.perGasEnergy] = 1 / m.gasEnergy;
   c[Constant.chamberVolume] = m.chamberVolume;
-  c[Constant.flowFactor] = (m.dischargeCoefficient * Math.PI) / m.characteristicVelocity;
-  setNozzle(m, w, idealNozzleSi(m.gamma, Math.max(1, m.exitArea / (Math.PI * m.throatRadius ** 2))));
+  setOpening(m, w, 1, m.throatRadius);
 }
 
 /** Ignited fraction of the surface, which increases evenly over the time of flame spread. */
 export function ignitedFraction(m: MotorModel, w: ChamberWorkspace, t: number): number {
-  if (!w.burning) return 0;
-  return w.spreading ? t / m.flameSpreadTime : 1;
+  if (!w.burning || !w.lit) return 0;
+  const reached = w.spreading ? (t - m.ignitionDelay) / m.flameSpreadTime : 1;
+  return w.held ? m.partialFraction * reached : reached;
 }
 
 /**
@@ -56,21 +56,54 @@ function otherSlopes(m: MotorModel, w: ChamberWorkspace): void {
   const { point, slope, surface, rate, constants: c } = w;
   const p = point[1];
   const flow = nozzleMassFlow(m, w, p, point[3]);
-  let made = w.igniting ? m.igniterMass / m.igniterDuration - flow : -flow;
+  const igniter = w.igniting ? igniterFlowNow(m, w, point[0]) : 0;
+  let made = igniter - flow;
   let depthRate = 0;
-  if (w.burning) {
+  if (w.burning && w.lit) {
     rateAt(m, w);
     depthRate = rate[0];
     if (m.erosive !== undefined) depthRate = erosiveRate(m, m.erosive, w, depthRate, flow, p, point[2]);
-    if (w.spreading) depthRate *= point[0] / m.flameSpreadTime;
+    if (w.spreading) depthRate *= (point[0] - m.ignitionDelay) / m.flameSpreadTime;
+    if (w.held) depthRate *= m.partialFraction;
     made += (c[Constant.density] - p * c[Constant.perGasEnergy]) * surface[Surface.area] * depthRate;
+  }
+  if (w.igniting && m.igniterGasEnergy !== undefined) {
+    const ratio = igniterGasRatio(m, m.gasEnergy);
+    const generated = c[Constant.density] * surface[Surface.area] * depthRate;
+    w.outflowRatio = Math.sqrt(mixtureRatio(igniter, generated, ratio));
+    made += (ratio - 1) * igniter - (w.outflowRatio - 1) * flow;
   }
   slope[0] = (c[Constant.gasEnergy] * made) / (c[Constant.chamberVolume] - surface[Surface.volume]);
   slope[1] = depthRate;
   slope[2] = w.eroding ? erosionSpeed(m, p) : 0;
 }
 
-const erosionSpeed = (m: MotorModel, p: number): number =>
+/** Mass flow of the igniter; a step lies in one of its pieces, which the switches name. */
+const igniterFlowNow = (m: MotorModel, w: ChamberWorkspace, t: number): number =>
+  w.igniterFalling
+    ? (fullIgniterFlow(m) * (m.igniterDuration + m.igniterFallTime - t)) / m.igniterFallTime
+    : fullIgniterFlow(m);
+
+/** Flow in the balance of pressure/that of propellant gas at a point; 1 unless igniter and propellant gas differ. */
+export function outflowRatioAt(
+  m: MotorModel,
+  w: ChamberWorkspace,
+  t: number,
+  p: number,
+  y: number,
+  throat: number,
+): number {
+  if (!w.igniting || m.igniterGasEnergy === undefined) return 1;
+  const { point } = w;
+  point[0] = t;
+  point[1] = p;
+  point[2] = y;
+  point[3] = throat;
+  chamberSlopes(m, w);
+  return w.outflowRatio;
+}
+
+export const erosionSpeed = (m: MotorModel, p: number): number =>
   m.erosionExponent === 0 ? m.erosionRate : m.erosionRate * (p / m.erosionPressure) ** m.erosionExponent;
 
 /** Writes the Jacobian at the point where {@link chamberSlopes} was called last; `slope` must still be that of the point. */
@@ -95,8 +128,8 @@ export function chamberJacobian(m: MotorModel, w: ChamberWorkspace): void {
   let rateByY = 0;
   let rateByThroat = 0;
   let rateByT = 0;
-  if (w.burning) {
-    const lit = w.spreading ? t / m.flameSpreadTime : 1;
+  if (w.burning && w.lit) {
+    const lit = ignitedFraction(m, w, t);
     let whole = rate[0];
     if (m.erosive === undefined) rateByP = (lit * rate[1]) / p;
     else {
@@ -111,7 +144,7 @@ export function chamberJacobian(m: MotorModel, w: ChamberWorkspace): void {
       rateByY = (at(base, flow, p, y + dy) - whole) * (lit / dy);
       rateByThroat = (at(base, flow + d * throat * flowByThroat, p, y) - whole) * (lit / (d * throat));
     }
-    if (w.spreading) rateByT = whole / m.flameSpreadTime;
+    if (w.spreading) rateByT = ((w.held ? m.partialFraction : 1) * whole) / m.flameSpreadTime;
   }
   const solid = m.density - p / m.gasEnergy;
   const burnsOut = w.burning ? area : 0;
@@ -124,4 +157,20 @@ export function chamberJacobian(m: MotorModel, w: ChamberWorkspace): void {
   j[6] = w.eroding ? (m.erosionExponent * slope[2]) / p : 0;
   j[7] = scale * solid * burnsOut * rateByT;
   j[8] = rateByT;
+  if (!w.igniting) return;
+  const igniterByT = w.igniterFalling ? -fullIgniterFlow(m) / m.igniterFallTime : 0;
+  j[7] += scale * igniterByT;
+  if (m.igniterGasEnergy === undefined) return;
+  // The mixture r = (ṁ_i·q + g) / (ṁ_i + g) changes with the gas g that the surface generates, and with ṁ_i.
+  const q = igniterGasRatio(m, m.gasEnergy);
+  const igniter = igniterFlowNow(m, w, t);
+  const all = igniter + m.density * burnsOut * depthRate;
+  const perMixture = flow / (2 * w.outflowRatio * all * all);
+  const byGenerated = perMixture * igniter * (1 - q) * m.density;
+  j[0] -= scale * ((w.outflowRatio - 1) * flowByP + byGenerated * burnsOut * rateByP);
+  j[1] -= scale * byGenerated * (areaSlope * depthRate + burnsOut * rateByY);
+  j[2] -= scale * ((w.outflowRatio - 1) * flowByThroat + byGenerated * burnsOut * rateByThroat);
+  j[7] +=
+    scale * igniterByT * (q - 1 - perMixture * (all - igniter) * (q - 1)) -
+    scale * byGenerated * burnsOut * rateByT;
 }

@@ -34,7 +34,17 @@ export interface ChamberWorkspace {
   flowing: boolean;
   eroding: boolean;
   igniting: boolean;
+  /** The igniter's flow is falling to zero. */
+  igniterFalling: boolean;
+  /** The first surface has ignited. */
+  lit: boolean;
+  /** Part of the surface has yet to ignite, at a pressure not reached so far. */
+  held: boolean;
   spreading: boolean;
+  /** Free fraction of the throat area. */
+  opening: number;
+  /** Square root of the gas energy of the mixture in the chamber/that of the propellant gas, at the last point. */
+  outflowRatio: number;
   /** Nothing but a burning surface and an open throat that stays as it is. */
   plain: boolean;
 }
@@ -76,7 +86,12 @@ export function chamberWorkspace(): ChamberWorkspace {
     flowing: true,
     eroding: false,
     igniting: false,
+    igniterFalling: false,
+    lit: true,
+    held: false,
     spreading: false,
+    opening: 1,
+    outflowRatio: 1,
     plain: true,
   };
 }

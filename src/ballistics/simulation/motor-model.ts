@@ -1,4 +1,8 @@
 import type { SeparationCriterion } from '../../nozzle';
+import type { SpreadKernel } from '../transient/ignited-fraction';
+import type { IgniterKernel } from '../transient/igniter-flow';
+import type { TailOffKernel } from '../transient/tail-off-slopes';
+import type { BlockageKernel } from '../transient/throat-opening';
 import type { BurnTable } from './burn-table';
 
 /** A burn law for the kernel: ln r = lnCoefficient + exponent·ln p in each band, p in Pa, r in m/s. */
@@ -24,7 +28,7 @@ export interface ErosiveKernel {
 }
 
 /** Everything a chamber needs to run, in plain SI numbers, checked before. */
-export interface MotorModel {
+export interface MotorModel extends IgniterKernel, SpreadKernel, BlockageKernel {
   readonly table: BurnTable;
   readonly law: LawKernel;
   /** Propellant density as cast [kg/m³]. */
@@ -54,14 +58,10 @@ export interface MotorModel {
   /** [Pa] */
   readonly ambientPressure: number;
   readonly initialPressure: number;
-  /** Gas from the igniter [kg], and the time in which it comes [s]. */
-  readonly igniterMass: number;
-  readonly igniterDuration: number;
-  /** Time in which the flame covers the surface [s]. */
-  readonly flameSpreadTime: number;
   /** Pressure above ambient that opens the nozzle closure [Pa]; 0 where there is none. */
   readonly nozzleClosureBurstPressure: number;
   readonly erosive: ErosiveKernel | undefined;
+  readonly tailOff: TailOffKernel;
   /** After burnout the run ends when the pressure has fallen to this [Pa]. */
   readonly stopPressure: number;
   /** It also ends there when propellant is left. */

@@ -9,11 +9,13 @@ import { inside } from './inside-step';
 import type { MotorModel, RunEnd } from './motor-model';
 import { addStep, type RunRecorder, topInside } from './run-record';
 import { clearResult, type RunResult } from './run-result';
+import { nextChange, setSwitches } from './run-switches';
+import { runTailOff } from './run-tail-off';
 
 const mostSteps = 50_000;
 
 /** What a step crosses before its end. */
-type Crossing = 'none' | 'depth' | 'closure' | 'limit' | 'stop';
+type Crossing = 'none' | 'depth' | 'closure' | 'ignition' | 'limit' | 'stop';
 
 /**
  * Runs a motor and fills `result`; plain numbers, unchecked. The same model gives the same bits.
@@ -33,6 +35,7 @@ export function runChamber(
   w.piece = 0;
   w.interval = 0;
   w.burning = true;
+  w.held = m.partialFraction < 1 && m.initialPressure < m.fullIgnitionPressure;
   w.flowing =
     m.nozzleClosureBurstPressure === 0 ||
     m.initialPressure - m.ambientPressure >= m.nozzleClosureBurstPressure;
@@ -45,12 +48,12 @@ export function runChamber(
   let lnLastError = 0;
   let fresh = true;
   result.peakPressure = p;
-  setSwitches(m, w, t);
+  setSwitches(m, w, t, throat);
   recorder?.begin(m, w, t, p, y, throat);
   if (w.flowing && m.nozzleClosureBurstPressure > 0) recorder?.mark(m, w, 'closure', t, p, y, throat);
   let end: RunEnd | undefined;
   while (end === undefined) {
-    setSwitches(m, w, t);
+    setSwitches(m, w, t, throat);
     const timeEnd = nextChange(m, t);
     w.point[0] = t;
     w.point[1] = p;
@@ -123,6 +126,10 @@ export function runChamber(
         end = react(m, w, result, crossing, t, p, timeEnd, throat);
         recorder?.mark(m, w, crossing, t, p, y, throat);
       }
+      if (end === undefined && !w.burning && m.tailOff.law !== 'isothermal') {
+        runTailOff(m, w, result, t, p, y, throat, recorder);
+        return;
+      }
     }
   }
   result.end = end;
@@ -130,23 +137,7 @@ export function runChamber(
   result.endDepth = y;
   result.endPressure = p;
   result.endThroatRadius = throat;
-}
-
-/** Which of the equations hold from time t on. */
-function setSwitches(m: MotorModel, w: ChamberWorkspace, t: number): void {
-  w.igniting = t < m.igniterDuration;
-  w.spreading = w.burning && t < m.flameSpreadTime;
-  w.eroding = m.erosionRate !== 0 && t >= m.erosionDelay && w.flowing;
-  w.plain = w.flowing && !w.igniting && !w.spreading && !w.eroding && m.erosive === undefined;
-}
-
-/** Next time at which the equations change. */
-function nextChange(m: MotorModel, t: number): number {
-  let next = m.timeLimit;
-  if (m.igniterDuration > t && m.igniterDuration < next) next = m.igniterDuration;
-  if (m.flameSpreadTime > t && m.flameSpreadTime < next) next = m.flameSpreadTime;
-  if (m.erosionRate !== 0 && m.erosionDelay > t && m.erosionDelay < next) next = m.erosionDelay;
-  return next;
+  result.endGasEnergy = m.gasEnergy;
 }
 
 /** A first step over which pressure and depth change by about a hundredth. */
@@ -179,6 +170,7 @@ function crossed(m: MotorModel, w: ChamberWorkspace): Crossing {
   const { next, start } = w;
   if (w.burning && next[1] >= m.table.pieceEnds[w.piece]) return 'depth';
   if (!w.flowing && next[0] - m.ambientPressure >= m.nozzleClosureBurstPressure) return 'closure';
+  if (w.held && next[0] >= m.fullIgnitionPressure) return 'ignition';
   if (next[0] >= m.pressureLimit && start[2] < m.pressureLimit) return 'limit';
   // A peak between the ends of the step counts, too.
   if (
@@ -237,6 +229,7 @@ function land(m: MotorModel, w: ChamberWorkspace, result: RunResult, first: Cros
 function targetOf(m: MotorModel, w: ChamberWorkspace, crossing: Crossing): number {
   if (crossing === 'depth') return m.table.pieceEnds[w.piece];
   if (crossing === 'closure') return m.ambientPressure + m.nozzleClosureBurstPressure;
+  if (crossing === 'ignition') return m.fullIgnitionPressure;
   return crossing === 'limit' ? m.pressureLimit : m.stopPressure;
 }
 
@@ -267,6 +260,7 @@ function react(
   if (crossing === 'limit') return 'pressure limit';
   if (crossing === 'stop') return w.burning ? 'stop pressure' : 'burned out';
   if (crossing === 'closure') w.flowing = true;
+  if (crossing === 'ignition') w.held = false;
   if (crossing === 'depth') {
     w.surface.fill(0);
     if (w.piece < m.table.pieceEnds.length - 1) w.piece++;

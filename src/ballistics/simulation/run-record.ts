@@ -1,5 +1,6 @@
 // What is kept of a run: integrals and the peak always, samples where a recorder asks for them.
 import { nozzleMassFlow, thrustAt, updateNozzle } from './chamber-nozzle';
+import { outflowRatioAt } from './chamber-slopes';
 import type { ChamberWorkspace } from './chamber-workspace';
 import { inside } from './inside-step';
 import type { MotorModel } from './motor-model';
@@ -50,7 +51,12 @@ export function addStep(
     const thrust = thrustAt(m, w, pi, ri);
     result.totalImpulse += weight * thrust;
     result.pressureIntegral += weight * pi;
-    result.massThroughNozzle += weight * nozzleMassFlow(m, w, pi, ri);
+    const flow = nozzleMassFlow(m, w, pi, ri);
+    result.massThroughNozzle +=
+      weight *
+      (m.igniterGasEnergy === undefined
+        ? flow
+        : flow * outflowRatioAt(m, w, t + theta * h, pi, inside(w, 1, y, theta), ri));
     if (thrust > result.peakThrust) result.peakThrust = thrust;
   }
   const nextThrust = thrustAt(m, w, next[0], next[2]);

@@ -9,6 +9,8 @@ export interface RunResult {
   endDepth: number;
   endPressure: number;
   endThroatRadius: number;
+  /** Gas constant times gas temperature at the end [J/kg]. */
+  endGasEnergy: number;
   /** Time at which the last propellant burned; NaN where some is left. */
   burnoutTime: number;
   burnoutPressure: number;
@@ -39,6 +41,7 @@ export function emptyResult(): RunResult {
     endDepth: 0,
     endPressure: 0,
     endThroatRadius: 0,
+    endGasEnergy: 0,
     burnoutTime: Number.NaN,
     burnoutPressure: Number.NaN,
     peakPressure: 0,
@@ -63,6 +66,7 @@ export function clearResult(result: RunResult): void {
   result.endDepth = 0;
   result.endPressure = 0;
   result.endThroatRadius = 0;
+  result.endGasEnergy = 0;
   result.burnoutTime = Number.NaN;
   result.burnoutPressure = Number.NaN;
   result.peakPressure = 0;

@@ -1,6 +1,6 @@
 import { lookUp, lookUpArray, Surface } from './burn-table';
 import { nozzleMassFlow, thrustAt, updateNozzle } from './chamber-nozzle';
-import { ignitedFraction } from './chamber-slopes';
+import { ignitedFraction, outflowRatioAt } from './chamber-slopes';
 import type { ChamberWorkspace } from './chamber-workspace';
 import type { MotorModel } from './motor-model';
 import type { RunRecorder } from './run-record';
@@ -59,7 +59,8 @@ export function sampleRecorder(perStep: number): RunRecorder & { samples(): RunS
     rows[at + 2] = Math.max(0, y); // a first step of no burning may round to below
     rows[at + 3] = throat;
     rows[at + 4] = thrustAt(m, w, p, throat);
-    rows[at + 5] = nozzleMassFlow(m, w, p, throat);
+    // Mass, not gas energy: hot igniter gas is lighter.
+    rows[at + 5] = nozzleMassFlow(m, w, p, throat) / outflowRatioAt(m, w, t, p, y, throat);
     rows[at + 6] = Math.max(0, surface[Surface.area]) * ignitedFraction(m, w, t);
     rows[at + 7] = Math.max(0, surface[Surface.volume]);
     count++;
