@@ -10,7 +10,9 @@ export { type BurnLaw, type ExtrapolationPolicy, saintRobert } from './burn-law'
 export type { BurnLawBand } from './burn-law-band';
 export type { SaintRobertInput } from './burn-law-inputs';
 export { convertBurnRateCoefficient } from './burn-rate-coefficient';
+export * from './closed-chamber';
 export { compareFirings, type FiringComparison } from './compare-firings';
+export { type CoolingBlowdown, coolingBlowdown } from './cooling-blowdown';
 export * from './equilibrium';
 export {
   type EquilibriumRoot,
@@ -19,7 +21,18 @@ export {
 } from './equilibrium-roots';
 export * from './equilibrium-sensitivity';
 export * from './erosive-burning';
+export * from './flaw-ignition';
 export * from './grain';
+export * from './heat-loss';
+export * from './igniter-filling';
+export { type IgnitionTransient, ignitionTransient } from './ignition-transient';
+export {
+  chamberResidenceTime,
+  characteristicLength,
+  criticalCharacteristicLength,
+  extinctionVentingRate,
+  thermalWaveTime,
+} from './low-pressure-limits';
 export type { PortFlow } from './port-diagnosis';
 export * from './port-flow';
 export { type Propellant, propellant } from './propellant';
@@ -48,4 +61,5 @@ export type { SimulateInput } from './simulate-inputs';
 export { type Batch, type SimulateManyOptions, simulateMany } from './simulate-many';
 export type { RunEnd } from './simulation/motor-model';
 export { type SimulationPool, simulationPool } from './thread-pool';
+export * from './throat-blockage';
 export type { Scatter, Variation } from './variations';

@@ -4,6 +4,7 @@ import type { Burned } from './read-grain';
 import type { GivenMotor } from './read-motor';
 import { rateOfLaw } from './simulation/chamber-rate';
 import type { LawKernel } from './simulation/motor-model';
+import type { IgniterKernel } from './transient/igniter-flow';
 import { stirredRootSi } from './transient/stirred-chamber';
 import type { TailOffKernel } from './transient/tail-off-slopes';
 
@@ -12,17 +13,22 @@ type Problem = (facts: ErrorFacts & { readonly path: string }) => Error;
 
 const traceOfGas = 1; // Pa
 
-/** Igniter, spread of the flame, closure. */
-export function readIgnition(ignition: GivenMotor['ignition'], ambient: number, regression: Burned) {
+type Ignition = NonNullable<GivenMotor['ignition']>;
+
+/** The gas of the igniter. */
+export function igniterKernel(
+  ignition:
+    | Pick<
+        Ignition,
+        'igniterMass' | 'igniterDuration' | 'igniterFallTime' | 'igniterGasTemperature' | 'igniterMolarMass'
+      >
+    | undefined,
+): IgniterKernel {
   const igniterMass = ignition?.igniterMass.si ?? 0;
   const hasIgniter = igniterMass > 0;
   const temperature = ignition?.igniterGasTemperature?.si;
   const molarMass = ignition?.igniterMolarMass?.si;
-  const speed = ignition?.flameSpreadSpeed?.si;
-  // An empty chamber has no pressure to burn at: a vacuum with an igniter begins with a trace of gas.
-  const atRest = ambient === 0 && hasIgniter ? traceOfGas : ambient;
   return {
-    initialPressure: ignition?.initialPressure?.si ?? atRest,
     igniterMass,
     igniterDuration: hasIgniter ? (ignition?.igniterDuration.si ?? 0) : 0,
     igniterFallTime: hasIgniter ? (ignition?.igniterFallTime.si ?? 0) : 0,
@@ -30,6 +36,18 @@ export function readIgnition(ignition: GivenMotor['ignition'], ambient: number, 
       !hasIgniter || temperature === undefined || molarMass === undefined
         ? undefined
         : (constants.molarGasConstant.value / molarMass) * temperature,
+  };
+}
+
+/** Igniter, spread of the flame, closure. */
+export function readIgnition(ignition: Ignition | undefined, ambient: number, regression: Burned) {
+  const igniter = igniterKernel(ignition);
+  const speed = ignition?.flameSpreadSpeed?.si;
+  // An empty chamber has no pressure to burn at: a vacuum with an igniter begins with a trace of gas.
+  const atRest = ambient === 0 && igniter.igniterMass > 0 ? traceOfGas : ambient;
+  return {
+    ...igniter,
+    initialPressure: ignition?.initialPressure?.si ?? atRest,
     ignitionDelay: ignition?.ignitionDelay.si ?? 0,
     flameSpreadTime: speed === undefined ? (ignition?.flameSpreadTime.si ?? 0) : lengthOf(regression) / speed,
     partialFraction: ignition?.partialFraction ?? 1,

@@ -1,6 +1,7 @@
 import atmosphere from './atmosphere.json';
 import ballistics from './ballistics.json';
 import firing from './firing.json';
+import flow from './flow.json';
 import gasNozzle from './gas-nozzle.json';
 import hardware from './hardware.json';
 import oRings from './o-rings-millimetres.json';
@@ -58,6 +59,7 @@ export const caseFiles: readonly CaseFile[] = [
   { file: 'structures.json', title: 'Structures', oneTable: false, cases: list(structures) },
   { file: 'hardware.json', title: 'Hardware', oneTable: false, cases: list(hardware) },
   { file: 'ballistics.json', title: 'Ballistics', oneTable: false, cases: list(ballistics) },
+  { file: 'flow.json', title: 'Flow, ignition and heat loss', oneTable: false, cases: list(flow) },
   { file: 'firing.json', title: 'Reduction of firings', oneTable: false, cases: list(firing) },
   { file: 'atmosphere.json', title: 'Standard atmosphere', oneTable: true, cases: heights },
   { file: 'o-rings-millimetres.json', title: 'O-ring sizes', oneTable: true, cases: rings },

@@ -1,5 +1,6 @@
 import { q } from '../../src/units';
 import ballistics from './ballistics.json';
+import flow from './flow.json';
 
 /** A value of a case file: a number, a text such as `'21.5 J/(kg K)'`, or lists of them. */
 export type CaseValue =
@@ -45,7 +46,7 @@ function grammar(unit: string): string {
   return `${top}/(${divisor})`;
 }
 
-const files: Readonly<Record<string, readonly Case[]>> = { ballistics };
+const files: Readonly<Record<string, readonly Case[]>> = { ballistics, flow };
 
 /** The case of an id. */
 export function caseOf(file: keyof typeof files, id: string): Case {
