@@ -7,11 +7,12 @@ import { outsideRemedy, rangeCautions, rangeText, sensitivityUnknown } from './r
 import { type GivenMotor, type ReadMotor, readMotor } from './read-motor';
 import { simulateInputs } from './simulate-inputs';
 import { chamberWorkspace } from './simulation/chamber-workspace';
+import { mostMassLost, runMass } from './simulation/mass-error';
 import type { MotorModel, RunEnd } from './simulation/motor-model';
 import { runChamber } from './simulation/run-chamber';
 import { emptyResult, type RunResult } from './simulation/run-result';
 import { type RunSamples, sampleRecorder } from './simulation/sample-recorder';
-import { igniterGasRatio, igniterMassUntil } from './transient/igniter-flow';
+import { igniterMassUntil } from './transient/igniter-flow';
 
 /** Mass balance of a simulation. */
 export interface MassBalance {
@@ -21,7 +22,10 @@ export interface MassBalance {
   readonly throughNozzle: Quantity<'mass'>;
   /** Gas in the chamber at the end minus gas at the start. */
   readonly storedGas: Quantity<'mass'>;
-  /** Mass not accounted for/mass burned. */
+  /**
+   * Mass not accounted for/mass turned over: burned, from the igniter and in the chamber at the start. A run that loses
+   * more than 1e-4 of it is an error.
+   */
   readonly relativeError: number;
 }
 
@@ -85,14 +89,7 @@ function simulatedFiring(input: GivenMotor): SimulatedFiring {
   const result = emptyResult();
   const recorder = sampleRecorder(samplesPerStep);
   runChamber(model, chamberWorkspace(), result, recorder);
-  if (result.end === 'not converged')
-    throw new MeopError({
-      code: 'not-converged',
-      procedure: 'simulate',
-      path: 'tolerance',
-      problem: `no step satisfies the tolerance ${model.tolerance} at ${result.endTime.toPrecision(6)} s (pressure ${(result.endPressure / 1e6).toPrecision(4)} MPa)`,
-      remedy: 'Increase the tolerance, or check the inputs for an implausible value',
-    });
+  if (result.end === 'not converged') throw notConverged(model, result);
   checkRange(input, result);
   const samples = recorder.samples();
   const portFlow = portDiagnosis(model, regression.portArea, regression.si.depth, samples);
@@ -154,6 +151,27 @@ function simulatedFiring(input: GivenMotor): SimulatedFiring {
   });
 }
 
+function notConverged(
+  model: MotorModel,
+  { endTime, endPressure, endThroatRadius, massError }: RunResult,
+): MeopError {
+  const at = `${endTime.toPrecision(6)} s (pressure ${(endPressure / 1e6).toPrecision(4)} MPa)`;
+  const lost = Math.abs(massError) > mostMassLost;
+  return new MeopError({
+    code: 'not-converged',
+    procedure: 'simulate',
+    path: 'tolerance',
+    problem: lost
+      ? `the run ${massError > 0 ? 'loses' : 'gains'} ${(100 * Math.abs(massError)).toPrecision(3)} % of its mass until ${at}, more than the ${100 * mostMassLost} % allowed`
+      : `no step satisfies the tolerance ${model.tolerance} at ${at}`,
+    remedy: lost
+      ? endThroatRadius > 3 * model.throatRadius
+        ? `Check the throat erosion: the throat grows to a diameter of ${(2000 * endThroatRadius).toPrecision(3)} mm`
+        : 'Decrease the tolerance, or check the inputs for an implausible value'
+      : 'Increase the tolerance, or check the inputs for an implausible value',
+  });
+}
+
 const quantity = <
   K extends 'absolute pressure' | 'time' | 'impulse' | 'pressure integral' | 'mass' | 'length',
 >(
@@ -186,21 +204,14 @@ function checkRange({ propellant: { law } }: GivenMotor, result: RunResult): voi
 function balanceOf(m: MotorModel, result: RunResult, samples: RunSamples): MassBalance {
   const last = samples.volume.length - 1;
   const left = Number.isNaN(result.burnoutTime) ? samples.volume[last] : 0;
-  const burned = m.density * (m.table.volume[0] - left);
-  const igniterGas = igniterMassUntil(m, result.endTime);
-  const storedGas =
-    (result.endPressure * (m.chamberVolume - left) * (m.gasEnergy / result.endGasEnergy) -
-      m.initialPressure * (m.chamberVolume - m.table.volume[0])) /
-    m.gasEnergy;
-  // Igniter gas counts with its gas energy: as the mass of propellant gas that would give the same pressure.
-  const missing =
-    burned + igniterGas * igniterGasRatio(m, m.gasEnergy) - storedGas - result.massThroughNozzle;
+  const { burned, igniter, atStart, atEnd } = runMass(m, result, left);
   return {
     burned: quantity(burned, 'mass', 'kg'),
-    igniterGas: quantity(igniterGas, 'mass', 'kg'),
+    igniterGas: quantity(igniterMassUntil(m, result.endTime), 'mass', 'kg'),
     throughNozzle: quantity(result.massThroughNozzle, 'mass', 'kg'),
-    storedGas: quantity(storedGas, 'mass', 'kg'),
-    relativeError: burned > 0 ? missing / burned : 0,
+    storedGas: quantity(atEnd - atStart, 'mass', 'kg'),
+    relativeError:
+      (burned + igniter + atStart - atEnd - result.massThroughNozzle) / (burned + igniter + atStart),
   };
 }
 

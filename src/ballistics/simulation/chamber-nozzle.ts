@@ -55,7 +55,18 @@ export function nozzleMassFlow(m: MotorModel, w: ChamberWorkspace, p: number, th
   if (!w.flowing) return 0;
   const choked = w.constants[Constant.flowFactor] * p * throat * throat;
   if (p > w.constants[Constant.minChokedPressure]) return choked;
-  if (p <= m.ambientPressure) return 0;
+  const above = p - m.ambientPressure;
+  if (above <= 0) return 0;
+  const near = w.constants[Constant.nearAmbient];
+  if (above < near) {
+    const share = above / near;
+    const top = m.ambientPressure + near;
+    return unchokedFlow(m, w, top, (choked / p) * top, throat) * share * (1.5 - 0.5 * share);
+  }
+  return unchokedFlow(m, w, p, choked, throat);
+}
+
+function unchokedFlow(m: MotorModel, w: ChamberWorkspace, p: number, choked: number, throat: number): number {
   const mach = machFromPressureRatioSi(m.ambientPressure / p, m.gamma);
   return choked * Math.min(1, unchokedShare(m, w, mach, throat));
 }
@@ -89,10 +100,12 @@ export function massFlowSlopes(
   out[0] = flow / p;
   out[1] = (2 * flow) / throat;
   if (!w.flowing || p > w.constants[Constant.minChokedPressure] || p <= m.ambientPressure) return;
+  const share = (p - m.ambientPressure) / w.constants[Constant.nearAmbient];
+  if (share < 1) out[0] = (flow / (p - m.ambientPressure)) * ((1.5 - share) / (1.5 - 0.5 * share));
   const mach = machFromPressureRatioSi(m.ambientPressure / p, m.gamma);
   if (unchokedShare(m, w, mach, throat) >= 1) return;
   // dM/dp of the isentropic relation in the mass flow parameter: steep where pressure is close to ambient.
-  out[0] *= 1 + (1 - mach * mach) / (m.gamma * mach * mach);
+  if (share >= 1) out[0] *= 1 + (1 - mach * mach) / (m.gamma * mach * mach);
   // Then the exit meters the flow, not the throat.
   if (m.exitArea > Math.PI * throat * throat * w.opening) out[1] = 0;
 }

@@ -61,6 +61,11 @@ export enum Constant {
   thrustFactor,
   vacuumCoefficient,
   ambientLoss,
+  /**
+   * Excess over ambient pressure [Pa] below which the flow, there the root of the excess, goes over into a parabola that
+   * meets it with value and slope; 0 for none.
+   */
+  nearAmbient,
 }
 
 /** Arrays for a run; one of them serves any number of runs, one after another. */
@@ -71,7 +76,7 @@ export function chamberWorkspace(): ChamberWorkspace {
     slope: new Float64Array(3),
     jacobian: new Float64Array(9),
     surface: lookUpArray(),
-    constants: new Float64Array(10),
+    constants: new Float64Array(11),
     rate: new Float64Array(2),
     anchor: new Float64Array(13),
     nozzleFlow: new Float64Array(5),

@@ -5,17 +5,15 @@ import { anchorRate } from './chamber-rate';
 import { beginRun, chamberJacobian, chamberSlopes } from './chamber-slopes';
 import { attemptStep } from './chamber-step';
 import { type ChamberWorkspace, Constant } from './chamber-workspace';
-import { inside } from './inside-step';
+import { type Crossing, crossed, land } from './crossings';
+import { massErrorOf, mostMassLost } from './mass-error';
 import type { MotorModel, RunEnd } from './motor-model';
-import { addStep, type RunRecorder, topInside } from './run-record';
+import { addStep, type RunRecorder } from './run-record';
 import { clearResult, type RunResult } from './run-result';
 import { nextChange, setSwitches } from './run-switches';
 import { runTailOff } from './run-tail-off';
 
 const mostSteps = 50_000;
-
-/** What a step crosses before its end. */
-type Crossing = 'none' | 'depth' | 'closure' | 'ignition' | 'limit' | 'stop';
 
 /**
  * Runs a motor and fills `result`; plain numbers, unchecked. The same model gives the same bits.
@@ -30,8 +28,29 @@ export function runChamber(
   result: RunResult,
   recorder?: RunRecorder,
 ): void {
+  attemptRun(m, w, result, recorder, 0);
+  if (keepsMass(m, w, result)) return;
+  // A chamber that smoulders has next to no excess over ambient pressure, of which the flow is the root.
+  attemptRun(m, w, result, recorder, 1e-5 * m.ambientPressure);
+  if (!keepsMass(m, w, result)) result.end = 'not converged';
+}
+
+/** Whether the run has come to an end with the mass it began with; writes the mass it lost into `result`. */
+function keepsMass(m: MotorModel, w: ChamberWorkspace, result: RunResult): boolean {
+  result.massError = massErrorOf(m, result, w.piece);
+  return result.end !== 'not converged' && Math.abs(result.massError) <= mostMassLost;
+}
+
+function attemptRun(
+  m: MotorModel,
+  w: ChamberWorkspace,
+  result: RunResult,
+  recorder: RunRecorder | undefined,
+  nearAmbient: number,
+): void {
   clearResult(result);
   beginRun(m, w);
+  w.constants[Constant.nearAmbient] = nearAmbient;
   w.piece = 0;
   w.interval = 0;
   w.burning = true;
@@ -101,6 +120,10 @@ export function runChamber(
       let crossing = crossed(m, w);
       if (crossing !== 'none') {
         const landed = land(m, w, result, crossing);
+        if (landed === undefined) {
+          end = 'not converged';
+          break;
+        }
         crossing = landed.crossing;
         taken = landed.step;
       }
@@ -164,87 +187,6 @@ function errorOf(m: MotorModel, w: ChamberWorkspace): number {
 // A throat that halves in a step is near its end: pressure then goes to infinity or to nothing in no time.
 const closesFast = ({ next, start, eroding }: ChamberWorkspace): boolean =>
   eroding && next[2] < 0.5 * start[4];
-
-/** What lies between the start of the step and its end. */
-function crossed(m: MotorModel, w: ChamberWorkspace): Crossing {
-  const { next, start } = w;
-  if (w.burning && next[1] >= m.table.pieceEnds[w.piece]) return 'depth';
-  if (!w.flowing && next[0] - m.ambientPressure >= m.nozzleClosureBurstPressure) return 'closure';
-  if (w.held && next[0] >= m.fullIgnitionPressure) return 'ignition';
-  if (next[0] >= m.pressureLimit && start[2] < m.pressureLimit) return 'limit';
-  // A peak between the ends of the step counts, too.
-  if (
-    start[5] > 0 &&
-    next[0] > 0.9 * m.pressureLimit &&
-    inside(w, 0, start[2], topInside(w, start[2])) >= m.pressureLimit
-  )
-    return 'limit';
-  if (next[0] <= m.stopPressure && (!w.burning || (m.stopsBurning && start[2] > m.stopPressure)))
-    return 'stop';
-  return 'none';
-}
-
-interface Landing {
-  readonly step: number;
-  readonly crossing: Crossing;
-}
-
-/** Shortens the step until it ends at the first crossing. */
-function land(m: MotorModel, w: ChamberWorkspace, result: RunResult, first: Crossing): Landing {
-  const p = w.start[2];
-  const y = w.start[3];
-  let crossing = first;
-  let step = w.start[1];
-  if (crossing === 'limit' && w.next[0] < m.pressureLimit) {
-    step *= topInside(w, w.start[2]);
-    w.start[1] = step;
-    attemptStep(m, w);
-    result.evaluations += 8;
-  }
-  for (let round = 0; round < 12; round++) {
-    const component = crossing === 'depth' ? 1 : 0;
-    const target = targetOf(m, w, crossing);
-    const from = component === 1 ? y : p;
-    const accuracy = component === 1 ? 1e-13 * m.table.burnout : 1e-11 * target;
-    if (Math.abs(w.next[component] - target) <= accuracy) {
-      w.next[component] = target;
-      return { step, crossing };
-    }
-    // Where the end is already close the slope there is better than the dense output.
-    const over = w.next[component] - target;
-    const close = Math.abs(over) <= 1e-4 * Math.abs(target - from);
-    step = close
-      ? step * (1 - over / (w.next[component] - from))
-      : step * shareAt(w, component, from, target);
-    w.start[1] = step;
-    attemptStep(m, w);
-    result.evaluations += 8;
-    const other = crossed(m, w);
-    if (other !== 'none' && other !== crossing) crossing = other;
-  }
-  w.next[crossing === 'depth' ? 1 : 0] = targetOf(m, w, crossing);
-  return { step, crossing };
-}
-
-function targetOf(m: MotorModel, w: ChamberWorkspace, crossing: Crossing): number {
-  if (crossing === 'depth') return m.table.pieceEnds[w.piece];
-  if (crossing === 'closure') return m.ambientPressure + m.nozzleClosureBurstPressure;
-  if (crossing === 'ignition') return m.fullIgnitionPressure;
-  return crossing === 'limit' ? m.pressureLimit : m.stopPressure;
-}
-
-/** Share of the step at which the dense output first reaches a target: bisection, then no guess is needed. */
-function shareAt(w: ChamberWorkspace, component: number, from: number, target: number): number {
-  const rising = target > from;
-  let low = 0;
-  let high = 1;
-  for (let i = 0; i < 40; i++) {
-    const middle = 0.5 * (low + high);
-    if (inside(w, component, from, middle) >= target === rising) high = middle;
-    else low = middle;
-  }
-  return high;
-}
 
 /** Changes the equations at a crossing; gives the end of the run where this is it. */
 function react(

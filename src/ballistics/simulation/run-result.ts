@@ -24,6 +24,8 @@ export interface RunResult {
   pressureIntegral: number;
   /** ∫ṁ dt through the nozzle [kg] */
   massThroughNozzle: number;
+  /** Mass not accounted for/mass turned over: burned, from the igniter and in the chamber at the start. */
+  massError: number;
   /** Minimum and maximum pressure between 5 % and 95 % of the burnout depth [Pa]. */
   minBurnPressure: number;
   maxBurnPressure: number;
@@ -51,6 +53,7 @@ export function emptyResult(): RunResult {
     totalImpulse: 0,
     pressureIntegral: 0,
     massThroughNozzle: 0,
+    massError: 0,
     minBurnPressure: Number.POSITIVE_INFINITY,
     maxBurnPressure: 0,
     steps: 0,
@@ -76,6 +79,7 @@ export function clearResult(result: RunResult): void {
   result.totalImpulse = 0;
   result.pressureIntegral = 0;
   result.massThroughNozzle = 0;
+  result.massError = 0;
   result.minBurnPressure = Number.POSITIVE_INFINITY;
   result.maxBurnPressure = 0;
   result.steps = 0;

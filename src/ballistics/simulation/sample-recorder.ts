@@ -69,7 +69,11 @@ export function sampleRecorder(perStep: number): RunRecorder & { samples(): RunS
     Float64Array.from({ length: count }, (_, i) => rows[i * columns + j]);
   return {
     perStep,
-    begin: sample,
+    begin: (m, w, t, p, y, throat) => {
+      count = 0;
+      marks.length = 0;
+      sample(m, w, t, p, y, throat);
+    },
     sample,
     mark: (_m, _w, crossing, time, _p, depth) => {
       if (crossing === 'none') return;
