@@ -68,6 +68,7 @@ const groups: readonly Group[] = [
     'nozzle',
     'structures',
     'burn-law-and-grain',
+    'port-flow',
     'chamber-pressure',
     'firing',
   ]),

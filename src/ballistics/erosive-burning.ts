@@ -11,10 +11,11 @@ import {
   temperature,
   unitOf,
 } from '../units';
-import { lenoirRobillardInputs, thresholdInputs } from './erosive-inputs';
+import { augmentationFactor, lenoirRobillardInputs, thresholdInputs } from './erosive-inputs';
 import { grainTemperature } from './motor-inputs';
+import { lenoirRobillardCoefficientSi } from './port/assumed-coefficient';
+import { lenoirRobillardSi } from './port/erosion-law';
 import { castDensity } from './propellant-inputs';
-import { lenoirRobillardSi } from './simulation/chamber-rate';
 
 /**
  * Coefficient α of the Lenoir-Robillard law from properties of gas and propellant, as a number in SI
@@ -59,9 +60,16 @@ export const erosiveCoefficient = /* @__PURE__ */ procedure({
     grainTemperature: '293 K',
   },
   run: (v): number =>
-    ((0.0288 * v.gasHeatCapacity.si * v.viscosity.si ** 0.2 * v.prandtl ** (-2 / 3)) /
-      (v.density.si * v.solidHeatCapacity.si)) *
-    ((v.gasTemperature.si - v.surfaceTemperature.si) / (v.surfaceTemperature.si - v.grainTemperature.si)),
+    lenoirRobillardCoefficientSi({
+      gasHeatCapacity: v.gasHeatCapacity.si,
+      viscosity: v.viscosity.si,
+      prandtl: v.prandtl,
+      density: v.density.si,
+      solidHeatCapacity: v.solidHeatCapacity.si,
+      gasTemperature: v.gasTemperature.si,
+      surfaceTemperature: v.surfaceTemperature.si,
+      grainTemperature: v.grainTemperature.si,
+    }),
 });
 
 /**
@@ -80,6 +88,7 @@ export const lenoirRobillardRate = /* @__PURE__ */ procedure({
     ...lenoirRobillardInputs,
     massFlux: massFlux('G', 'mass flux in the port'),
     density: castDensity,
+    augmentationFactor,
   },
   gives: 'the total burning rate',
   example: {
@@ -89,14 +98,23 @@ export const lenoirRobillardRate = /* @__PURE__ */ procedure({
     length: '0.3 m',
     density: '1750 kg/m^3',
   },
-  run: ({ baseRate, coefficient, decay, massFlux: flux, length, density }): Quantity<'speed'> => {
+  run: ({
+    baseRate,
+    coefficient,
+    decay,
+    massFlux: flux,
+    length,
+    density,
+    augmentationFactor: factor,
+  }): Quantity<'speed'> => {
     const base = baseRate.si;
     const g = flux.si;
-    const rate = lenoirRobillardSi(
+    const full = lenoirRobillardSi(
       base,
       coefficient * g ** 0.8 * length.si ** -0.2,
       (decay * density.si) / g,
     );
+    const rate = base + factor * (full - base);
     const cautions =
       rate > 3 * base
         ? ['the augmentation is above 3, which is beyond published experience with this law']
@@ -113,14 +131,16 @@ export const lenoirRobillardRate = /* @__PURE__ */ procedure({
 export const thresholdVelocityFactor = /* @__PURE__ */ formula({
   name: 'thresholdVelocityFactor',
   title: 'Erosive augmentation above a threshold velocity',
-  equation: 'f = 1 + k·(u / u_th − 1)',
+  equation: 'f = 1 + f_e·k·(u / u_th − 1)',
   source:
     'linear threshold law of erosive burning (engineering practice, no published source); 1 below the threshold',
   inputs: {
     gasVelocity: speed('u', 'gas velocity along the surface', { min: 0 }),
     ...thresholdInputs,
+    augmentationFactor,
   },
   output: ratio('f', 'burning rate/burning rate without cross-flow'),
   example: { gasVelocity: '300 m/s', threshold: '200 m/s', gain: 0.2 },
-  si: ({ gasVelocity, threshold, gain }) => 1 + gain * Math.max(0, gasVelocity / threshold - 1),
+  si: ({ gasVelocity, threshold, gain, augmentationFactor: factor = 1 }) =>
+    1 + factor * gain * Math.max(0, gasVelocity / threshold - 1),
 });

@@ -21,6 +21,7 @@ export {
 } from './equilibrium-roots';
 export * from './equilibrium-sensitivity';
 export * from './erosive-burning';
+export type { ErosiveBurningInput } from './erosive-inputs';
 export * from './flaw-ignition';
 export * from './grain';
 export * from './heat-loss';
@@ -33,6 +34,13 @@ export {
   extinctionVentingRate,
   thermalWaveTime,
 } from './low-pressure-limits';
+export { type ChokedPort, chokedPort, chokedPortFlux } from './port/choked-port';
+export { dynamicPressureDrop, type InjectedFlow, injectedFlow } from './port/injected-flow';
+export { headPressureEstimate, type LumpedCriterion, lumpedCriterion } from './port/lumped-criterion';
+export * from './port/mukunda-paul';
+export { type PortPressure, type PortPressures, portPressure } from './port/port-pressure';
+export { type SegmentGapFlow, segmentGapFlow } from './port/segment-gap-flow';
+export { type UniformPort, uniformPort } from './port/uniform-port';
 export type { PortFlow } from './port-diagnosis';
 export * from './port-flow';
 export { type Propellant, propellant } from './propellant';

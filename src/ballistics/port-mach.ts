@@ -1,18 +1,24 @@
 // Mach numbers in a port; plain SI numbers, unchecked.
+import { areaRatioSi } from '../thermo/isentropic-kernels';
 import { machFromAreaRatioSi } from '../thermo/mach-from-area-ratio';
+import { chokingMachSi, machSquared } from './port/impulse-flow';
 
-/** Mach number at the aft end of a port, isentropic from there to the choked throat. */
-export const portEndMach = (portToThroat: number, g: number): number =>
-  portToThroat <= 1 ? 1 : machFromAreaRatioSi(portToThroat, g, false);
+/** Mach number at the aft end of a port, isentropic from there to the choked throat; that of the choked port where it passes less. */
+export function portEndMach(portToThroat: number, g: number, momentumFactor = 1): number {
+  const most = chokingMachSi(g, momentumFactor);
+  const least = most === 1 ? 1 : areaRatioSi(most, g);
+  return portToThroat <= least ? most : machFromAreaRatioSi(portToThroat, g, false);
+}
 
-/** Mach number at a mass flux in a port with a head-end pressure; 1 where there is no subsonic solution. */
-export function portMachAt(massFlux: number, headPressure: number, gasEnergy: number, g: number): number {
-  const s = (massFlux * Math.sqrt(gasEnergy)) / headPressure;
-  const ss = s * s;
-  // A quadratic in M²: (γ²·s² − γ·(γ−1)/2)·x² + (2·γ·s² − γ)·x + s² = 0; its small root without cancellation.
-  const a = g * g * ss - (g * (g - 1)) / 2;
-  const b = 2 * g * ss - g;
-  const discriminant = b * b - 4 * a * ss;
-  if (!(discriminant > 0) || b >= 0) return 1;
-  return Math.min(1, Math.sqrt((2 * ss) / (-b + Math.sqrt(discriminant))));
+/** Mach number at a mass flux in a port with a head-end pressure; that of the choked port where there is no subsonic solution. */
+export function portMachAt(
+  massFlux: number,
+  headPressure: number,
+  gasEnergy: number,
+  g: number,
+  momentumFactor = 1,
+): number {
+  const square = machSquared(massFlux, headPressure, gasEnergy, g, momentumFactor);
+  const most = chokingMachSi(g, momentumFactor);
+  return square >= 0 ? Math.min(most, Math.sqrt(square)) : most;
 }

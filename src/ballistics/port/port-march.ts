@@ -1,8 +1,9 @@
 // One march along a port from the closed head to the nozzle, at a given pressure at the head.
-import { machFromAreaRatioSi } from '../../thermo/mach-from-area-ratio';
 import { rateOfLaw } from '../simulation/chamber-rate';
 import type { LawKernel } from '../simulation/motor-model';
+import { entranceMach, entrancePressure } from './bore-entrance';
 import { type ErosionLaw, erosiveRate } from './erosion-law';
+import { machSquared, stagnationRatio } from './impulse-flow';
 import { CellKind, type PortCells } from './port-cells';
 
 /** Gas and propellant of a march. */
@@ -22,7 +23,7 @@ export interface PortGas {
   readonly fillsBurnedVolume: boolean;
 }
 
-/** What drives a march. */
+/** Conditions of a march. */
 export interface PortDrive {
   /** Static pressure at the head end [Pa]. */
   headPressure: number;
@@ -66,35 +67,6 @@ export const portMarch = (room: number): PortMarch => ({
   exitMach: 0,
   exitStagnation: 0,
 });
-
-/** The Mach number at which a flow with this momentum factor chokes. */
-export const chokingMachSi = (gamma: number, momentumFactor: number): number =>
-  1 / Math.sqrt(1 + gamma * (momentumFactor - 1));
-
-/**
- * Square of the Mach number of a mass flow in an area with the impulse F = A·p·(1 + β·γ·M²); NaN where the area is choked.
- *
- * ṁ²·R·T_0/F² = γ·M²·(1 + (γ−1)/2·M²)/(1 + β·γ·M²)²: quadratic in M², its small root without cancellation.
- */
-export function machSquared(
-  flow: number,
-  impulse: number,
-  gasEnergy: number,
-  gamma: number,
-  momentumFactor: number,
-): number {
-  const s = (flow * flow * gasEnergy) / (impulse * impulse);
-  const bg = momentumFactor * gamma;
-  const a = s * bg * bg - (gamma * (gamma - 1)) / 2;
-  const b = gamma - 2 * s * bg;
-  const discriminant = b * b - 4 * a * s;
-  if (!(discriminant >= 0) || !(b > 0)) return Number.NaN;
-  return (2 * s) / (b + Math.sqrt(discriminant));
-}
-
-/** Isentropic stagnation over static pressure. */
-export const stagnationRatio = (square: number, gamma: number): number =>
-  (1 + ((gamma - 1) / 2) * square) ** (gamma / (gamma - 1));
 
 // An enlargement beyond this is a step, on whose face the pressure of the smaller section acts; a smaller one is a taper
 // with the mean pressure of both ends on it. Between the two the share passes over.
@@ -155,10 +127,10 @@ export function marchPort(cells: PortCells, gas: PortGas, drive: PortDrive, out:
         open = to;
       } else {
         const face = endArea(cells, i, 1);
-        const mach = enter(flow, square, pressure, face, gas);
+        const mach = entranceMach(flow, square, pressure, face, gas);
         if (!(mach >= 0)) return choke(out, i);
+        pressure = entrancePressure(flow, square, pressure, face, mach, gas);
         square = mach * mach;
-        pressure = entered;
         open = face;
         impulse = open * pressure * (1 + bg * square);
       }
@@ -263,32 +235,4 @@ function endArea({ count, kind, area, length }: PortCells, i: number, side: 1 | 
   const between = 0.5 * (length[i] + length[j]);
   const face = area[i] + ((area[i] - area[j]) * 0.5 * length[i]) / between;
   return Math.max(0.5 * area[i], face);
-}
-
-let entered = 0;
-
-/** Mach number behind the isentropic entrance of a bore from a gap, less the loss; its pressure stays in `entered`. NaN where it chokes. */
-function enter(flow: number, gapSquare: number, gapPressure: number, open: number, gas: PortGas): number {
-  const { gamma, gasEnergy, entranceLoss } = gas;
-  const stagnation = gapPressure * stagnationRatio(gapSquare, gamma);
-  if (flow === 0) {
-    entered = stagnation;
-    return 0;
-  }
-  const sonic =
-    (Math.abs(flow) * Math.sqrt(gasEnergy)) /
-    (Math.sqrt(gamma) * (2 / (gamma + 1)) ** ((gamma + 1) / (2 * (gamma - 1))));
-  let supply = stagnation;
-  let mach = 0;
-  for (let round = 0; round < (entranceLoss > 0 ? 12 : 1); round++) {
-    const ratio = (open * supply) / sonic;
-    if (!(ratio >= 1)) return Number.NaN;
-    mach = machFromAreaRatioSi(ratio, gamma, false);
-    entered = supply / stagnationRatio(mach * mach, gamma);
-    if (!(entranceLoss > 0)) break;
-    const next = stagnation - entranceLoss * 0.5 * gamma * entered * mach * mach;
-    if (Math.abs(next - supply) <= 1e-12 * supply) break;
-    supply = next;
-  }
-  return mach;
 }
