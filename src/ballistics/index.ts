@@ -26,6 +26,7 @@ export * from './flaw-ignition';
 export * from './grain';
 export * from './heat-loss';
 export * from './igniter-filling';
+export { type IgnitionBand, type IgnitionOfSpread, ignitionBand } from './ignition-band';
 export { type IgnitionTransient, ignitionTransient } from './ignition-transient';
 export {
   chamberResidenceTime,

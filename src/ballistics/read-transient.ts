@@ -13,6 +13,9 @@ type Problem = (facts: ErrorFacts & { readonly path: string }) => Error;
 
 const traceOfGas = 1; // Pa
 
+// A picosecond is no time for a chamber: a step of it has no digits left.
+const lasting = (seconds: number = 0): number => (seconds < 1e-12 ? 0 : seconds);
+
 type Ignition = NonNullable<GivenMotor['ignition']>;
 
 /** The gas of the igniter. */
@@ -31,7 +34,7 @@ export function igniterKernel(
   return {
     igniterMass,
     igniterDuration: hasIgniter ? (ignition?.igniterDuration.si ?? 0) : 0,
-    igniterFallTime: hasIgniter ? (ignition?.igniterFallTime.si ?? 0) : 0,
+    igniterFallTime: hasIgniter ? lasting(ignition?.igniterFallTime.si) : 0,
     igniterGasEnergy:
       !hasIgniter || temperature === undefined || molarMass === undefined
         ? undefined
@@ -48,8 +51,10 @@ export function readIgnition(ignition: Ignition | undefined, ambient: number, re
   return {
     ...igniter,
     initialPressure: ignition?.initialPressure?.si ?? atRest,
-    ignitionDelay: ignition?.ignitionDelay.si ?? 0,
-    flameSpreadTime: speed === undefined ? (ignition?.flameSpreadTime.si ?? 0) : lengthOf(regression) / speed,
+    ignitionDelay: lasting(ignition?.ignitionDelay.si),
+    flameSpreadTime: lasting(
+      speed === undefined ? ignition?.flameSpreadTime.si : lengthOf(regression) / speed,
+    ),
     partialFraction: ignition?.partialFraction ?? 1,
     fullIgnitionPressure: ignition?.fullIgnitionPressure?.si ?? 0,
     nozzleClosureBurstPressure: ignition?.nozzleClosureBurstPressure?.si ?? 0,

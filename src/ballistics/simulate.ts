@@ -13,6 +13,7 @@ import { runChamber } from './simulation/run-chamber';
 import { emptyResult, type RunResult } from './simulation/run-result';
 import { type RunSamples, sampleRecorder } from './simulation/sample-recorder';
 import { igniterMassUntil } from './transient/igniter-flow';
+import { transientCautions } from './transient-cautions';
 
 /** Mass balance of a simulation. */
 export interface MassBalance {
@@ -96,6 +97,7 @@ function simulatedFiring(input: GivenMotor): SimulatedFiring {
   const cautions = [
     ...endCautions(motor, result, samples),
     ...nozzleCautions(model, result),
+    ...transientCautions(model, samples),
     ...input.propellant.cautions,
     ...regression.cautions,
     ...(input.grainTemperature !== undefined && input.propellant.law.temperatureSensitivity === undefined
@@ -132,7 +134,9 @@ function simulatedFiring(input: GivenMotor): SimulatedFiring {
     initialThroatDiameter: quantity(2 * model.throatRadius, 'length', 'mm'),
     events: eventsOf(motor, samples),
     cautions: [...new Set(cautions)],
-    history: [`simulated: ${motor.grainText}; tolerance ${model.tolerance}, ${result.steps} steps`],
+    history: [
+      `simulated: ${motor.grainText}; tolerance ${model.tolerance}, ${result.steps} steps; tail-off ${model.tailOff.law === 'heat-loss' ? 'with heat loss' : model.tailOff.law}`,
+    ],
   });
   return Object.assign(record, {
     origin: 'predicted' as const,
@@ -218,7 +222,7 @@ function balanceOf(m: MotorModel, result: RunResult, samples: RunSamples): MassB
 function eventsOf({ model, landings }: ReadMotor, samples: RunSamples): readonly FiringEvent[] {
   const { burnout } = model.table;
   const near = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-5 * burnout;
-  return samples.marks.flatMap(({ crossing, time, depth }): FiringEvent[] => {
+  const found = samples.marks.flatMap(({ crossing, time, depth }): FiringEvent[] => {
     const at = { time: quantity<'time'>(time, 'time', 's') };
     if (crossing === 'closure') return [{ name: 'nozzle closure opens', ...at }];
     if (crossing === 'ignition') return [{ name: 'remaining surface ignites', ...at }];
@@ -230,6 +234,18 @@ function eventsOf({ model, landings }: ReadMotor, samples: RunSamples): readonly
     if (named.length > 0) return named.map(({ name }) => ({ name, ...reached }));
     return [{ name: 'burning area jumps', ...reached }];
   });
+  if (model.blockedFraction === 0) return found;
+  const end = samples.time[samples.time.length - 1];
+  const blocked = [
+    { name: 'throat partly blocked', time: model.blockedFrom },
+    { name: 'throat free again', time: model.blockedUntil },
+  ];
+  return [
+    ...found,
+    ...blocked
+      .filter(({ time }) => time <= end)
+      .map(({ name, time }) => ({ name, time: quantity<'time'>(time, 'time', 's') })),
+  ].sort((a, b) => a.time.si - b.time.si);
 }
 
 function endCautions(
