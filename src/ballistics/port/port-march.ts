@@ -137,10 +137,11 @@ export function marchPort(cells: PortCells, gas: PortGas, drive: PortDrive, out:
     }
     const bears = burning[i] > 0;
     let own = before * (bears ? length[i] : 0);
-    let mid = flow;
+    const start = flow + rest;
+    let mid = start;
     let p = pressure;
     for (let round = 0; round < rounds; round++) {
-      mid = flow + rest + 0.5 * own;
+      mid = start + 0.5 * own;
       const f = impulse + stepPressure(pressure, p, to / open) * (to - open);
       square = machSquared(mid, f, gasEnergy, gamma, beta);
       if (!(square >= 0)) return choke(out, i);
@@ -188,7 +189,8 @@ export function marchPort(cells: PortCells, gas: PortGas, drive: PortDrive, out:
     impulse = p * to * (1 + bg * square);
     pressure = p;
     open = to;
-    flow = mid;
+    // Not the last mid: exactly what the cell makes leaves it.
+    flow = start + 0.5 * own;
     rest = 0.5 * own;
     before = bears && length[i] > 0 ? own / length[i] : 0;
     position += length[i];
