@@ -1,7 +1,12 @@
 // A port for the tests of the kernel: plain numbers, its own assembly, none of the library's shapes.
 import type { ErosionLaw } from '../../../src/ballistics/port/erosion-law';
 import { addPortCell, CellKind, type PortCells, portCells } from '../../../src/ballistics/port/port-cells';
-import { type PortGas, type PortMarch, portMarch } from '../../../src/ballistics/port/port-march';
+import {
+  type PortDrive,
+  type PortGas,
+  type PortMarch,
+  portMarch,
+} from '../../../src/ballistics/port/port-march';
 import { type PortSolution, solvePort, steady } from '../../../src/ballistics/port/solve-port';
 
 export const gamma = 1.14;
@@ -70,6 +75,15 @@ export function tube(diameter: number, length: number, count: number): PortCells
   return cells;
 }
 
+/** Conditions of a march: steady, all surface ignited, unless told otherwise. */
+export const driveOf = (given: Partial<PortDrive>): PortDrive => ({
+  headPressure: 0,
+  headPressureSlope: 0,
+  headFlow: 0,
+  ignited: 1,
+  ...given,
+});
+
 export interface Solved {
   readonly solution: PortSolution;
   readonly march: PortMarch;
@@ -78,8 +92,7 @@ export interface Solved {
 /** The steady flow with a throat of this diameter. */
 export function solveTo(cells: PortCells, gas: PortGas, throat: number, guess = 2e6): Solved {
   const march = portMarch(cells.count);
-  const drive = { headPressure: 0, headPressureSlope: 0, headFlow: 0, ignited: 1 };
   const passes = ((Math.PI / 4) * throat ** 2 * vandenkerckhove(gas.gamma)) / Math.sqrt(gas.gasEnergy);
-  const solution = solvePort(cells, gas, (p) => passes * p, drive, march, guess, steady, 1e-13);
+  const solution = solvePort(cells, gas, (p) => passes * p, driveOf({}), march, guess, steady, 1e-13);
   return { solution, march };
 }

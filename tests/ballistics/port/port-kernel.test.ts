@@ -8,6 +8,7 @@ import { marchPort, portMarch } from '../../../src/ballistics/port/port-march';
 import { findRoot } from '../../../src/numerics';
 import {
   addTube,
+  driveOf,
   gamma,
   gasEnergy,
   gasWith,
@@ -89,7 +90,7 @@ describe('a port of constant area and one rate', () => {
   it('gives no flow instead of NaN where the head pressure is too low to pass it', () => {
     const cells = tube(diameter, 0.4, 20);
     const out = portMarch(20);
-    const drive = { headPressure: 3e5, headPressureSlope: 0, headFlow: 0, ignited: 1 };
+    const drive = driveOf({ headPressure: 3e5 });
     expect(marchPort(cells, gasWith(undefined, { exponent: 0 }), drive, out)).toBe(false);
     expect(out.chokedCell).toBeGreaterThanOrEqual(0);
   });
@@ -99,7 +100,7 @@ describe('a port of constant area and one rate', () => {
     const gas = gasWith();
     const out = portMarch(40);
     const at = (headPressureSlope: number) =>
-      marchPort(cells, gas, { headPressure: 4e5, headPressureSlope, headFlow: 0, ignited: 1 }, out);
+      marchPort(cells, gas, driveOf({ headPressure: 4e5, headPressureSlope }), out);
     // At 0.4 MPa the whole generation chokes this port (pitfall 10 of the notes).
     expect(at(0)).toBe(false);
     const generated = 1780 * 7e-3 * 0.4 ** 0.32 * Math.PI * diameter * 0.4;
@@ -137,7 +138,7 @@ describe('order of the port solver', () => {
       );
     }
     const out = portMarch(count);
-    const drive = { headPressure: head, headPressureSlope: 0, headFlow: 0, ignited: 1 };
+    const drive = driveOf({ headPressure: head });
     expect(marchPort(cells, gas, drive, out)).toBe(true);
     const inside = Math.max(
       ...Array.from({ length: count }, (_, i) => off(out.pressure[i], pressure((i + 0.5) / count))),
@@ -260,7 +261,14 @@ describe('against SciPy', () => {
       propellant: standard,
       port: { shape: 'tube', boreDiameter: '12 mm', length: '300 mm' },
       throatDiameter: '9.5 mm',
-      laws: [{ law: 'lenoir-robillard', coefficient: 7.23698928e-6, augmentationFactor: 2 }],
+      laws: [
+        {
+          law: 'lenoir-robillard',
+          coefficient: 7.23698928e-6,
+          lengthOf: 'distance from the head',
+          augmentationFactor: 2,
+        },
+      ],
       stations: one.position.map((at) => `${at} m` as const),
     }).laws;
     expect(off(found.headPressure.si, one.headPressure)).toBeLessThan(2e-6);

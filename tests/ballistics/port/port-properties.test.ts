@@ -18,6 +18,7 @@ import { marchPort, portMarch } from '../../../src/ballistics/port/port-march';
 import {
   addTube,
   characteristicVelocity,
+  driveOf,
   gamma,
   gasEnergy,
   gasWith,
@@ -203,7 +204,7 @@ describe('a solved port', () => {
   it('carries igniter gas from the head through to the nozzle', () => {
     const cells = tube(0.02, 0.3, 30);
     const out = portMarch(30);
-    const drive = { headPressure: 3e6, headPressureSlope: 0, headFlow: 0.05, ignited: 0 };
+    const drive = driveOf({ headPressure: 3e6, headFlow: 0.05, ignited: 0 });
     expect(marchPort(cells, gasWith(), drive, out)).toBe(true);
     expect(off(out.exitFlow, 0.05)).toBeLessThan(1e-12);
     expect(out.burned).toBe(0);
@@ -358,7 +359,7 @@ describe('portPressure', () => {
       throatDiameter: `${bore / Math.sqrt(J)} mm`,
       laws: [
         { law: 'none' },
-        { law: 'lenoir-robillard', coefficient },
+        { law: 'lenoir-robillard', coefficient, lengthOf: 'distance from the head' },
         { law: 'lenoir-robillard', coefficient, lengthOf: 'hydraulic diameter' },
         { law: 'mukunda-paul' },
       ],
