@@ -33,6 +33,12 @@ export const tailOff = variants('law', 'law of the tail-off', {
   'heat-loss': wallHeatLoss,
 });
 
+const blockageStart = time('t_b', 'time at which the blockage begins', {
+  min: 0,
+  example: '0.4 s',
+  worse: 'neither',
+});
+
 /** A fragment that blocks part of the throat for a time. */
 export const throatBlockage = inputs(
   {
@@ -42,8 +48,20 @@ export const throatBlockage = inputs(
       example: 0.3,
       worse: 'firing high',
     }),
-    from: time('t_b', 'time at which the blockage begins', { min: 0, example: '0.4 s', worse: 'neither' }),
+    from: blockageStart,
     duration: time('Δt_b', 'duration of the blockage', { min: 0, example: '10 ms', worse: 'firing high' }),
   },
   { meaning: 'blockage of the throat by a fragment' },
+);
+
+/** The same as an assumed event of a motor, whose time may be left to the peak. */
+export const assumedBlockage = inputs(
+  {
+    ...throatBlockage.fields,
+    from: optional({
+      ...blockageStart,
+      meaning: 'time at which it begins; that of the peak pressure if omitted',
+    }),
+  },
+  { meaning: 'blockage of the throat by a fragment, assumed in the worst case' },
 );

@@ -3,7 +3,7 @@ import { isFaceSeal } from './document/closure-inputs';
 
 /** Values assumed for fields that the document does not specify and that affect the result, one line each. */
 export function assumedDefaults(motor: Motor): readonly string[] {
-  const { liner, nozzle, propellant, ignition, stand, closures, case: tube } = motor;
+  const { liner, nozzle, propellant, ignition, heatLoss, stand, closures, case: tube } = motor;
   const { members, restraint } = stand ?? {};
   const { burnLaw } = propellant;
   const taken = (given: unknown, name: string, what: string): readonly string[] =>
@@ -71,10 +71,18 @@ export function assumedDefaults(motor: Motor): readonly string[] {
           'propellant.burnLaw.referenceTemperature',
           'assumed 21 °C (where the rate is as given)',
         )),
+    ...taken(
+      heatLoss,
+      'heatLoss',
+      'assumed included in propellant.characteristicVelocityEfficiency, with an isothermal tail-off',
+    ),
+    ...(heatLoss === undefined
+      ? []
+      : ['propellant.characteristicVelocityEfficiency is assumed to exclude the loss of heatLoss.']),
     ...(ignition === undefined
       ? ['ignition not specified; assumed immediate ignition of the whole surface at ambient pressure.']
       : taken(
-          ignition.flameSpreadTime,
+          ignition.flameSpreadTime ?? ignition.flameSpreadSpeed,
           'ignition.flameSpreadTime',
           'assumed immediate ignition of the whole surface',
         )),

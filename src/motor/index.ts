@@ -6,6 +6,7 @@
  * @module
  */
 
+export type { AssumedBlockage } from './assumed-blockage';
 export { compare } from './compare/compare';
 export type {
   ComparedFigure,

@@ -18,7 +18,7 @@ export function simulationInput(
   grain: Regression,
   grainTemperature: Quantity<'temperature'> = motor.ambient.temperature.value,
 ): SimulateInput {
-  const { nozzle, ignition, ambient } = motor;
+  const { nozzle, ignition, heatLoss, ambient } = motor;
   const divergence =
     nozzle.divergenceHalfAngle === undefined
       ? 1
@@ -38,5 +38,9 @@ export function simulationInput(
     ambient: ambient.pressure.value,
     grainTemperature,
     ...(ignition && { ignition: nominal(ignition) }),
+    ...(heatLoss && {
+      heatLoss: nominal(heatLoss),
+      tailOff: { law: 'heat-loss', ...nominal(heatLoss) },
+    }),
   };
 }

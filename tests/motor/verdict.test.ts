@@ -168,7 +168,10 @@ describe('what MEOP does not include', () => {
   const bare = review({ ...rest, grain: flawless });
 
   test('is what the document leaves out', () => {
-    expect(sound.meop.notIncluded).toEqual(['erosive burning (not modelled)']);
+    expect(sound.meop.notIncluded).toEqual([
+      'erosive burning (not modelled)',
+      'throat blockage by a fragment (no nozzle.assumedBlockage)',
+    ]);
     const missing = bare.meop.notIncluded.join('\n');
     for (const part of ['erosive burning', 'grain temperatures', 'undetected cracks', 'ignition transient'])
       expect(missing).toContain(part);

@@ -1,3 +1,4 @@
+import { wallHeatLoss } from '../../ballistics/transient-inputs';
 import { factorsOfSafety, serviceHistory } from '../../structures/inputs';
 import { absolutePressure, inputs, list, optional, temperature, words } from '../../units';
 import { caseInputs, linerInputs } from './case-inputs';
@@ -61,6 +62,7 @@ export const motorInputs = /* @__PURE__ */ inputs(
     propellant: propellantInputs,
     grain: grainInputs,
     ignition: ignitionInputs,
+    heatLoss: optional(wallHeatLoss),
     ambient: ambientInputs,
     temperatureRange: temperatureRangeInputs,
     stand: standInputs,

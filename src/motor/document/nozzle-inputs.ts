@@ -1,4 +1,5 @@
 import { ignition } from '../../ballistics/motor-inputs';
+import { assumedBlockage } from '../../ballistics/transient-inputs';
 import { insertSeat, materials, retainerPlate } from '../../structures/inputs';
 import { angle, inputs, length, named, optional, ratio, speed, stress } from '../../units';
 import type { ReadAs } from './document-types';
@@ -34,6 +35,7 @@ export const nozzleInputs = /* @__PURE__ */ inputs(
         worse: 'firing low',
       }),
     ),
+    assumedBlockage: optional(assumedBlockage),
     insert: optional(
       inputs(
         {

@@ -1,5 +1,6 @@
 import type { SimulatedFiring } from '../../ballistics';
 import { type Quantity, type Series, table } from '../../units';
+import { type AssumedBlockage, blockageText } from '../assumed-blockage';
 import type { FlawSet } from '../motor-grain';
 import type { PeakSensitivity } from './sensitivity';
 
@@ -15,6 +16,8 @@ export interface MeopCase {
   /** Values that are not nominal. */
   readonly values: readonly { readonly input: string; readonly value: Quantity }[];
   readonly firing: SimulatedFiring;
+  /** The blockage of the throat that the document assumes, with its pulse; in the worst case only. */
+  readonly blockage?: AssumedBlockage;
 }
 
 /** Monte Carlo over tolerances and temperatures. */
@@ -101,6 +104,7 @@ export function meopText(found: Omit<Meop, 'toString'>): string {
     `MEOP ${found.pressure} (basis: ${found.basis}${found.allowance === 1 ? '' : `, allowance ${found.allowance}`})${notIncludedText(found, ', ')}`,
     table(cases),
     ...(drivers.length > 0 ? ['', 'sensitivity of peak pressure, one input at a time:', table(drivers)] : []),
+    ...(worstCase.blockage === undefined ? [] : ['', blockageText(worstCase.blockage)]),
     ...found.assumptions.map((line) => `assumption: ${line}`),
     ...found.cautions.map((line) => `caution: ${line}`),
   ].join('\n');

@@ -1,6 +1,7 @@
 import { type SimulatedFiring, simulate } from '../../ballistics';
 import { mean, standardDeviation } from '../../numerics';
 import { fromSiArray, fromSiValue, printable, procedure, type Quantity, unitOf } from '../../units';
+import { withAssumedBlockage } from '../assumed-blockage';
 import type { Motor } from '../document';
 import { motorSubject } from '../document/motor-subject';
 import { type FlawSet, flawAccuracy, motorRegression } from '../motor-grain';
@@ -19,7 +20,7 @@ import { worstCorner } from './worst-corner';
 
 /**
  * The worst case has every toleranced value at its worst-case limit, the grain at its worst-case temperature and the
- * assumed flaw; each sample of the Monte Carlo has the assumed flaw. Nominal, worst case and the motor at the percentile
+ * assumed flaw and blockage of the throat; each sample of the Monte Carlo has the assumed flaw. Nominal, worst case and the motor at the percentile
  * are simulated in full. For the other samples the maximum equilibrium pressure is scaled to the simulation. Use
  * `meop.allowance` for an ignition peak beyond that of the simulation.
  *
@@ -201,18 +202,19 @@ function simulated(
   const changes = [...moved, ...(atCorner ? worstCaseFiringValues(motor) : [])];
   const varied = withValues(motor, changes);
   const kelvin: Quantity<'temperature'> = fromSiValue(temperature, 'temperature', unitOf('K'));
-  const firing = simulate(
-    simulationInput(
+  const input = simulationInput(
+    varied,
+    motorRegression(
       varied,
-      motorRegression(
-        varied,
-        flaws,
-        cache,
-        changes.length > 0 ? flawAccuracy.variation : flawAccuracy.prediction,
-      ),
-      kelvin,
+      flaws,
+      cache,
+      changes.length > 0 ? flawAccuracy.variation : flawAccuracy.prediction,
     ),
+    kelvin,
   );
+  const free = simulate(input);
+  const blocked = atCorner ? withAssumedBlockage(varied, input, free) : undefined;
+  const firing = blocked?.firing ?? free;
   return {
     pressure: fromSiValue(
       headPeak(firing) - motor.ambient.pressure.value.si,
@@ -228,6 +230,7 @@ function simulated(
       value: fromSiValue(si, value.kind, unitOf(value.unit)),
     })),
     firing,
+    ...(blocked && { blockage: blocked.blockage }),
   };
 }
 

@@ -15,7 +15,7 @@ export interface MeopBasis {
  * What is missing for MEOP to be an upper bound of the pressure, each as a noun phrase with the reason.
  */
 export function notIncluded(motor: Motor, found: MeopBasis): readonly string[] {
-  const { grain, temperatureRange, propellant, ignition } = motor;
+  const { grain, temperatureRange, propellant, ignition, nozzle } = motor;
   const isNominal = found.basis === 'nominal';
   const when = (missing: boolean, text: string): readonly string[] => (missing ? [text] : []);
   return [
@@ -49,6 +49,14 @@ export function notIncluded(motor: Motor, found: MeopBasis): readonly string[] {
             'scatter between batches of propellant (the covariance is that of the fit)',
           ),
         ]),
+    ...when(
+      nozzle.assumedBlockage === undefined,
+      'throat blockage by a fragment (no nozzle.assumedBlockage)',
+    ),
+    ...when(
+      nozzle.assumedBlockage !== undefined && found.basis !== 'worst case',
+      'throat blockage by a fragment (nozzle.assumedBlockage is in the worst case only)',
+    ),
     ...when(ignition === undefined, 'ignition transient (no ignition)'),
   ];
 }

@@ -6,7 +6,7 @@ import { plotFiring } from './plot-firing';
 
 /** Section on the predicted firing. */
 export function firingSection(review: Review, summary: FiringSummary): readonly ReportSection[] {
-  const { prediction, meop, flow } = review;
+  const { prediction, meop, flow, ignition } = review;
   const cases = [prediction, ...(meop.worstCase.firing === prediction ? [] : [meop.worstCase.firing])];
   const titled = cases.map((firing, i) => ({ ...firing, title: i === 0 ? 'nominal' : 'worst case' }));
   return section({
@@ -26,6 +26,7 @@ export function firingSection(review: Review, summary: FiringSummary): readonly 
         ['propellant burned', shown(prediction.balance.burned)],
         ['end condition', textCell(prediction.end)],
       ]),
+      ignitionTable(ignition),
       {
         name: 'Port flow',
         columns: [
@@ -48,6 +49,25 @@ export function firingSection(review: Review, summary: FiringSummary): readonly 
     remarks: Object.entries(summary.definitions).map(([name, text]) => `${plainName(name)}: ${text}`),
   });
 }
+
+/** Ignition over a range of flame spread. */
+const ignitionTable = ({ spreads }: Review['ignition']): ReportTable => ({
+  name: 'Ignition by time of flame spread, nominal values',
+  columns: [
+    { name: 'flame spread', numeric: true },
+    { name: 'ignition peak', numeric: true },
+    { name: 'rise from 10 % to 90 %', numeric: true },
+    { name: 'maximum rate of rise', numeric: true },
+    { name: 'peak of the firing', numeric: true },
+  ],
+  rows: spreads.map((one) => [
+    shown(one.flameSpreadTime),
+    shown(one.ignitionPeak),
+    shown(one.riseTime),
+    shown(one.maxRiseRate),
+    shown(one.peakPressure),
+  ]),
+});
 
 /** Summary with the peak and the impulse of the simulation, which are more accurate than those of its samples. */
 export function simulatedSummary(firing: Firing, summary = summarize(firing)): FiringSummary {

@@ -1,4 +1,5 @@
 import { formatNumber } from '../../units';
+import { blockageText } from '../assumed-blockage';
 import { type Meop, type MeopCase, notIncludedText } from '../meop/meop-result';
 import type { Review } from '../review/review-result';
 import {
@@ -74,10 +75,12 @@ export function pressureSection({ meop }: Pick<Review, 'meop'>): readonly Report
         ]),
       },
     ],
-    remarks:
-      worstCase.values.length === 0
+    remarks: [
+      ...(worstCase.blockage === undefined ? [] : [blockageText(worstCase.blockage)]),
+      ...(worstCase.values.length === 0
         ? []
-        : [`Worst case: ${worstCase.values.map(({ input, value }) => `${input} ${value}`).join('; ')}.`],
+        : [`Worst case: ${worstCase.values.map(({ input, value }) => `${input} ${value}`).join('; ')}.`]),
+    ],
   });
 }
 

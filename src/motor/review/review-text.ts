@@ -2,10 +2,12 @@ import type { NozzleBlowOut } from '../../nozzle';
 import { type PartId, partName } from '../../structures';
 import { failureOrderText } from '../../structures/failure-mode/failure-order';
 import { table } from '../../units';
+import { blockageText } from '../assumed-blockage';
 import { notIncludedText } from '../meop/meop-result';
 import { linesOf, written } from '../part-lines';
 import { namedRows } from '../part-rows';
 import { inspectionLines, lifeLines } from '../reuse/reuse-lines';
+import { ignitionText } from './ignition-review';
 import type { ProofReview } from './proof-review';
 import type { Review } from './review-result';
 import { allSeals } from './seal-review';
@@ -61,6 +63,8 @@ export function reviewText(review: Omit<Review, 'toString'>): string {
     ...(order.length > 0 ? ['failure sequence, without factors of safety:', table(order), ''] : []),
     ...orders,
     proofLine(review.proof),
+    ...(meop.worstCase.blockage === undefined ? [] : [blockageText(meop.worstCase.blockage)]),
+    ignitionText(review.ignition),
     ...(checks.length > 0 ? [table(checks), ''] : []),
     ...(review.retention === undefined ? [] : [retentionLine(review.retention), '']),
     ...review.unjudged.map(({ part, reason }) => `not judged: ${partName(part)}: ${reason}`),

@@ -16,6 +16,7 @@ import { unusedTolerances } from '../worst-case-tolerances';
 import { findingsOf } from './finding';
 import { flowChecks } from './flow-checks';
 import { hardwareReview } from './hardware-review';
+import { ignitionCautions, ignitionReview } from './ignition-review';
 import { instrumentReviews } from './instrument-review';
 import { proofReview } from './proof-review';
 import { refusals } from './refusals';
@@ -63,6 +64,7 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
   const everyRing = allSeals({ seals, faceSeals });
   const instruments = instrumentReviews(worst, meop, settings);
   const flow = flowChecks(motor, meop.worstCase, settings, cache);
+  const ignition = ignitionReview(motor, cache);
   const reuse = reuseReview({ motor, worst, meop: meop.pressure, margins, joints: structure.joints, seals });
   const checks = [...structure.checks, ...reuse.checks];
   const unjudged = withSilentParts(margins, structure.unjudged);
@@ -99,6 +101,7 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
     seals,
     faceSeals,
     flow,
+    ignition,
     instruments,
     restraint: structure.restraint,
     assumptions: [
@@ -109,7 +112,11 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
     cautions: cautionsOf(
       motor,
       meop,
-      [...structure.cautions, ...proof.cautions.map((text) => ({ text }))],
+      [
+        ...ignitionCautions(ignition, meop.nominal.peakPressure.si).map((text) => ({ text })),
+        ...structure.cautions,
+        ...proof.cautions.map((text) => ({ text })),
+      ],
       everyRing,
       instruments,
       margins,
