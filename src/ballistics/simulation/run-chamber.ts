@@ -71,9 +71,12 @@ function attemptRun(
   recorder?.begin(m, w, t, p, y, throat);
   if (w.flowing && m.nozzleClosureBurstPressure > 0) recorder?.mark(m, w, 'closure', t, p, y, throat);
   let end: RunEnd | undefined;
+  let timeEnd = 0;
   while (end === undefined) {
-    setSwitches(m, w, t, throat);
-    const timeEnd = nextChange(m, t);
+    if (fresh) {
+      setSwitches(m, w, t, throat);
+      timeEnd = nextChange(m, t);
+    }
     w.point[0] = t;
     w.point[1] = p;
     w.point[2] = y;
