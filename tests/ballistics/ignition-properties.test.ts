@@ -355,6 +355,21 @@ describe('heat loss and size', () => {
     expect(Math.abs((1 - found) / (1 - efficiency) - 1)).toBeLessThan(0.06);
   });
 
+  it('takes the loss from the temperature: the isothermal tail-off has the time constant V/(Γ²·c*·A_t)', () => {
+    const found = simulate(motor({ heatLoss: { ...wall, heatTransferCoefficient: '3000 W/(m^2*K)' } }));
+    const end = found.time.length - 1;
+    const at = found.time.si.findIndex((t) => t > (found.burnoutTime?.si ?? 0) + 0.001);
+    const throat = (Math.PI / 4) * 0.007 ** 2;
+    const velocity = (found.pressure.si[at] * throat) / found.massFlow.si[at];
+    expect(velocity).toBeLessThan(0.97 * 905.8798);
+    const gammaSquared = 1.14 * (2 / 2.14) ** (2.14 / 0.14);
+    const timeConstant = (Math.PI * 0.025 ** 2 * 0.11) / (gammaSquared * velocity * throat);
+    const fallen = Math.log(found.pressure.si[at] / found.pressure.si[end]);
+    expect(Math.abs((found.time.si[end] - found.time.si[at]) / (timeConstant * fallen) - 1)).toBeLessThan(
+      1e-5,
+    );
+  });
+
   it('a smaller motor of the same shape loses more', () => {
     const loss = (k: number): number =>
       1 -
