@@ -52,6 +52,11 @@ export function erosiveRateAt(law: ErosionLaw, density: number, flow: CrossFlow)
   return erosiveRate(law, density, flow.base, flow.flux, flow.diameter, flow.position, flow.velocity);
 }
 
+// Powers of the threshold that was used last: the same law is evaluated in every cell.
+let knownThreshold = Number.NaN;
+let thresholdEighth = 0;
+let thresholdPower = 0;
+
 /** The same on plain arguments, for the march along a port. */
 export function erosiveRate(
   law: ErosionLaw,
@@ -65,12 +70,20 @@ export function erosiveRate(
   if (law.law === 'none' || !(flux > 0)) return base;
   if (law.law === 'mukunda-paul') {
     const solid = density * base;
-    // g^0.8 with g = (G/(ρ·r_0))·(Re_0/1000)^(−1/8).
-    const reduced = Math.exp(
-      0.8 * Math.log(flux / solid) - 0.1 * Math.log((solid * diameter) / (1000 * law.viscosity)),
+    const relative = flux / solid;
+    const squared = relative * relative;
+    const fourth = squared * squared;
+    // g^8, g = (G/(ρ·r_0))·(Re_0/1000)^(−1/8): below the threshold no logarithm is needed.
+    const eighth = (fourth * fourth * 1000 * law.viscosity) / (solid * diameter);
+    if (law.threshold !== knownThreshold) {
+      knownThreshold = law.threshold;
+      thresholdEighth = knownThreshold ** 8;
+      thresholdPower = knownThreshold ** 0.8;
+    }
+    if (eighth <= thresholdEighth) return base;
+    return (
+      base * (1 + law.augmentationFactor * law.gain * (Math.exp(0.1 * Math.log(eighth)) - thresholdPower))
     );
-    const above = reduced - law.threshold ** 0.8;
-    return above > 0 ? base * (1 + law.augmentationFactor * law.gain * above) : base;
   }
   if (law.law === 'threshold-velocity')
     return velocity > law.threshold
@@ -78,7 +91,8 @@ export function erosiveRate(
       : base;
   const length =
     law.length ?? (law.lengthOf === 'hydraulic diameter' ? diameter : Math.max(position, 1e-9 * diameter));
-  const heat = law.coefficient * flux ** 0.8 * length ** -0.2;
+  const fourth = flux * flux * flux * flux;
+  const heat = law.coefficient * Math.exp(0.2 * Math.log(fourth / length));
   const total = lenoirRobillardSi(base, heat, (law.decay * density) / flux);
   return base + law.augmentationFactor * (total - base);
 }

@@ -1,10 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  chokedPortFlux,
   erosiveThresholdFlux,
   lenoirRobillardRate,
   mukundaPaulAugmentation,
   mukundaPaulRate,
+  portChokingMach,
   portEnd,
   portPressure,
   propellant,
@@ -211,7 +213,52 @@ describe('a solved port', () => {
   });
 });
 
+describe('a choked port', () => {
+  it('passes the largest flow of its head pressure, also with a profile (maximum by search over Mach numbers)', () => {
+    fc.assert(
+      fc.property(between(1.05, 1.4), between(1, 1.4), (g, momentumFactor) => {
+        let most = 0;
+        for (let M = 0.5; M <= 1; M += 1e-4)
+          most = Math.max(
+            most,
+            Math.sqrt(g * M * M * (1 + ((g - 1) / 2) * M * M)) / (1 + momentumFactor * g * M * M),
+          );
+        const flux = chokedPortFlux({
+          headPressure: '1 MPa',
+          gasConstant: '200 J/(kg*K)',
+          gasTemperature: '1500 K',
+          gamma: g,
+          momentumFactor,
+        }).si;
+        expect(off(flux, (1e6 * most) / Math.sqrt(200 * 1500))).toBeLessThan(1e-7);
+      }),
+      { numRuns: 20 },
+    );
+  });
+
+  it('is the one that the port end reports, where its profile chokes it before the throat', () => {
+    const momentumFactor = 1.2337;
+    const choking = portChokingMach({ gamma, momentumFactor });
+    // The isentropic area relation at the choking Mach number, 1.0077, is between these two ratios.
+    const narrow = portEnd({ portToThroat: 1.005, gamma, momentumFactor });
+    expect([narrow.choked, narrow.mach]).toEqual([true, choking]);
+    const wider = portEnd({ portToThroat: 1.02, gamma, momentumFactor });
+    expect(wider.choked).toBe(false);
+    expect(wider.mach).toBeLessThan(choking);
+  });
+});
+
 describe('a gap between segments', () => {
+  it('has faces that burn without erosion, whatever flows past', () => {
+    const cells = portCells(21);
+    addTube(cells, 0.012, 0.3, 20);
+    addPortCell(cells, CellKind.gap, 0.003, 1.2e-4, 1e-4, 0.012);
+    const out = portMarch(21);
+    expect(marchPort(cells, gasWith(mukundaPaul()), driveOf({ headPressure: 4e6 }), out)).toBe(true);
+    expect(out.rate[19]).toBeGreaterThan(1.05 * 7e-3 * (out.pressure[19] / 1e6) ** 0.32);
+    expect(off(out.rate[20], 7e-3 * (out.pressure[20] / 1e6) ** 0.32)).toBeLessThan(1e-6);
+  });
+
   it('conserves mass and never raises the stagnation pressure', () => {
     fc.assert(
       fc.property(between(0.01, 0.6), between(1.05, 8), between(1, 1.4), (boreMach, wider, next) => {
