@@ -52,19 +52,11 @@ export const thresholdInputs = {
   gain: ratio('k', 'augmentation at twice the threshold, less one', { min: 0, example: 0.2 }),
 };
 
-const flux = optional(
-  choice(
-    'mass flux that acts on the whole surface where the chamber is lumped: the mean over the port (half of that at its aft end), or that of the aft end',
-    ['mean', 'aft'],
-  ),
-  'mean',
-);
-
 /** A law of erosive burning with its constants. */
 export const erosiveBurning = variants('law', 'law of erosive burning', {
   none: inputs({}, { meaning: 'no erosive burning' }),
   'mukunda-paul': inputs(
-    { ...mukundaPaulInputs, augmentationFactor, flux },
+    { ...mukundaPaulInputs, augmentationFactor },
     { meaning: 'threshold in the reduced mass flux, with a size effect' },
   ),
   'lenoir-robillard': inputs(
@@ -73,15 +65,14 @@ export const erosiveBurning = variants('law', 'law of erosive burning', {
       length: optional(lenoirRobillardInputs.length),
       lengthOf: optional(
         choice('length of the law where none is given', ['distance from the head', 'hydraulic diameter']),
-        'distance from the head',
+        'hydraulic diameter',
       ),
       augmentationFactor,
-      flux,
     },
     { meaning: 'heat transfer to the surface, with blowing' },
   ),
   'threshold-velocity': inputs(
-    { ...thresholdInputs, augmentationFactor, flux },
+    { ...thresholdInputs, augmentationFactor },
     { meaning: 'linear above a gas velocity' },
   ),
 });
@@ -123,3 +114,12 @@ export function erosionLawOf(given: ErosiveBurning): ErosionLaw {
       };
   }
 }
+
+/** The law with its standard constants that is used where none is given: Mukunda and Paul. */
+export const defaultErosion: ErosionLaw = {
+  law: 'mukunda-paul',
+  gain: 0.023,
+  threshold: 35,
+  viscosity: 5e-5,
+  augmentationFactor: 1,
+};

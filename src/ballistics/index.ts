@@ -65,9 +65,10 @@ export {
 } from './reduction/implied-area';
 export { type ImpliedThroat, impliedThroat } from './reduction/implied-throat';
 export { type BurnRate, burnRate } from './saint-robert';
-export { type MassBalance, type SimulatedFiring, simulate } from './simulate';
+export { simulate } from './simulate';
 export type { SimulateInput } from './simulate-inputs';
 export { type Batch, type SimulateManyOptions, simulateMany } from './simulate-many';
+export type { MassBalance, SimulatedFiring } from './simulated-firing';
 export type { RunEnd } from './simulation/motor-model';
 export { type SimulationPool, simulationPool } from './thread-pool';
 export * from './throat-blockage';

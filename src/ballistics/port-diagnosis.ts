@@ -1,5 +1,6 @@
 import { fromSiArray, type Series } from '../units';
 import type { PortAtStation } from './grain';
+import type { ErosionLaw } from './port/erosion-law';
 import { portStagnationPressureRatio } from './port-flow';
 import { portEndMach, portMachAt } from './port-mach';
 import type { MotorModel } from './simulation/motor-model';
@@ -40,6 +41,7 @@ export function portDiagnosis(
   stations: readonly PortAtStation[],
   depth: Float64Array,
   samples: RunSamples,
+  erosion: ErosionLaw = { law: 'none' },
 ): PortFlow | undefined {
   const open = openStations(stations);
   if (open.length === 0) return undefined;
@@ -88,17 +90,17 @@ export function portDiagnosis(
     staticPressureRatio: ratio,
     portToThroat,
     headPressureRatio: headRatio,
-    cautions: portCautions(m, samples, portToThroat, headRatio, flux[open.length - 1]),
+    cautions: portCautions(samples, portToThroat, headRatio, flux[open.length - 1], erosion),
   };
 }
 
 /** Cautions where the model of one pressure for the whole chamber is not valid. */
 function portCautions(
-  m: MotorModel,
   { time, massFlow }: RunSamples,
   portToThroat: Float64Array,
   headRatio: Float64Array,
   aftFlux: Float64Array,
+  erosion: ErosionLaw,
 ): readonly string[] {
   const flowing = massFlow.findIndex((flow) => flow > 0);
   if (flowing < 0) return [];
@@ -117,12 +119,12 @@ function portCautions(
     cautions.push(
       `port-to-throat area ratio ${initial.toPrecision(3)} at the start; the head-end pressure is ${excess} above the stagnation pressure at the nozzle, and one pressure for the whole chamber is a coarse model until ${until(2)}`,
     );
-  if (initial > 1 && initial <= 4 && m.erosive === undefined)
+  if (initial > 1 && initial <= 4 && erosion.law === 'none')
     cautions.push(
       `port-to-throat area ratio at or below 4 until ${until(4)}; erosive burning is likely and is not included in this prediction (rule of thumb in textbooks)`,
     );
   const max = aftFlux.reduce((a, b) => Math.max(a, b), 0);
-  if (max > fluxOfPractice && m.erosive === undefined)
+  if (max > fluxOfPractice && erosion.law === 'none')
     cautions.push(
       `the mass flux in the port reaches ${max.toFixed(0)} kg/(m²·s), above the ${fluxOfPractice} at which erosive burning begins in composite propellants (engineering practice, no published source)`,
     );

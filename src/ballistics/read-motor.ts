@@ -1,16 +1,14 @@
-import { linearInterpolant } from '../numerics';
 import { type ErrorFacts, MeopError, type Place, type Values } from '../units';
 import { pathTo } from '../units/declare/place';
 import type { BurnLaw } from './burn-law';
 import { temperatureFactorSi } from './burn-law';
 import { effectiveBands } from './effective-bands';
-import { openStations } from './port-diagnosis';
 import { type Burned, burnedGrain, type Landing, landingsOf } from './read-grain';
 import { readNozzle } from './read-nozzle';
 import { readBlockage, readHeatLoss, readIgnition, readTailOff } from './read-transient';
 import type { simulateInputs } from './simulate-inputs';
 import { burnTable } from './simulation/burn-table';
-import type { ErosiveKernel, LawKernel, MotorModel } from './simulation/motor-model';
+import type { LawKernel, MotorModel } from './simulation/motor-model';
 
 /** What a simulation was given. */
 export type GivenMotor = Values<typeof simulateInputs>;
@@ -89,7 +87,6 @@ export function readMotor(given: GivenMotor, at: Place): ReadMotor {
     ...lit,
     ...readBlockage(given),
     tailOff: readTailOff(given, misfit),
-    erosive: readErosive(given, regression, table.depth, at),
     stopPressure: stop,
     stopsBurning: given.stopPressure !== undefined,
     pressureLimit,
@@ -163,29 +160,4 @@ function slowestBurn(
   const first =
     (3 * burnout) / Math.min(...rates) / partialFraction + igniterDuration + 2 * flameSpreadTime + 1;
   return first + igniterFallTime + ignitionDelay;
-}
-
-function readErosive(
-  { erosiveBurning: erosive }: GivenMotor,
-  regression: Burned,
-  depth: Float64Array,
-  at: Place,
-): ErosiveKernel | undefined {
-  if (erosive === undefined) return undefined;
-  const port = openStations(regression.portArea).at(-1);
-  if (port === undefined)
-    throw problem(at, {
-      code: 'no-port',
-      path: 'erosiveBurning',
-      problem: 'erosive burning requires a grain with a port',
-    });
-  const fluxShare = erosive.flux === 'aft' ? 1 : 0.5;
-  const areaAt = linearInterpolant(regression.si.depth, port.area.si);
-  const portArea = depth.map((y) => areaAt.at(y));
-  if (erosive.law === 'threshold-velocity') {
-    const limit = erosive.threshold.si;
-    return { law: erosive.law, strength: erosive.gain / limit, limit, fluxShare, portArea };
-  }
-  const strength = erosive.coefficient * erosive.length.si ** -0.2;
-  return { law: erosive.law, strength, limit: erosive.decay, fluxShare, portArea };
 }

@@ -3,32 +3,18 @@ import {
   type Arguments,
   absolutePressure,
   choice,
+  count,
   instance,
   optional,
   ratio,
   time,
-  variants,
   words,
 } from '../units';
-import { lenoirRobillardInputs, thresholdInputs } from './erosive-inputs';
+import { erosiveBurning } from './erosive-inputs';
 import { chamber, grainTemperature, ignition, nozzle } from './motor-inputs';
 import { propellantValue } from './propellant';
 import { isBurnable } from './read-grain';
 import { tailOff, throatBlockage, wallHeatLoss } from './transient-inputs';
-
-const flux = optional(
-  choice(
-    'mass flux that acts on the whole surface: the mean over the port (half of that at its aft end), or that of the aft end',
-    ['mean', 'aft'],
-  ),
-  'mean',
-);
-
-/** Erosive burning of a simulated motor. */
-export const erosiveBurning = variants('law', 'law of erosive burning', {
-  'lenoir-robillard': { ...lenoirRobillardInputs, flux },
-  'threshold-velocity': { ...thresholdInputs, flux },
-});
 
 /** A grain, a column of grains or a regression of either. */
 export const burnable = instance(
@@ -36,6 +22,30 @@ export const burnable = instance(
   'a grain, a column of grains or a regression',
   isBurnable,
 );
+
+/** Models of the flow along the port. */
+export const portModels = ['automatic', 'lumped', 'coupled'] as const;
+
+/** Numbers of the coupled model. */
+export const portInputs = {
+  momentumFactor: optional(
+    ratio(
+      'β',
+      'momentum factor of the velocity profile in the port: 1 for a uniform profile, 1.2337 for the profile of injected flow',
+      { min: 1, max: 1.5, example: 1 },
+    ),
+    1,
+  ),
+  entranceLoss: optional(
+    ratio('K_e', 'pressure loss at the entrance of a bore from a gap, in dynamic heads of the bore', {
+      min: 0,
+      max: 1,
+      example: 0.5,
+    }),
+    0,
+  ),
+  stations: optional(count('n_s', 'number of stations along the column', { min: 4, max: 1000 }), 60),
+};
 
 /** What {@link simulate} takes. */
 export const simulateInputs = {
@@ -47,6 +57,14 @@ export const simulateInputs = {
   ignition: optional(ignition),
   grainTemperature: optional(grainTemperature),
   erosiveBurning: optional(erosiveBurning),
+  portModel: optional(
+    choice(
+      "model of the flow along the port: 'lumped', one pressure for the chamber; 'coupled', pressure, flow and burned depth station by station; 'automatic', coupled where a port area is below 3 throat areas or erosive burning begins",
+      portModels,
+    ),
+    'automatic',
+  ),
+  ...portInputs,
   heatLoss: optional(wallHeatLoss),
   tailOff: optional(tailOff),
   throatBlockage: optional(throatBlockage),

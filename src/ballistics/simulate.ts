@@ -1,59 +1,22 @@
-import { type Firing, type FiringEvent, firing } from '../firing';
-import { fromSiArray, fromSiValue, MeopError, procedure, type Quantity, type Series, unitOf } from '../units';
+import { MeopError, procedure } from '../units';
+import { coupledRun } from './coupled/coupled-run';
+import { largestAugmentation, portChoice } from './coupled/port-choice';
 import { barelyStable, effectiveBands } from './effective-bands';
+import { defaultErosion, erosionLawOf } from './erosive-inputs';
 import { nozzleCautions } from './nozzle-cautions';
-import { type PortFlow, portDiagnosis } from './port-diagnosis';
+import { portDiagnosis } from './port-diagnosis';
 import { outsideRemedy, rangeCautions, rangeText, sensitivityUnknown } from './rate-by-law';
 import { type GivenMotor, type ReadMotor, readMotor } from './read-motor';
 import { simulateInputs } from './simulate-inputs';
+import { firingOf, type MadeRun, type SimulatedFiring } from './simulated-firing';
 import { chamberWorkspace } from './simulation/chamber-workspace';
-import { mostMassLost, runMass } from './simulation/mass-error';
-import type { MotorModel, RunEnd } from './simulation/motor-model';
+import { mostMassLost } from './simulation/mass-error';
+import type { MotorModel } from './simulation/motor-model';
 import { runChamber } from './simulation/run-chamber';
 import { emptyResult, type RunResult } from './simulation/run-result';
-import { type RunSamples, sampleRecorder } from './simulation/sample-recorder';
-import { igniterMassUntil } from './transient/igniter-flow';
+import { sampleRecorder } from './simulation/sample-recorder';
+import { endCautions } from './simulation-events';
 import { transientCautions } from './transient-cautions';
-
-/** Mass balance of a simulation. */
-export interface MassBalance {
-  /** Propellant burned. */
-  readonly burned: Quantity<'mass'>;
-  readonly igniterGas: Quantity<'mass'>;
-  readonly throughNozzle: Quantity<'mass'>;
-  /** Gas in the chamber at the end minus gas at the start. */
-  readonly storedGas: Quantity<'mass'>;
-  /**
-   * Mass not accounted for/mass turned over: burned, from the igniter and in the chamber at the start. A run that loses
-   * more than 1e-4 of it is an error.
-   */
-  readonly relativeError: number;
-}
-
-/** A predicted firing, with results of the simulation in addition to the record. */
-export interface SimulatedFiring extends Firing {
-  readonly origin: 'predicted';
-  readonly pressure: Series<'absolute pressure'>;
-  readonly thrust: Series<'force'>;
-  readonly massFlow: Series<'mass flow'>;
-  readonly burningArea: Series<'area'>;
-  readonly web: Series<'length'>;
-  readonly throatDiameter: Series<'length'>;
-  readonly propellantMass: Series<'mass'>;
-  readonly ambientPressure: Quantity<'absolute pressure'>;
-  /** How the run ended. */
-  readonly end: RunEnd;
-  readonly peakPressure: Quantity<'absolute pressure'>;
-  readonly timeOfPeakPressure: Quantity<'time'>;
-  readonly totalImpulse: Quantity<'impulse'>;
-  readonly pressureIntegral: Quantity<'pressure integral'>;
-  /** Time at which the last propellant burned; `undefined` where propellant is left. */
-  readonly burnoutTime: Quantity<'time'> | undefined;
-  /** Flow along the port; `undefined` for a grain without one. */
-  readonly portFlow: PortFlow | undefined;
-  readonly balance: MassBalance;
-  readonly counts: { readonly steps: number; readonly rejected: number; readonly evaluations: number };
-}
 
 /** Samples kept of each step: enough for a straight line between them to be within 1e-4 of the curve. */
 const samplesPerStep = 8;
@@ -84,19 +47,24 @@ export const simulate = /* @__PURE__ */ procedure({
   run: simulatedFiring,
 });
 
+// The coupled run is of second order, its steps are coarser.
+const mostLostInPort = 5e-3;
+
+/** Augmentation below which erosive burning is not mentioned. */
+const worthSaying = 1.02;
+
 function simulatedFiring(input: GivenMotor): SimulatedFiring {
   const motor = readMotor(input, { procedure: 'simulate', path: '' });
   const { model, regression } = motor;
-  const result = emptyResult();
-  const recorder = sampleRecorder(samplesPerStep);
-  runChamber(model, chamberWorkspace(), result, recorder);
-  if (result.end === 'not converged') throw notConverged(model, result);
+  const run = runOf(input, motor);
+  const { result, samples, portFlow } = run;
   checkRange(input, result);
-  const samples = recorder.samples();
-  const portFlow = portDiagnosis(model, regression.portArea, regression.si.depth, samples);
-  const cautions = [
+  return firingOf(input, motor, run, [
     ...endCautions(motor, result, samples),
-    ...nozzleCautions(model, result),
+    ...nozzleCautions(
+      model,
+      run.coupled === undefined ? result : { ...result, maxBurnPressure: result.peakPressure },
+    ),
     ...transientCautions(model, samples),
     ...input.propellant.cautions,
     ...regression.cautions,
@@ -110,64 +78,74 @@ function simulatedFiring(input: GivenMotor): SimulatedFiring {
     ),
     ...barelyStable(maxExponent(input, result)),
     ...(portFlow?.cautions ?? []),
-  ];
-  const record = firing({
-    ...(input.title === undefined ? {} : { title: input.title }),
-    origin: 'predicted',
-    time: fromSiArray('time', samples.time),
-    pressure: fromSiArray('absolute pressure', samples.pressure),
-    thrust: fromSiArray('force', samples.thrust),
-    massFlow: fromSiArray('mass flow', samples.massFlow),
-    burningArea: fromSiArray('area', samples.burningArea, 'cm^2'),
-    web: fromSiArray('length', samples.depth),
-    ...(portFlow === undefined ? {} : { portMassFlux: portFlow.massFlux[portFlow.massFlux.length - 1] }),
-    throatDiameter: fromSiArray(
-      'length',
-      samples.throatRadius.map((r) => 2 * r),
-    ),
-    propellantMass: fromSiArray(
-      'mass',
-      samples.volume.map((v) => model.density * v),
-    ),
-    ambientPressure: quantity(model.ambientPressure, 'absolute pressure', 'kPa'),
-    loadedMass: quantity(model.density * model.table.volume[0], 'mass', 'kg'),
-    initialThroatDiameter: quantity(2 * model.throatRadius, 'length', 'mm'),
-    events: eventsOf(motor, samples),
-    cautions: [...new Set(cautions)],
-    history: [
-      `simulated: ${motor.grainText}; tolerance ${model.tolerance}, ${result.steps} steps; tail-off ${model.tailOff.law === 'heat-loss' ? 'with heat loss' : model.tailOff.law}`,
-    ],
-  });
-  return Object.assign(record, {
-    origin: 'predicted' as const,
-    ambientPressure: quantity<'absolute pressure'>(model.ambientPressure, 'absolute pressure', 'kPa'),
-    end: result.end,
-    peakPressure: quantity<'absolute pressure'>(result.peakPressure, 'absolute pressure', 'MPa'),
-    timeOfPeakPressure: quantity<'time'>(result.peakTime, 'time', 's'),
-    totalImpulse: quantity<'impulse'>(result.totalImpulse, 'impulse', 'N*s'),
-    pressureIntegral: quantity<'pressure integral'>(result.pressureIntegral, 'pressure integral', 'MPa*s'),
-    burnoutTime: Number.isNaN(result.burnoutTime)
-      ? undefined
-      : quantity<'time'>(result.burnoutTime, 'time', 's'),
-    portFlow,
-    balance: balanceOf(model, result, samples),
-    counts: { steps: result.steps, rejected: result.rejected, evaluations: result.evaluations },
-  });
+  ]);
 }
 
-function notConverged(
+/** Runs the lumped model, and the coupled one where it is wanted or needed. */
+function runOf(input: GivenMotor, motor: ReadMotor): MadeRun {
+  const { model, regression } = motor;
+  const erosion = erosionLawOf(input.erosiveBurning ?? { law: 'none' });
+  if (input.portModel === 'lumped' && erosion.law !== 'none')
+    throw new MeopError({
+      code: 'inconsistent',
+      procedure: 'simulate',
+      path: 'portModel',
+      given: input.portModel,
+      expected: 'automatic or coupled: a law of erosive burning needs the flow along the port',
+      remedy: 'Omit portModel, or omit erosiveBurning',
+    });
+  const result = emptyResult();
+  const recorder = sampleRecorder(samplesPerStep);
+  runChamber(model, chamberWorkspace(), result, recorder);
+  checkConverged(model, result, model.tolerance, mostMassLost);
+  const samples = recorder.samples();
+  const flow = portDiagnosis(model, regression.portArea, regression.si.depth, samples, erosion);
+  if (flow === undefined && erosion.law !== 'none')
+    throw new MeopError({
+      code: 'no-port',
+      procedure: 'simulate',
+      path: 'erosiveBurning',
+      problem: 'erosive burning requires a grain with a port',
+    });
+  const port = { motor: model, stations: regression.portArea, depth: regression.si.depth, samples, flow };
+  const choice =
+    input.portModel === 'automatic'
+      ? portChoice(port, erosion)
+      : { model: input.portModel, reason: 'as specified' };
+  // What a law would add is said where none is in use.
+  const missing = erosion.law === 'none' ? withoutErosion(largestAugmentation(port, defaultErosion)) : [];
+  const made =
+    choice.model === 'lumped'
+      ? { result, samples, portFlow: flow, coupled: undefined, tolerance: model.tolerance }
+      : coupledRun(input, motor, erosion);
+  if (choice.model === 'coupled') checkConverged(model, made.result, made.tolerance, mostLostInPort);
+  const portFlow = made.portFlow && { ...made.portFlow, cautions: [...made.portFlow.cautions, ...missing] };
+  return { ...made, portFlow, choice };
+}
+
+const withoutErosion = (augmented: number): readonly string[] =>
+  augmented > worthSaying
+    ? [
+        `erosive burning is not included; by the law of Mukunda and Paul the burn rate at the aft end would be up to ${(100 * (augmented - 1)).toPrecision(2)} % higher. Give erosiveBurning`,
+      ]
+    : [];
+
+function checkConverged(
   model: MotorModel,
-  { endTime, endPressure, endThroatRadius, massError }: RunResult,
-): MeopError {
+  { end, endTime, endPressure, endThroatRadius, massError }: RunResult,
+  tolerance: number,
+  mostLost: number,
+): void {
+  const lost = Math.abs(massError) > mostLost;
+  if (end !== 'not converged' && !lost) return;
   const at = `${endTime.toPrecision(6)} s (pressure ${(endPressure / 1e6).toPrecision(4)} MPa)`;
-  const lost = Math.abs(massError) > mostMassLost;
-  return new MeopError({
+  throw new MeopError({
     code: 'not-converged',
     procedure: 'simulate',
     path: 'tolerance',
     problem: lost
-      ? `the run ${massError > 0 ? 'loses' : 'gains'} ${(100 * Math.abs(massError)).toPrecision(3)} % of its mass until ${at}, more than the ${100 * mostMassLost} % allowed`
-      : `no step satisfies the tolerance ${model.tolerance} at ${at}`,
+      ? `the run ${massError > 0 ? 'loses' : 'gains'} ${(100 * Math.abs(massError)).toPrecision(3)} % of its mass until ${at}, more than the ${100 * mostLost} % allowed`
+      : `no step satisfies the tolerance ${tolerance} at ${at}`,
     remedy: lost
       ? endThroatRadius > 3 * model.throatRadius
         ? `Check the throat erosion: the throat grows to a diameter of ${(2000 * endThroatRadius).toPrecision(3)} mm`
@@ -175,14 +153,6 @@ function notConverged(
       : 'Increase the tolerance, or check the inputs for an implausible value',
   });
 }
-
-const quantity = <
-  K extends 'absolute pressure' | 'time' | 'impulse' | 'pressure integral' | 'mass' | 'length',
->(
-  si: number,
-  kind: K,
-  unit: string,
-): Quantity<K> => fromSiValue<K>(si, kind, unitOf(unit));
 
 /** Maximum exponent of the bands within the pressure range of the burn. */
 function maxExponent({ propellant: { law } }: GivenMotor, result: RunResult): number {
@@ -203,85 +173,4 @@ function checkRange({ propellant: { law } }: GivenMotor, result: RunResult): voi
     problem: `the pressure varies from ${result.minBurnPressure / 1e6} to ${max / 1e6} MPa and leaves the characterised range of the burn law, ${rangeText(law)}`,
     remedy: outsideRemedy,
   });
-}
-
-function balanceOf(m: MotorModel, result: RunResult, samples: RunSamples): MassBalance {
-  const last = samples.volume.length - 1;
-  const left = Number.isNaN(result.burnoutTime) ? samples.volume[last] : 0;
-  const { burned, igniter, atStart, atEnd } = runMass(m, result, left);
-  return {
-    burned: quantity(burned, 'mass', 'kg'),
-    igniterGas: quantity(igniterMassUntil(m, result.endTime), 'mass', 'kg'),
-    throughNozzle: quantity(result.massThroughNozzle, 'mass', 'kg'),
-    storedGas: quantity(atEnd - atStart, 'mass', 'kg'),
-    relativeError:
-      (burned + igniter + atStart - atEnd - result.massThroughNozzle) / (burned + igniter + atStart),
-  };
-}
-
-function eventsOf({ model, landings }: ReadMotor, samples: RunSamples): readonly FiringEvent[] {
-  const { burnout } = model.table;
-  const near = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-5 * burnout;
-  const found = samples.marks.flatMap(({ crossing, time, depth }): FiringEvent[] => {
-    const at = { time: quantity<'time'>(time, 'time', 's') };
-    if (crossing === 'closure') return [{ name: 'nozzle closure opens', ...at }];
-    if (crossing === 'ignition') return [{ name: 'remaining surface ignites', ...at }];
-    if (crossing === 'limit') return [{ name: 'pressure limit', ...at }];
-    if (crossing === 'stop') return [{ name: 'stop pressure', ...at }];
-    const reached = { ...at, depth: quantity<'length'>(depth, 'length', 'mm') };
-    if (near(depth, burnout)) return [{ name: 'burnout', ...reached }];
-    const named = landings.filter((landing) => near(landing.depth, depth));
-    if (named.length > 0) return named.map(({ name }) => ({ name, ...reached }));
-    return [{ name: 'burning area jumps', ...reached }];
-  });
-  if (model.blockedFraction === 0) return found;
-  const end = samples.time[samples.time.length - 1];
-  const blocked = [
-    { name: 'throat partly blocked', time: model.blockedFrom },
-    { name: 'throat free again', time: model.blockedUntil },
-  ];
-  return [
-    ...found,
-    ...blocked
-      .filter(({ time }) => time <= end)
-      .map(({ name, time }) => ({ name, time: quantity<'time'>(time, 'time', 's') })),
-  ].sort((a, b) => a.time.si - b.time.si);
-}
-
-function endCautions(
-  { model, hasBurst, hasTimeLimit }: ReadMotor,
-  result: RunResult,
-  samples: RunSamples,
-): readonly string[] {
-  const when = `at ${result.endTime.toPrecision(4)} s`;
-  const atEnd = `${(result.endPressure / 1e6).toPrecision(3)} MPa`;
-  const held =
-    model.nozzleClosureBurstPressure > 0 && !samples.marks.some(({ crossing }) => crossing === 'closure');
-  const limit = `${(model.pressureLimit / 1e6).toPrecision(4)} MPa`;
-  const ways: Readonly<Record<RunEnd, readonly string[]>> = {
-    'burned out': [],
-    'stop pressure': [
-      `the pressure had fallen to the stop pressure of ${(model.stopPressure / 1e6).toPrecision(3)} MPa ${when} with propellant left: slivers, or extinction`,
-    ],
-    'pressure limit': [
-      hasBurst
-        ? `the chamber bursts ${when}: its pressure reaches the burst pressure of ${limit}${held ? ' with the nozzle closure still closed' : ''}`
-        : held
-          ? `the nozzle closure was still closed ${when}, when the pressure reached ${limit}; there the gas is a fifth as dense as the propellant and the model is no longer valid`
-          : `the pressure diverges ${when}: at ${limit} the gas is a fifth as dense as the propellant and the model is no longer valid; there is no equilibrium at a lower pressure`,
-    ],
-    'closure held': [
-      `all propellant had burned ${when} with the nozzle closure still closed; the chamber remains at ${(result.endPressure / 1e6).toPrecision(4)} MPa`,
-    ],
-    'time limit': [
-      Number.isFinite(result.burnoutTime)
-        ? `the run ended ${when} with the chamber still at ${atEnd}: all propellant had burned at ${result.burnoutTime.toPrecision(4)} s`
-        : hasTimeLimit
-          ? `the motor had not burned out at the time limit: it burns at ${atEnd} ${when}`
-          : `the motor had not burned out when the run ended ${when}: it burns at ${atEnd}, barely ignited`,
-    ],
-    'throat closed': [`deposits have closed the throat ${when}`],
-    'not converged': [],
-  };
-  return ways[result.end];
 }

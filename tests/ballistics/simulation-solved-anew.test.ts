@@ -128,26 +128,6 @@ const motors: readonly (readonly [string, SimulateInput, Solved])[] = [
       throatRadius: 0.0034,
     },
   ],
-  [
-    'erosive burning by the mean port flux',
-    {
-      ...common,
-      propellant: propellant({ density: '1780 kg/m^3', law: power(5, 0.32), ...gas }),
-      grain: internalTube({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '300 mm' }),
-      chamber: { innerDiameter: '50 mm', length: '310 mm' },
-      nozzle: { throatDiameter: '11 mm', expansionRatio: 5, separation: 'none' },
-      erosiveBurning: { law: 'lenoir-robillard', coefficient: 6e-5, length: '0.3 m', flux: 'mean' },
-    },
-    {
-      burnout: 1.96068662,
-      end: 2.03577558,
-      impulse: 1323.64629,
-      pressureIntegral: 8969641.64,
-      massThroughNozzle: 0.940978025,
-      peak: 7497689.31,
-      throatRadius: 0.0055,
-    },
-  ],
 ];
 
 describe('the equations solved anew', () => {

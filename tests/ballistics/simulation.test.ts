@@ -122,7 +122,7 @@ describe('conservation and limits', () => {
   it('mass burned is mass through the nozzle and mass left, within 1e-6, for any motor', () => {
     fc.assert(
       fc.property(anyMotor, (motor) => {
-        const record = simulate(tubeMotor(motor));
+        const record = simulate({ ...tubeMotor(motor), portModel: 'lumped' });
         expect(Math.abs(record.balance.relativeError)).toBeLessThan(1e-6);
         expect(record.pressure.si.every((p) => p > 0 && Number.isFinite(p))).toBe(true);
       }),
@@ -379,6 +379,7 @@ describe('a column of grains', () => {
   it('of four equal segments with four throats is the motor of one', () => {
     const column = simulate({
       ...base,
+      portModel: 'lumped',
       grain: grainColumn({ segments: [segment, segment, segment, segment], spacers: '2 mm' }),
       chamber: { innerDiameter: '50 mm', length: '440 mm' },
       nozzle: { ...base.nozzle, throatDiameter: '14 mm' },

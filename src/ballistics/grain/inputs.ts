@@ -1,5 +1,6 @@
 /** The inputs of grains that the motor document takes, and the section that its drawing takes. Calculations and their types are in the index. */
 export { flawDirection, longitudinalSection } from './draw';
 export { crackPlanes } from './flaws';
+export type { SegmentLayout } from './front';
 export { isRegression } from './front';
 export { segmentGap } from './grain-inputs';

@@ -19,6 +19,8 @@ export interface PortGas {
   readonly entranceLoss: number;
   readonly law: LawKernel;
   readonly erosion: ErosionLaw;
+  /** Relative change at which the rounds of a cell end. */
+  readonly settledWithin: number;
   /** Whether the gas that fills the burned volume is taken from the flow. */
   readonly fillsBurnedVolume: boolean;
 }
@@ -31,14 +33,23 @@ export interface PortDrive {
   headPressureSlope: number;
   /** Gas that enters at the head end [kg/s]. */
   headFlow: number;
+  /** Volume of gas ahead of the first cell [m³]. */
+  headVolume: number;
   /** Ignited fraction of the surface. */
   ignited: number;
+  /**
+   * Whether a section that is choked gets the pressure at which it passes its flow. A port that fills faster than gas can
+   * go along it has no quasi-steady flow; for these first milliseconds its sections then stand at pressures of their own.
+   */
+  liftsChoked: boolean;
 }
 
 /** The flow found, cell by cell at their middles; written over by the next march. */
 export interface PortMarch {
   /** Index of the first cell in which there is no subsonic flow at this pressure, or −1. */
   chokedCell: number;
+  /** Whether a choked section was given a pressure of its own. */
+  lifted: boolean;
   readonly massFlow: Float64Array;
   readonly pressure: Float64Array;
   readonly mach: Float64Array;
@@ -56,6 +67,7 @@ export interface PortMarch {
 
 export const portMarch = (room: number): PortMarch => ({
   chokedCell: -1,
+  lifted: false,
   massFlow: new Float64Array(room),
   pressure: new Float64Array(room),
   mach: new Float64Array(room),
@@ -71,7 +83,7 @@ export const portMarch = (room: number): PortMarch => ({
 // An enlargement beyond this is a step, on whose face the pressure of the smaller section acts; a smaller one is a taper
 // with the mean pressure of both ends on it. Between the two the share passes over.
 const [taperBelow, stepAbove] = [1.05, 1.3];
-const rounds = 3;
+const rounds = 4;
 const rateWork = new Float64Array(2);
 
 /**
@@ -87,9 +99,16 @@ export function marchPort(cells: PortCells, gas: PortGas, drive: PortDrive, out:
   const { gamma, gasEnergy, density, momentumFactor: beta, law, erosion } = gas;
   const bg = beta * gamma;
   const storage = drive.headPressureSlope / gasEnergy;
+  const { settledWithin } = gas;
+  const lifts = drive.liftsChoked;
+  const sonic = 1 / (1 + gamma * (beta - 1));
+  // The least impulse with which a section passes a flow, per flow.
+  const perFlow =
+    ((1 + bg * sonic) * Math.sqrt(gasEnergy)) / Math.sqrt(gamma * sonic * (1 + ((gamma - 1) / 2) * sonic));
   out.chokedCell = -1;
+  out.lifted = false;
   let burned = 0;
-  let flow = drive.headFlow;
+  let flow = drive.headFlow - drive.headVolume * storage;
   let pressure = drive.headPressure;
   let open = area[0];
   let impulse = open * pressure;
@@ -114,23 +133,30 @@ export function marchPort(cells: PortCells, gas: PortGas, drive: PortDrive, out:
         const face = endArea(cells, i - 1, -1);
         impulse += pressure * (face - open);
         open = face;
-        square = machSquared(flow, impulse, gasEnergy, gamma, beta);
-        if (!(square >= 0)) return choke(out, i - 1);
-        pressure = impulse / (open * (1 + bg * square));
-      } else {
-        square = machSquared(flow, impulse, gasEnergy, gamma, beta);
-        if (!(square >= 0)) return choke(out, i - 1);
-        pressure = impulse / (open * (1 + bg * square));
       }
+      square = machSquared(flow, impulse, gasEnergy, gamma, beta);
+      if (!(square >= 0)) {
+        if (!lifts) return choke(out, i - 1, flow);
+        out.lifted = true;
+        square = sonic;
+        impulse = perFlow * Math.abs(flow);
+      }
+      pressure = impulse / (open * (1 + bg * square));
       if (isGap) {
         impulse += pressure * (to - open);
         open = to;
       } else {
         const face = endArea(cells, i, 1);
         const mach = entranceMach(flow, square, pressure, face, gas);
-        if (!(mach >= 0)) return choke(out, i);
-        pressure = entrancePressure(flow, square, pressure, face, mach, gas);
-        square = mach * mach;
+        if (!(mach >= 0)) {
+          if (!lifts) return choke(out, i, flow);
+          out.lifted = true;
+          square = sonic;
+          pressure = (perFlow * Math.abs(flow)) / (face * (1 + bg * sonic));
+        } else {
+          pressure = entrancePressure(flow, square, pressure, face, mach, gas);
+          square = mach * mach;
+        }
         open = face;
         impulse = open * pressure * (1 + bg * square);
       }
@@ -142,11 +168,16 @@ export function marchPort(cells: PortCells, gas: PortGas, drive: PortDrive, out:
     let p = pressure;
     for (let round = 0; round < rounds; round++) {
       mid = start + 0.5 * own;
-      const f = impulse + stepPressure(pressure, p, to / open) * (to - open);
+      let f = impulse + stepPressure(pressure, p, to / open) * (to - open);
       square = machSquared(mid, f, gasEnergy, gamma, beta);
-      if (!(square >= 0)) return choke(out, i);
+      if (!(square >= 0)) {
+        if (!lifts) return choke(out, i, mid);
+        out.lifted = true;
+        square = sonic;
+        f = perFlow * Math.abs(mid);
+      }
       const next = f / (to * (1 + bg * square));
-      const settled = Math.abs(next - p) <= 1e-9 * p;
+      const settled = Math.abs(next - p) <= settledWithin * p;
       p = next;
       if (bears) {
         if (Math.abs(p - knownPressure) > 2e-3 * knownPressure) {
@@ -174,7 +205,7 @@ export function marchPort(cells: PortCells, gas: PortGas, drive: PortDrive, out:
         out.rate[i] = rate;
         const solid = gas.fillsBurnedVolume ? density - p / gasEnergy : density;
         const made = solid * rate * burning[i] * drive.ignited - volume[i] * storage;
-        if (round > 0 && settled && Math.abs(made - own) <= 1e-9 * Math.abs(made)) {
+        if (round > 0 && settled && Math.abs(made - own) <= settledWithin * Math.abs(made)) {
           own = made;
           break;
         }
@@ -192,7 +223,7 @@ export function marchPort(cells: PortCells, gas: PortGas, drive: PortDrive, out:
     // Not the last mid: exactly what the cell makes leaves it.
     flow = start + 0.5 * own;
     rest = 0.5 * own;
-    before = bears && length[i] > 0 ? own / length[i] : 0;
+    before = bears && !isGap ? own / length[i] : 0;
     position += length[i];
     burned += density * out.rate[i] * burning[i] * drive.ignited;
     out.massFlow[i] = mid;
@@ -207,7 +238,12 @@ export function marchPort(cells: PortCells, gas: PortGas, drive: PortDrive, out:
     open = face;
   }
   square = machSquared(flow, impulse, gasEnergy, gamma, beta);
-  if (!(square >= 0)) return choke(out, count - 1);
+  if (!(square >= 0)) {
+    if (!lifts) return choke(out, count - 1, flow);
+    out.lifted = true;
+    square = sonic;
+    impulse = perFlow * Math.abs(flow);
+  }
   out.burned = burned;
   out.exitFlow = flow;
   out.exitPressure = impulse / (open * (1 + bg * square));
@@ -216,8 +252,10 @@ export function marchPort(cells: PortCells, gas: PortGas, drive: PortDrive, out:
   return true;
 }
 
-function choke(out: PortMarch, cell: number): false {
+/** Where there is no subsonic flow; `exitFlow` then says which way it would go. */
+function choke(out: PortMarch, cell: number, flow: number): false {
   out.chokedCell = cell;
+  out.exitFlow = flow;
   return false;
 }
 

@@ -176,11 +176,19 @@ function solved(given: Given, law: ErosiveBurning, stations: Float64Array): Port
     law: lawKernel(propellant.law, warmth),
     erosion: erosionLawOf(law),
     fillsBurnedVolume: false,
+    settledWithin: 1e-10,
   };
   const passes =
     (given.dischargeCoefficient * (Math.PI / 4) * given.throatDiameter.si ** 2) /
     propellant.characteristicVelocity.si;
-  const drive = { headPressure: 0, headPressureSlope: 0, headFlow: 0, ignited: 1 };
+  const drive = {
+    headPressure: 0,
+    headPressureSlope: 0,
+    headFlow: 0,
+    headVolume: 0,
+    ignited: 1,
+    liftsChoked: false,
+  };
   const march = portMarch(cellCount);
   const solution = solvePort(cells, gas, (p) => passes * p, drive, march, 2e6, steady, 1e-13);
   if (!solution.converged || march.chokedCell >= 0)

@@ -24,13 +24,16 @@ export interface PressureSlope {
 export const steady: PressureSlope = { slope: 0, offset: 0 };
 
 const mostMarches = 120;
+// Share of the flow by which the excess falls with ln p where nothing is stored: one less a usual exponent.
+const usualFall = 0.65;
 
 /**
  * Finds the head pressure at which the port delivers what the nozzle passes. Where the port is choked at every lower
  * pressure, and delivers less than the throat could pass at every higher one, the head pressure is that at which it chokes.
  * The flow found stays in `out`.
  *
- * The excess of delivery over nozzle flow falls with pressure for exponents below 1: a bracket, then secants kept inside it.
+ * The excess of delivery over nozzle flow falls with pressure for exponents below 1: a step by its estimated slope, then
+ * secants kept inside a bracket. `tolerance` is the relative error of the pressure.
  */
 export function solvePort(
   cells: PortCells,
@@ -43,42 +46,43 @@ export function solvePort(
   tolerance: number,
 ): PortSolution {
   let marches = 0;
+  let passed = 0;
   const excess = (lnP: number): number => {
     marches++;
     const p = Math.exp(lnP);
     drive.headPressure = p;
     drive.headPressureSlope = rate.slope * p + rate.offset;
-    if (!marchPort(cells, gas, drive, out)) return Number.POSITIVE_INFINITY;
-    const passed = nozzle(out.exitStagnation);
-    return (out.exitFlow - passed) / (Math.abs(passed) + Math.abs(out.exitFlow) + 1e-300);
+    if (!marchPort(cells, gas, drive, out))
+      return out.exitFlow >= 0 ? Number.POSITIVE_INFINITY : Number.NEGATIVE_INFINITY;
+    passed = nozzle(out.exitStagnation);
+    return out.exitFlow - passed;
   };
+  let stored = drive.headVolume;
+  for (let i = 0; i < cells.count; i++) stored += cells.volume[i];
+  /** Estimated fall of the excess with ln p [kg/s]. */
+  const fall = (lnP: number): number =>
+    usualFall * Math.abs(passed) + (rate.slope * stored * Math.exp(lnP)) / gas.gasEnergy + 1e-12;
   let x = Math.log(guess);
   let f = excess(x);
   let [low, fLow, high, fHigh] = [Number.NEGATIVE_INFINITY, 0, Number.POSITIVE_INFINITY, 0];
-  const place = (at: number, value: number): void => {
-    if (value > 0) [low, fLow] = [at, value];
-    else [high, fHigh] = [at, value];
-  };
-  place(x, f);
-  let step = 0.02;
-  // Outward from the guess until the root lies between two pressures.
-  while ((low === Number.NEGATIVE_INFINITY || high === Number.POSITIVE_INFINITY) && marches < mostMarches) {
-    if (f === 0) break;
-    // A relative excess e is removed by a change of about e·2 in ln p, more where the rate rises with it.
-    const wanted = Number.isFinite(f) ? 2.5 * f : 0.1;
-    const move = f > 0 ? Math.max(step, wanted) : Math.min(-step, wanted);
-    x += Math.max(-1.5, Math.min(1.5, move));
-    step = Math.min(2 * step, 0.7);
+  let size = 1;
+  const isBracketed = (): boolean => low > Number.NEGATIVE_INFINITY && high < Number.POSITIVE_INFINITY;
+  while (marches < mostMarches) {
+    if (f > 0) [low, fLow] = [x, f];
+    else [high, fHigh] = [x, f];
+    if (isBracketed() || f === 0) break;
+    const wanted = Number.isFinite(f) ? (1.15 * size * f) / fall(x) : Math.sign(f) * 0.02 * size;
+    if (Math.abs(wanted) < 0.3 * tolerance) break;
+    x += Math.max(-0.7, Math.min(0.7, wanted));
+    size *= 1.6;
     f = excess(x);
-    place(x, f);
   }
-  if (low === Number.NEGATIVE_INFINITY || high === Number.POSITIVE_INFINITY)
-    return { headPressure: Math.exp(x), chokedPort: false, marches, converged: f === 0 };
   let side = 0;
-  while (high - low > tolerance && marches < mostMarches) {
-    if (Math.abs(f) <= 0.05 * tolerance) break;
+  while (isBracketed() && high - low > tolerance && marches < mostMarches) {
+    if (Math.abs(f) <= 0.3 * tolerance * fall(x)) break;
     // Illinois' form of the secant; the middle where one end is choked.
-    const plain = Number.isFinite(fLow) ? (fLow * high - fHigh * low) / (fLow - fHigh) : 0.5 * (low + high);
+    const finite = Number.isFinite(fLow) && Number.isFinite(fHigh);
+    const plain = finite ? (fLow * high - fHigh * low) / (fLow - fHigh) : Number.NaN;
     x = plain > low && plain < high ? plain : 0.5 * (low + high);
     f = excess(x);
     if (f > 0) {
@@ -87,17 +91,18 @@ export function solvePort(
       side = 1;
     } else {
       [high, fHigh] = [x, f];
-      if (side === -1 && Number.isFinite(fLow)) fLow *= 0.5;
+      if (side === -1) fLow *= 0.5;
       side = -1;
     }
   }
-  const chokedPort = !Number.isFinite(fLow) && high - low <= Math.max(tolerance, 1e-13);
   // The flow of a pressure at which there is one.
-  if (out.chokedCell >= 0) f = excess(high);
+  const closed = isBracketed() && high - low <= tolerance;
+  if (out.chokedCell >= 0 && high < Number.POSITIVE_INFINITY) f = excess(high);
+  const isFree = Math.abs(f) <= 10 * tolerance * fall(x);
   return {
     headPressure: drive.headPressure,
-    chokedPort: chokedPort && Math.abs(f) > 10 * tolerance,
+    chokedPort: closed && !isFree && !Number.isFinite(fLow),
     marches,
-    converged: high - low <= Math.max(tolerance, 1e-13) || Math.abs(f) <= tolerance,
+    converged: Number.isFinite(f) && (closed || isFree),
   };
 }

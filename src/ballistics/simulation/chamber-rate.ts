@@ -1,6 +1,6 @@
 // The burning rate at a point of a run.
 import type { ChamberWorkspace } from './chamber-workspace';
-import type { ErosiveKernel, LawKernel, MotorModel } from './motor-model';
+import type { LawKernel, MotorModel } from './motor-model';
 
 // Half the width in ln p over which two bands of a law that jump are joined: a jump proper has no derivative, and
 // 0.1 % of pressure is less than anyone knows a boundary.
@@ -100,39 +100,4 @@ function dropAnchor(m: MotorModel, w: ChamberWorkspace, band: number): void {
     coefficient *= (n - k) / (k + 1);
     a[Anchor.series + k] = coefficient;
   }
-}
-
-/** Total rate with erosive burning, from the rate without it. */
-export function erosiveRate(
-  m: MotorModel,
-  e: ErosiveKernel,
-  w: ChamberWorkspace,
-  base: number,
-  flow: number,
-  p: number,
-  y: number,
-): number {
-  const k = w.interval;
-  const { depth } = m.table;
-  const u = Math.max(0, Math.min(1, (y - depth[k]) / (depth[k + 1] - depth[k])));
-  const port = e.portArea[k] + u * (e.portArea[k + 1] - e.portArea[k]);
-  const flux = (e.fluxShare * flow) / port;
-  if (!(flux > 0)) return base;
-  if (e.law === 'threshold-velocity') {
-    const velocity = (flux * m.gasEnergy) / p;
-    return velocity > e.limit ? base * (1 + e.strength * (velocity - e.limit)) : base;
-  }
-  return lenoirRobillardSi(base, e.strength * flux ** 0.8, (e.limit * m.density) / flux);
-}
-
-/** Root of r = base + heat·exp(−decay·r): the total rate stands on both sides. Newton's steps from the left never overshoot. */
-export function lenoirRobillardSi(base: number, heat: number, decay: number): number {
-  let r = base;
-  for (let i = 0; i < 40; i++) {
-    const added = heat * Math.exp(-decay * r);
-    const step = (base + added - r) / (1 + decay * added);
-    r += step;
-    if (Math.abs(step) <= 1e-15 * r) break;
-  }
-  return r;
 }

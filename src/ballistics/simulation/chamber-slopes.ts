@@ -2,7 +2,7 @@
 import { fullIgniterFlow, igniterGasRatio, mixtureRatio } from '../transient/igniter-flow';
 import { lookUp, Surface } from './burn-table';
 import { massFlowSlopes, nozzleMassFlow, setOpening } from './chamber-nozzle';
-import { erosiveRate, rateAt } from './chamber-rate';
+import { rateAt } from './chamber-rate';
 import { type ChamberWorkspace, Constant } from './chamber-workspace';
 import type { MotorModel } from './motor-model';
 
@@ -51,7 +51,7 @@ export function chamberSlopes(m: MotorModel, w: ChamberWorkspace): void {
   } else otherSlopes(m, w);
 }
 
-/** The same with an igniter, a flame that spreads, a closed or unchoked or eroding throat, or erosive burning. */
+/** The same with an igniter, a flame that spreads, or a closed or unchoked or eroding throat. */
 function otherSlopes(m: MotorModel, w: ChamberWorkspace): void {
   const { point, slope, surface, rate, constants: c } = w;
   const p = point[1];
@@ -62,7 +62,6 @@ function otherSlopes(m: MotorModel, w: ChamberWorkspace): void {
   if (w.burning && w.lit) {
     rateAt(m, w);
     depthRate = rate[0];
-    if (m.erosive !== undefined) depthRate = erosiveRate(m, m.erosive, w, depthRate, flow, p, point[2]);
     if (w.spreading) depthRate *= (point[0] - m.ignitionDelay) / m.flameSpreadTime;
     if (w.held) depthRate *= m.partialFraction;
     made += (c[Constant.density] - p * c[Constant.perGasEnergy]) * surface[Surface.area] * depthRate;
@@ -111,7 +110,6 @@ export function chamberJacobian(m: MotorModel, w: ChamberWorkspace): void {
   const { point } = w;
   const t = point[0];
   const p = point[1];
-  const y = point[2];
   const throat = point[3];
   const { jacobian: j, slope, surface, rate } = w;
   const area = surface[Surface.area];
@@ -125,35 +123,20 @@ export function chamberJacobian(m: MotorModel, w: ChamberWorkspace): void {
   const flowByP = w.flowSlopes[0];
   const flowByThroat = w.flowSlopes[1];
   let rateByP = 0;
-  let rateByY = 0;
-  let rateByThroat = 0;
   let rateByT = 0;
   if (w.burning && w.lit) {
     const lit = ignitedFraction(m, w, t);
-    let whole = rate[0];
-    if (m.erosive === undefined) rateByP = (lit * rate[1]) / p;
-    else {
-      const e = m.erosive;
-      const d = 1e-6;
-      const dy = d * m.table.burnout;
-      const [base, byLnP] = rate;
-      const at = (r: number, gas: number, pressure: number, depth: number): number =>
-        erosiveRate(m, e, w, r, gas, pressure, depth);
-      whole = at(base, flow, p, y);
-      rateByP = (at(base + d * byLnP, flow + d * p * flowByP, p * (1 + d), y) - whole) * (lit / (d * p));
-      rateByY = (at(base, flow, p, y + dy) - whole) * (lit / dy);
-      rateByThroat = (at(base, flow + d * throat * flowByThroat, p, y) - whole) * (lit / (d * throat));
-    }
-    if (w.spreading) rateByT = ((w.held ? m.partialFraction : 1) * whole) / m.flameSpreadTime;
+    rateByP = (lit * rate[1]) / p;
+    if (w.spreading) rateByT = ((w.held ? m.partialFraction : 1) * rate[0]) / m.flameSpreadTime;
   }
   const solid = m.density - p / m.gasEnergy;
   const burnsOut = w.burning ? area : 0;
   j[0] = scale * (solid * burnsOut * rateByP - (burnsOut * depthRate) / m.gasEnergy - flowByP);
-  j[1] = scale * solid * (areaSlope * depthRate + burnsOut * rateByY) - (slopeP * area) / free;
-  j[2] = scale * (solid * burnsOut * rateByThroat - flowByThroat);
+  j[1] = scale * solid * (areaSlope * depthRate) - (slopeP * area) / free;
+  j[2] = -scale * flowByThroat;
   j[3] = rateByP;
-  j[4] = rateByY;
-  j[5] = rateByThroat;
+  j[4] = 0;
+  j[5] = 0;
   j[6] = w.eroding ? (m.erosionExponent * slope[2]) / p : 0;
   j[7] = scale * solid * burnsOut * rateByT;
   j[8] = rateByT;
@@ -168,8 +151,8 @@ export function chamberJacobian(m: MotorModel, w: ChamberWorkspace): void {
   const perMixture = flow / (2 * w.outflowRatio * all * all);
   const byGenerated = perMixture * igniter * (1 - q) * m.density;
   j[0] -= scale * ((w.outflowRatio - 1) * flowByP + byGenerated * burnsOut * rateByP);
-  j[1] -= scale * byGenerated * (areaSlope * depthRate + burnsOut * rateByY);
-  j[2] -= scale * ((w.outflowRatio - 1) * flowByThroat + byGenerated * burnsOut * rateByThroat);
+  j[1] -= scale * byGenerated * (areaSlope * depthRate);
+  j[2] -= scale * (w.outflowRatio - 1) * flowByThroat;
   j[7] +=
     scale * igniterByT * (q - 1 - perMixture * (all - igniter) * (q - 1)) -
     scale * byGenerated * burnsOut * rateByT;

@@ -14,19 +14,6 @@ export interface LawKernel {
   readonly exponents: Float64Array;
 }
 
-/** Erosive burning for the kernel. */
-export interface ErosiveKernel {
-  readonly law: 'lenoir-robillard' | 'threshold-velocity';
-  /** α·L^(−0.2) in SI, or the gain in rate per velocity above the threshold [s/m]. */
-  readonly strength: number;
-  /** β, or the threshold velocity [m/s]. */
-  readonly limit: number;
-  /** Fraction of the flux at the aft end of the port that is assumed to act on the whole port. */
-  readonly fluxShare: number;
-  /** Port area [m²] in step with the depths of the table. */
-  readonly portArea: Float64Array;
-}
-
 /** Everything a chamber needs to run, in plain SI numbers, checked before. */
 export interface MotorModel extends IgniterKernel, SpreadKernel, BlockageKernel {
   readonly table: BurnTable;
@@ -60,7 +47,6 @@ export interface MotorModel extends IgniterKernel, SpreadKernel, BlockageKernel 
   readonly initialPressure: number;
   /** Pressure above ambient that opens the nozzle closure [Pa]; 0 where there is none. */
   readonly nozzleClosureBurstPressure: number;
-  readonly erosive: ErosiveKernel | undefined;
   readonly tailOff: TailOffKernel;
   /** After burnout the run ends when the pressure has fallen to this [Pa]. */
   readonly stopPressure: number;

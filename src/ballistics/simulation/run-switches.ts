@@ -17,8 +17,7 @@ export function setSwitches(m: MotorModel, w: ChamberWorkspace, t: number, throa
     const opening = throatOpening(m, t);
     if (opening !== w.opening) setOpening(m, w, opening, throat);
   }
-  w.plain =
-    w.flowing && w.lit && !w.held && !w.igniting && !w.spreading && !w.eroding && m.erosive === undefined;
+  w.plain = w.flowing && w.lit && !w.held && !w.igniting && !w.spreading && !w.eroding;
 }
 
 /** Next time at which the equations change. */

@@ -33,6 +33,7 @@ export const gasWith = (
   },
   erosion,
   fillsBurnedVolume: false,
+  settledWithin: 1e-10,
 });
 
 export const mukundaPaul = (augmentationFactor = 1): ErosionLaw => ({
@@ -80,7 +81,9 @@ export const driveOf = (given: Partial<PortDrive>): PortDrive => ({
   headPressure: 0,
   headPressureSlope: 0,
   headFlow: 0,
+  headVolume: 0,
   ignited: 1,
+  liftsChoked: false,
   ...given,
 });
 

@@ -71,6 +71,10 @@ export function sumOfSegments(segments: readonly ColumnSegment[]): Regression {
     },
     cautions: [...new Set(parts.flatMap(({ cautions }) => cautions))],
     si,
+    layout: () =>
+      segments.flatMap(({ regression, position }) =>
+        regression.layout().map((one) => ({ ...one, position: one.position + position })),
+      ),
     burningAreaAt: (value) => q(si.areaAt(lengthOf(value)), 'm^2').to('mm^2'),
     propellantVolumeAt: (value) => q(si.volumeAt(lengthOf(value)), 'm^3').to('cm^3'),
     massProperties: (density) => columnMass(segments, depth, density),

@@ -20,3 +20,4 @@ export {
   type WallExposureMap,
 } from './regression';
 export { regressionText } from './regression-text';
+export type { FlawLayout, SegmentLayout } from './segment-layout';

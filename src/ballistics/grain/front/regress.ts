@@ -9,6 +9,7 @@ import { regressShape, type ShapeRegression } from './regress-shape';
 import type { Regression } from './regression';
 import { regressionKernel } from './regression-kernel';
 import { regressionText } from './regression-text';
+import { type SegmentLayout, segmentLayout } from './segment-layout';
 import { firstWallContact, wallExposure } from './wall-exposure';
 
 /**
@@ -55,6 +56,7 @@ export function regressGrain(
   const lengthAt = (depth: unknown): number => readInput('length', 'depth', depth, 'regress').si;
   const largest = Math.max(...area);
   const missed = achieved > accuracy;
+  let layout: readonly SegmentLayout[] | undefined;
   const result: Omit<Regression, 'toString'> = {
     grain: String(grain),
     method,
@@ -98,6 +100,10 @@ export function regressGrain(
         : []),
     ],
     si,
+    layout: () => {
+      layout ??= [segmentLayout(grain, found, si, portArea)];
+      return layout;
+    },
     burningAreaAt: (depth) => q(si.areaAt(lengthAt(depth)), 'm^2').to('mm^2'),
     propellantVolumeAt: (depth) => q(si.volumeAt(lengthAt(depth)), 'm^3').to('cm^3'),
     massProperties: (given) => {

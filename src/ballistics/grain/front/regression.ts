@@ -1,5 +1,6 @@
 import type { Quantity, QuantityInput, Series } from '../../../units';
 import type { Method } from './regress-shape';
+import type { SegmentLayout } from './segment-layout';
 
 /** A depth at which the burning area jumps. */
 export interface RegressionBreak {
@@ -96,6 +97,8 @@ export interface Regression {
   };
   readonly cautions: readonly string[];
   readonly si: RegressionKernel;
+  /** Segments as the flow along the port needs them: plain SI numbers, computed on the first call. */
+  readonly layout: () => readonly SegmentLayout[];
   burningAreaAt(depth: QuantityInput<'length'>): Quantity<'area'>;
   propellantVolumeAt(depth: QuantityInput<'length'>): Quantity<'volume'>;
   /** Computes mass, centre of mass and moments of inertia for a density as cast. */
