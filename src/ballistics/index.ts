@@ -35,6 +35,7 @@ export {
   extinctionVentingRate,
   thermalWaveTime,
 } from './low-pressure-limits';
+export { type MotorHeatLoss, motorHeatLoss } from './motor-heat-loss';
 export { type ChokedPort, chokedPort, chokedPortFlux } from './port/choked-port';
 export { dynamicPressureDrop, type InjectedFlow, injectedFlow } from './port/injected-flow';
 export { headPressureEstimate, type LumpedCriterion, lumpedCriterion } from './port/lumped-criterion';

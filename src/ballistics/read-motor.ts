@@ -23,6 +23,7 @@ export interface ReadMotor {
   readonly landings: readonly Landing[];
   /** Whether the limit pressure is the burst pressure of the chamber. */
   readonly hasBurst: boolean;
+  readonly heatLoss: ReturnType<typeof readHeatLoss>;
   /** Whether the time limit is user-supplied. */
   readonly hasTimeLimit: boolean;
 }
@@ -51,7 +52,8 @@ export function readMotor(given: GivenMotor, at: Place): ReadMotor {
   const misfit = (facts: ErrorFacts & { readonly path: string }): MeopError => problem(at, facts);
   const nozzleValues = readNozzle(given.nozzle);
   const throatArea = nozzleValues.dischargeCoefficient * Math.PI * nozzleValues.throatRadius ** 2;
-  const loss = readHeatLoss(given, { law, throatArea, regression }, misfit);
+  const heatLoss = readHeatLoss(given, { law, throatArea, regression }, misfit);
+  const loss = heatLoss?.efficiency ?? 1;
   // c* goes with the root of the temperature: both carry the loss.
   const gasEnergy = propellant.gasConstant.si * propellant.effectiveTemperature.si * (loss * loss);
   const burst = chamber.burstPressure?.si;
@@ -114,6 +116,7 @@ export function readMotor(given: GivenMotor, at: Place): ReadMotor {
     regression,
     grainText,
     landings,
+    heatLoss,
     hasBurst: burst !== undefined && ambient + burst <= densest,
     hasTimeLimit: given.timeLimit !== undefined,
   };

@@ -93,14 +93,24 @@ interface Balanced {
   readonly regression: Burned;
 }
 
-/** Characteristic velocity with heat loss/without; 1 without an input of it. */
+/** Heat loss of a motor at the pressure that balances its mean burning area. */
+interface HeatLossState {
+  /** Characteristic velocity with heat loss/without. */
+  readonly efficiency: number;
+  /** [m²] */
+  readonly wallArea: number;
+  /** [Pa] */
+  readonly pressure: number;
+}
+
+/** Heat loss of a motor; `undefined` without an input of it. */
 export function readHeatLoss(
   given: GivenMotor,
   { law, throatArea, regression }: Balanced,
   problem: Problem,
-): number {
+): HeatLossState | undefined {
   const { heatLoss, propellant } = given;
-  if (heatLoss === undefined) return 1;
+  if (heatLoss === undefined) return undefined;
   const area = heatLoss.wallArea?.si ?? meanWall(given, regression, problem);
   const heatCapacity = (propellant.gamma * propellant.gasConstant.si) / (propellant.gamma - 1);
   const conductance = (heatLoss.heatTransferCoefficient.si * area) / heatCapacity;
@@ -124,7 +134,8 @@ export function readHeatLoss(
     if (excess(middle) > 0) low = middle;
     else high = middle;
   }
-  return rootAt(Math.exp(high));
+  const pressure = Math.exp(high);
+  return { efficiency: rootAt(pressure), wallArea: area, pressure };
 }
 
 /** Wall in contact with the gas, as a mean over the burned depth. */

@@ -1,12 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  endBurner,
   equilibriumPressure,
   equilibriumPressures,
   heatLossEfficiency,
   heatTransferFromEfficiency,
   ignitionBand,
   ignitionTransient,
+  motorHeatLoss,
   propellant,
   type SimulateInput,
   simulate,
@@ -368,6 +370,22 @@ describe('heat loss and size', () => {
     expect(Math.abs((found.time.si[end] - found.time.si[at]) / (timeConstant * fallen) - 1)).toBeLessThan(
       1e-5,
     );
+  });
+
+  it('the wall area of a motor without one is its uncovered inside, by hand', () => {
+    // An end burner covers its side until the front has passed: on average over the burn, half of 40 mm × 60 mm.
+    const endBurning = motor({
+      grain: endBurner({ outerDiameter: '40 mm', length: '60 mm' }),
+      chamber: { innerDiameter: '40 mm', length: '75 mm' },
+      nozzle: { throatDiameter: '2.5 mm', expansionRatio: 4 },
+      heatLoss: { heatTransferCoefficient: '800 W/(m^2*K)', wallTemperature: '600 K' },
+    });
+    const byHand = 2 * (Math.PI / 4) * 0.04 ** 2 + Math.PI * 0.04 * (0.075 - 0.5 * 0.06);
+    const found = motorHeatLoss({ motor: endBurning });
+    expect(Math.abs(found.wallArea.si / byHand - 1)).toBeLessThan(0.01);
+    // Several per cent for a small throat and the same order of wall, as docs/theory says.
+    expect(1 - found.efficiency).toBeGreaterThan(0.03);
+    expect(errorOf(() => motorHeatLoss({ motor: motor() }))?.path).toBe('motor.heatLoss');
   });
 
   it('a smaller motor of the same shape loses more', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { meop, parseMotor, predict, report, review } from '../../src/motor';
+import { compare, meop, parseMotor, predict, report, review } from '../../src/motor';
 import { ignitionCautions } from '../../src/motor/review/ignition-review';
 import { changed } from './changed-motor';
 
@@ -23,6 +23,26 @@ describe('heat loss of a document', () => {
     expect(with_.history[0]).toContain('tail-off with heat loss');
     const given = predict(parsed({ heatLoss: { ...heatLoss, wallArea: '600 cm^2' } }));
     expect(given.peakPressure.si).toBeLessThan(without.peakPressure.si);
+  });
+
+  test('is calibrated by a firing: the coefficient that it was made with is the alternative to another efficiency', () => {
+    const fired = predict(parsed({ heatLoss: { ...heatLoss, heatTransferCoefficient: '2400 W/(m^2*K)' } }));
+    const { patchReasons } = compare(parsed({ heatLoss }), { firing: fired });
+    const reason = patchReasons.find((text) => text.startsWith('heatLoss.heatTransferCoefficient'));
+    const found = Number(/would become (\S+) W/.exec(reason ?? '')?.[1]);
+    expect(Math.abs(found / 2400 - 1)).toBeLessThan(0.05);
+  });
+
+  test('is in the implied burning area: over the depth it sums to the propellant that burned', () => {
+    const strong = parsed({ heatLoss: { ...heatLoss, heatTransferCoefficient: '5000 W/(m^2*K)' } });
+    const fired = predict(strong);
+    const area = compare(strong, { firing: fired }).impliedArea;
+    const [depth, burning] = [area?.depth.si ?? [], area?.burningArea.si ?? []];
+    let volume = 0;
+    for (let i = 1; i < depth.length; i++)
+      volume += 0.5 * (burning[i] + burning[i - 1]) * (depth[i] - depth[i - 1]);
+    // The density of the document; without the loss of some 4 % in c* the sum is that much low.
+    expect(Math.abs((1750 * volume) / fired.balance.burned.si - 1)).toBeLessThan(0.01);
   });
 
   test('is at its worst-case limit in the worst case: the lower coefficient', () => {
@@ -83,6 +103,8 @@ describe('the review', () => {
       expect(shown).toContain('Assumed throat blockage: 25.0 % of the throat area');
     expect(text).toContain('ignition over a flame spread of 2 ms to 100 ms');
     expect(html).toContain('Ignition by time of flame spread');
+    for (const shown of [text, html])
+      expect(shown).toContain('of wall lowers the characteristic velocity by');
     expect(found.ignition.spreads.length).toBe(6);
     expect(found.assumptions.some((line) => line.includes('to exclude the loss of heatLoss'))).toBe(true);
   });

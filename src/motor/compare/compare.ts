@@ -11,6 +11,7 @@ import type { Motor } from '../document';
 import { motorSubject } from '../document/motor-subject';
 import { propellantOf } from '../document/propellant-of';
 import { type GivenFiring, isGivenFiring, isReducedFiring } from '../given-firing';
+import { heatLossOf } from '../heat-loss-of';
 import { meopOf } from '../meop/meop';
 import { motorRegression } from '../motor-grain';
 import { predict } from '../predict';
@@ -26,6 +27,7 @@ import {
   type StrengthUtilisation,
 } from './comparison';
 import { diagnosisOf } from './diagnosis';
+import { heatLossCalibration } from './heat-loss-calibration';
 import { factsOf } from './reduction-inputs';
 import { reuseFindings } from './reuse-findings';
 import { updatePatch } from './update-patch';
@@ -70,6 +72,7 @@ function comparisonOf(motor: Motor, given: GivenFiring): MotorComparison {
   const { patch, reasons, left } = updatePatch(motor, measured, expected, (changed) =>
     changed === motor ? difference : attempt(() => explained(changed, predict(changed), measured), []),
   );
+  const calibrated = heatLossCalibration(motor, measured, expected, cache);
   const peakPressureUpperBound = measured.peakPressureUpperBound;
   const thrust = measured.peakThrust?.high ?? predicted.thrust.max();
   const utilisations =
@@ -94,7 +97,7 @@ function comparisonOf(motor: Motor, given: GivenFiring): MotorComparison {
     difference,
     impliedArea,
     patch,
-    patchReasons: reasons,
+    patchReasons: calibrated === undefined ? reasons : [...reasons, calibrated],
     diagnosis: diagnosisOf(left, impliedArea, { impulse, isPatched: reasons.length > 0 }),
     peakPressureUpperBound,
     utilisations,
@@ -131,7 +134,8 @@ function explained(motor: Motor, predicted: SimulatedFiring, measured: ReducedFi
 }
 
 function areaOf(motor: Motor, measured: ReducedFiring, cache: RegressionCache): ImpliedArea {
-  const { law, density, characteristicVelocity } = propellantOf(motor.propellant);
+  const { law, density, characteristicVelocity: withoutLoss } = propellantOf(motor.propellant);
+  const characteristicVelocity = heatLossOf(motor, cache)?.characteristicVelocity ?? withoutLoss;
   return impliedBurningArea({
     record: measured.record,
     law,

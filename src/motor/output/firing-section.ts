@@ -1,12 +1,13 @@
 import type { SimulatedFiring } from '../../ballistics';
 import { type Firing, type FiringSummary, summarize } from '../../firing';
+import { heatLossText } from '../heat-loss-of';
 import type { Review } from '../review/review-result';
 import { facts, figure, type ReportSection, type ReportTable, section, shown, textCell } from './content';
 import { plotFiring } from './plot-firing';
 
 /** Section on the predicted firing. */
 export function firingSection(review: Review, summary: FiringSummary): readonly ReportSection[] {
-  const { prediction, meop, flow, ignition } = review;
+  const { prediction, meop, flow, ignition, heatLoss } = review;
   const cases = [prediction, ...(meop.worstCase.firing === prediction ? [] : [meop.worstCase.firing])];
   const titled = cases.map((firing, i) => ({ ...firing, title: i === 0 ? 'nominal' : 'worst case' }));
   return section({
@@ -46,7 +47,10 @@ export function firingSection(review: Review, summary: FiringSummary): readonly 
         ]),
       },
     ],
-    remarks: Object.entries(summary.definitions).map(([name, text]) => `${plainName(name)}: ${text}`),
+    remarks: [
+      ...(heatLoss === undefined ? [] : [heatLossText(heatLoss)]),
+      ...Object.entries(summary.definitions).map(([name, text]) => `${plainName(name)}: ${text}`),
+    ],
   });
 }
 

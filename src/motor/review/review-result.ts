@@ -1,4 +1,4 @@
-import type { IgnitionBand, SimulatedFiring } from '../../ballistics';
+import type { IgnitionBand, MotorHeatLoss, SimulatedFiring } from '../../ballistics';
 import type { NozzleBlowOut } from '../../nozzle';
 import type {
   FaceSeal,
@@ -100,6 +100,8 @@ export interface Review {
   readonly faceSeals: readonly FaceSealReview[];
   /** Checks of port-to-throat ratio, mass flux and head-end pressure. */
   readonly flow: readonly ReviewCheck[];
+  /** Heat loss at nominal values; undefined where the document specifies none. */
+  readonly heatLoss: MotorHeatLoss | undefined;
   /** Ignition at nominal values over a range of flame spread, which is rarely known. */
   readonly ignition: IgnitionBand;
   readonly instruments: readonly InstrumentReview[];

@@ -3,6 +3,7 @@ import { type PartId, partName } from '../../structures';
 import { failureOrderText } from '../../structures/failure-mode/failure-order';
 import { table } from '../../units';
 import { blockageText } from '../assumed-blockage';
+import { heatLossText } from '../heat-loss-of';
 import { notIncludedText } from '../meop/meop-result';
 import { linesOf, written } from '../part-lines';
 import { namedRows } from '../part-rows';
@@ -64,6 +65,7 @@ export function reviewText(review: Omit<Review, 'toString'>): string {
     ...orders,
     proofLine(review.proof),
     ...(meop.worstCase.blockage === undefined ? [] : [blockageText(meop.worstCase.blockage)]),
+    ...(review.heatLoss === undefined ? [] : [heatLossText(review.heatLoss)]),
     ignitionText(review.ignition),
     ...(checks.length > 0 ? [table(checks), ''] : []),
     ...(review.retention === undefined ? [] : [retentionLine(review.retention), '']),

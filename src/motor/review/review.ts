@@ -6,6 +6,7 @@ import { assumedDefaults, notEvaluated } from '../assumed-defaults';
 import { type DocumentProblem, type Motor, strengthProblems } from '../document';
 import { motorSubject } from '../document/motor-subject';
 import { documentError } from '../document/problems';
+import { heatLossOf } from '../heat-loss-of';
 import { meopOf } from '../meop/meop';
 import type { Meop } from '../meop/meop-result';
 import { type PartLine, written } from '../part-lines';
@@ -102,6 +103,7 @@ export function reviewOf(motor: Motor, cache: RegressionCache): Review {
     faceSeals,
     flow,
     ignition,
+    heatLoss: heatLossOf(motor, cache),
     instruments,
     restraint: structure.restraint,
     assumptions: [
