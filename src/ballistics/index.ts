@@ -59,6 +59,7 @@ export {
   type BurnLawFit,
   fitBurnLaw,
 } from './reduction/fit-burn-law';
+export { type ErosiveBurningFit, fitErosiveBurning } from './reduction/fit-erosive-burning';
 export {
   type EquivalentFlaw,
   type ImpliedArea,
