@@ -1,5 +1,6 @@
 import { linearFit } from '../../numerics';
 import { choice, inputs, MeopError, optional, printable, procedure, ratio, type Values } from '../../units';
+import type { BurnLaw } from '../burn-law';
 import type { ErosiveBurning } from '../erosive-inputs';
 import { simulate } from '../simulate';
 import { type SimulateInput, simulateInputs } from '../simulate-inputs';
@@ -112,23 +113,29 @@ function fitted(given: Given): ErosiveBurningFit {
   const measured = pressureProfile(trace, ambient);
   const bins = profileBins(given.from);
   const observed = bins.map((x) => measured.logAt(x));
-  const predicted = (factor: number): readonly number[] => {
-    const input: SimulateInput = { ...motor, erosiveBurning: withFactor(law, factor), portModel: 'coupled' };
+  const n = meanExponent(motor);
+  // The middle of the pressures, where rate and exponent of a burn law are independent.
+  const middle = Math.exp(observed.reduce((sum, value) => sum + value, 0) / bins.length);
+  const predicted = ({ factor, level, exponent }: Point): readonly number[] => {
+    const input: SimulateInput = {
+      ...motor,
+      propellant: {
+        ...motor.propellant,
+        law: shiftedLaw(motor.propellant.law, Math.exp(level * (1 - n)), exponent, middle),
+      },
+      erosiveBurning: withFactor(law, factor),
+      portModel: 'coupled',
+    };
     const run = simulate(input);
     const pressure = given.measuredAt === 'nozzle' ? run.pressure : run.headPressure;
     const made = pressureProfile(pressureOf({ ...run, pressure }, at), run.ambientPressure.si);
     return bins.map((x) => made.logAt(x));
   };
-  const without = predicted(0);
-  const middle = without.reduce((sum, value) => sum + value, 0) / bins.length;
-  const exponent = meanExponent(motor);
-  // d ln p/dn at a fixed rate in the middle of the pressures.
-  const byExponent = without.map((value) => (value - middle) / (1 - exponent));
   let found: Point = { factor: 1, level: 0, exponent: 0 };
-  let model = predicted(1);
-  const sensitivity = Math.max(
-    ...model.map((value, i) => Math.abs(value - without[i] - mean(model, without))),
-  );
+  let without = predicted({ ...found, factor: 0 });
+  let model = predicted(found);
+  const average = model.reduce((sum, value, i) => sum + value - without[i], 0) / bins.length;
+  const sensitivity = Math.max(...model.map((value, i) => Math.abs(value - without[i] - average)));
   if (!(sensitivity >= leastSensitivity))
     throw new MeopError({
       code: 'not-determined',
@@ -137,21 +144,19 @@ function fitted(given: Given): ErosiveBurningFit {
       problem: `erosive burning by this law changes the shape of the pressure by ${(100 * sensitivity).toPrecision(2)} % only, less than the ${100 * leastSensitivity} % that a record shows: the port is too wide, or the mass flux below the threshold`,
       remedy: 'Fit it to a firing with a narrower or longer port',
     });
-  let scatter = modelError;
   let settled = false;
   let slope = model.map((value, i) => value - without[i]);
-  let fit = solved(observed, model, found, { slope, byExponent, scatter, exponentError });
-  for (let k = 0; k < iterations; k++) {
+  let fit = solved(observed, model, found, { slope, byExponent: byExponentOf(model, n), exponentError });
+  for (let k = 0; k < iterations && !settled; k++) {
     found = { factor: Math.max(0, fit.factor), level: fit.level, exponent: fit.exponent };
-    model = predicted(found.factor);
-    const step = 0.05;
-    const beside = predicted(found.factor + step);
+    model = predicted(found);
+    const step = 0.25;
+    const beside = predicted({ ...found, factor: found.factor + step });
     slope = beside.map((value, i) => (value - model[i]) / step);
-    const left = observed.map((value, i) => value - model[i] - found.level - found.exponent * byExponent[i]);
-    scatter = Math.max(modelError, rms(left));
-    fit = solved(observed, model, found, { slope, byExponent, scatter, exponentError });
-    settled = Math.abs(Math.max(0, fit.factor) - found.factor) < 2e-3;
-    if (settled) break;
+    fit = solved(observed, model, found, { slope, byExponent: byExponentOf(model, n), exponentError });
+    settled =
+      Math.abs(Math.max(0, fit.factor) - found.factor) < Math.max(2e-3, 0.1 * fit.error) &&
+      Math.abs(fit.level - found.level) < 2e-3;
   }
   if (!settled)
     throw new MeopError({
@@ -161,13 +166,12 @@ function fitted(given: Given): ErosiveBurningFit {
       problem: `the factor does not settle (last ${fit.factor.toPrecision(3)})`,
       remedy: 'Check that motor and record belong together',
     });
-  const left = observed.map((value, i) => value - model[i] - found.level - found.exponent * byExponent[i]);
+  without = predicted({ ...found, factor: 0 });
+  const left = observed.map((value, i) => value - model[i]);
   const error = fit.error * Math.sqrt(sharedErrors(left));
   const { factor, level } = found;
   const interval = [Math.max(0, factor - 1.96 * error), Math.max(0, factor + 1.96 * error)] as const;
-  const startRatio = Math.exp(
-    Math.max(...observed.map((value, i) => value - without[i] - level - found.exponent * byExponent[i])),
-  );
+  const startRatio = Math.exp(Math.max(...observed.map((value, i) => value - without[i])));
   const cautions = [
     'a burn law that was fitted to firings with erosive burning contains it already; this factor would count it twice',
     ...(interval[0] <= 0
@@ -215,7 +219,6 @@ const meanExponent = ({ propellant: { law } }: Given['motor']): number =>
 interface Slopes {
   readonly slope: readonly number[];
   readonly byExponent: readonly number[];
-  readonly scatter: number;
   readonly exponentError: number;
 }
 
@@ -223,31 +226,48 @@ interface Slopes {
 function solved(
   observed: readonly number[],
   model: readonly number[],
-  { factor }: Point,
-  { slope, byExponent, scatter, exponentError }: Slopes,
+  { factor, level, exponent }: Point,
+  { slope, byExponent, exponentError }: Slopes,
 ): Point & { readonly error: number } {
   const free = exponentError > 0;
-  const weight = 1 / scatter ** 2;
-  const { coefficients, standardErrors } = linearFit({
-    columns: [
-      [...observed.map(() => 1), ...(free ? [0] : [])],
-      [...slope, ...(free ? [0] : [])],
-      ...(free ? [[...byExponent, 1]] : []),
-    ],
-    observations: [...observed.map((value, i) => value - model[i]), ...(free ? [0] : [])],
-    weights: [...observed.map(() => weight), ...(free ? [1 / exponentError ** 2] : [])],
-    scatter: 'known',
-  });
+  const difference = observed.map((value, i) => value - model[i]);
+  const columns = [
+    [...observed.map(() => 1), ...(free ? [0] : [])],
+    [...slope, ...(free ? [0] : [])],
+    ...(free ? [[...byExponent, 1]] : []),
+  ];
+  const within = (scatter: number) =>
+    linearFit({
+      columns,
+      observations: [...difference, ...(free ? [-exponent] : [])],
+      weights: [...observed.map(() => scatter ** -2), ...(free ? [exponentError ** -2] : [])],
+      scatter: 'known',
+    });
+  const left = within(modelError).residuals.subarray(0, observed.length);
+  const { coefficients, standardErrors } = within(Math.max(modelError, rms([...left])));
   return {
-    level: coefficients[0],
+    level: level + coefficients[0],
     factor: factor + coefficients[1],
-    exponent: free ? coefficients[2] : 0,
+    exponent: free ? exponent + coefficients[2] : 0,
     error: standardErrors[1],
   };
 }
 
-const mean = (a: readonly number[], b: readonly number[]): number =>
-  a.reduce((sum, value, i) => sum + value - b[i], 0) / a.length;
+/** d ln p/dn of a burn law that turns about the middle of the pressures. */
+function byExponentOf(model: readonly number[], n: number): readonly number[] {
+  const middle = model.reduce((sum, value) => sum + value, 0) / model.length;
+  return model.map((value) => (value - middle) / (1 - n));
+}
+
+/** The law with a rate higher by a factor, and turned about a pressure. */
+const shiftedLaw = (law: BurnLaw, factor: number, exponent: number, about: number): BurnLaw => ({
+  ...law,
+  bands: law.bands.map((band) => ({
+    ...band,
+    referenceRate: band.referenceRate * factor * (band.referencePressure / about) ** exponent,
+    exponent: band.exponent + exponent,
+  })),
+});
 
 const rms = (values: readonly number[]): number =>
   Math.sqrt(values.reduce((sum, value) => sum + value * value, 0) / values.length);
