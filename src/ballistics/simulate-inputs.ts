@@ -12,6 +12,7 @@ import {
 } from '../units';
 import { erosiveBurning } from './erosive-inputs';
 import { chamber, grainTemperature, ignition, nozzle } from './motor-inputs';
+import { entranceLoss, momentumFactor } from './port/port-inputs';
 import { propellantValue } from './propellant';
 import { isBurnable } from './read-grain';
 import { tailOff, throatBlockage, wallHeatLoss } from './transient-inputs';
@@ -28,22 +29,8 @@ export const portModels = ['automatic', 'lumped', 'coupled'] as const;
 
 /** Numbers of the coupled model. */
 export const portInputs = {
-  momentumFactor: optional(
-    ratio(
-      'β',
-      'momentum factor of the velocity profile in the port: 1 for a uniform profile, 1.2337 for the profile of injected flow',
-      { min: 1, max: 1.5, example: 1 },
-    ),
-    1,
-  ),
-  entranceLoss: optional(
-    ratio('K_e', 'pressure loss at the entrance of a bore from a gap, in dynamic heads of the bore', {
-      min: 0,
-      max: 1,
-      example: 0.5,
-    }),
-    0,
-  ),
+  momentumFactor,
+  entranceLoss,
   stations: optional(count('n_s', 'number of stations along the column', { min: 4, max: 1000 }), 60),
 };
 

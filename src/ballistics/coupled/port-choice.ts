@@ -1,6 +1,7 @@
 // Which model of the port a firing needs.
 import type { PortAtStation } from '../grain';
 import { type ErosionLaw, erosiveRate } from '../port/erosion-law';
+import { lumpedPortToThroat } from '../port/lumped-criterion';
 import { openStations, type PortFlow } from '../port-diagnosis';
 import { rateOfLaw } from '../simulation/chamber-rate';
 import type { MotorModel } from '../simulation/motor-model';
@@ -12,8 +13,6 @@ export interface PortChoice {
   readonly reason: string;
 }
 
-// The head pressure is 2.3 % above the stagnation pressure at the nozzle at 3, at γ = 1.14 (closed form of the port).
-const leastRatio = 3;
 // Below this a rate is no better known.
 const noticed = 1.001;
 
@@ -36,10 +35,10 @@ export function portChoice(port: LumpedPort, erosion: ErosionLaw): PortChoice {
   if (flow === undefined) return { model: 'lumped', reason: 'the grain has no port' };
   const throat = motor.dischargeCoefficient * Math.PI * motor.throatRadius ** 2;
   const narrowest = Math.min(...openStations(stations).map(({ area }) => area.si[0])) / throat;
-  if (narrowest < leastRatio)
+  if (narrowest < lumpedPortToThroat)
     return {
       model: 'coupled',
-      reason: `the smallest port area is ${narrowest.toPrecision(3)} throat areas, below ${leastRatio}`,
+      reason: `the smallest port area is ${narrowest.toPrecision(3)} throat areas, below ${lumpedPortToThroat}`,
     };
   const augmented = largestAugmentation(port, erosion);
   if (augmented > noticed)
@@ -49,7 +48,7 @@ export function portChoice(port: LumpedPort, erosion: ErosionLaw): PortChoice {
     };
   return {
     model: 'lumped',
-    reason: `the smallest port area is ${narrowest.toPrecision(3)} throat areas, not below ${leastRatio}${erosion.law === 'none' ? '' : ', and no erosive burning is expected'}`,
+    reason: `the smallest port area is ${narrowest.toPrecision(3)} throat areas, not below ${lumpedPortToThroat}${erosion.law === 'none' ? '' : ', and no erosive burning is expected'}`,
   };
 }
 

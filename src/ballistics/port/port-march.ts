@@ -39,7 +39,7 @@ export interface PortDrive {
   ignited: number;
   /**
    * Whether a section that is choked gets the pressure at which it passes its flow. A port that fills faster than gas can
-   * go along it has no quasi-steady flow; for these first milliseconds its sections then stand at pressures of their own.
+   * go along it has no quasi-steady flow; for these first milliseconds its sections then have different pressures.
    */
   liftsChoked: boolean;
 }
@@ -48,7 +48,7 @@ export interface PortDrive {
 export interface PortMarch {
   /** Index of the first cell in which there is no subsonic flow at this pressure, or −1. */
   chokedCell: number;
-  /** Whether a choked section was given a pressure of its own. */
+  /** Whether the pressure of a choked section was raised. */
   lifted: boolean;
   readonly massFlow: Float64Array;
   readonly pressure: Float64Array;

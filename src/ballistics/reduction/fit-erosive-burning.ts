@@ -79,7 +79,7 @@ type Given = Values<typeof fitInputs>;
  * Use a burn law from firings without erosion or from a strand burner: a law that was fitted to firings with erosion contains it already.
  *
  * @throws MeopError `not-determined` where erosion would hardly change the pressure, `missing-field`, `no-pulse`
- * @example typeof fitErosiveBurning // => 'function'
+ * @example ((motor) => fitErosiveBurning({ record: simulate(motor), motor, measuredAt: 'nozzle' }))({ propellant: publishedPropellant('potassium nitrate/sucrose'), grain: tubularSegment({ outerDiameter: '50 mm', boreDiameter: '20 mm', length: '400 mm', burningEnds: 'none' }), nozzle: { throatDiameter: '15 mm', expansionRatio: 4 }, chamber: { innerDiameter: '50.01 mm', length: '400.1 mm' }, ambient: '1 atm', ignition: { initialPressure: '1 MPa' }, erosiveBurning: { law: 'mukunda-paul' }, stations: 20 }).augmentationFactor.toFixed(1) // => '1.0'
  */
 export const fitErosiveBurning = /* @__PURE__ */ procedure({
   name: at.procedure,
@@ -88,7 +88,8 @@ export const fitErosiveBurning = /* @__PURE__ */ procedure({
     'least squares of the logarithm of pressure against the simulation (engineering practice, no published source)',
   inputs: fitInputs,
   gives: 'the augmentation factor with its standard error and interval',
-  example: 'fitErosiveBurning({ record, motor })',
+  example:
+    "((motor) => fitErosiveBurning({ record: simulate(motor), motor, measuredAt: 'nozzle' }))({ propellant: publishedPropellant('potassium nitrate/sucrose'), grain: tubularSegment({ outerDiameter: '50 mm', boreDiameter: '20 mm', length: '400 mm', burningEnds: 'none' }), nozzle: { throatDiameter: '15 mm', expansionRatio: 4 }, chamber: { innerDiameter: '50.01 mm', length: '400.1 mm' }, ambient: '1 atm', ignition: { initialPressure: '1 MPa' }, erosiveBurning: { law: 'mukunda-paul' }, stations: 20 })",
   run: fitted,
 });
 
@@ -222,7 +223,7 @@ interface Slopes {
   readonly exponentError: number;
 }
 
-/** One step of the fit: level, factor and exponent, the last with its error as an observation of its own. */
+/** One step of the fit: level, factor and exponent, the last with its error as one more observation. */
 function solved(
   observed: readonly number[],
   model: readonly number[],
