@@ -101,7 +101,7 @@ export function regressGrain(
     ],
     si,
     layout: () => {
-      layout ??= [segmentLayout(grain, found, si, portArea)];
+      layout ??= [segmentLayout(grain, found, si)];
       return layout;
     },
     burningAreaAt: (depth) => q(si.areaAt(lengthAt(depth)), 'm^2').to('mm^2'),

@@ -1,7 +1,8 @@
 // What the flow along the port needs of a segment: its section by depth, in plain SI numbers.
 import { type Grain, grainClosedForm } from '../shapes';
+import { grainSlices } from './grain-slices';
 import { regressShape, type ShapeRegression } from './regress-shape';
-import type { PortAtStation, RegressionKernel } from './regression';
+import type { RegressionKernel } from './regression';
 import { regressionKernel } from './regression-kernel';
 
 /** Flaws of a segment: what they add to the segment without them, and the stretch along the axis on which they lie. */
@@ -32,19 +33,14 @@ export interface SegmentLayout {
 }
 
 /** The layout of one grain; `found` is its regression, `si` its table. */
-export function segmentLayout(
-  grain: Grain,
-  found: ShapeRegression,
-  si: RegressionKernel,
-  portArea: readonly PortAtStation[],
-): SegmentLayout {
+export function segmentLayout(grain: Grain, found: ShapeRegression, si: RegressionKernel): SegmentLayout {
   const { envelope, headBurns, aftBurns } = grain.shape;
   const { length, radius } = envelope;
   const place = { position: 0, length, radius, headBurns, aftBurns };
-  if (grain.flaws.length > 0) return { ...place, ...flawed(grain, si, portArea) };
+  if (grain.flaws.length > 0) return { ...place, ...flawed(grain, found, si) };
   const section = sectionOf(grain, found);
   return section === undefined
-    ? { ...place, section, slices: slicesOf(grain, si, portArea), flaw: undefined }
+    ? { ...place, section, slices: grainSlices(grain.shape, found, si), flaw: undefined }
     : { ...place, section, slices: [], flaw: undefined };
 }
 
@@ -89,74 +85,59 @@ function sectionOf(grain: Grain, found: ShapeRegression): RegressionKernel | und
 const evenDepths = (burnout: number): readonly number[] =>
   Array.from({ length: exactDepths }, (_, k) => (burnout * k) / exactDepths);
 
-/**
- * Slices about the stations of the port: the propellant in each by its section, scaled so that the slices hold what the
- * grain holds at every depth.
- */
-function slicesOf(
-  grain: Grain,
-  si: RegressionKernel,
-  portArea: readonly PortAtStation[],
-): readonly RegressionKernel[] {
-  const { length, radius } = grain.shape.envelope;
-  const slice = length / portArea.length;
-  const whole = Math.PI * radius * radius;
-  const { depth } = si;
-  const held = portArea.map(({ area }) => area.si.map((open) => slice * Math.max(0, whole - open)));
-  const scale = depth.map((_, k) => {
-    const sum = held.reduce((total, volume) => total + volume[k], 0);
-    return sum > 0 ? si.volume[k] / sum : 0;
-  });
-  return held.map((volume) => {
-    const own = volume.map((v, k) => v * scale[k]);
-    // What burns is what goes missing.
-    const area = own.map((_, k) => {
-      const [a, b] = [Math.max(0, k - 1), Math.min(own.length - 1, k + 1)];
-      return Math.max(0, (own[a] - own[b]) / (depth[b] - depth[a]));
-    });
-    return regressionKernel(depth, area, own, [], si.burnout);
-  });
-}
-
 /** The segment without its flaws, and what they add to it. */
 function flawed(
   grain: Grain,
+  found: ShapeRegression,
   si: RegressionKernel,
-  portArea: readonly PortAtStation[],
 ): Pick<SegmentLayout, 'section' | 'slices' | 'flaw'> {
   const { shape } = grain;
   const open = shape.ports.length + Number(shape.headBurns) + Number(shape.aftBurns) > 0;
   // A flaw can be all that burns: then there is no sound regression, and the slices hold the flaw.
-  if (!open) return { section: undefined, slices: slicesOf(grain, si, portArea), flaw: undefined };
+  if (!open) return { section: undefined, slices: grainSlices(shape, found, si), flaw: undefined };
   const bare: Grain = { ...grain, flaws: [], shape: { ...shape, flaws: [] } };
   const plain = regressShape(bare.shape, { accuracy: 1e-3, steps: 300 });
   const section = sectionOf(bare, plain);
-  if (section === undefined) return { section, slices: slicesOf(grain, si, portArea), flaw: undefined };
-  const { length } = shape.envelope;
+  const sound = soundTable(bare, plain, section);
+  const slices = section === undefined ? grainSlices(bare.shape, plain, sound) : [];
+  return { section, slices, flaw: { ...flawSpan(grain), whole: si, sound } };
+}
+
+/** Regression of a grain without its flaws. */
+function soundTable(
+  { shape }: Grain,
+  plain: ShapeRegression,
+  section: RegressionKernel | undefined,
+): RegressionKernel {
+  const { depth, burnout } = plain;
+  if (section === undefined)
+    return regressionKernel(
+      depth,
+      plain.area,
+      plain.volume,
+      plain.breaks.map((at) => at.depth),
+      burnout,
+    );
+  const form = { perimeter: section.areaAt, section: section.volumeAt, burnout: section.burnout };
   const faces = Number(shape.headBurns) + Number(shape.aftBurns);
-  const form = {
-    perimeter: section.areaAt,
-    section: section.volumeAt,
-    burnout: section.burnout,
-  };
-  const { area, volume } = grainClosedForm(form, length, faces === 2 ? 2 : faces === 1 ? 1 : 0);
-  const sound = regressionKernel(
-    plain.depth,
-    plain.depth.map(area),
-    plain.depth.map(volume),
-    [],
-    plain.burnout,
+  const { area, volume } = grainClosedForm(
+    form,
+    shape.envelope.length,
+    faces === 2 ? 2 : faces === 1 ? 1 : 0,
   );
-  const spans = shape.flaws.map(({ source }) => {
+  return regressionKernel(depth, depth.map(area), depth.map(volume), [], burnout);
+}
+
+/** The stretch of the axis on which the flaws of a grain lie. */
+function flawSpan({ shape }: Grain): Pick<FlawLayout, 'from' | 'to'> {
+  const { length } = shape.envelope;
+  let [low, high] = [length, 0];
+  for (const { source } of shape.flaws) {
     const points = source.samples();
-    let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
     for (let k = 2; k < points.length; k += 3) {
-      low = Math.min(low, points[k]);
-      high = Math.max(high, points[k]);
+      low = Math.min(low, Math.max(0, points[k]));
+      high = Math.max(high, Math.min(length, points[k]));
     }
-    return [Math.max(0, low), Math.min(length, high)] as const;
-  });
-  const from = Math.min(...spans.map(([low]) => low));
-  const to = Math.max(...spans.map(([, high]) => high));
-  return { section, slices: [], flaw: { from, to: Math.max(to, from + 1e-3 * length), whole: si, sound } };
+  }
+  return { from: low, to: Math.max(high, low + 1e-3 * length) };
 }
