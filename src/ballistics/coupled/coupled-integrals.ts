@@ -10,7 +10,7 @@ const middleWeight = 1 / (6 * gammaStep * (1 - gammaStep));
 const endWeight = 0.5 - gammaStep * middleWeight;
 const startWeight = 1 - middleWeight - endWeight;
 
-/** Adds a step to the integrals and notes the peaks; without a middle stage by the trapezoid. */
+/** Adds a step to the integrals and notes the peaks; without a middle stage by the rule of Euler's step. */
 export function addStep(
   run: CoupledRun,
   result: CoupledResult,
@@ -20,12 +20,10 @@ export function addStep(
 ): void {
   const { state, model, workspace: w } = run;
   const { motor: m } = model;
-  // The first state of all has no flow yet.
-  const from = start.stagnation > 0 ? start : state;
   const over = (of: (at: CoupledState) => number): number =>
     middle === undefined
-      ? 0.5 * h * (of(from) + of(state))
-      : h * (startWeight * of(from) + middleWeight * of(middle) + endWeight * of(state));
+      ? h * of(state)
+      : h * (startWeight * of(start) + middleWeight * of(middle) + endWeight * of(state));
   const thrust = (at: CoupledState): number => thrustAt(m, w, at.stagnation, at.throatRadius);
   result.totalImpulse += over(thrust);
   result.pressureIntegral += over((at) => at.stagnation);
@@ -112,6 +110,7 @@ export function finish(
 export function closeRun({ state, model }: CoupledRun, result: CoupledResult): void {
   result.endTime = state.time;
   result.endPressure = state.stagnation > 0 ? state.stagnation : state.headPressure;
+  result.endHeadPressure = state.headPressure;
   result.endVolume = state.volume;
   result.endThroatRadius = state.throatRadius;
   result.endGasEnergy = model.motor.gasEnergy;

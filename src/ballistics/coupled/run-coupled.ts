@@ -13,6 +13,8 @@ import { type CoupledRecorder, type CoupledRun, type CoupledState, copyInto, sta
 import { bdfNew, bdfOld, bdfRate, errorFactor, gammaStep } from './tr-bdf2';
 
 const mostSteps = 20_000;
+// Relative change of head pressure in a step of Euler's rule, whose error is of the order of its square.
+const mostFirstChange = 1e-3;
 
 /** Runs a motor with the flow along its port; plain numbers, unchecked. The same model gives the same bits. */
 export function runCoupled(model: CoupledModel, recorder?: CoupledRecorder): CoupledResult {
@@ -93,6 +95,13 @@ export function runCoupled(model: CoupledModel, recorder?: CoupledRecorder): Cou
         result.rejected++;
         h = 0.2 * taken;
         if (h < 1e-9 * timeConstant) break;
+        continue;
+      }
+      const moved = Math.abs(state.headPressure / start.headPressure - 1);
+      if (moved > mostFirstChange && taken > 1e-9 * timeConstant) {
+        copyInto(start, state);
+        result.rejected++;
+        h = taken * Math.max(0.05, (0.5 * mostFirstChange) / moved);
         continue;
       }
       fresh = false;

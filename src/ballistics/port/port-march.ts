@@ -21,7 +21,7 @@ export interface PortGas {
   readonly erosion: ErosionLaw;
   /** Relative change at which the rounds of a cell end. */
   readonly settledWithin: number;
-  /** Whether the gas that fills the burned volume is taken from the flow. */
+  /** Whether the gas that fills the burned volume is taken from the flow; at head pressure, as what is stored. */
   readonly fillsBurnedVolume: boolean;
 }
 
@@ -203,7 +203,7 @@ export function marchPort(cells: PortCells, gas: PortGas, drive: PortDrive, out:
                 (flux * gasEnergy) / (p * (1 + ((gamma - 1) / 2) * square)),
               );
         out.rate[i] = rate;
-        const solid = gas.fillsBurnedVolume ? density - p / gasEnergy : density;
+        const solid = gas.fillsBurnedVolume ? density - drive.headPressure / gasEnergy : density;
         const made = solid * rate * burning[i] * drive.ignited - volume[i] * storage;
         if (round > 0 && settled && Math.abs(made - own) <= settledWithin * Math.abs(made)) {
           own = made;

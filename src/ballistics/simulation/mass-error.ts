@@ -21,7 +21,7 @@ export function runMass(m: MotorModel, result: RunResult, left: number): RunMass
     burned: m.density * (m.table.volume[0] - left),
     igniter: igniterMassUntil(m, result.endTime) * igniterGasRatio(m, m.gasEnergy),
     atStart: (m.initialPressure * (m.chamberVolume - m.table.volume[0])) / m.gasEnergy,
-    atEnd: (result.endPressure * (m.chamberVolume - left)) / result.endGasEnergy,
+    atEnd: (result.endHeadPressure * (m.chamberVolume - left)) / result.endGasEnergy,
   };
 }
 

@@ -162,6 +162,7 @@ function attemptRun(
   result.endTime = t;
   result.endDepth = y;
   result.endPressure = p;
+  result.endHeadPressure = p;
   result.endThroatRadius = throat;
   result.endGasEnergy = m.gasEnergy;
 }

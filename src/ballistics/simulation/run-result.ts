@@ -8,6 +8,8 @@ export interface RunResult {
   /** Burnt depth at the end [m]. */
   endDepth: number;
   endPressure: number;
+  /** Pressure of the gas that the chamber holds at the end: at the head of a port [Pa]. */
+  endHeadPressure: number;
   endThroatRadius: number;
   /** Gas constant times gas temperature at the end [J/kg]. */
   endGasEnergy: number;
@@ -42,6 +44,7 @@ export function emptyResult(): RunResult {
     endTime: 0,
     endDepth: 0,
     endPressure: 0,
+    endHeadPressure: 0,
     endThroatRadius: 0,
     endGasEnergy: 0,
     burnoutTime: Number.NaN,
@@ -68,6 +71,7 @@ export function clearResult(result: RunResult): void {
   result.endTime = 0;
   result.endDepth = 0;
   result.endPressure = 0;
+  result.endHeadPressure = 0;
   result.endThroatRadius = 0;
   result.endGasEnergy = 0;
   result.burnoutTime = Number.NaN;

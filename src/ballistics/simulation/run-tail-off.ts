@@ -61,6 +61,7 @@ export function runTailOff(
   result.endTime = t;
   result.endDepth = depth;
   result.endPressure = state[State.pressure];
+  result.endHeadPressure = state[State.pressure];
   result.endThroatRadius = state[State.throat];
   result.endGasEnergy = state[State.gasEnergy];
 }
