@@ -8,14 +8,10 @@ import {
   simulationPool,
   tubularSegment,
 } from '../../src/ballistics';
+import { runRows } from '../../src/ballistics/coupled/batch-rows';
 import { readMotor } from '../../src/ballistics/read-motor';
 import { simulateInputs } from '../../src/ballistics/simulate-inputs';
-import {
-  outcomeColumns,
-  rowsOf,
-  runRows,
-  variationColumns,
-} from '../../src/ballistics/simulation/batch-kernel';
+import { outcomeColumns, rowsOf, variationColumns } from '../../src/ballistics/simulation/batch-kernel';
 import { chamberWorkspace } from '../../src/ballistics/simulation/chamber-workspace';
 import type { MotorModel } from '../../src/ballistics/simulation/motor-model';
 import { runChamber } from '../../src/ballistics/simulation/run-chamber';

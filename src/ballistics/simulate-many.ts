@@ -7,22 +7,25 @@ import {
   list,
   MeopError,
   optional,
+  type Place,
   procedure,
   type Series,
 } from '../units';
 import { batchCautions } from './batch-cautions';
+import { type BatchModel, batchModel, runRows } from './coupled/batch-rows';
+import { coupledModel } from './coupled/coupled-run';
+import { portChoice } from './coupled/port-choice';
+import { erosionLawOf } from './erosive-inputs';
+import { portDiagnosis } from './port-diagnosis';
 import { sensitivityUnknown } from './rate-by-law';
-import { readMotor } from './read-motor';
+import { type GivenMotor, readMotor } from './read-motor';
 import { burnable, simulateInputs } from './simulate-inputs';
-import {
-  type Outcomes,
-  outcomeColumns,
-  rowsOf,
-  runEnds,
-  runRows,
-  variationColumns,
-} from './simulation/batch-kernel';
-import type { MotorModel, RunEnd } from './simulation/motor-model';
+import { type Outcomes, outcomeColumns, rowsOf, runEnds, variationColumns } from './simulation/batch-kernel';
+import { chamberWorkspace } from './simulation/chamber-workspace';
+import type { RunEnd } from './simulation/motor-model';
+import { runChamber } from './simulation/run-chamber';
+import { emptyResult } from './simulation/run-result';
+import { sampleRecorder } from './simulation/sample-recorder';
 import { isPool, type SimulationPool, simulationPool } from './thread-pool';
 import { variations, variationTable, variesTemperature } from './variations';
 
@@ -30,6 +33,8 @@ import { variations, variationTable, variesTemperature } from './variations';
 export interface Batch {
   readonly count: number;
   readonly peakPressure: Series<'absolute pressure'>;
+  /** At the head end; where the flow along the port is solved for every grain. */
+  readonly peakHeadPressure: Series<'absolute pressure'> | undefined;
   readonly timeOfPeakPressure: Series<'time'>;
   readonly peakThrust: Series<'force'>;
   readonly totalImpulse: Series<'impulse'>;
@@ -80,7 +85,8 @@ export type SimulateManyOptions = Arguments<typeof batchInputs>;
 /**
  * Simulates many variations of a motor: tolerances, temperatures, flaws. It uses worker threads in Node.js and a loop
  * elsewhere; the results are identical for any number of threads and any order. A motor whose pressure diverges or that
- * bursts does not stop the others: `ends` states how each one ended.
+ * bursts does not stop the others: `ends` states how each one ended. The model of the flow along the port is that which
+ * the nominal firing of each grain needs, or the one specified.
  *
  * @throws MeopError what {@link simulate} throws for the motor, and `out-of-range` where the burn law does not allow a pressure
  * that a motor reaches; the reason of `signal`
@@ -99,9 +105,7 @@ export const simulateMany = /* @__PURE__ */ procedure({
     signal?.throwIfAborted();
     const at = { procedure: 'simulateMany', path: 'motor' };
     const { propellant, grainTemperature } = motor;
-    const models = [motor, ...grains.map((grain) => ({ ...motor, grain }))].map(
-      (one) => readMotor(one, at).model,
-    );
+    const models = [motor, ...grains.map((grain) => ({ ...motor, grain }))].map((one) => modelOf(one, at));
     const ownTemperature = (grainTemperature ?? propellant.law.referenceTemperature).si;
     const factors = variationTable(given, propellant, ownTemperature, models.length);
     checkVolumes(models, factors);
@@ -132,9 +136,27 @@ export const simulateMany = /* @__PURE__ */ procedure({
   },
 });
 
+/** The motor with one grain, by the model of the port that its nominal firing needs. */
+function modelOf(given: GivenMotor, at: Place): BatchModel {
+  const motor = readMotor(given, at);
+  const { model, regression } = motor;
+  const erosion = erosionLawOf(given.erosiveBurning ?? { law: 'none' });
+  const { portModel } = given;
+  if (portModel === 'lumped' && erosion.law === 'none') return model;
+  if (portModel === 'automatic') {
+    const recorder = sampleRecorder(1);
+    runChamber(model, chamberWorkspace(), emptyResult(), recorder);
+    const samples = recorder.samples();
+    const flow = portDiagnosis(model, regression.portArea, regression.si.depth, samples, erosion);
+    const port = { motor: model, stations: regression.portArea, depth: regression.si.depth, samples, flow };
+    if (portChoice(port, erosion).model === 'lumped') return model;
+  }
+  return batchModel(coupledModel(given, motor, erosion));
+}
+
 // Factors and outcomes are stored by columns, as they are returned; rows exist only during a task.
 interface Work {
-  readonly models: readonly MotorModel[];
+  readonly models: readonly BatchModel[];
   readonly factors: readonly Float64Array[];
   readonly count: number;
   readonly outcomes: Outcomes;
@@ -189,6 +211,7 @@ const emptyOutcomes = (count: number): Outcomes => ({
   end: new Float64Array(count),
   minBurnPressure: new Float64Array(count),
   maxPressure: new Float64Array(count),
+  peakHeadPressure: new Float64Array(count),
 });
 
 /** Puts rows of results into their columns. */
@@ -200,7 +223,7 @@ function store(outcomes: Outcomes, rows: Float64Array, from: number): void {
   });
 }
 
-function checkVolumes(models: readonly MotorModel[], factors: readonly Float64Array[]): void {
+function checkVolumes(models: readonly BatchModel[], factors: readonly Float64Array[]): void {
   const volumes = factors[volumeColumn];
   const grains = factors[grainColumn];
   volumes.forEach((factor, i) => {
@@ -216,10 +239,13 @@ function checkVolumes(models: readonly MotorModel[], factors: readonly Float64Ar
   });
 }
 
-function batchOf({ factors, count, outcomes }: Work, threads: number): Omit<Batch, 'cautions'> {
+function batchOf({ models, factors, count, outcomes }: Work, threads: number): Omit<Batch, 'cautions'> {
   return {
     count,
     peakPressure: fromSiArray('absolute pressure', outcomes.peakPressure),
+    peakHeadPressure: models.every(({ port }) => port !== undefined)
+      ? fromSiArray('absolute pressure', outcomes.peakHeadPressure)
+      : undefined,
     timeOfPeakPressure: fromSiArray('time', outcomes.peakTime),
     peakThrust: fromSiArray('force', outcomes.peakThrust),
     totalImpulse: fromSiArray('impulse', outcomes.totalImpulse),

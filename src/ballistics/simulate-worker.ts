@@ -3,9 +3,8 @@
  *
  * @module
  */
+import { type BatchModel, runRows } from './coupled/batch-rows';
 import { hostModule } from './host-module';
-import { runRows } from './simulation/batch-kernel';
-import type { MotorModel } from './simulation/motor-model';
 
 /** The thread's end of the channel to the main thread. */
 interface Port {
@@ -15,14 +14,14 @@ interface Port {
 /** What {@link simulationPool} sends. */
 interface Request {
   /** Omitted where they are those of the previous request. */
-  readonly models?: readonly MotorModel[];
+  readonly models?: readonly BatchModel[];
   readonly rows: Float64Array;
 }
 
 const module = hostModule('node:worker_threads');
 if (typeof module === 'object' && module !== null && 'parentPort' in module && isPort(module.parentPort)) {
   const port = module.parentPort;
-  let last: readonly MotorModel[] = [];
+  let last: readonly BatchModel[] = [];
   port.on('message', ({ models = last, rows }) => {
     last = models;
     const out = runRows(models, rows);

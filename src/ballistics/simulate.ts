@@ -1,4 +1,5 @@
 import { MeopError, procedure } from '../units';
+import { mostLostInPort } from './coupled/coupled-model';
 import { coupledRun } from './coupled/coupled-run';
 import { largestAugmentation, portChoice } from './coupled/port-choice';
 import { barelyStable, effectiveBands } from './effective-bands';
@@ -46,9 +47,6 @@ export const simulate = /* @__PURE__ */ procedure({
     "simulate({ propellant: publishedPropellant('potassium nitrate/sucrose'), grain: tubularSegment({ outerDiameter: '50 mm', boreDiameter: '16 mm', length: '85 mm' }), nozzle: { throatDiameter: '8 mm', expansionRatio: 5 }, chamber: { innerDiameter: '50 mm', length: '110 mm' }, ambient: '1 atm' })",
   run: simulatedFiring,
 });
-
-// The coupled run is of second order, its steps are coarser.
-const mostLostInPort = 5e-3;
 
 /** Augmentation below which erosive burning is not mentioned. */
 const worthSaying = 1.02;

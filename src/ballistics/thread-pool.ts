@@ -1,7 +1,8 @@
 // Worker threads where the host has them.
+
 import { MeopError, optional, procedure, ratio } from '../units';
+import type { BatchModel } from './coupled/batch-rows';
 import { hostModule } from './host-module';
-import type { MotorModel } from './simulation/motor-model';
 
 /** A thread as its host gives it. */
 interface Thread {
@@ -20,7 +21,7 @@ export interface SimulationPool {
   /** Ends the threads. Running batches fail. */
   close(): Promise<void>;
   /** For {@link simulateMany}: runs rows of variations on the next free thread. */
-  run(models: readonly MotorModel[], rows: Float64Array): Promise<Float64Array>;
+  run(models: readonly BatchModel[], rows: Float64Array): Promise<Float64Array>;
 }
 
 const maxThreads = 256;
@@ -30,7 +31,7 @@ export const isPool = (value: unknown): value is SimulationPool =>
   typeof value === 'object' && value !== null && 'threads' in value && 'run' in value && 'close' in value;
 
 interface Job {
-  readonly message: { readonly models: readonly MotorModel[]; readonly rows: Float64Array };
+  readonly message: { readonly models: readonly BatchModel[]; readonly rows: Float64Array };
   readonly resolve: (out: Float64Array) => void;
   readonly reject: (error: unknown) => void;
 }
@@ -68,7 +69,7 @@ async function startPool(threads: number): Promise<SimulationPool> {
   const free: Thread[] = [];
   const all = new Map<Thread, Job | undefined>();
   // What each thread was sent last: a model with its tables is sent once for a batch, not with every task.
-  const known = new WeakMap<Thread, readonly MotorModel[]>();
+  const known = new WeakMap<Thread, readonly BatchModel[]>();
   const queue: Job[] = [];
   let closed = false;
 

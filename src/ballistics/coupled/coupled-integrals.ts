@@ -1,7 +1,7 @@
 // What is kept of a coupled run: integrals, peaks, and how it ended.
 import { thrustAt } from '../simulation/chamber-nozzle';
 import { runMass } from '../simulation/mass-error';
-import type { CoupledResult } from './coupled-model';
+import { type CoupledResult, mostLostInPort } from './coupled-model';
 import type { CoupledRecorder, CoupledRun, CoupledState } from './coupled-state';
 import { gammaStep } from './tr-bdf2';
 
@@ -117,4 +117,5 @@ export function closeRun({ state, model }: CoupledRun, result: CoupledResult): v
   const { burned, igniter, atStart, atEnd } = runMass(model.motor, result, state.volume);
   result.massError =
     (burned + igniter + atStart - atEnd - result.massThroughNozzle) / (burned + igniter + atStart);
+  if (!(Math.abs(result.massError) <= mostLostInPort)) result.end = 'not converged';
 }

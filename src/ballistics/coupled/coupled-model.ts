@@ -20,6 +20,9 @@ export interface CoupledModel {
   readonly tolerance: number;
 }
 
+/** Largest share of the mass turned over that a coupled run may gain or lose: it takes its steps at a coarser tolerance. */
+export const mostLostInPort = 5e-3;
+
 /** What a coupled run leaves behind: plain SI numbers. Pressures are stagnation pressures at the nozzle. */
 export interface CoupledResult extends RunResult {
   /** Maximum static pressure at the head end [Pa], and its time. */

@@ -12,7 +12,7 @@ import { stage } from './coupled-stage';
 import { type CoupledRecorder, type CoupledRun, type CoupledState, copyInto, stateOf } from './coupled-state';
 import { bdfNew, bdfOld, bdfRate, errorFactor, gammaStep } from './tr-bdf2';
 
-const mostSteps = 20_000;
+const mostSteps = 4000;
 // Relative change of head pressure in a step of Euler's rule, whose error is of the order of its square.
 const mostFirstChange = 1e-3;
 

@@ -1,9 +1,7 @@
-// Many varied firings of one motor on plain numbers: what a thread runs.
+// Many varied firings of one motor on plain numbers: rows of variations and of results.
 
-import { chamberWorkspace } from './chamber-workspace';
 import type { MotorModel } from './motor-model';
-import { runChamber } from './run-chamber';
-import { emptyResult } from './run-result';
+import type { RunResult } from './run-result';
 
 /** Columns of a row of variations: factors, then the number of the grain. */
 export const variationColumns = [
@@ -28,6 +26,7 @@ export const outcomeColumns = [
   'end',
   'minBurnPressure',
   'maxPressure',
+  'peakHeadPressure',
 ] as const;
 
 /** The results of a batch, column by column. */
@@ -73,27 +72,18 @@ export function variedModel(models: readonly MotorModel[], rows: Float64Array, r
   };
 }
 
-/** Runs rows `from` to `to` (exclusive); gives their results, row after row. */
-export function runRows(models: readonly MotorModel[], rows: Float64Array): Float64Array {
-  const count = rows.length / variationColumns.length;
-  const width = outcomeColumns.length;
-  const out = new Float64Array(count * width);
-  const workspace = chamberWorkspace();
-  const result = emptyResult();
-  for (let row = 0; row < count; row++) {
-    runChamber(variedModel(models, rows, row), workspace, result);
-    const at = row * width;
-    out[at] = result.peakPressure;
-    out[at + 1] = result.peakTime;
-    out[at + 2] = result.peakThrust;
-    out[at + 3] = result.totalImpulse;
-    out[at + 4] = result.pressureIntegral;
-    // Where propellant is left the run's own end stands in.
-    out[at + 5] = Number.isNaN(result.burnoutTime) ? result.endTime : result.burnoutTime;
-    out[at + 6] = result.endTime;
-    out[at + 7] = runEnds.indexOf(result.end);
-    out[at + 8] = result.minBurnPressure;
-    out[at + 9] = Math.max(result.maxBurnPressure, result.peakPressure);
-  }
-  return out;
+/** Writes the row of a firing into `out`; `head` is the maximum pressure at the head end, where the run gives it. */
+export function outcomeRow(result: RunResult, head: number, out: Float64Array, at: number): void {
+  out[at] = result.peakPressure;
+  out[at + 1] = result.peakTime;
+  out[at + 2] = result.peakThrust;
+  out[at + 3] = result.totalImpulse;
+  out[at + 4] = result.pressureIntegral;
+  // Where propellant is left the run's own end stands in.
+  out[at + 5] = Number.isNaN(result.burnoutTime) ? result.endTime : result.burnoutTime;
+  out[at + 6] = result.endTime;
+  out[at + 7] = runEnds.indexOf(result.end);
+  out[at + 8] = result.minBurnPressure;
+  out[at + 9] = Math.max(result.maxBurnPressure, result.peakPressure);
+  out[at + 10] = head;
 }

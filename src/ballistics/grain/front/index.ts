@@ -19,5 +19,6 @@ export {
   type RegressionKernel,
   type WallExposureMap,
 } from './regression';
+export { regressionKernel } from './regression-kernel';
 export { regressionText } from './regression-text';
 export type { FlawLayout, SegmentLayout } from './segment-layout';
