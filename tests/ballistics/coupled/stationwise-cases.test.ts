@@ -54,7 +54,7 @@ describe('burned station by station', () => {
     let time = 0;
     // Midpoint steps, which end at the times of the case.
     const advance = (to: number): void => {
-      const h = (to - time) / Math.ceil((to - time) / 4e-3);
+      const h = (to - time) / Math.ceil((to - time) / 8e-3);
       while (time < to - 1e-12) {
         const first = rates(depth);
         const middle = rates(depth.map((w, i) => w + 0.5 * h * first[i]));
@@ -67,9 +67,13 @@ describe('burned station by station', () => {
       rates(depth);
       checkValue(one, `headPressure[${i}]`, guess);
     });
-    // Then in short steps until the aft end is through, half a station behind the middle of the last.
-    const atAftEnd = (): number => 1.5 * depth[stations - 1] - 0.5 * depth[stations - 2];
-    while (atAftEnd() < web) advance(time + 1e-5);
+    // Then until the aft end is through, half a station behind the middle of the last.
+    const atAftEnd = (of: Float64Array): number => 1.5 * of[stations - 1] - 0.5 * of[stations - 2];
+    for (let left = 1; left > 1e-8; ) {
+      left = (web - atAftEnd(depth)) / atAftEnd(rates(depth));
+      // Less than that, as the rate grows.
+      advance(time + 0.9 * left);
+    }
     checkValue(one, 'firstContactTime', time);
     checkValue(one, 'webLeftAtHead', web - Math.min(...depth.subarray(0, stations)));
     cutColumn(path, depth);
