@@ -6,6 +6,7 @@ import type { MotorModel } from './simulation/motor-model';
 import { runChamber } from './simulation/run-chamber';
 import { emptyResult } from './simulation/run-result';
 import { sampleRecorder } from './simulation/sample-recorder';
+import { transientCautions } from './transient-cautions';
 
 /** Ignition of a motor for one time of flame spread. */
 export interface IgnitionOfSpread {
@@ -27,6 +28,8 @@ export interface IgnitionBand {
   readonly ignitionPeak: readonly [low: Quantity<'absolute pressure'>, high: Quantity<'absolute pressure'>];
   /** Minimum and maximum of the pressure of the whole firing. */
   readonly peakPressure: readonly [low: Quantity<'absolute pressure'>, high: Quantity<'absolute pressure'>];
+  /** Hang-fire, several stable pressures, low characteristic length and venting, for the motor as given. */
+  readonly cautions: readonly string[];
 }
 
 /** Times of flame spread of small motors [s] (quoted from memory, not verified). */
@@ -69,9 +72,16 @@ export const ignitionBand = /* @__PURE__ */ procedure({
       spreads,
       ignitionPeak: band((one) => one.ignitionPeak),
       peakPressure: band((one) => one.peakPressure),
+      cautions: cautionsOf(model, workspace),
     };
   },
 });
+
+function cautionsOf(m: MotorModel, w: ChamberWorkspace): readonly string[] {
+  const recorder = sampleRecorder(8);
+  runChamber(m, w, emptyResult(), recorder);
+  return transientCautions(m, recorder.samples());
+}
 
 function ignitionOf(m: MotorModel, w: ChamberWorkspace): IgnitionOfSpread {
   const result = emptyResult();

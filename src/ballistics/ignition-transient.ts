@@ -17,7 +17,7 @@ import {
 import { temperatureFactorSi } from './burn-law';
 import { equilibriumPressures } from './equilibrium-roots';
 import { quietChamber, runFrozenChamber } from './frozen-chamber';
-import { ignition } from './motor-inputs';
+import { igniterChecks, ignition } from './motor-inputs';
 import { propellantValue } from './propellant';
 import { lawKernel } from './read-motor';
 import { igniterKernel } from './read-transient';
@@ -71,7 +71,7 @@ export const ignitionTransient = /* @__PURE__ */ procedure({
     'the pressure in time, its maximum, its maximum rate of rise and the times to 10 % and 90 % of equilibrium',
   example:
     "ignitionTransient({ propellant: publishedPropellant('potassium nitrate/sucrose'), burningArea: '165 cm^2', freeVolume: '80 cm^3', throatDiameter: '8.5 mm', startPressure: '101325 Pa' })",
-  checks: [...ignition.checks.slice(0, 2)],
+  checks: igniterChecks,
   run: (given): IgnitionTransient => {
     const { propellant, burningArea, freeVolume, throatDiameter, startPressure, duration } = given;
     const throatArea = (Math.PI / 4) * throatDiameter.si ** 2;

@@ -2,6 +2,7 @@ import { expansionRatio, throatDiameter } from '../firing/motor-inputs';
 import { separationCriteria } from '../nozzle/inputs';
 import {
   absolutePressure,
+  type Conflict,
   choice,
   gaugePressure,
   inputs,
@@ -9,6 +10,7 @@ import {
   mass,
   molarMass,
   optional,
+  type Quantity,
   ratio,
   speed,
   temperature,
@@ -131,6 +133,34 @@ export const chamber = inputs(
   },
 );
 
+/** What the inputs of an igniter must satisfy together. */
+export const igniterChecks = [
+  ({
+    igniterMass,
+    igniterDuration,
+  }: {
+    readonly igniterMass: Quantity<'mass'>;
+    readonly igniterDuration: Quantity<'time'>;
+  }): Conflict | undefined =>
+    igniterMass.si > 0 && igniterDuration.si === 0
+      ? { code: 'missing-field', path: 'igniterDuration', expected: 'duration of the igniter' }
+      : undefined,
+  ({
+    igniterGasTemperature,
+    igniterMolarMass,
+  }: {
+    readonly igniterGasTemperature: Quantity<'temperature'> | undefined;
+    readonly igniterMolarMass: Quantity<'molar mass'> | undefined;
+  }): Conflict | undefined =>
+    (igniterGasTemperature === undefined) !== (igniterMolarMass === undefined)
+      ? {
+          code: 'missing-field',
+          path: igniterMolarMass === undefined ? 'igniterMolarMass' : 'igniterGasTemperature',
+          problem: 'igniterGasTemperature and igniterMolarMass are required together',
+        }
+      : undefined,
+] as const;
+
 /** How the motor is ignited. */
 export const ignition = inputs(
   {
@@ -227,18 +257,7 @@ export const ignition = inputs(
   {
     meaning: 'ignition',
     checks: [
-      ({ igniterMass, igniterDuration }) =>
-        igniterMass.si > 0 && igniterDuration.si === 0
-          ? { code: 'missing-field', path: 'igniterDuration', expected: 'duration of the igniter' }
-          : undefined,
-      ({ igniterGasTemperature, igniterMolarMass }) =>
-        (igniterGasTemperature === undefined) !== (igniterMolarMass === undefined)
-          ? {
-              code: 'missing-field',
-              path: igniterMolarMass === undefined ? 'igniterMolarMass' : 'igniterGasTemperature',
-              problem: 'igniterGasTemperature and igniterMolarMass are required together',
-            }
-          : undefined,
+      ...igniterChecks,
       ({ flameSpreadTime, flameSpreadSpeed }) =>
         flameSpreadSpeed !== undefined && flameSpreadTime.si > 0
           ? {

@@ -69,6 +69,12 @@ export interface MadeRun {
   readonly coupled: { readonly samples: CoupledSamples; readonly peakHeadPressure: number } | undefined;
 }
 
+const tailOffName = {
+  isothermal: 'isothermal',
+  adiabatic: 'adiabatic',
+  'heat-loss': 'with heat loss',
+} as const;
+
 /** The record of a run. */
 export function firingOf(
   input: GivenMotor,
@@ -104,7 +110,9 @@ export function firingOf(
     initialThroatDiameter: quantity(2 * model.throatRadius, 'length', 'mm'),
     events: eventsOf(motor, samples),
     cautions: [...new Set(cautions)],
-    history: [`simulated: ${motor.grainText}; tolerance ${model.tolerance}, ${result.steps} steps`],
+    history: [
+      `simulated: ${motor.grainText}; tolerance ${model.tolerance}, ${result.steps} steps; tail-off ${coupled === undefined ? tailOffName[model.tailOff.law] : 'isothermal'}`,
+    ],
   });
   return Object.assign(record, {
     origin: 'predicted' as const,

@@ -13,7 +13,7 @@ const quantity = <K extends 'time' | 'length'>(si: number, kind: K, unit: string
 export function eventsOf({ model, landings }: ReadMotor, samples: RunSamples): readonly FiringEvent[] {
   const { burnout } = model.table;
   const near = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-5 * burnout;
-  return samples.marks.flatMap(({ crossing, time, depth }): FiringEvent[] => {
+  const found = samples.marks.flatMap(({ crossing, time, depth }): FiringEvent[] => {
     const at = { time: quantity<'time'>(time, 'time', 's') };
     if (crossing === 'closure') return [{ name: 'nozzle closure opens', ...at }];
     if (crossing === 'ignition') return [{ name: 'remaining surface ignites', ...at }];
@@ -25,6 +25,15 @@ export function eventsOf({ model, landings }: ReadMotor, samples: RunSamples): r
     if (named.length > 0) return named.map(({ name }) => ({ name, ...reached }));
     return [{ name: 'burning area jumps', ...reached }];
   });
+  const end = samples.time[samples.time.length - 1];
+  const blocked = [
+    { name: 'throat partly blocked', time: model.blockedFrom },
+    { name: 'throat free again', time: model.blockedUntil },
+  ].filter(({ time }) => model.blockedFraction > 0 && time <= end);
+  return [
+    ...found,
+    ...blocked.map(({ name, time }) => ({ name, time: quantity<'time'>(time, 'time', 's') })),
+  ].sort((a, b) => a.time.si - b.time.si);
 }
 
 /** Cautions on how the run ended. */

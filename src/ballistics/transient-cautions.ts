@@ -51,14 +51,14 @@ export function transientCautions(m: MotorModel, samples: RunSamples): readonly 
   return [...hangCautions(m, samples), ...levelCautions(m), ...steadyCautions(m, samples)];
 }
 
-function hangCautions(m: MotorModel, { marks, pressure }: RunSamples): readonly string[] {
+function hangCautions(m: MotorModel, { pressure }: RunSamples): readonly string[] {
   if (m.partialFraction === 1) return [];
   const [level] = stableLevels(m, m.partialFraction * m.table.area[0]);
   if (level === undefined) return [];
   const settles = `${(100 * m.partialFraction).toPrecision(3)} % of the surface alone settles at ${mpa(level)}`;
   const full = `the ${mpa(m.fullIgnitionPressure)} at which the remaining surface ignites`;
-  const isReached =
-    marks.some(({ crossing }) => crossing === 'ignition') || pressure[0] >= m.fullIgnitionPressure;
+  // The pressure is landed on to 1e-11 of itself, or passed.
+  const isReached = pressure.some((p) => p >= (1 - 1e-6) * m.fullIgnitionPressure);
   if (!isReached) return [`hang-fire: ${settles}, below ${full}; the remaining surface does not ignite`];
   return level < m.fullIgnitionPressure
     ? [`hang-fire is possible: ${settles}, below ${full}; only the gas of the igniter reaches that pressure`]

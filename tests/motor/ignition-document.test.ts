@@ -109,6 +109,12 @@ describe('the review', () => {
     expect(found.assumptions.some((line) => line.includes('to exclude the loss of heatLoss'))).toBe(true);
   });
 
+  test('warns of a nominal motor that can hang', () => {
+    const hanging = parsed({ ignition: { partialFraction: 0.2, fullIgnitionPressure: '1.2 MPaa' } });
+    const { cautions } = review(hanging);
+    expect(cautions.some((text) => text.startsWith('Nominal motor: hang-fire'))).toBe(true);
+  });
+
   test('warns where a faster flame raises the peak, from 2 % on', () => {
     const [, high] = found.ignition.peakPressure;
     expect(ignitionCautions(found.ignition, high.si / 1.019)).toEqual([]);

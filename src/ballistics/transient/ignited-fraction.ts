@@ -19,20 +19,9 @@ export function spreadFraction({ ignitionDelay, flameSpreadTime }: SpreadKernel,
   return since < flameSpreadTime ? since / flameSpreadTime : 1;
 }
 
-/** Change of {@link spreadFraction} with time [1/s]. */
-export const spreadSlope = ({ ignitionDelay, flameSpreadTime }: SpreadKernel, t: number): number =>
-  t >= ignitionDelay && t - ignitionDelay < flameSpreadTime ? 1 / flameSpreadTime : 0;
-
 /**
  * Ignited fraction of the surface at a time. `held` is true as long as the pressure has not reached
  * `fullIgnitionPressure` since the start; the caller lands on that pressure.
  */
 export const ignitedFractionAt = (m: SpreadKernel, t: number, held: boolean): number =>
   (held ? m.partialFraction : 1) * spreadFraction(m, t);
-
-/**
- * Whether a place at a distance from the first ignition is ignited [m], where the flame runs along the port: 1 or 0.
- * `speed` is distance of the farthest place/spread time.
- */
-export const isReached = (m: SpreadKernel, distance: number, farthest: number, t: number): boolean =>
-  t >= m.ignitionDelay && distance <= farthest * spreadFraction(m, t);

@@ -23,12 +23,6 @@ export function igniterFlow(m: IgniterKernel, t: number): number {
   return left > 0 ? (fullIgniterFlow(m) * left) / m.igniterFallTime : 0;
 }
 
-/** Change of the mass flow with time [kg/s²]. */
-export const igniterFlowSlope = (m: IgniterKernel, t: number): number =>
-  t < m.igniterDuration || t >= m.igniterDuration + m.igniterFallTime
-    ? 0
-    : -fullIgniterFlow(m) / m.igniterFallTime;
-
 /** Mass of igniter gas delivered from 0 to a time [kg]. */
 export function igniterMassUntil(m: IgniterKernel, t: number): number {
   if (!(m.igniterMass > 0)) return 0;

@@ -11,18 +11,20 @@ export const ignitionReview = (motor: Motor, cache: RegressionCache): IgnitionBa
 // Below this rise an ignition peak is within the uncertainty of the burn law.
 const notable = 1.02;
 
-/** A caution where a flame that spreads faster than specified raises the peak pressure. */
+/** Cautions of the nominal motor, and one where a flame that spreads faster than specified raises the peak pressure. */
 export function ignitionCautions(
-  { spreads, peakPressure }: IgnitionBand,
+  { spreads, peakPressure, cautions }: IgnitionBand,
   nominal: number,
 ): readonly string[] {
   const [, high] = peakPressure;
   const worst = spreads.find((one) => one.peakPressure.si === high.si);
+  const own = cautions.map((text) => `Nominal motor: ${text}.`);
   return high.si > notable * nominal && worst !== undefined
     ? [
+        ...own,
         `Ignition: with a flame spread of ${worst.flameSpreadTime} the peak pressure is ${high}, ${(100 * (high.si / nominal - 1)).toFixed(1)} % above that of the specified ignition. MEOP contains the specified ignition. Specify the shortest time that is possible.`,
       ]
-    : [];
+    : own;
 }
 
 /** The ignition in one line. */
