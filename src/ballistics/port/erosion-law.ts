@@ -33,31 +33,12 @@ export type ErosionLaw =
       readonly augmentationFactor: number;
     };
 
-/** What the gas does at a burning surface. */
-export interface CrossFlow {
-  /** Rate without cross-flow [m/s]. */
-  readonly base: number;
-  /** Mass flux [kg/(m²·s)]. */
-  readonly flux: number;
-  /** Hydraulic diameter of the port [m]. */
-  readonly diameter: number;
-  /** Distance from the head end [m]. */
-  readonly position: number;
-  /** Velocity of the gas [m/s]. */
-  readonly velocity: number;
-}
-
-/** Total burning rate [m/s] in a cross-flow; `density` is that of the propellant [kg/m³]. */
-export function erosiveRateAt(law: ErosionLaw, density: number, flow: CrossFlow): number {
-  return erosiveRate(law, density, flow.base, flow.flux, flow.diameter, flow.position, flow.velocity);
-}
-
 // Powers of the threshold that was used last: the same law is evaluated in every cell.
 let knownThreshold = Number.NaN;
 let thresholdEighth = 0;
 let thresholdPower = 0;
 
-/** The same on plain arguments, for the march along a port. */
+/** Total burning rate [m/s] in a cross-flow: base rate [m/s], mass flux [kg/(m²·s)], hydraulic diameter, distance from the head end [m], velocity [m/s]. */
 export function erosiveRate(
   law: ErosionLaw,
   density: number,

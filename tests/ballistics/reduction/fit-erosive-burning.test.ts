@@ -106,6 +106,8 @@ describe('fitErosiveBurning', () => {
     const found = fitErosiveBurning({ record: recordOf('tight'), motor });
     expect(found.exponentChange).toBeLessThan(0);
     expect(Math.abs(found.augmentationFactor - 1.4)).toBeLessThan(1.96 * found.standardError);
+    // The level is that in the middle of the pressures, some 4.7 MPa, where rate and exponent are independent.
+    expect(found.levelRatio / (1.03 * 4.7 ** (0.32 - 0.335)) ** (1 / 0.68)).toBeCloseTo(1, 2);
     // Without that freedom it fits worse.
     const sure = fitErosiveBurning({ record: recordOf('tight'), motor, exponentError: 0 });
     expect(sure.exponentChange).toBe(0);
