@@ -84,7 +84,7 @@ function simulatedFiring(input: GivenMotor): SimulatedFiring {
   ]);
 }
 
-/** Runs the lumped model, and the coupled one where it is wanted or needed. */
+/** Runs the lumped model, and the coupled one where it is specified or needed. */
 function runOf(input: GivenMotor, motor: ReadMotor): MadeRun {
   const { model, regression } = motor;
   const erosion = erosionLawOf(input.erosiveBurning ?? { law: 'none' });

@@ -13,7 +13,7 @@ export interface ColumnPath {
   readonly position: Float64Array;
   /** Depth at which each station is burned through [m]. */
   readonly burnout: Float64Array;
-  /** Open area of the chamber beside the grain [m²], which a gap has. */
+  /** Open area of the chamber around a gap [m²]. */
   readonly chamberArea: number;
   /** Whether gas passes a free volume between the last bore and the nozzle. */
   readonly hasPlenum: boolean;
@@ -38,7 +38,7 @@ export enum ColumnSum {
 
 const fewestStations = 3;
 
-/** Cuts a column into about `wanted` stations. */
+/** Cuts a column into about this many stations. */
 export function columnPath(
   segments: readonly SegmentLayout[],
   wanted: number,

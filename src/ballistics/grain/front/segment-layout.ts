@@ -46,7 +46,7 @@ export function segmentLayout(grain: Grain, found: ShapeRegression, si: Regressi
 
 const exactDepths = 400;
 
-/** The constant section of a sound grain, per unit length. */
+/** The constant section of a grain without flaws, per unit length. */
 function sectionOf(grain: Grain, found: ShapeRegression): RegressionKernel | undefined {
   const form = grain.closedForm;
   if (form !== undefined && !Number.isFinite(form.burnout)) {
