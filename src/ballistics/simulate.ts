@@ -64,11 +64,6 @@ function simulatedFiring(input: GivenMotor): SimulatedFiring {
       run.coupled === undefined ? result : { ...result, maxBurnPressure: result.peakPressure },
     ),
     ...transientCautions(model, samples),
-    ...(run.coupled !== undefined && model.tailOff.law !== 'isothermal'
-      ? [
-          `the model of the flow along the port has an isothermal tail-off; the law specified in tailOff is not used, and only the pressure after burnout differs`,
-        ]
-      : []),
     ...input.propellant.cautions,
     ...regression.cautions,
     ...(input.grainTemperature !== undefined && input.propellant.law.temperatureSensitivity === undefined

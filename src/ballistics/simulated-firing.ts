@@ -111,7 +111,7 @@ export function firingOf(
     events: eventsOf(motor, samples),
     cautions: [...new Set(cautions)],
     history: [
-      `simulated: ${motor.grainText}; tolerance ${model.tolerance}, ${result.steps} steps; tail-off ${coupled === undefined ? tailOffName[model.tailOff.law] : 'isothermal'}`,
+      `simulated: ${motor.grainText}; tolerance ${model.tolerance}, ${result.steps} steps; tail-off ${tailOffName[model.tailOff.law]}`,
     ],
   });
   return Object.assign(record, {

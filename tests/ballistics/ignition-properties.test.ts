@@ -129,6 +129,51 @@ describe('limits', () => {
     same(motor({ heatLoss: { ...wall, heatTransferCoefficient: '1e-9 W/(m^2*K)' } }), motor(), 1e-9));
 });
 
+describe('the coupled model', () => {
+  it('has the tail-off that is specified: from burnout on that of the lumped model', () => {
+    for (const law of ['adiabatic', 'heat-loss'] as const) {
+      const tailOff = law === 'adiabatic' ? { law } : { law, ...wall };
+      const [lumped, coupled, isothermal] = [
+        simulate(motor({ tailOff, portModel: 'lumped' })),
+        simulate(motor({ tailOff, portModel: 'coupled' })),
+        simulate(motor({ portModel: 'coupled' })),
+      ];
+      const shareAfter = (found: typeof lumped, seconds: number): number => {
+        const t = (found.burnoutTime?.si ?? 0) + seconds;
+        const k = found.time.si.findIndex((each) => each >= t);
+        const share = (t - found.time.si[k - 1]) / (found.time.si[k] - found.time.si[k - 1]);
+        const [low, high] = [found.pressure.si[k - 1], found.pressure.si[k]];
+        return (
+          (low + share * (high - low)) /
+          found.pressure.si[found.time.si.findIndex((each) => each >= t - seconds)]
+        );
+      };
+      // Burnout by stations is softer than that of one depth, so pressures are compared as shares of that at burnout.
+      for (const seconds of [0.005, 0.01, 0.02]) {
+        expect(Math.abs(shareAfter(coupled, seconds) / shareAfter(lumped, seconds) - 1)).toBeLessThan(0.03);
+        expect(shareAfter(coupled, seconds)).toBeLessThan(0.99 * shareAfter(isothermal, seconds));
+      }
+      expect(Math.abs(coupled.balance.relativeError)).toBeLessThan(5e-3);
+      expect(coupled.end).toBe('burned out');
+      expect(coupled.history[0]).toContain(
+        law === 'adiabatic' ? 'tail-off adiabatic' : 'tail-off with heat loss',
+      );
+    }
+  });
+});
+
+describe('a blocked throat in both models', () => {
+  it('has the same peak pressure, thrust and impulse, within what the port changes', () => {
+    const throatBlockage = { fraction: 0.3, from: '0.6 s', duration: '10 ms' } as const;
+    const [lumped, coupled] = (['lumped', 'coupled'] as const).map((portModel) =>
+      simulate(motor({ throatBlockage, portModel })),
+    );
+    for (const of of ['peakPressure', 'totalImpulse'] as const)
+      expect(Math.abs(coupled[of].si / lumped[of].si - 1), of).toBeLessThan(0.02);
+    expect(Math.abs(coupled.thrust.max().si / lumped.thrust.max().si - 1)).toBeLessThan(0.03);
+  });
+});
+
 describe('ignition', () => {
   it('igniter gas alone settles at ṁ·c*/A_t of its own gas, below which no surface burns', () => {
     const found = simulate(

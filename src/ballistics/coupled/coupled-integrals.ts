@@ -1,8 +1,10 @@
 // What is kept of a coupled run: integrals, peaks, and how it ended.
 import { thrustAt } from '../simulation/chamber-nozzle';
 import { runMass } from '../simulation/mass-error';
+import { throatOpening } from '../transient/throat-opening';
 import { type CoupledResult, mostLostInPort } from './coupled-model';
 import type { CoupledRecorder, CoupledRun, CoupledState } from './coupled-state';
+import { coolDown } from './coupled-tail-off';
 import { gammaStep } from './tr-bdf2';
 
 // Weights of a quadrature through the start of a step, its middle stage and its end: exact for a parabola.
@@ -24,7 +26,9 @@ export function addStep(
     middle === undefined
       ? h * of(state)
       : h * (startWeight * of(start) + middleWeight * of(middle) + endWeight * of(state));
-  const thrust = (at: CoupledState): number => thrustAt(m, w, at.stagnation, at.throatRadius);
+  // A blocked throat gives the thrust of the area that is left; a step ends where that changes.
+  const opening = throatOpening(m, start.time);
+  const thrust = (at: CoupledState): number => opening * thrustAt(m, w, at.stagnation, at.throatRadius);
   result.totalImpulse += over(thrust);
   result.pressureIntegral += over((at) => at.stagnation);
   result.massThroughNozzle += over((at) => at.flow);
@@ -99,7 +103,11 @@ export function finish(
   else if (state.stagnation <= m.stopPressure && burnedOut) result.end = 'burned out';
   else if (m.stopsBurning && state.stagnation <= m.stopPressure && start.stagnation > m.stopPressure)
     result.end = 'stop pressure';
-  else if (state.time >= m.timeLimit * (1 - 1e-12)) result.end = 'time limit';
+  else if (burnedOut && m.tailOff.law !== 'isothermal') {
+    coolDown(run, result, recorder);
+    closeRun(run, result, result.endGasEnergy);
+    return true;
+  } else if (state.time >= m.timeLimit * (1 - 1e-12)) result.end = 'time limit';
   else if (state.throatRadius < 1e-3 * m.throatRadius) result.end = 'throat closed';
   else return false;
   closeRun(run, result);
@@ -107,13 +115,17 @@ export function finish(
 }
 
 /** Writes the end of a run into its result. */
-export function closeRun({ state, model }: CoupledRun, result: CoupledResult): void {
+export function closeRun(
+  { state, model }: CoupledRun,
+  result: CoupledResult,
+  gasEnergy = model.motor.gasEnergy,
+): void {
   result.endTime = state.time;
   result.endPressure = state.stagnation > 0 ? state.stagnation : state.headPressure;
   result.endHeadPressure = state.headPressure;
   result.endVolume = state.volume;
   result.endThroatRadius = state.throatRadius;
-  result.endGasEnergy = model.motor.gasEnergy;
+  result.endGasEnergy = gasEnergy;
   const { burned, igniter, atStart, atEnd } = runMass(model.motor, result, state.volume);
   result.massError =
     (burned + igniter + atStart - atEnd - result.massThroughNozzle) / (burned + igniter + atStart);

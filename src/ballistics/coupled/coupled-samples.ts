@@ -1,6 +1,7 @@
 // The columns of a recorded coupled run.
 import { thrustAt } from '../simulation/chamber-nozzle';
 import type { RunMark, RunSamples } from '../simulation/sample-recorder';
+import { throatOpening } from '../transient/throat-opening';
 import { cubic } from './coupled-integrals';
 import type { CoupledRun } from './coupled-state';
 
@@ -133,7 +134,11 @@ function tabulate(
     head[i] = k <= 1 ? straight : bent;
     stagnation[i] = (head[i] * between(Row.stagnation)) / (straight > 0 ? straight : 1);
     throat[i] = between(Row.throat);
-    thrust[i] = run === undefined ? 0 : thrustAt(run.model.motor, run.workspace, stagnation[i], throat[i]);
+    thrust[i] =
+      run === undefined
+        ? 0
+        : throatOpening(run.model.motor, time[i]) *
+          thrustAt(run.model.motor, run.workspace, stagnation[i], throat[i]);
     const supply = between(Row.stagnation);
     flow[i] = supply > 0 ? (between(Row.flow) * stagnation[i]) / supply : 0;
     area[i] = between(Row.area);
