@@ -27,6 +27,7 @@ import {
   type StrengthUtilisation,
 } from './comparison';
 import { diagnosisOf } from './diagnosis';
+import { erosionCalibration } from './erosion-calibration';
 import { heatLossCalibration } from './heat-loss-calibration';
 import { factsOf } from './reduction-inputs';
 import { reuseFindings } from './reuse-findings';
@@ -73,6 +74,7 @@ function comparisonOf(motor: Motor, given: GivenFiring): MotorComparison {
     changed === motor ? difference : attempt(() => explained(changed, predict(changed), measured), []),
   );
   const calibrated = heatLossCalibration(motor, measured, expected, cache);
+  const erosion = attempt(() => erosionCalibration(motor, predicted, measured, cache), cautions);
   const peakPressureUpperBound = measured.peakPressureUpperBound;
   const thrust = measured.peakThrust?.high ?? predicted.thrust.max();
   const utilisations =
@@ -97,7 +99,8 @@ function comparisonOf(motor: Motor, given: GivenFiring): MotorComparison {
     difference,
     impliedArea,
     patch,
-    patchReasons: calibrated === undefined ? reasons : [...reasons, calibrated],
+    patchReasons: [...reasons, calibrated, erosion?.reason].filter((reason) => reason !== undefined),
+    erosiveBurning: erosion?.fit,
     diagnosis: diagnosisOf(left, impliedArea, { impulse, isPatched: reasons.length > 0 }),
     peakPressureUpperBound,
     utilisations,

@@ -1,4 +1,4 @@
-import type { ImpliedArea, PredictionDifference, SimulatedFiring } from '../../ballistics';
+import type { ErosiveBurningFit, ImpliedArea, PredictionDifference, SimulatedFiring } from '../../ballistics';
 import type { ReducedFiring } from '../../firing';
 import { type FailureMargin, partName } from '../../structures';
 import { type Quantity, table } from '../../units';
@@ -51,6 +51,8 @@ export interface MotorComparison {
   /** Constants to change in the document, with the reasons. */
   readonly patch: MotorPatch;
   readonly patchReasons: readonly string[];
+  /** Erosive burning that the start of the pressure shows; undefined where the record does not determine it. */
+  readonly erosiveBurning: ErosiveBurningFit | undefined;
   /** Diagnosis where no constant explains the firing, such as a flaw implied by the pressure; otherwise empty. */
   readonly diagnosis: readonly string[];
   /** Upper limit of the peak gauge pressure on the hardware. */
@@ -78,6 +80,7 @@ export function comparisonText(found: Omit<MotorComparison, 'toString'>): string
     difference,
     patch,
     patchReasons,
+    erosiveBurning,
     peakPressureUpperBound,
     utilisations,
     reuse,
@@ -107,6 +110,7 @@ export function comparisonText(found: Omit<MotorComparison, 'toString'>): string
         ? diagnosis
         : ['the firing requires no change to the document']),
     ...(patchReasons.length > 0 ? diagnosis : []),
+    ...(erosiveBurning ? [`erosive burning: ${erosiveBurning}`] : []),
     '',
     ...(peakPressureUpperBound === undefined
       ? ['the maximum pressure on the hardware is not known']
