@@ -68,6 +68,7 @@ export function preparePort(count: number, marches: number, erodes: boolean, fil
     headFlow: 0,
     ignited: 1,
     liftsChoked: false,
+    steepness: 1,
   };
   return () => {
     const sums = [0, 0, 0];

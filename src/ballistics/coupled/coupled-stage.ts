@@ -17,6 +17,7 @@ export function stage(
   duration: number,
   slope: PressureSlope,
   depthAt: (i: number) => number,
+  guess: number,
 ): boolean {
   const { model, path, gas, drive, march, workspace: w, state } = run;
   const { motor: m } = model;
@@ -36,7 +37,6 @@ export function stage(
   const atHead = cells.kind[0] === CellKind.gap ? 0 : path.spareVolume;
   const atAft = cells.kind[cells.count - 1] === CellKind.gap ? 0 : path.spareVolume;
   drive.headVolume = atHead;
-  const guess = from.headPressure + from.headSlope * duration;
   const solve = (liftsChoked: boolean): PortSolution => {
     drive.liftsChoked = liftsChoked;
     const found = solvePort(

@@ -37,6 +37,8 @@ export interface CoupledRun {
   readonly state: CoupledState;
   /** Whether part of the surface waits for the pressure of full ignition. */
   held: boolean;
+  /** Second derivative of the head pressure over the last step [Pa/s²]. */
+  curve: number;
 }
 
 export const stateOf = (n: number): CoupledState => ({

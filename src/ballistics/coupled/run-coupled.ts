@@ -54,10 +54,12 @@ export function runCoupled(model: CoupledModel, recorder?: CoupledRecorder): Cou
       headVolume: 0,
       ignited: 1,
       liftsChoked: false,
+      steepness: 1,
     },
     march: portMarch(path.cells.length.length),
     workspace: w,
     state: stateOf(path.stateCount),
+    curve: 0,
     held: m.partialFraction < 1 && m.initialPressure < m.fullIgnitionPressure,
   };
   const { state } = run;
@@ -89,6 +91,7 @@ export function runCoupled(model: CoupledModel, recorder?: CoupledRecorder): Cou
           taken,
           { slope: 1 / taken, offset: -start.headPressure / taken },
           (i) => start.depth[i] + taken * start.rate[i],
+          start.headPressure + taken * start.headSlope,
         )
       ) {
         copyInto(start, state);
@@ -105,6 +108,7 @@ export function runCoupled(model: CoupledModel, recorder?: CoupledRecorder): Cou
         continue;
       }
       fresh = false;
+      run.curve = 0;
       result.steps++;
       addStep(run, result, start, taken);
       if (finish(run, result, start, firstVolume, recorder)) return result;
@@ -125,6 +129,7 @@ export function runCoupled(model: CoupledModel, recorder?: CoupledRecorder): Cou
       continue;
     }
     result.steps++;
+    run.curve = (state.headSlope - start.headSlope) / step;
     h = step * Math.min(3, Math.max(0.3, 0.9 * Math.max(error, 1e-6) ** (-1 / 3)));
     addStep(run, result, start, step, middle);
     if (m.erosionRate !== 0) updateNozzle(m, w, state.throatRadius);
@@ -171,6 +176,7 @@ function attempt(
       first,
       { slope: 2 / first, offset: -(2 * start.headPressure) / first - start.headSlope },
       (i) => start.depth[i] + first * start.rate[i],
+      start.headPressure + first * (start.headSlope + 0.5 * first * run.curve),
     )
   )
     return Number.POSITIVE_INFINITY;
@@ -190,6 +196,8 @@ function attempt(
         bdfNew * middle.depth[i] -
         bdfOld * start.depth[i] +
         bdfRate * h * (start.rate[i] + rising * (middle.rate[i] - start.rate[i])),
+      middle.headPressure +
+        (h - first) * (middle.headSlope + (0.5 * (h - first) * (middle.headSlope - start.headSlope)) / first),
     )
   )
     return Number.POSITIVE_INFINITY;

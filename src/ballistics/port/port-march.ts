@@ -42,6 +42,8 @@ export interface PortDrive {
    * go along it has no quasi-steady flow; for these first milliseconds its sections then have different pressures.
    */
   liftsChoked: boolean;
+  /** Slope of the excess of flow/its estimate, as the last solution has found it; begins at 1. */
+  steepness: number;
 }
 
 /** The flow found, cell by cell at their middles; written over by the next march. */

@@ -188,6 +188,7 @@ function solved(given: Given, law: ErosiveBurning, stations: Float64Array): Port
     headVolume: 0,
     ignited: 1,
     liftsChoked: false,
+    steepness: 1,
   };
   const march = portMarch(cellCount);
   const solution = solvePort(cells, gas, (p) => passes * p, drive, march, 2e6, steady, 1e-13);

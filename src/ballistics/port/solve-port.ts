@@ -66,16 +66,29 @@ export function solvePort(
   let f = excess(x);
   let [low, fLow, high, fHigh] = [Number.NEGATIVE_INFINITY, 0, Number.POSITIVE_INFINITY, 0];
   let size = 1;
+  let [before, fBefore] = [x, f];
+  // What the last solution has shown of its own slope serves the next.
+  let steepness = drive.steepness;
+  const learn = (): void => {
+    const found = (fBefore - f) / ((x - before) * fall(x));
+    if (found > 0.3 && found < 3) {
+      steepness = found;
+      drive.steepness = found;
+    }
+  };
   const isBracketed = (): boolean => low > Number.NEGATIVE_INFINITY && high < Number.POSITIVE_INFINITY;
   while (marches < mostMarches) {
     if (f > 0) [low, fLow] = [x, f];
     else [high, fHigh] = [x, f];
     if (isBracketed() || f === 0) break;
-    const wanted = Number.isFinite(f) ? (1.15 * size * f) / fall(x) : Math.sign(f) * 0.02 * size;
+    const wanted = Number.isFinite(f) ? (size * f) / (steepness * fall(x)) : Math.sign(f) * 0.02 * size;
     if (Math.abs(wanted) < 0.3 * tolerance) break;
+    before = x;
+    fBefore = f;
     x += Math.max(-0.7, Math.min(0.7, wanted));
-    size *= 1.6;
+    size *= 1.3;
     f = excess(x);
+    learn();
   }
   let side = 0;
   while (isBracketed() && high - low > tolerance && marches < mostMarches) {

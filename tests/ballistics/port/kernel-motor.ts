@@ -84,6 +84,7 @@ export const driveOf = (given: Partial<PortDrive>): PortDrive => ({
   headVolume: 0,
   ignited: 1,
   liftsChoked: false,
+  steepness: 1,
   ...given,
 });
 
