@@ -176,17 +176,16 @@ describe('a blocked throat in both models', () => {
 
 describe('ignition', () => {
   it('igniter gas alone settles at ṁ·c*/A_t of its own gas, below which no surface burns', () => {
-    const found = simulate(
-      motor({
-        ignition: {
-          igniterMass: '5 g',
-          igniterDuration: '200 ms',
-          igniterGasTemperature: '2600 K',
-          igniterMolarMass: '50 g/mol',
-          ignitionDelay: '190 ms',
-        },
-      }),
-    );
+    const ignited = motor({
+      ignition: {
+        igniterMass: '5 g',
+        igniterDuration: '200 ms',
+        igniterGasTemperature: '2600 K',
+        igniterMolarMass: '50 g/mol',
+        ignitionDelay: '190 ms',
+      },
+    });
+    const found = simulate(ignited);
     const at = found.time.si.findIndex((t) => t > 0.15);
     const velocity = idealCharacteristicVelocity.si({
       gamma: 1.14,
@@ -197,6 +196,9 @@ describe('ignition', () => {
     expect(Math.abs(found.pressure.si[at] / plateau - 1)).toBeLessThan(1e-6);
     expect(Math.abs(found.massFlow.si[at] / 0.025 - 1)).toBeLessThan(1e-6);
     expect(found.web.si[at]).toBe(0);
+    const coupled = simulate({ ...ignited, portModel: 'coupled' });
+    const later = coupled.time.si.findIndex((t) => t > 0.15);
+    expect(Math.abs(coupled.pressure.si[later] / plateau - 1)).toBeLessThan(2e-3);
   });
 
   it('pressure scales with time when volume, gas and times do (frozen chamber)', () => {

@@ -3,7 +3,7 @@ import { CellKind } from '../port/port-cells';
 import { type PortSolution, type PressureSlope, solvePort } from '../port/solve-port';
 import { nozzleMassFlow } from '../simulation/chamber-nozzle';
 import { ignitedFractionAt } from '../transient/ignited-fraction';
-import { igniterFlow, igniterGasRatio } from '../transient/igniter-flow';
+import { igniterFlow, igniterGasRatio, mixtureRatio } from '../transient/igniter-flow';
 import { throatOpening } from '../transient/throat-opening';
 import { ColumnSum, cutColumn, endOf } from './column-cells';
 import type { CoupledResult } from './coupled-model';
@@ -29,8 +29,15 @@ export function stage(
   // A step ends where the equations change: its end takes what holds before.
   const just = t - 1e-9 * duration;
   drive.ignited = ignitedFractionAt(m, just, run.held);
-  drive.headFlow = igniterFlow(m, just) * igniterGasRatio(m, m.gasEnergy);
-  const opening = throatOpening(m, just);
+  const igniter = igniterFlow(m, just);
+  const ratio = igniterGasRatio(m, m.gasEnergy);
+  drive.headFlow = igniter * ratio;
+  // The nozzle passes the mixture that igniter and surface delivered at the start of the step.
+  const mixed =
+    igniter > 0 && m.igniterGasEnergy !== undefined
+      ? Math.sqrt(mixtureRatio(igniter, from.burned, ratio))
+      : 1;
+  const opening = throatOpening(m, just) * mixed;
   const throat = state.throatRadius;
   // What no gap holds is fed from the ends of the bore.
   const { cells } = path;
