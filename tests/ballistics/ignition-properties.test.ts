@@ -164,13 +164,15 @@ describe('the coupled model', () => {
 
 describe('a blocked throat in both models', () => {
   it('has the same peak pressure, thrust and impulse, within what the port changes', () => {
-    const throatBlockage = { fraction: 0.3, from: '0.6 s', duration: '10 ms' } as const;
+    // Long enough that its thrust is a tenth of the impulse.
+    const throatBlockage = { fraction: 0.3, from: '0.5 s', duration: '0.3 s' } as const;
     const [lumped, coupled] = (['lumped', 'coupled'] as const).map((portModel) =>
       simulate(motor({ throatBlockage, portModel })),
     );
     for (const of of ['peakPressure', 'totalImpulse'] as const)
       expect(Math.abs(coupled[of].si / lumped[of].si - 1), of).toBeLessThan(0.02);
-    expect(Math.abs(coupled.thrust.max().si / lumped.thrust.max().si - 1)).toBeLessThan(0.03);
+    const during = ({ time, thrust }: typeof lumped): number => thrust.si[time.si.findIndex((t) => t > 0.7)];
+    expect(Math.abs(during(coupled) / during(lumped) - 1)).toBeLessThan(0.03);
   });
 });
 
