@@ -6,6 +6,9 @@ import { motorRegression } from '../motor-grain';
 import type { RegressionCache } from '../regression-cache';
 import { simulationInput } from '../simulation-input';
 
+// Enough for the shape of the pressure: tests of the fit find the truth with as many.
+const stations = 24;
+
 /** What a firing shows of erosive burning. */
 export interface ErosionCalibration {
   readonly fit: ErosiveBurningFit;
@@ -31,7 +34,7 @@ export function erosionCalibration(
   try {
     // A prediction states the pressure ahead of the nozzle; transducers are in the forward closure.
     const measuredAt = record.origin === 'predicted' ? 'nozzle' : 'head end';
-    const fit = fitErosiveBurning({ record, motor: input, measuredAt });
+    const fit = fitErosiveBurning({ record, motor: { ...input, stations }, measuredAt });
     const given = Number(law.augmentationFactor ?? 1);
     const { augmentationFactor: found, standardError } = fit;
     const differs = Math.abs(found - given) > Math.max(0.1, 1.96 * standardError);
