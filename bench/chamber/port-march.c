@@ -152,7 +152,7 @@ static int march(const Cells *c, const Gas *m, double head, double slope, March 
         double base = knownRate * (1 + exponent * d * (1 + 0.5 * (exponent - 1) * d));
         double rate = isGap || m->law == 0 ? base : erosiveRate(m, base, fabs(mid) / to, c->diameter[i]);
         out->rate[i] = rate;
-        double made = (m->density - p / m->energy) * rate * c->burning[i] - c->volume[i] * storage;
+        double made = (m->density - head / m->energy) * rate * c->burning[i] - c->volume[i] * storage;
         if (round > 0 && settled && fabs(made - own) <= m->settled * fabs(made)) { own = made; break; }
         own = made;
       } else {

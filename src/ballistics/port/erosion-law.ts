@@ -85,7 +85,8 @@ export function lenoirRobillardSi(base: number, heat: number, decay: number): nu
     const added = heat * Math.exp(-decay * r);
     const step = (base + added - r) / (1 + decay * added);
     r += step;
-    if (Math.abs(step) <= 1e-15 * r) break;
+    // The next step would be below the last digit.
+    if (decay * decay * added * step * step <= 1e-17 * r) break;
   }
   return r;
 }
