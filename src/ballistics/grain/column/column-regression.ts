@@ -1,5 +1,5 @@
 import { fromSiArray, inputs, instance, length, list, procedure, q, readInput } from '../../../units';
-import { isRegression, type Regression, type RegressionKernel, regressionText } from '../front';
+import { isRegression, once, type Regression, type RegressionKernel, regressionText } from '../front';
 import { columnMass } from './column-mass';
 import { type ColumnSegment, exposureOf, portsOf } from './column-stations';
 
@@ -45,6 +45,8 @@ export function sumOfSegments(segments: readonly ColumnSegment[]): Regression {
   const web = Math.min(...parts.map((part) => part.web.si));
   const lengthOf = (value: unknown): number => readInput('length', 'depth', value, 'column').si;
   const grain = columnText(parts);
+  const ports = once(() => portsOf(segments, depth));
+  const exposure = once(() => exposureOf(segments));
   const found: Omit<Regression, 'toString'> = {
     grain,
     method: 'column',
@@ -60,8 +62,12 @@ export function sumOfSegments(segments: readonly ColumnSegment[]): Regression {
     sliverFraction: web < burnout ? si.volumeAt(web) / cast : 0,
     neutrality: Math.max(...area) / mean,
     meanBurningArea: q(mean, 'm^2').to('mm^2'),
-    portArea: portsOf(segments, depth),
-    wallExposure: exposureOf(segments),
+    get portArea() {
+      return ports();
+    },
+    get wallExposure() {
+      return exposure();
+    },
     flawLighting: parts.flatMap((part) => part.flawLighting),
     accuracy: {
       requested: Math.max(...parts.map(({ accuracy }) => accuracy.requested)),

@@ -1,5 +1,6 @@
 // Depth burned along a ray from a burning surface, to where another front meets it or the propellant ends.
 
+import { MeopError } from '../../../units';
 import { type Envelope, exitDistance, outsideBy } from '../surface';
 import type { DepthField } from './field';
 
@@ -83,4 +84,15 @@ export function rayCutter(
     return t;
   };
   return { cut, exteriorHits: () => exteriorHits };
+}
+
+/** Throws when a surface outside the grain would have burned propellant inside it. */
+export function refuseExterior(cutter: RayCutter): void {
+  if (cutter.exteriorHits() > 0)
+    throw new MeopError({
+      code: 'grain-surface-outside',
+      procedure: 'regress',
+      problem: 'part of a burning surface outside the grain is the nearest one to propellant inside it',
+      remedy: 'Keep cores and flaws within the wall and the ends',
+    });
 }

@@ -1,6 +1,7 @@
 // The depth at which the front reaches a point: the minimum over all surfaces of the ignition depth of the surface
 // plus the distance to it.
 import type { Source } from '../surface';
+import { flawTree } from './flaw-tree';
 
 export interface LitSource {
   readonly source: Source;
@@ -19,6 +20,9 @@ export interface DepthField {
   readonly footSource: () => number;
 }
 
+/** Fewer enclosed surfaces than this are tried one by one. */
+const MANY = 12;
+
 /** Of surfaces whose depths differ by less than `tie` [m], the first in the list is used. */
 export function depthField(lit: readonly LitSource[], tie = 0): DepthField {
   const n = lit.length;
@@ -30,13 +34,45 @@ export function depthField(lit: readonly LitSource[], tie = 0): DepthField {
   lit.forEach((s, i) => {
     bounds.set(s.source.bound ?? [0, 0, 0, -1], 4 * i);
   });
+  const enclosed = Int32Array.from(lit.keys()).filter((i) => bounds[4 * i + 3] >= 0);
+  const tree =
+    enclosed.length < MANY
+      ? undefined
+      : flawTree(
+          Float64Array.from(
+            Array.from(enclosed).flatMap((i) => Array.from(bounds.subarray(4 * i, 4 * i + 4))),
+          ),
+          Float64Array.from(enclosed, (i) => litAt[i]),
+          enclosed,
+        );
+  const single = Int32Array.from(lit.keys()).filter((i) => tree === undefined || bounds[4 * i + 3] < 0);
   const foot = new Float64Array(3);
   const trial = new Float64Array(3);
   let source = 0;
+  let best = Number.MAX_VALUE;
+  let [px, py, pz] = [0, 0, 0];
+  const attempt = (i: number): void => {
+    const d = nearest[i](px, py, pz, trial) + litAt[i];
+    if (!(d < best - tie || (d < best + tie && i < source))) return;
+    best = d;
+    source = i;
+    foot[0] = trial[0];
+    foot[1] = trial[1];
+    foot[2] = trial[2];
+  };
+  const attemptInTree = (i: number): number => {
+    attempt(i);
+    return best + tie;
+  };
   const depth: DepthField['depth'] = (x, y, z) => {
-    let best = Number.MAX_VALUE;
-    for (let i = 0; i < n; i++) {
-      const left = best - litAt[i];
+    best = Number.MAX_VALUE;
+    source = n;
+    px = x;
+    py = y;
+    pz = z;
+    for (let k = 0; k < single.length; k++) {
+      const i = single[k];
+      const left = best + tie - litAt[i];
       if (low[i] - z > left || z - high[i] > left) continue;
       const radius = bounds[4 * i + 3];
       if (radius >= 0) {
@@ -46,15 +82,9 @@ export function depthField(lit: readonly LitSource[], tie = 0): DepthField {
         const dz = z - bounds[4 * i + 2];
         if (room <= 0 || dx * dx + dy * dy + dz * dz > room * room) continue;
       }
-      const d = nearest[i](x, y, z, trial) + litAt[i];
-      if (d < best - tie) {
-        best = d;
-        source = i;
-        foot[0] = trial[0];
-        foot[1] = trial[1];
-        foot[2] = trial[2];
-      }
+      attempt(i);
     }
+    tree?.visit(x, y, z, best + tie, attemptInTree);
     return best;
   };
   return {

@@ -39,37 +39,53 @@ export function surfaceGap(a: Source, b: Source): number {
   return best;
 }
 
+/** No two points of the surfaces are nearer than this [m]; minus infinity where the surfaces have no bounds. */
+function leastGap(a: Source, b: Source): number {
+  if (a.bound === undefined || b.bound === undefined) return Number.NEGATIVE_INFINITY;
+  const apart = Math.hypot(a.bound[0] - b.bound[0], a.bound[1] - b.bound[1], a.bound[2] - b.bound[2]);
+  return apart - a.bound[3] - b.bound[3];
+}
+
+/** Distance from the centre of a ball to a surface, minus its radius: the gap, where the centre is outside. */
+function gapOf(a: Source, b: Source): number {
+  const [ball, other] = a.round === true ? [a, b] : [b, a];
+  if (ball.round !== true || ball.bound === undefined || other.cavity !== undefined) return surfaceGap(a, b);
+  const [x, y, z, radius] = ball.bound;
+  const distance = other.nearest(x, y, z, new Float64Array(3));
+  return distance > radius ? distance - radius : surfaceGap(a, b);
+}
+
 /**
  * Computes the depth at which each flaw ignites. A flaw that touches an open surface burns from the start. Any other
- * flaw starts when the front reaches its nearest point, and may then ignite the next.
+ * flaw starts when the front reaches its nearest point, and may then ignite the next. Gaps are only computed between
+ * surfaces whose bounds are near enough to matter.
  */
 export function ignitionDepths(
   open: readonly Source[],
   flaws: readonly PlacedFlaw[],
   touch: number,
 ): LitSource[] {
-  const depth = flaws.map((flaw) => {
+  const depth = Float64Array.from(flaws, (flaw) => {
     if (flaw.open === true) return 0;
-    const gap = open.reduce(
-      (least, s) => Math.min(least, surfaceGap(flaw.source, s)),
-      Number.POSITIVE_INFINITY,
-    );
-    return gap <= touch ? 0 : gap;
+    let least = Number.POSITIVE_INFINITY;
+    for (const s of open)
+      if (leastGap(flaw.source, s) < least) least = Math.min(least, gapOf(flaw.source, s));
+    return least <= touch ? 0 : least;
   });
-  const settled = new Set<number>();
-  while (settled.size < flaws.length) {
+  const waiting = new Set(flaws.keys());
+  while (waiting.size > 0) {
     let next = -1;
-    for (let i = 0; i < flaws.length; i++)
-      if (!settled.has(i) && (next < 0 || depth[i] < depth[next])) next = i;
-    settled.add(next);
+    for (const i of waiting) if (next < 0 || depth[i] < depth[next]) next = i;
+    waiting.delete(next);
     const from = flaws[next];
     if (from === undefined || !Number.isFinite(depth[next])) break;
-    flaws.forEach((flaw, i) => {
-      if (settled.has(i)) return;
-      const gap = surfaceGap(from.source, flaw.source);
-      const via = depth[next] + (gap <= touch ? 0 : gap);
-      if (via < depth[i]) depth[i] = via;
-    });
+    for (const i of waiting) {
+      const room = depth[i] - depth[next];
+      const flaw = flaws[i];
+      if (room <= 0 || leastGap(from.source, flaw.source) >= room) continue;
+      const gap = gapOf(from.source, flaw.source);
+      depth[i] = Math.min(depth[i], depth[next] + (gap <= touch ? 0 : gap));
+    }
   }
   return flaws.map((flaw, i) => ({ source: flaw.source, litAt: depth[i] }));
 }

@@ -7,6 +7,7 @@
  * @module
  */
 export { type DepthField, depthField } from './field';
+export { once } from './once';
 export { regress, regressGrain } from './regress';
 export { regressInputs } from './regress-inputs';
 export { litSources } from './regress-shape';

@@ -2,6 +2,7 @@
 
 import type { Wedge } from '../surface';
 import { firstAtLeast } from './front-tally';
+import type { Overlap } from './overlap';
 import type { RayCells } from './ray-cells';
 
 /**
@@ -124,6 +125,32 @@ export function volumeMoments(cells: readonly RayCells[], wedge: Wedge, levels: 
   }
   for (let k = 0; k < n; k++) spreadOverWedge(moments.subarray(TEN * k, TEN * k + TEN), wedge);
   return { depth: levels, moments };
+}
+
+/** The same moments of propellant taken as points, each until the front of the sound grain reaches it. */
+export function overlapMoments(
+  parts: readonly { readonly overlap: Overlap; readonly share: number }[],
+  wedge: Wedge,
+  levels: Float64Array,
+): Float64Array {
+  const n = levels.length;
+  const moments = new Float64Array(TEN * (n + 1));
+  for (const { overlap, share } of parts)
+    for (let i = 0; i < overlap.count; i++) {
+      const [x, y, z] = overlap.at.subarray(3 * i, 3 * i + 3);
+      const [a, b, c, d] = overlap.depth.subarray(4 * i, 4 * i + 4);
+      const v = share * overlap.volume[i];
+      const at = TEN * firstAtLeast(levels, (a + b + c + d) / 4);
+      [1, x, y, z, x * x, y * y, z * z, x * y, x * z, y * z].forEach((m, k) => {
+        moments[at + k] = moments[at + k] + v * m;
+      });
+    }
+  // What is first reached at a depth counts at all smaller ones.
+  const left = moments.subarray(TEN, TEN * (n + 1));
+  for (let k = n - 2; k >= 0; k--)
+    for (let i = 0; i < TEN; i++) left[TEN * k + i] = left[TEN * k + i] + left[TEN * (k + 1) + i];
+  for (let k = 0; k < n; k++) spreadOverWedge(left.subarray(TEN * k, TEN * k + TEN), wedge);
+  return left;
 }
 
 /** Averages the moments over the turns and the mirror of the wedge. */

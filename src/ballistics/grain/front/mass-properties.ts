@@ -1,7 +1,7 @@
 // Mass, centre of mass and moments of inertia of the remaining propellant, with units.
 import { fromSiArray } from '../../../units';
 import type { Grain } from '../shapes';
-import { volumeMoments } from './mass-moments';
+import { overlapMoments, volumeMoments } from './mass-moments';
 import type { ShapeRegression } from './regress-shape';
 import type { GrainMassProperties } from './regression';
 
@@ -12,13 +12,12 @@ export function massProperties(
   volume: Float64Array,
   density: number,
 ): GrainMassProperties {
-  const { moments } = volumeMoments(found.rays, found.wedge, found.depth);
   const n = found.depth.length;
+  const moments = momentsOf(grain, found, found.depth);
   const make = (): Float64Array => new Float64Array(n);
   const [mass, cz, cx, cy, axial, ix, iy] = [make(), make(), make(), make(), make(), make(), make()];
   for (let k = 0; k < n; k++) {
     const m = moments.subarray(10 * k, 10 * k + 10);
-    if (found.section !== undefined) shorten(m, grain, found.depth[k], found.section.perLength);
     mass[k] = density * volume[k];
     if (!(volume[k] > 1e-9 * volume[0]) || !(m[0] > 0)) {
       // No propellant remains; the last centre of mass is kept.
@@ -40,6 +39,38 @@ export function massProperties(
     inertiaX: fromSiArray('moment of inertia', ix),
     inertiaY: fromSiArray('moment of inertia', iy),
   };
+}
+
+/** Ten moments of the propellant left at each depth, the volume first. */
+function momentsOf(grain: Grain, found: ShapeRegression, depth: Float64Array): Float64Array {
+  const { pieces } = found;
+  if (pieces === undefined) {
+    // The last depth of a sum over rays lies beyond all of them.
+    const beyond = 1.001 * Math.max(found.burnout, depth[depth.length - 1]);
+    const { moments } = volumeMoments(found.rays, found.wedge, Float64Array.of(...depth, beyond));
+    if (found.section !== undefined)
+      for (let k = 0; k < depth.length; k++)
+        shorten(moments.subarray(10 * k, 10 * k + 10), grain, depth[k], found.section.perLength);
+    return moments.subarray(0, 10 * depth.length);
+  }
+  const total = momentsOf(grain, pieces.sound, depth);
+  const exact = pieces.sound.tableAt(depth);
+  for (let k = 0; k < depth.length; k++) {
+    const scale = total[10 * k] > 0 ? exact.volume[k] / total[10 * k] : 0;
+    for (let i = 10 * k; i < 10 * k + 10; i++) total[i] = total[i] * scale;
+  }
+  const own = volumeMoments(pieces.cells, found.wedge, depth).moments;
+  const sampled = pieces.overlaps.reduce((sum, o) => o.volume.reduce((a, v) => a + v, sum), 0);
+  const share = sampled > 0 ? own[0] / sampled : 0;
+  const taken = overlapMoments(
+    [
+      ...pieces.overlaps.map((overlap) => ({ overlap, share })),
+      ...(pieces.cavity === undefined ? [] : [{ overlap: pieces.cavity, share: 1 }]),
+    ],
+    found.wedge,
+    depth,
+  );
+  return total.map((m, i) => m + own[i] - taken[i]);
 }
 
 /**

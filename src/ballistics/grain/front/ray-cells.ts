@@ -33,17 +33,31 @@ export interface Sampling {
   readonly curveSpacing: number;
 }
 
-/** Samples one patch. */
+/** A cell of a surface: its corner in (u, v), its sides, and the depths at its corners, counterclockwise, and middle. */
+export type EachCell = (
+  u: number,
+  v: number,
+  du: number,
+  dv: number,
+  a: number,
+  b: number,
+  c: number,
+  d: number,
+  m: number,
+) => void;
+
+/** Samples one patch; `each` is called with every cell kept of a surface. */
 export const sampleRays = (
   patch: RayPatch,
   litAt: number,
   owner: number,
   cutter: RayCutter,
   how: Sampling,
+  each?: EachCell,
 ): RayCells =>
   patch.sizeU === 0 || patch.sizeV === 0
     ? sampleCurve(patch, litAt, owner, cutter, how)
-    : sampleSurface(patch, litAt, owner, cutter, how);
+    : sampleSurface(patch, litAt, owner, cutter, how, each);
 
 const MOST_QUARTERINGS = 7;
 // A crease in the depth cannot be resolved by sampling. Its error shrinks with the cell, so the tolerance grows as
@@ -101,6 +115,7 @@ function sampleSurface(
   owner: number,
   cutter: RayCutter,
   how: Sampling,
+  each: EachCell | undefined,
 ): RayCells {
   const nu = Math.max(4, Math.ceil(patch.sizeU / how.spacing));
   const nv = Math.max(4, Math.ceil(patch.sizeV / how.spacing));
@@ -162,6 +177,7 @@ function sampleSurface(
       Math.abs(m - (a + b + c + d) / 4) * CREASE[level] <= how.surfaceTolerance
     ) {
       leaf(u, v, du, dv, a, b, c, d, m);
+      each?.(u, v, du, dv, a, b, c, d, m);
       return;
     }
     const [hu, hv] = [du / 2, dv / 2];

@@ -3,53 +3,21 @@
 import { MeopError } from '../../../units';
 import type { GrainShape } from '../shapes';
 import { commonWedge, endPlane, type Wedge } from '../surface';
-import { rayCutter } from './cut';
-import { type DepthBreak, deepestCell, depthLevels, findBreaks } from './depth-levels';
-import { type DepthField, depthField, type LitSource } from './field';
+import { castVolume } from './cast-volume';
+import { rayCutter, refuseExterior } from './cut';
+import { deepestCell, depthLevels, findBreaks } from './depth-levels';
+import { depthField, type LitSource } from './field';
 import { type FrontTable, tallyFront } from './front-tally';
 import { ignitionDepths } from './ignition-depths';
 import { type RayCells, type Sampling, sampleRays } from './ray-cells';
+import { hasSoundPart, regressFlawed } from './regress-flawed';
 import { withBurningEnds } from './section-ends';
+import type { Method, ShapeOptions, ShapeRegression } from './shape-regression';
 import { blockersOf, refuseBlockedRays } from './straight-path';
+import { tableDifference } from './table-difference';
 
-export interface ShapeOptions {
-  /** Required relative error of the burning area. */
-  readonly accuracy: number;
-  /** Number of depths in the table. */
-  readonly steps: number;
-  readonly onProgress?: ((fraction: number) => void) | undefined;
-  readonly signal?: AbortSignal | undefined;
-  /** Use the whole grain instead of its symmetric wedge. */
-  readonly ignoreSymmetry?: boolean | undefined;
-  /** Fixed cell size [m] instead of the accuracy target. */
-  readonly spacing?: number | undefined;
-}
-
-export type Method = 'section' | 'body of revolution' | 'three-dimensional';
-
-export interface ShapeRegression {
-  readonly method: Method;
-  readonly depth: Float64Array;
-  readonly area: Float64Array;
-  readonly volume: Float64Array;
-  readonly breaks: readonly DepthBreak[];
-  /** Estimated relative error of area (root mean square over depth) and volume, from two spacings. */
-  readonly achieved: number;
-  readonly burnout: number;
-  readonly cells: number;
-  /** All burning surfaces: ports, then ends, then flaws. */
-  readonly lit: readonly LitSource[];
-  readonly field: DepthField;
-  readonly wedge: Wedge;
-  readonly rays: readonly RayCells[];
-  /** For a constant section: the table of a length of `perLength` [m] with both ends inhibited. */
-  readonly section?: {
-    readonly perLength: number;
-    readonly depth: Float64Array;
-    readonly area: Float64Array;
-    readonly volume: Float64Array;
-  };
-}
+export type { Method, ShapeRegression } from './shape-regression';
+export { tableDifference } from './table-difference';
 
 const MOST_CELLS = 6_000_000;
 
@@ -75,9 +43,34 @@ const isSection = (shape: GrainShape): boolean =>
   [...shape.ports, ...shape.flaws.map((f) => f.source)].every((s) => s.through === true) &&
   shape.ports.length + shape.flaws.length > 0;
 
+/** Regression of a grain in SI numbers. */
 export function regressShape(shape: GrainShape, options: ShapeOptions): ShapeRegression {
   const section = isSection(shape);
   const everything = litSources(shape);
+  if (!section && options.ignoreSymmetry !== true && hasSoundPart(shape)) {
+    const wedge = commonWedge(everything.map((l) => l.source.symmetry));
+    if (!wedge.axisymmetric) return regressFlawed(shape, everything, soundOf(shape, options), options);
+  }
+  return sampleAll(shape, everything, section, options);
+}
+
+/** The regression of the grain without its flaws, more accurate where that is cheap. */
+function soundOf(shape: GrainShape, options: ShapeOptions): ShapeRegression {
+  const bare: GrainShape = { ...shape, flaws: [] };
+  const lit = litSources(bare);
+  const section = isSection(bare);
+  const flat = section || commonWedge(lit.map((l) => l.source.symmetry)).axisymmetric;
+  const { spacing: _, onProgress: __, ...rest } = options;
+  return sampleAll(bare, lit, section, { ...rest, accuracy: options.accuracy / (flat ? 20 : 2) });
+}
+
+/** Samples the rays of every surface. */
+function sampleAll(
+  shape: GrainShape,
+  everything: readonly LitSource[],
+  section: boolean,
+  options: ShapeOptions,
+): ShapeRegression {
   const ends = shape.ports.length + Number(shape.headBurns) + Number(shape.aftBurns);
   const lit = section ? everything.filter((_, i) => i < shape.ports.length || i >= ends) : everything;
   if (!lit.some((l) => l.litAt === 0))
@@ -115,13 +108,7 @@ export function regressShape(shape: GrainShape, options: ShapeOptions): ShapeReg
       options.onProgress?.(from + ((to - from) * (i + 1)) / patches.length);
       return c;
     });
-    if (cutter.exteriorHits() > 0)
-      throw new MeopError({
-        code: 'grain-surface-outside',
-        procedure: 'regress',
-        problem: 'part of a burning surface outside the grain is the nearest one to propellant inside it',
-        remedy: 'Keep cores and flaws within the wall and the ends',
-      });
+    refuseExterior(cutter);
     return cells.filter((c) => c.count > 0);
   };
   const how = (spacing: number): Sampling => ({
@@ -134,7 +121,7 @@ export function regressShape(shape: GrainShape, options: ShapeOptions): ShapeReg
     fine: RayCells[],
     coarse: RayCells[],
     ratio: number,
-  ): Omit<ShapeRegression, 'method' | 'lit' | 'field' | 'wedge' | 'section'> => {
+  ): Omit<ShapeRegression, 'method' | 'lit' | 'field' | 'wedge' | 'section' | 'tableAt'> => {
     const burnout = deepestCell(fine);
     if (burnout <= 0)
       throw new MeopError({
@@ -145,12 +132,17 @@ export function regressShape(shape: GrainShape, options: ShapeOptions): ShapeReg
       });
     const breaks = findBreaks(fine, burnout);
     const depth = depthLevels(breaks, burnout, options.steps);
-    const table = tallyFront(fine, depth);
+    const sampled = tallyFront(fine, depth);
     const check = tallyFront(coarse, depth);
-    const achieved = tableDifference(table, check, depth) / (ratio * ratio - 1);
+    // Two samplings can miss the same propellant: the cast volume is known by itself.
+    const missed = Math.abs(sampled.volume[0] / exact - 1);
+    const achieved = Math.max(tableDifference(sampled, check, depth) / (ratio * ratio - 1), missed);
+    const scale = exact / sampled.volume[0];
+    const table = { area: sampled.area.map((a) => scale * a), volume: sampled.volume.map((v) => scale * v) };
     const cells = fine.reduce((n, c) => n + c.count, 0);
     return { depth, ...table, breaks, achieved, burnout, cells, rays: fine };
   };
+  const exact = castVolume(shape, everything);
   let spacing =
     options.spacing ??
     radius / (surfaces ? firstDivision(options.accuracy, 6) : 6 * firstDivision(options.accuracy, 3));
@@ -174,6 +166,7 @@ export function regressShape(shape: GrainShape, options: ShapeOptions): ShapeReg
   }
   refuseBlockedRays(shape, fine, field);
   options.onProgress?.(1);
+  const scale = result.volume[0] / tallyFront(fine, result.depth).volume[0];
   const faces = section ? Number(shape.headBurns) + Number(shape.aftBurns) : 0;
   const constant = { perLength: length, depth: result.depth, area: result.area, volume: result.volume };
   const closed =
@@ -189,7 +182,25 @@ export function regressShape(shape: GrainShape, options: ShapeOptions): ShapeReg
     wedge,
     ...result,
     ...closed,
+    tableAt: (levels) => tableOf(fine, levels, scale, result.burnout, faces / length),
     ...(section ? { section: constant } : {}),
+  };
+}
+
+/** Sums the rays at any depths; `ends` is the number of burning ends over the length of a section. */
+function tableOf(
+  rays: readonly RayCells[],
+  levels: Float64Array,
+  scale: number,
+  burnout: number,
+  ends: number,
+): FrontTable {
+  const beyond = 1.001 * Math.max(burnout, levels[levels.length - 1]);
+  const { area, volume } = tallyFront(rays, Float64Array.of(...levels, beyond));
+  const left = levels.map((w) => Math.max(0, 1 - ends * w));
+  return {
+    area: levels.map((_, k) => (left[k] > 0 ? scale * (area[k] * left[k] + ends * volume[k]) : 0)),
+    volume: levels.map((_, k) => scale * volume[k] * left[k]),
   };
 }
 
@@ -199,23 +210,3 @@ export function regressShape(shape: GrainShape, options: ShapeOptions): ShapeReg
  */
 const firstDivision = (accuracy: number, least: number): number =>
   Math.min(8, Math.max(least, 8.5 * Math.sqrt(1e-3 / accuracy)));
-
-/**
- * Root mean square difference, over depth, of the areas relative to the mean area, or the maximum difference of the
- * volumes relative to the cast volume if that is larger. The area of a step is the volume burned in it divided by its
- * width, so that the instant of a jump has no weight.
- */
-export function tableDifference(a: FrontTable, b: FrontTable, depth: Float64Array): number {
-  const last = depth.length - 1;
-  const cast = a.volume[0];
-  let square = 0;
-  let worst = 0;
-  for (let k = 1; k <= last; k++) {
-    const run = depth[k] - depth[k - 1];
-    worst = Math.max(worst, Math.abs(a.volume[k - 1] - b.volume[k - 1]) / cast);
-    if (run < 1e-5 * depth[last]) continue;
-    const burned = a.volume[k - 1] - a.volume[k] - (b.volume[k - 1] - b.volume[k]);
-    square += (burned * burned) / run;
-  }
-  return Math.max(Math.sqrt(square * depth[last]) / cast, worst);
-}

@@ -3,13 +3,14 @@ import { type Grain, grainClosedForm, grainValue } from '../shapes';
 import { outsideBy } from '../surface';
 import { depthField } from './field';
 import { massProperties } from './mass-properties';
+import { once } from './once';
 import { portsOf } from './ports';
 import { regressInputs } from './regress-inputs';
 import { regressShape, type ShapeRegression } from './regress-shape';
 import type { Regression } from './regression';
 import { regressionKernel } from './regression-kernel';
 import { regressionText } from './regression-text';
-import { type SegmentLayout, segmentLayout } from './segment-layout';
+import { segmentLayout } from './segment-layout';
 import { firstWallContact, wallExposure } from './wall-exposure';
 
 /**
@@ -39,25 +40,32 @@ export function regressGrain(
 ): Regression {
   const progress = onProgress === undefined ? undefined : (f: number): void => onProgress(0.85 * f);
   const found = regressShape(grain.shape, { accuracy, steps, signal, onProgress: progress });
-  const { area, volume, method, achieved } = exact(grain, found);
+  const { area, volume, method, achieved, form } = exact(grain, found);
   const { envelope } = grain.shape;
   const full = depthField(found.lit);
   const jumps = found.breaks.map((b) => b.depth);
   const contact = webOf(grain, found);
-  const si = regressionKernel(found.depth, area, volume, [...jumps, contact], found.burnout);
+  const si = regressionKernel(found.depth, area, volume, [...jumps, contact], found.burnout, form);
   const cast = volume[0];
   const mean = cast / found.burnout;
   signal?.throwIfAborted();
-  const portArea = portsOf(grain, found, full, stations);
-  onProgress?.(0.95);
-  const wall = wallExposure(full, envelope, found.wedge.axisymmetric ? 1 : 72, 41);
   onProgress?.(1);
+  // Computed at the first use: not every caller needs them.
+  const ports = once(() => portsOf(grain, found, full, stations));
+  const exposure = once(() => {
+    const wall = wallExposure(full, envelope, found.wedge.axisymmetric ? 1 : 72, 41);
+    return {
+      angle: fromSiArray('angle', wall.angle),
+      position: fromSiArray('length', wall.position),
+      depth: fromSiArray('length', wall.depth),
+    };
+  });
   const flawCount = grain.flaws.length;
   const lengthAt = (depth: unknown): number => readInput('length', 'depth', depth, 'regress').si;
   const largest = Math.max(...area);
   const missed = achieved > accuracy;
-  let layout: readonly SegmentLayout[] | undefined;
-  const result: Omit<Regression, 'toString'> = {
+  const layout = once(() => [segmentLayout(grain, found, si)]);
+  const result: Regression = {
     grain: String(grain),
     method,
     depth: fromSiArray('length', found.depth),
@@ -74,11 +82,11 @@ export function regressGrain(
     sliverFraction: contact < found.burnout ? si.volumeAt(contact) / cast : 0,
     neutrality: largest / mean,
     meanBurningArea: q(mean, 'm^2').to('mm^2'),
-    portArea,
-    wallExposure: {
-      angle: fromSiArray('angle', wall.angle),
-      position: fromSiArray('length', wall.position),
-      depth: fromSiArray('length', wall.depth),
+    get portArea() {
+      return ports();
+    },
+    get wallExposure() {
+      return exposure();
     },
     flawLighting: grain.flaws.map((flaw, i) => ({
       label: flaw.label,
@@ -100,23 +108,18 @@ export function regressGrain(
         : []),
     ],
     si,
-    layout: () => {
-      layout ??= [segmentLayout(grain, found, si)];
-      return layout;
-    },
+    layout,
     burningAreaAt: (depth) => q(si.areaAt(lengthAt(depth)), 'm^2').to('mm^2'),
     propellantVolumeAt: (depth) => q(si.volumeAt(lengthAt(depth)), 'm^3').to('cm^3'),
     massProperties: (given) => {
       const rho = densityAsCast.read(given, { procedure: 'massProperties', path: 'density' });
       return massProperties(grain, found, volume, rho.si);
     },
-  };
-  return {
-    ...result,
     toString: () =>
       `${String(grain)}: ${q(cast, 'm^3').to('cm^3')}, burnout depth ${q(found.burnout, 'm').to('mm')}, burning area ${q(area[0], 'm^2').to('mm^2')} initially, maximum ${q(largest, 'm^2').to('mm^2')}`,
-    ...{ [Symbol.for('nodejs.util.inspect.custom')]: () => regressionText(result) },
+    ...{ [Symbol.for('nodejs.util.inspect.custom')]: (): string => regressionText(result) },
   };
+  return result;
 }
 
 /** Cautions on flaws that lie where there is no propellant. A typing error in their position would make them look harmless. */
@@ -146,17 +149,20 @@ function exact(
   readonly volume: Float64Array;
   readonly method: Regression['method'];
   readonly achieved: number;
+  readonly form?: ReturnType<typeof grainClosedForm>;
 } {
   const form = grain.closedForm;
   if (form === undefined) return found;
   const faces = grain.burningEnds === 'both' ? 2 : grain.burningEnds === 'none' ? 0 : 1;
-  const { area, volume } = grainClosedForm(form, grain.shape.envelope.length, faces);
+  const closed = grainClosedForm(form, grain.shape.envelope.length, faces);
+  const { area, volume } = closed;
   const last = found.depth.length - 1;
   return {
     area: found.depth.map((w, k) => (k === last ? 0 : area(w))),
     volume: found.depth.map((w, k) => (k === last ? 0 : volume(w))),
     method: 'closed form',
     achieved: 0,
+    form: closed,
   };
 }
 

@@ -1,9 +1,10 @@
-// Interpolation of a regression between its depths.
+// Area and volume of a regression at any depth: its closed form, or interpolation between the depths of its table.
 import type { RegressionKernel } from './regression';
 
 /**
  * `jumps` lists the depths of jumps, each between two close depths of the table, and other depths at which an
- * integration should be split.
+ * integration should be split. `exact` is the closed form, where there is one. At burnout the area is its limit from
+ * smaller depths, beyond it zero.
  */
 export function regressionKernel(
   depth: Float64Array,
@@ -11,6 +12,7 @@ export function regressionKernel(
   volume: Float64Array,
   jumps: readonly number[],
   burnout: number,
+  exact?: { readonly area: (depth: number) => number; readonly volume: (depth: number) => number },
 ): RegressionKernel {
   const n = depth.length;
   const narrow = 2e-6 * burnout;
@@ -27,6 +29,9 @@ export function regressionKernel(
   // Breaks closer together than the width of a jump are merged.
   const sorted = [...jumps.filter((j) => j > narrow && j < burnout - narrow), burnout].sort((a, b) => a - b);
   const breaks = Float64Array.from(sorted.filter((b, i) => i === 0 || b - sorted[i - 1] > narrow));
+  // The last two depths of a regression stand on either side of burnout.
+  const closes = depth[n - 1] - depth[n - 2] < narrow;
+  const atEnd = exact?.area(burnout * (1 - 1e-13)) ?? area[closes ? n - 2 : n - 1];
   return {
     depth,
     area,
@@ -35,7 +40,9 @@ export function regressionKernel(
     burnout,
     areaAt: (w) => {
       if (!(w > 0)) return area[0];
-      if (w >= depth[n - 1]) return 0;
+      if (w > burnout) return 0;
+      if (w >= burnout * (1 - 1e-12) || (closes && exact === undefined && w >= depth[n - 2])) return atEnd;
+      if (exact !== undefined) return exact.area(w);
       const k = find(w);
       const h = depth[k] - depth[k - 1];
       const u = (w - depth[k - 1]) / h;
@@ -47,7 +54,8 @@ export function regressionKernel(
     },
     volumeAt: (w) => {
       if (!(w > 0)) return volume[0];
-      if (w >= depth[n - 1]) return 0;
+      if (w >= Math.min(burnout, depth[n - 1])) return 0;
+      if (exact !== undefined) return exact.volume(w);
       const k = find(w);
       const h = depth[k] - depth[k - 1];
       const u = (w - depth[k - 1]) / h;

@@ -17,6 +17,7 @@ export function ball({ name, x: cx, y: cy, z: cz, radius }: BallShape): Source {
     symmetry: onAxis ? ROUND : { order: 1, mirror: Math.atan2(cy, cx) },
     sheet: false,
     bound: [cx, cy, cz, radius],
+    round: true,
     nearest: (x, y, z, foot) => {
       const dx = x - cx;
       const dy = y - cy;

@@ -28,6 +28,8 @@ export interface Source {
   readonly cavity?: (x: number, y: number, z: number) => number;
   /** Ball that encloses the surface: x, y, z, radius. The union skips the surface where another one is nearer. */
   readonly bound?: readonly [number, number, number, number];
+  /** True if the surface is the whole of the ball `bound`. */
+  readonly round?: true;
   /** Minimum and maximum z of the surface [m]; infinite towards an end of the grain through which it runs. */
   readonly span?: readonly [number, number];
   /** The rays. `reach` is a typical depth burned [m], which sets how finely fans are divided. */

@@ -1,0 +1,269 @@
+// Regression of a grain with flaws: the sound grain, plus the fronts of the flaws, minus what both would burn. Only the
+// neighbourhood of the flaws is sampled.
+import type { GrainShape } from '../shapes';
+import { commonWedge, outsideBy, RAY, type RayPatch, type Wedge } from '../surface';
+import { flawCavities } from './cast-volume';
+import { type RayCutter, rayCutter, refuseExterior } from './cut';
+import { type DepthBreak, deepestCell, depthLevels, findBreaks } from './depth-levels';
+import { type DepthField, depthField, type LitSource } from './field';
+import { type FrontTable, firstAtLeast, tallyFront } from './front-tally';
+import { type Overlap, overlapBuilder, tallyOverlap } from './overlap';
+import { type RayCells, sampleRays } from './ray-cells';
+import type { FlawPieces, ShapeOptions, ShapeRegression } from './shape-regression';
+import { tableDifference } from './table-difference';
+
+/** Whether the difference to the sound grain can be computed: every surface burns, and cavities of flaws are balls. */
+export const hasSoundPart = (shape: GrainShape): boolean =>
+  shape.flaws.length > 0 &&
+  shape.inert.length === 0 &&
+  shape.ports.length + Number(shape.headBurns) + Number(shape.aftBurns) > 0 &&
+  shape.ports.every((s) => s.cavity === undefined) &&
+  shape.flaws.every(({ source: s }) => s.cavity === undefined && (s.sheet || s.round === true));
+
+interface Sampled {
+  readonly pieces: FlawPieces;
+  /** Error of the volume of the cavities of flaws as sampled, relative to the cast volume. */
+  readonly missed: number;
+}
+
+/** `sound` is the regression of the grain without its flaws. */
+export function regressFlawed(
+  shape: GrainShape,
+  lit: readonly LitSource[],
+  sound: ShapeRegression,
+  options: ShapeOptions,
+): ShapeRegression {
+  const { envelope } = shape;
+  const { radius, length } = envelope;
+  const field = depthField(lit, 1e-10 * radius);
+  const first = lit.length - shape.flaws.length;
+  const soundField = depthField(lit.slice(0, first));
+  const wedge: Wedge = commonWedge(lit.map((l) => l.source.symmetry));
+  const cutter = rayCutter(field, envelope);
+  const reach = 0.5 * Math.min(radius, length);
+  const patches = lit.flatMap(({ source, litAt }, owner) =>
+    source.patches(wedge, reach).map((patch) => ({ patch, litAt, owner })),
+  );
+  const flaws = patches.filter(({ owner }) => owner >= first);
+  const cast = sound.volume[0];
+  const cavities = flawCavities(shape, soundField, 1e-7 * cast);
+  const sample = (spacing: number): Sampled => {
+    const overlaps: Overlap[] = [];
+    const size = 0.6 * spacing;
+    const cells = flaws.map(({ patch, litAt, owner }) => {
+      options.signal?.throwIfAborted();
+      const builder = overlapBuilder(soundField, size);
+      const found = sampleRays(
+        patch,
+        litAt,
+        owner,
+        cutter,
+        {
+          spacing,
+          surfaceTolerance: (0.05 * spacing * spacing) / radius,
+          curveTolerance: options.accuracy * 0.02 * spacing * spacing,
+          curveSpacing: spacing,
+        },
+        (...cell) => builder.addCell(patch, ...cell),
+      );
+      overlaps.push(builder.done());
+      return found;
+    });
+    const parts = cavityOverlap(shape, soundField, wedge, size);
+    const volume = parts.reduce((sum, o) => sum + tallyOverlap(o, Float64Array.of(0)).volume[0], 0);
+    const cavity = volume > 0 ? joined(parts, cavities / volume) : undefined;
+    const kept = cells.filter((c) => c.count > 0);
+    return { pieces: { sound, cells: kept, overlaps, cavity }, missed: Math.abs(volume - cavities) / cast };
+  };
+  const deepest = deepestRay(
+    patches.filter(({ owner }) => owner < first),
+    cutter,
+    radius / 6,
+  );
+  const result = (fine: Sampled, coarse: Sampled): ShapeRegression => {
+    const { pieces } = fine;
+    const burnout = Math.max(deepest, deepestCell(pieces.cells));
+    const breaks = breaksOf(pieces.cells, sound, burnout);
+    const depth = depthLevels(breaks, burnout, options.steps);
+    const exact = cast - cavities;
+    const table = difference(pieces, depth, exact);
+    const rough = difference(coarse.pieces, depth, exact);
+    const achieved = Math.max(sound.achieved, table.unclosed, tableDifference(table, rough, depth) / 3);
+    return {
+      method: 'three-dimensional',
+      depth,
+      area: table.area,
+      volume: table.volume,
+      breaks: breaks.map((b) => ({ depth: b.depth, jump: jumpAt(table.area, depth, b.depth) })),
+      achieved,
+      burnout,
+      cells: sound.cells + pieces.cells.reduce((n, c) => n + c.count, 0),
+      lit,
+      field,
+      wedge,
+      rays: pieces.cells,
+      tableAt: (levels) => difference(pieces, levels, exact),
+      pieces,
+    };
+  };
+  let spacing = options.spacing ?? radius / 6;
+  let coarse = sample(2 * spacing);
+  let fine = sample(spacing);
+  let found = result(fine, coarse);
+  for (
+    let round = 0;
+    round < 5 && options.spacing === undefined && found.achieved > options.accuracy;
+    round++
+  ) {
+    const ratio = Math.min(2.2, Math.max(1.25, 1.1 * Math.sqrt(found.achieved / options.accuracy)));
+    if ((found.cells - sound.cells) * ratio * ratio > 1_000_000) break;
+    spacing /= ratio;
+    coarse = sample(2 * spacing);
+    fine = sample(spacing);
+    found = result(fine, coarse);
+  }
+  refuseExterior(cutter);
+  return found;
+}
+
+/** Volume and area at the depths: `cast` is the exact cast volume. */
+function difference(
+  { sound, cells, overlaps, cavity }: FlawPieces,
+  levels: Float64Array,
+  cast: number,
+): FrontTable & { readonly unclosed: number } {
+  const n = levels.length;
+  const base = sound.tableAt(levels);
+  const own = tallyFront(cells, levels);
+  const taken = overlaps.map((o) => tallyOverlap(o, levels));
+  const sampled = taken.reduce((sum, t) => sum + t.volume[0], 0);
+  // The same propellant, summed over rays and over pieces.
+  const share = sampled > 0 ? own.volume[0] / sampled : 0;
+  const inside = cavity === undefined ? undefined : tallyOverlap(cavity, levels);
+  const area = new Float64Array(n);
+  const volume = new Float64Array(n);
+  for (let k = 0; k < n; k++) {
+    let [v, a] = [base.volume[k] + own.volume[k], base.area[k] + own.area[k]];
+    for (const t of taken) {
+      v -= share * t.volume[k];
+      a -= share * t.area[k];
+    }
+    volume[k] = v - (inside?.volume[k] ?? 0);
+    area[k] = a - (inside?.area[k] ?? 0);
+  }
+  // Nothing is left at burnout. What the sampling leaves there is spread over all that burned, so that the area remains
+  // minus the derivative of the volume.
+  const left = volume[n - 2];
+  const stretch = cast / (cast - left);
+  let clipped = 0;
+  volume[n - 1] = 0;
+  area[n - 1] = 0;
+  for (let k = n - 2; k >= 0; k--) {
+    const v = k === 0 ? cast : cast - (cast - volume[k]) * stretch;
+    clipped = Math.max(clipped, volume[k + 1] - v);
+    volume[k] = Math.max(v, volume[k + 1]);
+    area[k] = Math.max(0, area[k] * stretch);
+  }
+  return { area, volume, unclosed: Math.max(Math.abs(left), clipped) / cast };
+}
+
+/** The insides of the cavities of flaws, by the depth of the sound grain. */
+function cavityOverlap(shape: GrainShape, sound: DepthField, wedge: Wedge, size: number): Overlap[] {
+  const bodies = shape.flaws.map(({ source }) => source).filter((s) => s.round === true);
+  const union = depthField(bodies.map((source) => ({ source, litAt: 0 })));
+  return bodies.flatMap((body, own) => {
+    const radius = body.bound?.[3] ?? 0;
+    const keep = (x: number, y: number, z: number): boolean => {
+      if (outsideBy(shape.envelope, x, y, z) > 0) return false;
+      union.depth(x, y, z);
+      return union.footSource() === own;
+    };
+    const builder = overlapBuilder(sound, Math.min(2 * radius, Math.max(radius / 3, size / 2)), keep);
+    for (const patch of body.patches(wedge, radius))
+      for (let i = 0; i < 4; i++)
+        for (let j = 0; j < 4; j++)
+          builder.addCell(patch, i / 4, j / 4, 1 / 4, 1 / 4, -radius, -radius, -radius, -radius, -radius);
+    return [builder.done()];
+  });
+}
+
+/** Maximum depth burned along the rays of these patches [m]: the best rays of a grid, then a shrinking search around each. */
+function deepestRay(
+  patches: readonly { readonly patch: RayPatch; readonly litAt: number; readonly owner: number }[],
+  cutter: RayCutter,
+  spacing: number,
+): number {
+  const ray = new Float64Array(RAY.size);
+  const depthAt = (k: number, u: number, v: number): number => {
+    const { patch, litAt, owner } = patches[k];
+    patch.ray(u, v, ray);
+    return litAt + cutter.cut(ray, litAt, owner);
+  };
+  const best: { k: number; u: number; v: number; du: number; dv: number; depth: number }[] = [];
+  patches.forEach(({ patch }, k) => {
+    const nu = patch.sizeU === 0 ? 1 : Math.max(3, Math.ceil(patch.sizeU / spacing));
+    const nv = patch.sizeV === 0 ? 1 : Math.max(3, Math.ceil(patch.sizeV / spacing));
+    for (let i = 0; i <= nu; i++)
+      for (let j = 0; j <= nv; j++) {
+        const depth = depthAt(k, i / nu, j / nv);
+        if (best.length >= 6 && depth <= best[best.length - 1].depth) continue;
+        best.push({ k, u: i / nu, v: j / nv, du: 0.5 / nu, dv: 0.5 / nv, depth });
+        best.sort((a, b) => b.depth - a.depth);
+        if (best.length > 6) best.pop();
+      }
+  });
+  let deepest = 0;
+  for (const start of best) {
+    let { u, v, du, dv, depth } = start;
+    for (let round = 0; round < 24; round++) {
+      let moved = false;
+      for (const [a, b] of [
+        [du, 0],
+        [-du, 0],
+        [0, dv],
+        [0, -dv],
+      ] as const) {
+        const [p, q] = [Math.min(1, Math.max(0, u + a)), Math.min(1, Math.max(0, v + b))];
+        const trial = depthAt(start.k, p, q);
+        if (trial <= depth) continue;
+        [u, v, depth, moved] = [p, q, trial, true];
+      }
+      if (!moved) [du, dv] = [du / 2, dv / 2];
+    }
+    deepest = Math.max(deepest, depth);
+  }
+  return deepest;
+}
+
+/** Jumps of the fronts of the flaws, and those of the sound grain that come before burnout. */
+function breaksOf(
+  cells: readonly RayCells[],
+  sound: ShapeRegression,
+  burnout: number,
+): readonly DepthBreak[] {
+  const near = 1e-6 * burnout;
+  const scale = 2e-4 * Math.max(...sound.area);
+  const own = findBreaks(cells, burnout);
+  const buried = own.length > 40 ? own.filter((b) => Math.abs(b.jump) > scale) : own;
+  const others = sound.breaks.filter(
+    (b) => b.depth < burnout - near && buried.every((o) => Math.abs(o.depth - b.depth) > near),
+  );
+  return [...buried, ...others].sort((a, b) => a.depth - b.depth);
+}
+
+/** Change of the tabulated area across a depth that stands between two of the table. */
+function jumpAt(area: Float64Array, depth: Float64Array, at: number): number {
+  const k = Math.min(depth.length - 1, firstAtLeast(depth, at));
+  return k > 0 ? area[k] - area[k - 1] : 0;
+}
+
+const joined = (parts: readonly Overlap[], share: number): Overlap => {
+  const of = (pick: (o: Overlap) => Float64Array): Float64Array =>
+    Float64Array.from(parts.flatMap((o) => Array.from(pick(o))));
+  return {
+    count: parts.reduce((n, o) => n + o.count, 0),
+    at: of((o) => o.at),
+    volume: of((o) => o.volume).map((v) => share * v),
+    depth: of((o) => o.depth),
+  };
+};
