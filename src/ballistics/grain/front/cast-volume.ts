@@ -121,7 +121,7 @@ export function soundVolume(shape: GrainShape): number {
     const panels = Math.max(2, Math.ceil((24 * wedge.angle) / Math.PI));
     const to = wedge.from + wedge.angle;
     return (
-      wedge.copies * simpson(ray, wedge.from, to, 1e-8 * radius * radius * (wedge.angle / 6.3), panels, 16)
+      wedge.copies * simpson(ray, wedge.from, to, 1e-7 * radius * radius * (wedge.angle / 6.3), panels, 16)
     );
   };
   if (cavities.every((s) => s.through === true)) return whole - length * open(length / 2);
@@ -137,7 +137,7 @@ export function soundVolume(shape: GrainShape): number {
   for (let i = 0; i + 1 < edges.length; i++) {
     const inset = 1e-9 * (edges[i + 1] - edges[i]);
     if (inset < 1e-18 * length) continue;
-    const tolerance = 1e-7 * whole * ((edges[i + 1] - edges[i]) / length);
+    const tolerance = 3e-7 * whole * ((edges[i + 1] - edges[i]) / length);
     sum += simpson(open, edges[i] + inset, edges[i + 1] - inset, tolerance, 2, 14);
   }
   return whole - sum;
@@ -207,5 +207,5 @@ export function castVolume(shape: GrainShape, lit: readonly LitSource[]): number
   const whole = soundVolume(shape);
   const open = lit.slice(0, lit.length - shape.flaws.length);
   const sound = open.length > 0 ? depthField(open) : undefined;
-  return whole - flawCavities(shape, sound, 1e-7 * whole);
+  return whole - flawCavities(shape, sound, 4e-7 * whole);
 }

@@ -57,21 +57,33 @@ export function findBreaks(cells: readonly RayCells[], burnout: number): DepthBr
 /** Half the width of a jump in the table, as a fraction of the burnout depth. Rays of equal depth agree much more closely. */
 const JUMP_WIDTH = 2e-7;
 
-/** Depths from 0 to just beyond burnout, about `steps` of them, with one depth on either side of every break. */
-export function depthLevels(breaks: readonly DepthBreak[], burnout: number, steps: number): Float64Array {
+/**
+ * Depths from 0 to just beyond burnout, about `steps` of them, with one depth on either side of every break and one at
+ * every kink: a depth at which the area has a corner, because a front meets the wall.
+ */
+export function depthLevels(
+  breaks: readonly DepthBreak[],
+  burnout: number,
+  steps: number,
+  kinks: readonly number[] = [],
+): Float64Array {
   const eps = JUMP_WIDTH * burnout;
-  const edges = [
-    0,
-    ...breaks.map((b) => b.depth).filter((d) => d > 4 * eps && d < burnout * (1 - 4 * JUMP_WIDTH)),
-    burnout,
-  ];
-  const levels: number[] = [];
-  for (let i = 0; i + 1 < edges.length; i++) {
-    const from = edges[i] + (i === 0 ? 0 : eps);
-    const to = edges[i + 1] - eps;
-    const parts = Math.max(6, Math.round((steps * (to - from)) / burnout));
-    for (let k = 0; k <= parts; k++) levels.push(k === parts ? to : from + ((to - from) * k) / parts);
+  const jumps = breaks.map((b) => b.depth).filter((d) => d > 4 * eps && d < burnout - 4 * eps);
+  const edges = [...jumps, burnout].map((at) => ({ at, half: eps }));
+  const near = 1e-4 * burnout;
+  for (const at of [...kinks].sort((a, b) => a - b))
+    if (at > near && edges.every((e) => Math.abs(e.at - at) > near)) edges.push({ at, half: 0 });
+  edges.sort((a, b) => a.at - b.at);
+  const levels: number[] = [0];
+  let from = 0;
+  // With many breaks the steps between them are few.
+  const least = edges.length > 20 ? 2 : 6;
+  for (const { at, half } of edges) {
+    const to = at - half;
+    const parts = Math.max(least, Math.round((steps * (to - from)) / burnout));
+    for (let k = 1; k <= parts; k++) levels.push(k === parts ? to : from + ((to - from) * k) / parts);
+    from = at + half;
+    if (half > 0) levels.push(from);
   }
-  levels.push(burnout + eps);
   return Float64Array.from(levels);
 }

@@ -144,19 +144,6 @@ export function overlapBuilder(
     let side = 0;
     for (const face of [0, 4])
       for (let k = 0; k < 4; k++) side = Math.max(side, apart(face + k, face + ((k + 1) & 3)));
-    if (level < MOST_SPLITS && (side > 2 * size * size || (!inward && lowest < 0 && level < 3))) {
-      const [hu, hv] = [du / 2, dv / 2];
-      const south = (a + b) / 2;
-      const east = (b + c) / 2;
-      const north = (c + d) / 2;
-      const west = (d + a) / 2;
-      const quarter = (own: number, p: number, q: number): number => (own + p + q + m) / 4;
-      piece(patch, u, v, hu, hv, a, south, m, west, quarter(a, south, west), level + 1);
-      piece(patch, u + hu, v, hu, hv, south, b, east, m, quarter(b, south, east), level + 1);
-      piece(patch, u + hu, v + hv, hu, hv, m, east, c, north, quarter(c, north, east), level + 1);
-      piece(patch, u, v + hv, hu, hv, west, m, north, d, quarter(d, north, west), level + 1);
-      return;
-    }
     // What the rays of the cell burn: means of the depth and of its powers over the four triangles about the middle,
     // by the midpoints of their sides.
     let [s1, s2, s3] = [0, 0, 0];
@@ -177,8 +164,25 @@ export function overlapBuilder(
     }
     burned *= (patch.copies * du * dv) / 3;
     if (burned === 0) return;
+    const blocks = Math.abs(burned) / patch.copies / size ** 3;
+    if (
+      level < MOST_SPLITS &&
+      ((side > 2 * size * size && blocks > 0.25) || (!inward && lowest < 0 && level < 3))
+    ) {
+      const [hu, hv] = [du / 2, dv / 2];
+      const south = (a + b) / 2;
+      const east = (b + c) / 2;
+      const north = (c + d) / 2;
+      const west = (d + a) / 2;
+      const quarter = (own: number, p: number, q: number): number => (own + p + q + m) / 4;
+      piece(patch, u, v, hu, hv, a, south, m, west, quarter(a, south, west), level + 1);
+      piece(patch, u + hu, v, hu, hv, south, b, east, m, quarter(b, south, east), level + 1);
+      piece(patch, u + hu, v + hv, hu, hv, m, east, c, north, quarter(c, north, east), level + 1);
+      piece(patch, u, v + hv, hu, hv, west, m, north, d, quarter(d, north, west), level + 1);
+      return;
+    }
     // A small cell holds little: it needs fewer layers.
-    const fine = Math.min(1, Math.sqrt((2 * Math.sqrt(side)) / size));
+    const fine = Math.min(1, Math.cbrt(4 * blocks));
     const layers = Math.max(
       1,
       Math.min(MOST_LAYERS, Math.ceil((fine * Math.max(Math.abs(highest), Math.abs(lowest))) / size)),

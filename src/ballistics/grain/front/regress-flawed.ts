@@ -1,16 +1,28 @@
 // Regression of a grain with flaws: the sound grain, plus the fronts of the flaws, minus what both would burn. Only the
 // neighbourhood of the flaws is sampled.
 import type { GrainShape } from '../shapes';
-import { commonWedge, outsideBy, RAY, type RayPatch, type Wedge } from '../surface';
+import {
+  commonWedge,
+  type Envelope,
+  outsideBy,
+  RAY,
+  type RayPatch,
+  type Source,
+  type Wedge,
+} from '../surface';
 import { flawCavities } from './cast-volume';
 import { type RayCutter, rayCutter, refuseExterior } from './cut';
 import { type DepthBreak, deepestCell, depthLevels, findBreaks } from './depth-levels';
 import { type DepthField, depthField, type LitSource } from './field';
 import { type FrontTable, firstAtLeast, tallyFront } from './front-tally';
 import { type Overlap, overlapBuilder, tallyOverlap } from './overlap';
-import { type RayCells, sampleRays } from './ray-cells';
+import { type RayCells, type Sampling, sampleRays } from './ray-cells';
 import type { FlawPieces, ShapeOptions, ShapeRegression } from './shape-regression';
 import { tableDifference } from './table-difference';
+import { wallContacts } from './wall-exposure';
+
+/** Wall contacts are found for this number of flaws at most. */
+const FEW = 8;
 
 /** Whether the difference to the sound grain can be computed: every surface burns, and cavities of flaws are balls. */
 export const hasSoundPart = (shape: GrainShape): boolean =>
@@ -46,25 +58,21 @@ export function regressFlawed(
   );
   const flaws = patches.filter(({ owner }) => owner >= first);
   const cast = sound.volume[0];
-  const cavities = flawCavities(shape, soundField, 1e-7 * cast);
+  const cavities = flawCavities(shape, soundField, 4e-7 * cast);
+  const samplingOf = (spacing: number): Sampling => ({
+    spacing,
+    surfaceTolerance: (0.05 * spacing * spacing) / radius,
+    curveTolerance: options.accuracy * 0.02 * spacing * spacing,
+    curveSpacing: spacing,
+  });
   const sample = (spacing: number): Sampled => {
     const overlaps: Overlap[] = [];
     const size = 0.6 * spacing;
     const cells = flaws.map(({ patch, litAt, owner }) => {
       options.signal?.throwIfAborted();
       const builder = overlapBuilder(soundField, size);
-      const found = sampleRays(
-        patch,
-        litAt,
-        owner,
-        cutter,
-        {
-          spacing,
-          surfaceTolerance: (0.05 * spacing * spacing) / radius,
-          curveTolerance: options.accuracy * 0.02 * spacing * spacing,
-          curveSpacing: spacing,
-        },
-        (...cell) => builder.addCell(patch, ...cell),
+      const found = sampleRays(patch, litAt, owner, cutter, samplingOf(spacing), (...cell) =>
+        builder.addCell(patch, ...cell),
       );
       overlaps.push(builder.done());
       return found;
@@ -75,6 +83,10 @@ export function regressFlawed(
     const kept = cells.filter((c) => c.count > 0);
     return { pieces: { sound, cells: kept, overlaps, cavity }, missed: Math.abs(volume - cavities) / cast };
   };
+  const kinks = [
+    ...sound.kinks,
+    ...(shape.flaws.length <= FEW ? wallContacts(lit.slice(first), envelope) : []),
+  ];
   const deepest = deepestRay(
     patches.filter(({ owner }) => owner < first),
     cutter,
@@ -84,17 +96,27 @@ export function regressFlawed(
     const { pieces } = fine;
     const burnout = Math.max(deepest, deepestCell(pieces.cells));
     const breaks = breaksOf(pieces.cells, sound, burnout);
-    const depth = depthLevels(breaks, burnout, options.steps);
+    const depth = depthLevels(breaks, burnout, options.steps, kinks);
     const exact = cast - cavities;
-    const table = difference(pieces, depth, exact);
-    const rough = difference(coarse.pieces, depth, exact);
-    const achieved = Math.max(sound.achieved, table.unclosed, tableDifference(table, rough, depth) / 3);
+    const raw = difference(pieces, depth);
+    const last = depth.length - 1;
+    const left = raw.volume[last - 1];
+    const table = closed(raw, exact, left);
+    table.volume[0] = exact;
+    table.volume[last] = 0;
+    table.area[last] = 0;
+    const other = difference(coarse.pieces, depth);
+    const rough = closed(other, exact, other.volume[last - 1]);
+    const unclosed = Math.max(Math.abs(left) / exact, table.clipped);
+    // Kinks make the error fall between linearly and with the square of the spacing.
+    const achieved = Math.max(sound.achieved, unclosed, tableDifference(table, rough, depth) / 3);
     return {
       method: 'three-dimensional',
       depth,
       area: table.area,
       volume: table.volume,
       breaks: breaks.map((b) => ({ depth: b.depth, jump: jumpAt(table.area, depth, b.depth) })),
+      kinks,
       achieved,
       burnout,
       cells: sound.cells + pieces.cells.reduce((n, c) => n + c.count, 0),
@@ -102,7 +124,7 @@ export function regressFlawed(
       field,
       wedge,
       rays: pieces.cells,
-      tableAt: (levels) => difference(pieces, levels, exact),
+      tableAt: (levels) => closed(difference(pieces, levels), exact, left),
       pieces,
     };
   };
@@ -116,55 +138,69 @@ export function regressFlawed(
     round++
   ) {
     const ratio = Math.min(2.2, Math.max(1.25, 1.1 * Math.sqrt(found.achieved / options.accuracy)));
-    if ((found.cells - sound.cells) * ratio * ratio > 1_000_000) break;
+    if ((found.cells - sound.cells) * ratio * ratio > 250_000) break;
     spacing /= ratio;
     coarse = sample(2 * spacing);
     fine = sample(spacing);
     found = result(fine, coarse);
   }
+  if (shape.flaws.some(({ source }) => reachesOut(source, envelope)))
+    // Only rays of the sound grain tell whether such a part is nearest to propellant inside.
+    for (const { patch, litAt, owner } of patches)
+      if (owner < first) sampleRays(patch, litAt, owner, cutter, samplingOf(radius / 6));
   refuseExterior(cutter);
   return found;
 }
 
-/** Volume and area at the depths: `cast` is the exact cast volume. */
-function difference(
-  { sound, cells, overlaps, cavity }: FlawPieces,
-  levels: Float64Array,
-  cast: number,
-): FrontTable & { readonly unclosed: number } {
-  const n = levels.length;
+/** True if a point of the surface lies outside the grain. */
+function reachesOut(source: Source, envelope: Envelope): boolean {
+  const points = source.samples();
+  for (let i = 0; i + 2 < points.length; i += 3)
+    if (outsideBy(envelope, points[i], points[i + 1], points[i + 2]) > 1e-6 * envelope.radius) return true;
+  return false;
+}
+
+/** Volume and area at the depths, as sampled. */
+function difference({ sound, cells, overlaps, cavity }: FlawPieces, depths: Float64Array): FrontTable {
+  const n = depths.length;
+  const beyond = 1.001 * Math.max(sound.burnout, deepestCell(cells), depths[n - 1]);
+  // Sums begin at depth 0 and end beyond all rays.
+  const levels = Float64Array.of(0, ...depths, beyond);
   const base = sound.tableAt(levels);
   const own = tallyFront(cells, levels);
   const taken = overlaps.map((o) => tallyOverlap(o, levels));
   const sampled = taken.reduce((sum, t) => sum + t.volume[0], 0);
-  // The same propellant, summed over rays and over pieces.
+  // The same propellant, summed over rays and over tetrahedra.
   const share = sampled > 0 ? own.volume[0] / sampled : 0;
   const inside = cavity === undefined ? undefined : tallyOverlap(cavity, levels);
   const area = new Float64Array(n);
   const volume = new Float64Array(n);
   for (let k = 0; k < n; k++) {
-    let [v, a] = [base.volume[k] + own.volume[k], base.area[k] + own.area[k]];
+    let [v, a] = [base.volume[k + 1] + own.volume[k + 1], base.area[k + 1] + own.area[k + 1]];
     for (const t of taken) {
-      v -= share * t.volume[k];
-      a -= share * t.area[k];
+      v -= share * t.volume[k + 1];
+      a -= share * t.area[k + 1];
     }
-    volume[k] = v - (inside?.volume[k] ?? 0);
-    area[k] = a - (inside?.area[k] ?? 0);
+    volume[k] = v - (inside?.volume[k + 1] ?? 0);
+    area[k] = a - (inside?.area[k + 1] ?? 0);
   }
-  // Nothing is left at burnout. What the sampling leaves there is spread over all that burned, so that the area remains
-  // minus the derivative of the volume.
-  const left = volume[n - 2];
+  return { area, volume };
+}
+
+/**
+ * Nothing is left at burnout: what the sampling leaves there is spread over all that burned, so that the area remains
+ * minus the derivative of the volume. `clipped` is the rise of the volume that was cut off, relative to the cast volume.
+ */
+function closed(table: FrontTable, cast: number, left: number): FrontTable & { readonly clipped: number } {
+  const n = table.volume.length;
   const stretch = cast / (cast - left);
+  const volume = table.volume.map((v) => Math.max(0, cast - (cast - v) * stretch));
   let clipped = 0;
-  volume[n - 1] = 0;
-  area[n - 1] = 0;
   for (let k = n - 2; k >= 0; k--) {
-    const v = k === 0 ? cast : cast - (cast - volume[k]) * stretch;
-    clipped = Math.max(clipped, volume[k + 1] - v);
-    volume[k] = Math.max(v, volume[k + 1]);
-    area[k] = Math.max(0, area[k] * stretch);
+    clipped = Math.max(clipped, volume[k + 1] - volume[k]);
+    volume[k] = Math.max(volume[k], volume[k + 1]);
   }
-  return { area, volume, unclosed: Math.max(Math.abs(left), clipped) / cast };
+  return { area: table.area.map((a) => Math.max(0, a * stretch)), volume, clipped: clipped / cast };
 }
 
 /** The insides of the cavities of flaws, by the depth of the sound grain. */

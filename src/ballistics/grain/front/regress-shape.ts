@@ -15,10 +15,13 @@ import { withBurningEnds } from './section-ends';
 import type { Method, ShapeOptions, ShapeRegression } from './shape-regression';
 import { blockersOf, refuseBlockedRays } from './straight-path';
 import { tableDifference } from './table-difference';
+import { wallContacts } from './wall-exposure';
 
 export type { Method, ShapeRegression } from './shape-regression';
 export { tableDifference } from './table-difference';
 
+/** Wall contacts are found for this number of surfaces at most. */
+const FEW = 8;
 const MOST_CELLS = 6_000_000;
 
 /** Lists all burning surfaces of a grain, with the depth at which each ignites. */
@@ -131,18 +134,21 @@ function sampleAll(
         remedy: 'Reduce the cores',
       });
     const breaks = findBreaks(fine, burnout);
-    const depth = depthLevels(breaks, burnout, options.steps);
+    const depth = depthLevels(breaks, burnout, options.steps, kinks);
     const sampled = tallyFront(fine, depth);
     const check = tallyFront(coarse, depth);
     // Two samplings can miss the same propellant: the cast volume is known by itself.
     const missed = Math.abs(sampled.volume[0] / exact - 1);
-    const achieved = Math.max(tableDifference(sampled, check, depth) / (ratio * ratio - 1), missed);
+    // Behind an inhibited cavity rays miss propellant at any spacing; such a grain is rejected below.
+    const trusted = blockers.length === 0 ? missed : 0;
+    const achieved = Math.max(tableDifference(sampled, check, depth) / (ratio * ratio - 1), trusted);
     const scale = exact / sampled.volume[0];
     const table = { area: sampled.area.map((a) => scale * a), volume: sampled.volume.map((v) => scale * v) };
     const cells = fine.reduce((n, c) => n + c.count, 0);
-    return { depth, ...table, breaks, achieved, burnout, cells, rays: fine };
+    return { depth, ...table, breaks, kinks, achieved, burnout, cells, rays: fine };
   };
   const exact = castVolume(shape, everything);
+  const kinks = wallContacts(everything.slice(0, Math.min(FEW, shape.ports.length)), shape.envelope);
   let spacing =
     options.spacing ??
     radius / (surfaces ? firstDivision(options.accuracy, 6) : 6 * firstDivision(options.accuracy, 3));

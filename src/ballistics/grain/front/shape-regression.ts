@@ -27,6 +27,8 @@ export interface ShapeRegression {
   readonly area: Float64Array;
   readonly volume: Float64Array;
   readonly breaks: readonly DepthBreak[];
+  /** Depths at which the area may have a corner, each in the table. */
+  readonly kinks: readonly number[];
   /** Estimated relative error of area (root mean square over depth) and volume: from two spacings, and from the exact cast volume. */
   readonly achieved: number;
   readonly burnout: number;

@@ -1,7 +1,7 @@
 // The depth burned at which each patch of the case wall is first exposed to the flame.
 
 import { type Envelope, wallRadius } from '../surface';
-import type { DepthField } from './field';
+import { type DepthField, depthField, type LitSource } from './field';
 
 /** Depths over the wall: `depth[i * position.length + j]` at angle i and axial position j. */
 export interface WallExposure {
@@ -28,6 +28,10 @@ function wallDepth(field: DepthField, e: Envelope, angle: number, z: number): nu
   const r = wallRadius(e, z);
   return Math.max(0, field.opensAt(r * Math.cos(angle), r * Math.sin(angle), z));
 }
+
+/** Depths at which the fronts of these surfaces, each by itself, first meet the wall: the area has a corner there. */
+export const wallContacts = (lit: readonly LitSource[], e: Envelope): readonly number[] =>
+  lit.map((one) => firstWallContact(depthField([one]), e)).filter((d) => d > 0);
 
 /** Finds the minimum depth on the wall: the best points of a grid, then a shrinking search around each. */
 export function firstWallContact(field: DepthField, e: Envelope): number {
