@@ -144,7 +144,7 @@ export function soundVolume(shape: GrainShape): number {
 }
 
 /**
- * Volume of propellant that the cavities of the flaws take from the sound grain [m³], within `tolerance`. `sound` is
+ * Volume of propellant that the cavities of the flaws take from the flawless grain [m³], within `tolerance`. `sound` is
  * the depth field of the open surfaces; undefined where there are none.
  */
 export function flawCavities(shape: GrainShape, sound: DepthField | undefined, tolerance: number): number {

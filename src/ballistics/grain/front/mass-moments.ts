@@ -127,7 +127,7 @@ export function volumeMoments(cells: readonly RayCells[], wedge: Wedge, levels: 
   return { depth: levels, moments };
 }
 
-/** The same moments of propellant taken as points, each until the front of the sound grain reaches it. */
+/** The same moments of propellant taken as points, each until the front of the flawless grain reaches it. */
 export function overlapMoments(
   parts: readonly { readonly overlap: Overlap; readonly share: number }[],
   wedge: Wedge,

@@ -1,4 +1,4 @@
-/** A value that is computed when it is first asked for. */
+/** A value that is computed when it is first read. */
 export function once<T>(make: () => T): () => T {
   let kept: { readonly value: T } | undefined;
   return () => {

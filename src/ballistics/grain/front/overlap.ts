@@ -1,17 +1,17 @@
-// What the flaws burn before the sound grain does: the propellant that their fronts take over, by the depth at which
-// the front of the sound grain would have reached it.
+// What the flaws burn before the flawless grain does: the propellant that their fronts take over, by the depth at which
+// the front of the flawless grain would have reached it.
 import { RAY, type RayPatch } from '../surface';
 import type { DepthField } from './field';
 import { type FrontTable, firstAtLeast } from './front-tally';
 
-/** Propellant in tetrahedra small enough that the depth of the sound grain is linear in each. */
+/** Propellant in tetrahedra small enough that the depth of the flawless grain is linear in each. */
 export interface Overlap {
   readonly count: number;
   /** Middle of each: x, y, z [m]. */
   readonly at: Float64Array;
   /** [m³], all copies of the wedge. */
   readonly volume: Float64Array;
-  /** Depths of the sound grain at its four corners, ascending [m]. */
+  /** Depths of the flawless grain at its four corners, ascending [m]. */
   readonly depth: Float64Array;
 }
 
@@ -46,7 +46,7 @@ const grown = (a: Float64Array): Float64Array<ArrayBuffer> => {
 };
 
 /**
- * `sound` is the depth field of the sound grain, `size` the side of a block of six tetrahedra [m]. `keep` tells whether
+ * `sound` is the depth field of the flawless grain, `size` the side of a block of six tetrahedra [m]. `keep` states whether
  * a point belongs to the region that is summed.
  */
 export function overlapBuilder(
@@ -223,7 +223,7 @@ export function overlapBuilder(
 }
 
 /**
- * At each depth: the volume of the tetrahedra that the front of the sound grain has not reached, and the area of that
+ * At each depth: the volume of the tetrahedra that the front of the flawless grain has not reached, and the area of that
  * front inside them.
  */
 export function tallyOverlap({ count, volume, depth }: Overlap, levels: Float64Array): FrontTable {

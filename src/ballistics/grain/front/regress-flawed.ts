@@ -1,4 +1,4 @@
-// Regression of a grain with flaws: the sound grain, plus the fronts of the flaws, minus what both would burn. Only the
+// Regression of a grain with flaws: the flawless grain, plus the fronts of the flaws, minus what both would burn. Only the
 // neighbourhood of the flaws is sampled.
 import type { GrainShape } from '../shapes';
 import {
@@ -24,7 +24,7 @@ import { wallContacts } from './wall-exposure';
 /** Wall contacts are found for this number of flaws at most. */
 const FEW = 8;
 
-/** Whether the difference to the sound grain can be computed: every surface burns, and cavities of flaws are balls. */
+/** Whether the difference to the flawless grain can be computed: every surface burns, and cavities of flaws are balls. */
 export const hasSoundPart = (shape: GrainShape): boolean =>
   shape.flaws.length > 0 &&
   shape.inert.length === 0 &&
@@ -145,7 +145,7 @@ export function regressFlawed(
     found = result(fine, coarse);
   }
   if (shape.flaws.some(({ source }) => reachesOut(source, envelope)))
-    // Only rays of the sound grain tell whether such a part is nearest to propellant inside.
+    // Only rays of the flawless grain tell whether such a part is nearest to propellant inside.
     for (const { patch, litAt, owner } of patches)
       if (owner < first) sampleRays(patch, litAt, owner, cutter, samplingOf(radius / 6));
   refuseExterior(cutter);
@@ -203,7 +203,7 @@ function closed(table: FrontTable, cast: number, left: number): FrontTable & { r
   return { area: table.area.map((a) => Math.max(0, a * stretch)), volume, clipped: clipped / cast };
 }
 
-/** The insides of the cavities of flaws, by the depth of the sound grain. */
+/** The insides of the cavities of flaws, by the depth of the flawless grain. */
 function cavityOverlap(shape: GrainShape, sound: DepthField, wedge: Wedge, size: number): Overlap[] {
   const bodies = shape.flaws.map(({ source }) => source).filter((s) => s.round === true);
   const union = depthField(bodies.map((source) => ({ source, litAt: 0 })));
@@ -271,7 +271,7 @@ function deepestRay(
   return deepest;
 }
 
-/** Jumps of the fronts of the flaws, and those of the sound grain that come before burnout. */
+/** Jumps of the fronts of the flaws, and those of the flawless grain that come before burnout. */
 function breaksOf(
   cells: readonly RayCells[],
   sound: ShapeRegression,

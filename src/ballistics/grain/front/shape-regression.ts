@@ -41,7 +41,7 @@ export interface ShapeRegression {
   readonly rays: readonly RayCells[];
   /** Area and volume at any ascending depths; the last two hold what is left there, not zero. */
   readonly tableAt: (levels: Float64Array) => FrontTable;
-  /** Parts of a regression as a difference to that of the sound grain. */
+  /** Parts of a regression as a difference to that of the flawless grain. */
   readonly pieces?: FlawPieces;
   /** For a constant section: the table of a length of `perLength` [m] with both ends inhibited. */
   readonly section?: {
@@ -52,13 +52,13 @@ export interface ShapeRegression {
   };
 }
 
-/** What the flaws change: V(w) = V of the sound grain + `cells` unburned at w - `overlap` that the sound front has not reached at w. */
+/** What the flaws change: V(w) = V of the flawless grain + `cells` unburned at w - `overlap` that the sound front has not reached at w. */
 export interface FlawPieces {
   readonly sound: ShapeRegression;
   /** Rays of the fronts of the flaws. */
   readonly cells: readonly RayCells[];
-  /** The propellant that these rays burn, by the depth of the sound grain, for each patch of surface. */
+  /** The propellant that these rays burn, by the depth of the flawless grain, for each patch of surface. */
   readonly overlaps: readonly Overlap[];
-  /** The cavities of the flaws, by the depth of the sound grain. */
+  /** The cavities of the flaws, by the depth of the flawless grain. */
   readonly cavity: Overlap | undefined;
 }
