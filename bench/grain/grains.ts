@@ -48,8 +48,14 @@ export const cracked = withFlaws(finocyl({ ...measures, length: '180 mm', finFro
 });
 
 export const solve = (accuracy: number) => regressShape(cracked.shape, { accuracy, steps: 200 });
+/** Rays of every surface, as the program in C samples them. */
 export const solveAt = (cells: number) =>
-  regressShape(cracked.shape, { accuracy: 1e-3, steps: 200, spacing: 0.038 / cells });
+  regressShape(cracked.shape, {
+    accuracy: 1e-3,
+    steps: 200,
+    spacing: 0.038 / cells,
+    ignoreSymmetry: true,
+  });
 
 /** Error of a regression against a finer one: mean area of each step of the finer table, root mean square. */
 export function error(a: ReturnType<typeof solve>, fine: ReturnType<typeof solve>): number {
