@@ -22,6 +22,36 @@ function flawsOf(motor: Motor, index: number, choice: FlawSet) {
 /** Relative error of the burning area of a flawed grain: for a prediction, and for each of many variations. */
 export const flawAccuracy = { prediction: 2e-3, variation: 5e-3 } as const;
 
+/** The column of a motor in which the first segments of the first kind have another regression. */
+export function columnWith(
+  motor: Motor,
+  column: Regression,
+  changed: Regression,
+  count: number,
+  cache: RegressionCache,
+): Regression {
+  const spacing = motor.grain.spacing?.value.si ?? 0;
+  let position = 0;
+  let left = count;
+  const segments = motor.grain.segments.flatMap((segment, i) => {
+    const grain = grainOf(segment);
+    return Array.from({ length: segment.count ?? 1 }, () => {
+      const regression =
+        i === 0 && left-- > 0
+          ? changed
+          : cachedRegression(grain, keyOf(segment, []), flawAccuracy.variation, cache);
+      const placed = { regression, position: q(position, 'm') };
+      position += grain.length.si + spacing;
+      return placed;
+    });
+  });
+  return count === 0
+    ? column
+    : segments.length === 1
+      ? segments[0].regression
+      : columnRegression({ segments });
+}
+
 /** The regression of a motor's grain column. */
 export function motorRegression(
   motor: Motor,

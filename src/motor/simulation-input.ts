@@ -4,6 +4,7 @@ import { fromSiValue, type Quantity, unitOf } from '../units';
 import type { Motor } from './document';
 import { nominal } from './document/nominal';
 import { propellantOf } from './document/propellant-of';
+import { erosionOf } from './erosion-of';
 
 /** Inside of case and liner, which contains the grain. */
 export function chamberDiameter(motor: Motor): Quantity<'length'> {
@@ -28,6 +29,7 @@ export function simulationInput(
     title: motor.name,
     propellant: propellantOf(motor.propellant),
     grain,
+    ...erosionOf(motor, grain),
     nozzle: {
       throatDiameter: nozzle.throatDiameter.value,
       exitDiameter: nozzle.exitDiameter.value,

@@ -129,7 +129,8 @@ function faceArea(path: ColumnPath, k: number, at: number, state: Float64Array):
   const n = path.stations[k];
   const { length, section } = path.segments[k];
   const i = Math.max(0, Math.min(n - 1, Math.floor((at / length) * n)));
-  return Math.max(0, section?.volumeAt(state[path.first[k] + i]) ?? 0);
+  const [factor = 1] = flawShares(path, k, state);
+  return Math.max(0, factor * (section?.volumeAt(state[path.first[k] + i]) ?? 0));
 }
 
 function addGap(path: ColumnPath, segment: number, length: number, face: number, spare: number): void {
@@ -142,12 +143,12 @@ function addGap(path: ColumnPath, segment: number, length: number, face: number,
 
 function addStations(path: ColumnPath, k: number, from: number, to: number, state: Float64Array): void {
   const { segments, stations, first, cells, sums, burnout } = path;
-  const { length, radius, section, slices, flaw } = segments[k];
+  const { length, radius, section, slices } = segments[k];
   const n = stations[k];
   const step = length / n;
   const whole = Math.PI * radius * radius;
   const at0 = first[k];
-  const extra = flaw === undefined ? undefined : flawAdds(path, k, state);
+  const [factor = 1, added = 0] = flawShares(path, k, state);
   for (let i = 0; i < n; i++) {
     const low = Math.max(from, i * step);
     const high = Math.min(to, (i + 1) * step);
@@ -172,17 +173,10 @@ function addStations(path: ColumnPath, k: number, from: number, to: number, stat
       area = table.areaAt(depth);
       held = table.volumeAt(depth);
     }
-    let burning = section === undefined ? area * (run / step) : area * run;
-    let solid = section === undefined ? held / step : held;
-    let volume = solid * run;
-    if (extra !== undefined && flaw !== undefined) {
-      const within = Math.max(0, Math.min(high, flaw.to) - Math.max(low, flaw.from));
-      const share = within / (flaw.to - flaw.from);
-      burning += share * extra[0];
-      volume = Math.max(0, volume - share * extra[1]);
-      solid = volume / run;
-    }
-    burning = Math.max(0, burning);
+    const share = section === undefined ? run / step : run;
+    const burning = Math.max(0, (factor * area + added * held) * share);
+    const volume = factor * held * share;
+    const solid = volume / run;
     const open = Math.max(1e-4 * whole, whole - solid);
     // The edge of the port: at least that of a circle, where part of it is the wall.
     const wetted = Math.max(burning / run, 2 * Math.sqrt(Math.PI * open));
@@ -193,22 +187,27 @@ function addStations(path: ColumnPath, k: number, from: number, to: number, stat
   }
 }
 
-const adds = new Float64Array(2);
+const shares = new Float64Array(2);
 
-/** Area that the flaws of a segment add at the mean depth of their stations, and propellant that they have taken. */
-function flawAdds(path: ColumnPath, k: number, state: Float64Array): Float64Array {
-  const { length, flaw } = path.segments[k];
-  const n = path.stations[k];
-  const step = length / n;
+/**
+ * What the flaws of a segment make of it at the mean depth of its stations: the factor of its propellant, and the burning
+ * area that they add per volume of it [1/m]. Together exactly minus the change of the propellant: V = f·V_sound gives
+ * −dV/dw = f·A_sound − f'·V_sound, so that no propellant is made or lost.
+ */
+function flawShares(path: ColumnPath, k: number, state: Float64Array): Float64Array {
+  const { flaw } = path.segments[k];
+  shares[0] = 1;
+  shares[1] = 0;
+  if (flaw === undefined) return shares;
   let sum = 0;
-  let weight = 0;
-  for (let i = 0; i < n; i++) {
-    const within = Math.max(0, Math.min((i + 1) * step, flaw?.to ?? 0) - Math.max(i * step, flaw?.from ?? 0));
-    sum += within * state[path.first[k] + i];
-    weight += within;
-  }
-  const depth = weight > 0 ? sum / weight : state[path.first[k]];
-  adds[0] = (flaw?.whole.areaAt(depth) ?? 0) - (flaw?.sound.areaAt(depth) ?? 0);
-  adds[1] = (flaw?.sound.volumeAt(depth) ?? 0) - (flaw?.whole.volumeAt(depth) ?? 0);
-  return adds;
+  for (let i = 0; i < path.stations[k]; i++) sum += state[path.first[k] + i];
+  const depth = sum / path.stations[k];
+  const volume = flaw.sound.volumeAt(depth);
+  const factor = volume > 0 ? flaw.whole.volumeAt(depth) / volume : 0;
+  shares[0] = factor;
+  const added = volume > 0 ? (flaw.whole.areaAt(depth) - factor * flaw.sound.areaAt(depth)) / volume : 0;
+  // Stations that lag hold more than the mean says: at the end, when little is left, no more than this.
+  const most = (4 * Math.max(flaw.whole.area[0], flaw.sound.area[0])) / flaw.sound.volume[0];
+  shares[1] = Math.max(-most, Math.min(most, added));
+  return shares;
 }

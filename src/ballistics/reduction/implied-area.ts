@@ -1,5 +1,5 @@
 import { throatDiameter } from '../../firing/motor-inputs';
-import { median } from '../../numerics';
+import { linearInterpolant, median } from '../../numerics';
 import {
   fromSiArray,
   fromSiValue,
@@ -133,7 +133,14 @@ function areaOverTime(given: Given): ImpliedArea {
   const flawFree = regression && depth.map((w) => (w < regression.si.burnout ? regression.si.areaAt(w) : 0));
   const excess = flawFree && area.map((a, k) => a - flawFree[k]);
   const times = time.slice(edges.first, edges.last + 1);
-  const found = excess && flawFree && equivalent(times, depth, flawFree, excess, flawFreeGrain);
+  // A prediction has its samples where its steps are short: shares of the burn are shares of time.
+  const [evenTime = times, ...even] = evenInTime(times, [depth, flawFree, excess]);
+  const [evenDepth, evenFree, evenExcess] = even;
+  const found =
+    evenDepth &&
+    evenFree &&
+    evenExcess &&
+    equivalent(evenTime, evenDepth, evenFree, evenExcess, flawFreeGrain);
   if (regression) {
     const reached = depth[count - 1] / regression.burnout.si;
     if (Math.abs(reached - 1) > 0.08)
@@ -166,6 +173,17 @@ function throatOf(given: Given): (fraction: number) => number {
     });
   const last = given.finalThroatDiameter?.si ?? first;
   return (fraction) => (Math.PI / 4) * (first * first + fraction * (last * last - first * first));
+}
+
+/** Columns at as many times, equally spaced: the times, then each column. */
+function evenInTime(
+  time: Float64Array,
+  columns: readonly (Float64Array | undefined)[],
+): readonly (Float64Array | undefined)[] {
+  const n = time.length;
+  const [from, to] = [time[0], time[n - 1]];
+  const even = time.map((_, i) => Math.min(to, from + ((to - from) * i) / Math.max(1, n - 1)));
+  return [even, ...columns.map((column) => column && even.map(linearInterpolant(time, column).at))];
 }
 
 const blocks = 40;

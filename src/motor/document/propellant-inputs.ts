@@ -1,3 +1,4 @@
+import { erosiveBurning } from '../../ballistics/inputs';
 import {
   absolutePressure,
   density,
@@ -153,6 +154,7 @@ export const propellantInputs = /* @__PURE__ */ inputs(
         worse: 'neither',
       }),
     ),
+    erosiveBurning: optional(erosiveBurning),
     sources: optional(sources),
   },
   { meaning: 'propellant' },

@@ -3,15 +3,18 @@ import { failureSequence } from '../../structures/failure-mode/failure-sequence'
 import { fromSiValue, printable, procedure, type Quantity, table, unitOf } from '../../units';
 import type { Motor } from '../document';
 import { motorSubject } from '../document/motor-subject';
+import { withAssumedErosion } from '../erosion-of';
+import { fullPeak } from '../meop/full-peak';
 import { meopOf } from '../meop/meop';
-import { addDifference, lnPeakPressure, type PeakFrame, type PeakState } from '../meop/peak-kernel';
-import { peakResponse, workState } from '../meop/peak-response';
+import { peakResponse } from '../meop/peak-response';
 import { worstCorner } from '../meop/worst-corner';
+import { columnWith, motorRegression } from '../motor-grain';
 import { namedRows } from '../part-rows';
 import type { RegressionCache } from '../regression-cache';
 import { structureMargins } from '../review/hardware-review';
 import { settingsOf } from '../settings';
-import { atWorstCaseTolerances } from '../worst-case-tolerances';
+import { withValues } from '../varied-motor';
+import { atWorstCaseTolerances, worstCaseFiringValues } from '../worst-case-tolerances';
 import { type FlawFamily, type FlawKind, type FlawSize, flawFamilies } from './flaw-family';
 
 /** The critical flaw of one kind for a failure mode. */
@@ -50,8 +53,7 @@ export interface FlawEnvelope {
 }
 
 /**
- * Peak pressures are equilibrium pressures scaled to the simulation of the flaw-free motor, with linear interpolation
- * between the computed flaws. The flaws of the document are included; the assumed flaw is not.
+ * Every computed flaw is simulated in full, with linear interpolation between them. The flaws of the document are included; the assumed flaw is not.
  *
  * @example flawEnvelope(demoMotor()).rows[0].limits.length // => 3
  */
@@ -64,7 +66,7 @@ export const flawEnvelope = /* @__PURE__ */ procedure({
   gives:
     'the crack, debond or void that raises peak pressure until the stress equals the allowable, with worst-case tolerances, temperature and dimensions',
   example: 'flawEnvelope(demoMotor())',
-  run: (motor) => envelopeOf(withoutAssumedFlaw(motor)),
+  run: (motor) => envelopeOf(withAssumedErosion(withoutAssumedFlaw(motor))),
 });
 
 function envelopeOf(motor: Motor): FlawEnvelope {
@@ -74,16 +76,24 @@ function envelopeOf(motor: Motor): FlawEnvelope {
   const response = peakResponse(motor, 'as documented', cache);
   const { frame } = response;
   const kelvin = worstCase.grainTemperature.si;
-  const corner = workState(response);
-  worstCorner(response, kelvin).forEach((share, i) => {
-    const { up, down, shapesGrain } = response.inputs[i];
-    addDifference(corner, share > 0 ? up : down, Math.abs(share), shapesGrain);
-  });
+  const shares = worstCorner(response, kelvin);
+  // Every value but those of the grain at its worst-case limit; the grain is the nominal one with the flaw.
+  const moved = response.inputs.flatMap(({ name, path, value, plusMinus, shapesGrain }, i) =>
+    shapesGrain || shares[i] === 0 ? [] : [{ name, path, si: value.si + shares[i] * plusMinus }],
+  );
+  const counted = new Set(moved.map(({ name }) => name));
+  const corner = withValues(motor, [
+    ...moved,
+    ...worstCaseFiringValues(motor).filter(({ name }) => !counted.has(name)),
+  ]);
   const ambient = motor.ambient.pressure.value.si;
-  const scale = (worstCase.pressure.si + ambient) / Math.exp(lnPeakPressure(corner, frame, kelvin));
+  const column = motorRegression(motor, 'as documented', cache);
+  const scale = (worstCase.pressure.si + ambient) / fullPeak(corner, column, kelvin);
   const { allowance } = meop;
   const peakWith = (size: FlawSize): number =>
-    allowance * (scale * peakOf(corner, frame, kelvin, size) - ambient);
+    allowance *
+    (scale * fullPeak(corner, columnWith(motor, column, size.regression, size.segments, cache), kelvin) -
+      ambient);
   const flawFreePeakPressure = fromSiValue<'gauge pressure'>(
     allowance * worstCase.pressure.si,
     'gauge pressure',
@@ -143,12 +153,6 @@ function greatestSoFar(peaks: readonly number[]): readonly number[] {
     most = Math.max(most, peak);
     return most;
   });
-}
-
-/** Maximum equilibrium pressure [Pa] with the area of a flaw added. */
-function peakOf(corner: PeakState, frame: PeakFrame, kelvin: number, { added }: FlawSize): number {
-  const area = corner.area.map((a, k) => a + added[k]);
-  return Math.exp(lnPeakPressure({ ...corner, area }, frame, kelvin));
 }
 
 function limitOf(family: FlawFamily, peaks: readonly number[], limit: number, sound: number): FlawLimit {

@@ -1,13 +1,4 @@
-import {
-  crack,
-  debond,
-  type Flaw,
-  type Grain,
-  type Regression,
-  regress,
-  voidBubble,
-  withFlaws,
-} from '../../ballistics';
+import { crack, debond, type Flaw, type Regression, regress, voidBubble, withFlaws } from '../../ballistics';
 import { q } from '../../units';
 import type { Motor } from '../document';
 import { grainOf } from '../document/segment-grain';
@@ -16,14 +7,15 @@ import { flawAccuracy } from '../motor-grain';
 /** Kinds of flaws in an envelope. */
 export type FlawKind = 'crack' | 'debond' | 'void';
 
-/** A flaw of given size, as the areas by depth that it adds to the flaw-free grain. */
+/** A flaw of given size. */
 export interface FlawSize {
   /** Maximum area added at any depth [m²]. */
   readonly addedArea: number;
   /** Description of the flaw. */
   readonly words: string;
-  /** Area added at each depth of the frame [m²]. */
-  readonly added: Float64Array;
+  /** Regression of a segment with the flaw, and the number of segments that have it. */
+  readonly regression: Regression;
+  readonly segments: number;
 }
 
 /** Flaws of one kind in increasing size, and the description of sizes between them. */
@@ -46,18 +38,20 @@ export function flawFamilies(motor: Motor, depth: Float64Array): readonly FlawFa
   const sound = grainOf(segment);
   const base = regress(sound);
   const baseArea = depth.map((w) => base.si.areaAt(w));
+  const largest = ({ si }: Regression): number =>
+    depth.reduce((most, w, k) => Math.max(most, si.areaAt(w) - baseArea[k]), 0);
   const radius = sound.outerDiameter.si / 2;
   const length = sound.length.si;
   const bore = 'boreDiameter' in segment ? segment.boreDiameter.value.si / 2 : 0;
   const web = radius - bore;
   const count = segment.count ?? 1;
-  const addedBy = (...flaws: Flaw[]): Float64Array =>
-    difference(withFlaws(sound, { flaws: flaws }), baseArea, depth);
-  const times = (added: Float64Array, factor: number): Float64Array => added.map((a) => a * factor);
-  const size = (added: Float64Array, words: string): FlawSize => ({
-    addedArea: Math.max(...added),
+  const flawedBy = (...flaws: Flaw[]): Regression =>
+    regress(withFlaws(sound, { flaws }), { accuracy: flawAccuracy.variation });
+  const size = (regression: Regression, words: string, segments = 1): FlawSize => ({
+    addedArea: segments * largest(regression),
     words,
-    added,
+    regression,
+    segments,
   });
 
   const radial = (angle: number, share: number): Flaw =>
@@ -69,13 +63,13 @@ export function flawFamilies(motor: Motor, depth: Float64Array): readonly FlawFa
       from: mm((length * (1 - share)) / 2),
       to: mm((length * (1 + share)) / 2),
     });
-  const four = addedBy(radial(0, 1), radial(90, 1), radial(180, 1), radial(270, 1));
-  const ring = (share: number): Float64Array =>
-    addedBy(debond({ from: mm(length * (1 - share)), to: mm(length) }));
+  const four = flawedBy(radial(0, 1), radial(90, 1), radial(180, 1), radial(270, 1));
+  const ring = (share: number): Regression =>
+    flawedBy(debond({ from: mm(length * (1 - share)), to: mm(length) }));
   const whole = ring(1);
   const more = Array.from({ length: Math.max(0, count - 1) }, (_, i) => i + 2);
-  const bubble = (share: number): Float64Array =>
-    addedBy(
+  const bubble = (share: number): Regression =>
+    flawedBy(
       voidBubble({
         diameter: mm(share * web),
         distanceFromAxis: mm((bore + radius) / 2),
@@ -87,11 +81,11 @@ export function flawFamilies(motor: Motor, depth: Float64Array): readonly FlawFa
       kind: 'crack',
       sizes: [
         ...[0.25, 0.5, 1].map((share) =>
-          size(addedBy(radial(0, share)), `a crack of ${text(share * length)} length`),
+          size(flawedBy(radial(0, share)), `a crack of ${text(share * length)} length`),
         ),
-        size(addedBy(radial(0, 1), radial(180, 1)), 'two cracks along a segment'),
+        size(flawedBy(radial(0, 1), radial(180, 1)), 'two cracks along a segment'),
         size(four, 'four cracks along a segment'),
-        ...more.map((n) => size(times(four, n), `four cracks along each of ${n} segments`)),
+        ...more.map((n) => size(four, `four cracks along each of ${n} segments`, n)),
       ],
       describe: (area) => {
         const total = area / (2 * web);
@@ -105,7 +99,7 @@ export function flawFamilies(motor: Motor, depth: Float64Array): readonly FlawFa
       sizes: [
         ...[0.25, 0.5].map((share) => size(ring(share), `debonded over ${text(share * length)}`)),
         size(whole, 'one segment fully debonded'),
-        ...more.map((n) => size(times(whole, n), `${n} segments fully debonded`)),
+        ...more.map((n) => size(whole, `${n} segments fully debonded`, n)),
       ],
       describe: (area) =>
         `debonded around the circumference over a total length of ${text(area / (2 * Math.PI * radius))}`,
@@ -116,9 +110,4 @@ export function flawFamilies(motor: Motor, depth: Float64Array): readonly FlawFa
       describe: (area) => `a void of ${text(Math.sqrt(area / Math.PI))}`,
     },
   ];
-}
-
-function difference(grain: Grain, baseArea: Float64Array, depth: Float64Array): Float64Array {
-  const flawed: Regression = regress(grain, { accuracy: flawAccuracy.variation });
-  return depth.map((w, k) => flawed.si.areaAt(w) - baseArea[k]);
 }

@@ -38,8 +38,12 @@ export interface MeopScatter {
   readonly peakPressure: Series<'absolute pressure'>;
   /** The motor at the percentile, simulated in full. */
   readonly checked: MeopCase;
-  /** Relative difference between the full simulation of that motor and its approximate pressure. */
+  /** Relative difference between the simulation of that motor with its own grain and its pressure as a sample. */
   readonly checkDifference: number;
+  /** Samples that were simulated in full. */
+  readonly fullRuns: number;
+  /** How the percentile was found, and what limits it. */
+  readonly remarks: readonly string[];
 }
 
 /** The maximum expected operating pressure, its basis and its sensitivities. */

@@ -1,9 +1,10 @@
-import { type SimulatedFiring, simulate } from '../../ballistics';
+import { simulate } from '../../ballistics';
 import { mean, standardDeviation } from '../../numerics';
 import { fromSiArray, fromSiValue, printable, procedure, type Quantity, unitOf } from '../../units';
 import { withAssumedBlockage } from '../assumed-blockage';
 import type { Motor } from '../document';
 import { motorSubject } from '../document/motor-subject';
+import { assumedErosion, withAssumedErosion } from '../erosion-of';
 import { type FlawSet, flawAccuracy, motorRegression } from '../motor-grain';
 import type { RegressionCache } from '../regression-cache';
 import { settingsOf } from '../settings';
@@ -11,10 +12,12 @@ import { simulationInput } from '../simulation-input';
 import { withValues } from '../varied-motor';
 import { worstCaseFiringValues } from '../worst-case-tolerances';
 import { lawAboutMiddle } from './burn-law-middle';
+import { fullSamples, type SampledMotor } from './full-samples';
 import { type Meop, type MeopCase, type MeopScatter, meopText } from './meop-result';
-import { indexAtPercentile, percentileBand, type SampledMotors, sampleMotors } from './monte-carlo';
+import { indexAtPercentile, sampleMotors } from './monte-carlo';
 import { notIncluded } from './not-included';
-import { lnPeakAt, type PeakResponse, peakResponse, workState } from './peak-response';
+import { type PeakResponse, peakResponse } from './peak-response';
+import { percentileRanks } from './percentile-ranks';
 import { peakSensitivities } from './sensitivity';
 import { worstCorner } from './worst-corner';
 
@@ -40,33 +43,27 @@ export const meop = /* @__PURE__ */ procedure({
 });
 
 /** {@link meop} with a shared cache of regressions. */
-export function meopOf(given: Motor, cache: RegressionCache): Meop {
+export function meopOf(document: Motor, cache: RegressionCache): Meop {
+  const given = withAssumedErosion(document);
   const { meop: options, meopAssumptions } = settingsOf(given);
   const temperature = grainTemperatures(given);
   const nominal = simulated(given, { flaws: 'as documented', cache, temperature: temperature.nominal });
   const { motor, assumptions } = lawAboutMiddle(given, nominal.peakPressure.si);
   const { flaws, response, worstCase, cautions } = worstOf(motor, cache, temperature);
-  const flawed =
-    flaws === 'as documented'
-      ? nominal
-      : simulated(motor, { flaws, cache, temperature: temperature.nominal });
   const drawn = sampleMotors(response, {
     ...options,
     temperatures: [temperature.coldest, temperature.hottest],
   });
-  const work = workState(response);
-  const middle = lnPeakAt(response, new Float64Array(response.inputs.length), temperature.nominal, work);
-  const percentile = scatterOf({
-    motor,
-    cache,
-    flaws,
-    response,
-    drawn,
-    options,
-    scale: absoluteAtHead(flawed, motor) / Math.exp(middle),
-  });
+  let scatter: MeopScatter | undefined;
+  /** Computed when it is first read: it takes some hundred simulations. */
+  const percentile = (): MeopScatter => {
+    scatter ??= scatterOf({ motor, cache, flaws, response, drawn, options });
+    return scatter;
+  };
   const { allowance } = options;
-  const basis = { nominal, percentile, 'worst case': worstCase }[options.basis].pressure;
+  const basis = (
+    options.basis === 'percentile' ? percentile() : options.basis === 'nominal' ? nominal : worstCase
+  ).pressure;
   const found = {
     pressure: fromSiValue<'gauge pressure'>(basis.si * allowance, 'gauge pressure', unitOf('MPa')),
     basis: options.basis,
@@ -74,25 +71,27 @@ export function meopOf(given: Motor, cache: RegressionCache): Meop {
     thrust: raisedThrust(motor, worstCase, allowance),
     nominal,
     worstCase,
-    percentile,
     sensitivity: peakSensitivities(response, drawn, temperature),
     notIncluded: notIncluded(motor, {
       basis: options.basis,
       hasTolerances: response.inputs.length > 0,
       hasUncertainLaw: response.inputs.some(({ path }) => path.includes('burnLaw')),
-      hasPort: worstCase.firing.portFlow !== undefined,
+      hasErosion: worstCase.firing.portFlow === undefined || given.propellant.erosiveBurning?.law !== 'none',
     }),
-    assumptions: [...meopAssumptions, ...assumptions],
-    cautions: [
-      ...new Set([
-        ...response.cautions,
-        ...cautions,
-        ...worstCase.firing.cautions,
-        ...doubts(percentile, worstCase),
-      ]),
+    assumptions: [
+      ...meopAssumptions,
+      ...assumptions,
+      ...(document === given || worstCase.firing.portFlow === undefined ? [] : [assumedErosion]),
     ],
+    cautions: [...new Set([...response.cautions, ...cautions, ...worstCase.firing.cautions])],
   };
-  return printable(found, () => meopText(found));
+  const text = (): string => meopText({ ...found, percentile: percentile() });
+  return {
+    ...printable(found, text),
+    get percentile() {
+      return percentile();
+    },
+  };
 }
 
 /** Grain temperatures [K]: the range including its tolerance, or ambient temperature without one. */
@@ -164,21 +163,6 @@ function raisedThrust(
   return fromSiValue((peakThrust.si + onExit) * ratio - onExit, 'force', unitOf('N'));
 }
 
-function doubts(percentile: MeopScatter, worstCase: MeopCase): readonly string[] {
-  return [
-    ...(Math.abs(percentile.checkDifference) > 0.02
-      ? [
-          `The approximate pressure at the percentile differs by ${(percentile.checkDifference * 100).toFixed(1)} % from its simulation. Use the worst case instead of the percentile.`,
-        ]
-      : []),
-    ...(worstCase.pressure.si < percentile.pressure.si
-      ? [
-          'The worst case is lower than the percentile: a transient peak governs, not the combination of tolerances.',
-        ]
-      : []),
-  ];
-}
-
 interface Wanted {
   readonly flaws: FlawSet;
   readonly cache: RegressionCache;
@@ -199,7 +183,9 @@ function simulated(
     const share = shares?.[i] ?? 0;
     return share === 0 ? [] : [{ ...one, si: one.value.si + share * one.plusMinus }];
   });
-  const changes = [...moved, ...(atCorner ? worstCaseFiringValues(motor) : [])];
+  const counted = new Set(moved.map(({ name }) => name));
+  const others = atCorner ? worstCaseFiringValues(motor).filter(({ name }) => !counted.has(name)) : [];
+  const changes = [...moved, ...others];
   const varied = withValues(motor, changes);
   const kelvin: Quantity<'temperature'> = fromSiValue(temperature, 'temperature', unitOf('K'));
   const input = simulationInput(
@@ -217,7 +203,7 @@ function simulated(
   const firing = blocked?.firing ?? free;
   return {
     pressure: fromSiValue(
-      headPeak(firing) - motor.ambient.pressure.value.si,
+      firing.peakHeadPressure.si - motor.ambient.pressure.value.si,
       'gauge pressure',
       unitOf('MPa'),
     ),
@@ -234,29 +220,15 @@ function simulated(
   };
 }
 
-/** Maximum pressure at the head end [Pa]. */
-function headPeak({ pressure, portFlow, peakPressure }: SimulatedFiring): number {
-  if (portFlow === undefined) return peakPressure.si;
-  return pressure.si.reduce(
-    (most, p, i) => Math.max(most, p * portFlow.headPressureRatio[i]),
-    peakPressure.si,
-  );
-}
-
-interface Scattered {
-  readonly motor: Motor;
-  readonly cache: RegressionCache;
-  readonly flaws: FlawSet;
-  readonly response: PeakResponse;
-  readonly drawn: SampledMotors;
+interface Scattered extends SampledMotor {
   readonly options: ReturnType<typeof settingsOf>['meop'];
-  /** Ratio of simulated to approximate pressure at the head end, for the nominal motor. */
-  readonly scale: number;
 }
 
-function scatterOf({ motor, cache, flaws, response, drawn, options, scale }: Scattered): MeopScatter {
+function scatterOf({ options, ...sampled }: Scattered): MeopScatter {
+  const { motor, cache, flaws, response, drawn } = sampled;
   const { percentile: share, samples, seed, distribution } = options;
-  const peaks = drawn.lnPeak.map((lnP) => scale * Math.exp(lnP));
+  const full = fullSamples(sampled, share);
+  const peaks = full.lnPeak.map(Math.exp);
   const k = indexAtPercentile(peaks, share);
   const width = response.inputs.length;
   const checked = simulated(motor, {
@@ -270,11 +242,13 @@ function scatterOf({ motor, cache, flaws, response, drawn, options, scale }: Sca
   const ambient = motor.ambient.pressure.value.si;
   const above = (si: number): Quantity<'gauge pressure'> =>
     fromSiValue(si - ambient, 'gauge pressure', unitOf('MPa'));
-  const [low, high] = percentileBand(peaks.slice().sort(), share);
+  const sorted = peaks.slice().sort();
+  const ranks = percentileRanks(samples, share);
+  const atRank = (rank: number): number => sorted[Math.max(1, Math.min(samples, rank)) - 1] * ratio;
   return {
     share,
     pressure: checked.pressure,
-    band: [above(low * ratio), above(high * ratio)],
+    band: [above(atRank(ranks.low)), above(atRank(ranks.high))],
     mean: above(mean(peaks)),
     relativeDeviation: standardDeviation(peaks) / mean(peaks),
     samples,
@@ -283,5 +257,27 @@ function scatterOf({ motor, cache, flaws, response, drawn, options, scale }: Sca
     peakPressure: fromSiArray('absolute pressure', peaks),
     checked,
     checkDifference: ratio - 1,
+    fullRuns: full.fullRuns,
+    remarks: [
+      `${full.fullRuns} of ${samples} samples were simulated in full: those that can reach the percentile, and some at random, by which full and approximate pressures differ by ${(100 * full.spread).toPrecision(2)} % (standard deviation).`,
+      ...(full.isComplete
+        ? []
+        : [
+            'More samples can reach the percentile than were simulated in full. Use the worst case instead of the percentile.',
+          ]),
+      ...(full.failedRuns === 0
+        ? []
+        : [`${full.failedRuns} simulations of samples failed; their approximate pressure is used.`]),
+      ...(ranks.high > samples
+        ? [
+            `${samples} samples are too few for an upper limit of the percentile; the maximum of the samples is given.`,
+          ]
+        : []),
+      ...(Math.abs(ratio - 1) > 0.02
+        ? [
+            `The pressure of the sample at the percentile differs by ${((ratio - 1) * 100).toFixed(1)} % from the simulation with its grain, by which percentile and interval are scaled.`,
+          ]
+        : []),
+    ],
   };
 }

@@ -27,15 +27,21 @@ export function sampleMotors(response: PeakResponse, options: DrawOptions): Samp
   const shares = new Float64Array(samples * width);
   const temperature = new Float64Array(samples);
   const lnPeak = new Float64Array(samples);
+  // A tolerance is two standard deviations, truncated at three; one sample in 370 would be outside.
+  const draw = (): number =>
+    distribution === 'uniform'
+      ? 2 * stream.uniform() - 1
+      : Math.max(-1.5, Math.min(1.5, 0.5 * stream.normal()));
   const work = workState(response);
   for (let k = 0; k < samples; k++) {
     const own = shares.subarray(k * width, (k + 1) * width);
-    for (let i = 0; i < width; i++)
-      // A tolerance is two standard deviations, truncated at three; one sample in 370 would be outside.
-      own[i] =
-        distribution === 'uniform'
-          ? 2 * stream.uniform() - 1
-          : Math.max(-1.5, Math.min(1.5, 0.5 * stream.normal()));
+    for (let i = 0; i < width; i++) {
+      // Every segment has dimensions of its own; their effects on the burning area add up.
+      const { copies } = response.inputs[i];
+      let sum = 0;
+      for (let copy = 0; copy < copies; copy++) sum += draw();
+      own[i] = sum / copies;
+    }
     temperature[k] = coldest + stream.uniform() * (hottest - coldest);
     lnPeak[k] = lnPeakAt(response, own, temperature[k], work);
   }
@@ -46,12 +52,4 @@ export function sampleMotors(response: PeakResponse, options: DrawOptions): Samp
 export function indexAtPercentile(values: Float64Array, share: number): number {
   const order = Array.from(values, (_, k) => k).sort((a, b) => values[a] - values[b]);
   return order[Math.min(values.length - 1, Math.ceil(share * values.length) - 1)];
-}
-
-/** 95 % confidence interval of a percentile, from the ranks of a binomial distribution. */
-export function percentileBand(sorted: Float64Array, share: number): readonly [number, number] {
-  const n = sorted.length;
-  const spread = 1.96 * Math.sqrt(n * share * (1 - share));
-  const at = (rank: number): number => sorted[Math.max(0, Math.min(n - 1, Math.round(rank) - 1))];
-  return [at(share * n - spread), at(share * n + spread)];
 }

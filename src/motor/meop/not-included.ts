@@ -7,8 +7,8 @@ export interface MeopBasis {
   readonly hasTolerances: boolean;
   /** Whether the burn law has an uncertainty. */
   readonly hasUncertainLaw: boolean;
-  /** Whether gas flows along a port, which can raise the burn rate. */
-  readonly hasPort: boolean;
+  /** Whether erosive burning is modelled, or there is no port along which gas flows. */
+  readonly hasErosion: boolean;
 }
 
 /**
@@ -19,7 +19,7 @@ export function notIncluded(motor: Motor, found: MeopBasis): readonly string[] {
   const isNominal = found.basis === 'nominal';
   const when = (missing: boolean, text: string): readonly string[] => (missing ? [text] : []);
   return [
-    ...when(found.hasPort, 'erosive burning (not modelled)'),
+    ...when(!found.hasErosion, 'erosive burning (propellant.erosiveBurning is none)'),
     ...(isNominal
       ? ['tolerances, temperature range and assumed flaw (meop.basis is nominal)']
       : [

@@ -12,7 +12,7 @@ export interface PeakState {
   referenceTemperature: number;
   /** For each band: ln a of r = a·pⁿ (m/s, Pa), then n. */
   readonly law: Float64Array;
-  /** Burning area [m²] by fraction of burnout depth, so that the peak of a thicker web is later, not truncated. */
+  /** Burning area [m²] at the places of the frame, so that the peak of a thicker web is later, not truncated. */
   readonly area: Float64Array;
 }
 
@@ -20,18 +20,54 @@ export interface PeakState {
 export interface PeakFrame {
   /** ln of the pressures at which bands of the law meet. */
   readonly lnBoundaries: Float64Array;
-  /** Fractions of the burnout depth at which the areas are given. */
-  readonly share: Float64Array;
-  /** The same depths of the nominal grain [m]. */
+  /** Depths of the nominal grain at which the areas are given [m]: even between its breaks, on both sides of each. */
   readonly depth: Float64Array;
 }
 
-/** The state of a motor with this propellant, throat and grain. */
+const placeCount = 240;
+const leastPlaces = 12;
+// A jump has a value on either side.
+const beside = 1e-5;
+
+/** The frame of a grain and its variations. */
+export function peakFrame(lnBoundaries: Float64Array, { si: { breaks, burnout } }: Regression): PeakFrame {
+  const depth: number[] = [];
+  breaks.forEach((to, i) => {
+    const from = i === 0 ? 0 : breaks[i - 1];
+    const count = Math.max(leastPlaces, Math.round((placeCount * (to - from)) / burnout));
+    for (let k = 0; k <= count; k++) {
+      const u = Math.min(1 - beside, Math.max(i === 0 ? 0 : beside, k / count));
+      depth.push(from + u * (to - from));
+    }
+  });
+  return { lnBoundaries, depth: Float64Array.from(depth) };
+}
+
+/**
+ * Areas of a variation of a grain where the grain has burned to the depths of the frame: between the same breaks, so that
+ * the kink of one is compared with the kink of the other. A variation with other breaks is compared by the fraction of
+ * its burnout depth.
+ */
+function areasAt({ si }: Regression, { depth }: PeakFrame, { si: from }: Regression): Float64Array {
+  if (si === from) return depth.map(si.areaAt);
+  const aligned = si.breaks.length === from.breaks.length;
+  let i = 0;
+  return depth.map((w) => {
+    if (!aligned) return si.areaAt((w / from.burnout) * si.burnout);
+    while (i < from.breaks.length - 1 && w > from.breaks[i]) i++;
+    const [low, high] = [i === 0 ? 0 : from.breaks[i - 1], from.breaks[i]];
+    const [to0, to1] = [i === 0 ? 0 : si.breaks[i - 1], si.breaks[i]];
+    return si.areaAt(to0 + ((w - low) / (high - low)) * (to1 - to0));
+  });
+}
+
+/** The state of a motor with this propellant, throat and grain, which is a variation of `reference`. */
 export function peakState(
   { density, characteristicVelocity, law }: Propellant,
   throatDiameter: number,
   grain: Regression,
-  share: Float64Array,
+  frame: PeakFrame,
+  reference: Regression = grain,
 ): PeakState {
   const numbers = new Float64Array(2 * law.bands.length);
   law.bands.forEach(({ referenceRate, referencePressure, exponent }, k) => {
@@ -45,7 +81,7 @@ export function peakState(
     sensitivity: law.temperatureSensitivity?.si ?? 0,
     referenceTemperature: law.referenceTemperature.si,
     law: numbers,
-    area: share.map((part) => grain.si.areaAt(part * grain.si.burnout)),
+    area: areasAt(grain, frame, reference),
   };
 }
 

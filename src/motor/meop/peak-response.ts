@@ -1,15 +1,18 @@
+import type { Regression } from '../../ballistics';
 import { MeopError } from '../../units';
 import type { Motor } from '../document';
 import { propellantOf } from '../document/propellant-of';
 import { type FlawSet, motorRegression } from '../motor-grain';
 import type { RegressionCache } from '../regression-cache';
 import { type PlacedValue, placedValues, withValues } from '../varied-motor';
+import { fullPeak } from './full-peak';
 import {
   addDifference,
   copyState,
   lnPeakPressure,
   type PeakFrame,
   type PeakState,
+  peakFrame,
   peakState,
   stateDifference,
 } from './peak-kernel';
@@ -21,6 +24,11 @@ export interface PeakInput extends PlacedValue {
   readonly down: PeakState;
   /** True where the burning area depends on the input. */
   readonly shapesGrain: boolean;
+  /** Number of segments that each have a different value. */
+  readonly copies: number;
+  /** Change of ln of the peak pressure at the upper and at the lower limit, where only the full simulation knows it. */
+  readonly lnUp: number;
+  readonly lnDown: number;
 }
 
 /** The peak pressure as a function of all toleranced inputs. */
@@ -30,8 +38,6 @@ export interface PeakResponse {
   readonly inputs: readonly PeakInput[];
   readonly cautions: readonly string[];
 }
-
-const depthCount = 240;
 
 /**
  * Computes the response of the motor state to each toleranced input. Each input is varied to both limits of its
@@ -43,16 +49,12 @@ export function peakResponse(motor: Motor, flaws: FlawSet, cache: RegressionCach
   const sound = motorRegression(motor, 'none', cache);
   const propellant = propellantOf(motor.propellant);
   const { law } = propellant;
-  const burnout = grain.si.burnout;
-  const share = Float64Array.from({ length: depthCount }, (_, k) => ((1 - 1e-6) * k) / (depthCount - 1));
-  const frame: PeakFrame = {
-    lnBoundaries: Float64Array.from(law.bands.slice(0, -1), (band) => Math.log(band.to)),
-    share,
-    depth: share.map((part) => part * burnout),
-  };
+  const lnBoundaries = Float64Array.from(law.bands.slice(0, -1), (band) => Math.log(band.to));
+  const frame = peakFrame(lnBoundaries, grain);
+
   const throat = motor.nozzle.throatDiameter.value.si;
-  const base = peakState(propellant, throat, grain, share);
-  const soundState = peakState(propellant, throat, sound, share);
+  const base = peakState(propellant, throat, grain, frame);
+  const soundState = peakState(propellant, throat, sound, frame);
   const cautions: string[] = [];
   const inputs = tolerancedInputs(motor, flaws).flatMap((input): PeakInput[] => {
     const [part] = input.path;
@@ -63,12 +65,23 @@ export function peakResponse(motor: Motor, flaws: FlawSet, cache: RegressionCach
         part === 'propellant' ? propellantOf(varied.propellant) : propellant,
         varied.nozzle.throatDiameter.value.si,
         part !== 'grain' ? sound : motorRegression(varied, ofFlaw ? flaws : 'none', cache),
-        share,
+        frame,
+        ofFlaw ? grain : sound,
       );
       return stateDifference(state, ofFlaw ? base : soundState);
     };
     try {
-      return [{ ...input, up: moved(1), down: moved(-1), shapesGrain: part === 'grain' }];
+      return [
+        {
+          ...input,
+          up: moved(1),
+          down: moved(-1),
+          shapesGrain: part === 'grain',
+          copies: copiesOf(motor, input),
+          lnUp: 0,
+          lnDown: 0,
+        },
+      ];
     } catch (error) {
       if (!(error instanceof MeopError)) throw error;
       cautions.push(
@@ -77,7 +90,45 @@ export function peakResponse(motor: Motor, flaws: FlawSet, cache: RegressionCach
       return [];
     }
   });
-  return { frame, base, inputs, cautions };
+  return { frame, base, inputs: [...inputs, ...firingInputs(motor, grain, base, inputs)], cautions };
+}
+
+/**
+ * Toleranced inputs of which only the full simulation takes account, such as the augmentation by erosive burning: the
+ * peak is simulated at both limits.
+ */
+function firingInputs(
+  motor: Motor,
+  grain: Regression,
+  base: PeakState,
+  known: readonly PeakInput[],
+): readonly PeakInput[] {
+  const names = new Set(known.map(({ name }) => name));
+  const found = placedValues(motor, ['propellant', 'nozzle', 'ignition', 'heatLoss']).filter(
+    ({ name, plusMinus, worse }) =>
+      plusMinus > 0 && (worse === 'firing high' || worse === 'firing low') && !names.has(name),
+  );
+  if (found.length === 0) return [];
+  const kelvin = motor.ambient.temperature.value.si;
+  const nominal = fullPeak(motor, grain, kelvin);
+  const none = stateDifference(base, base);
+  return found.flatMap((input): PeakInput[] => {
+    const at = (sign: 1 | -1): number => {
+      const si = input.value.si + sign * input.plusMinus;
+      return Math.log(fullPeak(withValues(motor, [{ path: input.path, si }]), grain, kelvin) / nominal);
+    };
+    const [lnUp, lnDown] = [at(1), at(-1)];
+    // Others act on thrust, or on an event that is not simulated here.
+    return lnUp === 0 && lnDown === 0
+      ? []
+      : [{ ...input, up: none, down: none, shapesGrain: false, copies: 1, lnUp, lnDown }];
+  });
+}
+
+/** Number of segments of the kind to which an input belongs; a flaw is in the first only. */
+function copiesOf(motor: Motor, { path: [part, list, index, field] }: PlacedValue): number {
+  if (part !== 'grain' || list !== 'segments' || typeof index !== 'number' || field === 'flaws') return 1;
+  return motor.grain.segments[index]?.count ?? 1;
 }
 
 /** Toleranced inputs that affect the pressure. */
@@ -89,8 +140,8 @@ function tolerancedInputs(motor: Motor, flaws: FlawSet): readonly PlacedValue[] 
         path[1] === 'throatDiameter' ||
         path[1] === 'segments' ||
         (path[1] === 'assumedFlaw' && flaws === 'with the assumed flaw')) &&
-      !['idealDensity', 'condensedFraction', 'characterisedFrom', 'characterisedTo'].some((field) =>
-        path.includes(field),
+      !['erosiveBurning', 'idealDensity', 'condensedFraction', 'characterisedFrom', 'characterisedTo'].some(
+        (field) => path.includes(field),
       ),
   );
 }
@@ -114,10 +165,12 @@ export function lnPeakAt(
 ): number {
   const { base, inputs, frame } = response;
   copyState(base, work);
+  let lnAdded = 0;
   for (let i = 0; i < inputs.length; i++) {
     const share = shares[i];
-    const { up, down, shapesGrain } = inputs[i];
+    const { up, down, shapesGrain, lnUp, lnDown } = inputs[i];
+    lnAdded += Math.abs(share) * (share > 0 ? lnUp : lnDown);
     addDifference(work, share > 0 ? up : down, Math.abs(share), shapesGrain);
   }
-  return lnPeakPressure(work, frame, temperature);
+  return lnPeakPressure(work, frame, temperature) + lnAdded;
 }

@@ -30,7 +30,12 @@ export function flowChecks(
   const narrowest = Math.min(port, least);
   const ratio = narrowest / (throat.si + plusMinus) ** 2;
   const flux = (Math.max(...portFlow.massFlux.map((station) => station.max().si)) * port) / narrowest;
-  const head = Math.max(...portFlow.headPressureRatio);
+  // While the chamber fills and empties, the ratio says little: the pressures themselves are low.
+  const high = 0.5 * firing.peakPressure.si;
+  const head = portFlow.headPressureRatio.reduce(
+    (most, value, i) => (firing.pressure.si[i] >= high ? Math.max(most, value) : most),
+    1,
+  );
   const show = (si: number): Quantity => fromSiValue(si, 'mass flux', unitOf('kg/(m^2*s)'));
   return [
     {
