@@ -52,6 +52,22 @@ export function columnWith(
       : columnRegression({ segments });
 }
 
+/** Regressions of the segments of each kind, in the order of the document. */
+export const segmentRegressions = (
+  motor: Motor,
+  choice: FlawSet,
+  cache: RegressionCache,
+): readonly (readonly Regression[])[] =>
+  motor.grain.segments.map((segment, i) => {
+    const flaws = flawsOf(motor, i, choice);
+    return Array.from({ length: segment.count ?? 1 }, (_, copy) => {
+      const own = copy === 0 ? flaws : [];
+      const sound = grainOf(segment);
+      const grain = own.length > 0 ? withFlaws(sound, { flaws: own.map(flawOf) }) : sound;
+      return cachedRegression(grain, keyOf(segment, own), flawAccuracy.prediction, cache);
+    });
+  });
+
 /** The regression of a motor's grain column. */
 export function motorRegression(
   motor: Motor,

@@ -7,6 +7,7 @@ import { withValues } from '../varied-motor';
 import { fullPeak } from './full-peak';
 import type { SampledMotors } from './monte-carlo';
 import { lnPeakAt, type PeakResponse, workState } from './peak-response';
+import { sampledGrain } from './sampled-grain';
 
 /** What the full simulation of samples needs. */
 export interface SampledMotor {
@@ -38,8 +39,8 @@ const reach = 4;
 /**
  * Simulates in full the samples that can reach a percentile. The approximate pressure of every sample ranks them; samples
  * at random show by how much full and approximate pressures differ. Samples further from the percentile than four
- * standard deviations of that difference keep their approximate pressure, scaled by its mean. Burning areas of a sample are
- * those of the nominal grain; the effect of its dimensions on the peak is that of the approximation.
+ * standard deviations of that difference keep their approximate pressure, scaled by its mean. The grain of each is
+ * regressed anew; dimensions of its flaws act by the approximation.
  */
 export function fullSamples(sampled: SampledMotor, share: number): FullSamples {
   const { drawn } = sampled;
@@ -90,19 +91,21 @@ export function fullSamples(sampled: SampledMotor, share: number): FullSamples {
 function runner({ motor, cache, flaws, response, drawn }: SampledMotor): (k: number) => number {
   const { inputs } = response;
   const width = inputs.length;
-  const grain = motorRegression(motor, flaws, cache);
+  const isFlaw = inputs.map(({ path }) => path.includes('flaws') || path.includes('assumedFlaw'));
+  const shapes = inputs.some(({ shapesGrain }, i) => shapesGrain && !isFlaw[i]);
+  const nominal = motorRegression(motor, flaws, cache);
+  const grainFor = shapes ? sampledGrain(motor, flaws, cache) : undefined;
   const work = workState(response);
   const without = new Float64Array(width);
   return (k) => {
     const shares = drawn.shares.subarray(k * width, (k + 1) * width);
     const kelvin = drawn.temperature[k];
-    const changes = inputs.flatMap(({ path, value, plusMinus, shapesGrain }, i) =>
-      shapesGrain || shares[i] === 0 ? [] : [{ path, si: value.si + shares[i] * plusMinus }],
+    const changes = inputs.flatMap(({ path, value, plusMinus }, i) =>
+      isFlaw[i] || shares[i] === 0 ? [] : [{ path, si: value.si + shares[i] * plusMinus }],
     );
-    inputs.forEach(({ shapesGrain }, i) => {
-      without[i] = shapesGrain ? 0 : shares[i];
-    });
-    const byDimensions = lnPeakAt(response, shares, kelvin, work) - lnPeakAt(response, without, kelvin, work);
-    return Math.log(fullPeak(withValues(motor, changes), grain, kelvin)) + byDimensions;
+    for (let i = 0; i < width; i++) without[i] = isFlaw[i] ? 0 : shares[i];
+    const byFlaw = lnPeakAt(response, shares, kelvin, work) - lnPeakAt(response, without, kelvin, work);
+    const varied = withValues(motor, changes);
+    return Math.log(fullPeak(varied, grainFor?.(varied) ?? nominal, kelvin)) + byFlaw;
   };
 }

@@ -5,7 +5,7 @@ import { propellantOf } from '../document/propellant-of';
 import { type FlawSet, motorRegression } from '../motor-grain';
 import type { RegressionCache } from '../regression-cache';
 import { type PlacedValue, placedValues, withValues } from '../varied-motor';
-import { fullPeak } from './full-peak';
+import { fullPeak, hasCoupledPort } from './full-peak';
 import {
   addDifference,
   copyState,
@@ -90,7 +90,45 @@ export function peakResponse(motor: Motor, flaws: FlawSet, cache: RegressionCach
       return [];
     }
   });
-  return { frame, base, inputs: [...inputs, ...firingInputs(motor, grain, base, inputs)], cautions };
+  const plain: PeakResponse = { frame, base, inputs, cautions };
+  const shaped = withPortEffect(motor, grain, plain, cache);
+  return { ...plain, inputs: [...shaped, ...firingInputs(motor, grain, base, inputs)] };
+}
+
+/**
+ * The inputs, with what the dimensions of the grain do to the flow along the port beyond their effect on the burning area,
+ * where the port is solved along its axis: the difference of full and approximate effect at both limits.
+ */
+function withPortEffect(
+  motor: Motor,
+  grain: Regression,
+  plain: PeakResponse,
+  cache: RegressionCache,
+): readonly PeakInput[] {
+  const { inputs } = plain;
+  const isShape = ({ path, shapesGrain }: PeakInput): boolean =>
+    shapesGrain && !path.includes('flaws') && !path.includes('assumedFlaw');
+  const kelvin = motor.ambient.temperature.value.si;
+  if (!inputs.some(isShape) || !hasCoupledPort(motor, grain, kelvin)) return inputs;
+  const sound = motorRegression(motor, 'none', cache);
+  const nominal = fullPeak(motor, sound, kelvin);
+  const work = workState(plain);
+  const shares = new Float64Array(inputs.length);
+  const approximate = (i: number, sign: number): number => {
+    shares.fill(0);
+    shares[i] = sign;
+    return lnPeakAt(plain, shares, kelvin, work);
+  };
+  return inputs.map((input, i): PeakInput => {
+    if (!isShape(input)) return input;
+    const beyond = (sign: 1 | -1): number => {
+      const si = input.value.si + sign * input.plusMinus;
+      const varied = withValues(motor, [{ path: input.path, si }]);
+      const full = fullPeak(varied, motorRegression(varied, 'none', cache), kelvin);
+      return Math.log(full / nominal) - (approximate(i, sign) - approximate(i, 0));
+    };
+    return { ...input, lnUp: beyond(1), lnDown: beyond(-1) };
+  });
 }
 
 /**
