@@ -40,6 +40,7 @@ ul.remarks { padding-left: 1.1rem; color: var(--quiet); font-size: .875rem; } li
 .before { border: 2px solid var(--ink); padding: 0 1.1rem .6rem; } .before h2 { border: 0; padding-top: .8rem; } .before ul { padding-left: 1.2rem; margin: 0; } .before li { margin: .35rem 0; }
 footer { margin-top: 1.5rem; color: var(--quiet); font-size: .8125rem; }
 @media screen and (max-width: 40rem) {
+  tbody th { overflow-wrap: anywhere; }
   .sheet { padding: 1rem 1rem 2rem; } .wide { display: none; } .narrow { display: block; }
   .key div { flex-basis: 45%; padding: .4rem .8rem .45rem; } .key dd:not(.sentence) { font-size: 1.125rem; }
   table.stack, .stack caption, .stack tbody, .stack tr, .stack th, .stack td { display: block; } .stack thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
