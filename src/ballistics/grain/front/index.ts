@@ -22,4 +22,4 @@ export {
 } from './regression';
 export { regressionKernel } from './regression-kernel';
 export { regressionText } from './regression-text';
-export type { FlawLayout, SegmentLayout } from './segment-layout';
+export type { SegmentLayout } from './segment-layout';
